@@ -1,0 +1,282 @@
+namespace Stillwall.Projects;
+
+/// <summary>What is asked: printer, spot, listening aim, amplifier, main speakers, air, room and neighbour.</summary>
+public sealed record Brief
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The printer's build space and how it lays material.</summary>
+    public Printer? Printer { get; init; }
+
+    /// <summary>The place the cabinet must stand in.</summary>
+    public Spot? Spot { get; init; }
+
+    /// <summary>What is to be heard: how low, how loud, how far away.</summary>
+    public Aim? Aim { get; init; }
+
+    /// <summary>The level of everyday listening.</summary>
+    public Everyday? Everyday { get; init; }
+
+    /// <summary>The amplifier that drives the cabinet.</summary>
+    public Amplifier? Amplifier { get; init; }
+
+    /// <summary>The main speakers that the cabinet joins.</summary>
+    public Mains? Mains { get; init; }
+
+    /// <summary>State of the air; 20 °C and 101 325 Pa unless stated.</summary>
+    public AirState Air { get; init; } = new();
+
+    /// <summary>The listening room.</summary>
+    public Room? Room { get; init; }
+
+    /// <summary>The room behind the party wall.</summary>
+    public Neighbour? Neighbour { get; init; }
+}
+
+/// <summary>The printer's build space and how it lays material.</summary>
+public sealed record Printer
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Width of the build space, m.</summary>
+    [Within(0.05, 3)]
+    public double? BuildWidthM { get; init; }
+
+    /// <summary>Depth of the build space, m.</summary>
+    [Within(0.05, 3)]
+    public double? BuildDepthM { get; init; }
+
+    /// <summary>Height of the build space, m.</summary>
+    [Within(0.05, 3)]
+    public double? BuildHeightM { get; init; }
+
+    /// <summary>Strip left free at each edge of the bed, brim included, m.</summary>
+    [Within(0, 0.1)]
+    public double EdgeMarginM { get; init; } = 0.005;
+
+    /// <summary>Bore of the nozzle, m.</summary>
+    [Within(0.0001, 0.002)]
+    public double NozzleM { get; init; } = 0.0004;
+
+    /// <summary>Height of one printed layer, m.</summary>
+    [Within(0.00005, 0.002)]
+    public double LayerM { get; init; } = 0.0002;
+
+    /// <summary>Steady flow of melted plastic, mm³/s (a bare number in the file).</summary>
+    [Key("flow_mm3_s"), Within(0.5, 200)]
+    public double? Flow { get; init; }
+
+    /// <summary>Time lost at each layer, s.</summary>
+    [Within(0, 600)]
+    public double LayerPauseS { get; init; } = 4;
+}
+
+/// <summary>The place the cabinet must stand in.</summary>
+public sealed record Spot
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Width of the spot, m.</summary>
+    [Within(0.05, 10)]
+    public double? WidthM { get; init; }
+
+    /// <summary>Height of the spot, m.</summary>
+    [Within(0.05, 10)]
+    public double? HeightM { get; init; }
+
+    /// <summary>Depth of the spot, m.</summary>
+    [Within(0.05, 10)]
+    public double? DepthM { get; init; }
+
+    /// <summary>Air to be left on every side of the cabinet, m.</summary>
+    [Within(0, 1)]
+    public double ClearanceM { get; init; }
+
+    /// <summary>Room behind the cabinet for plug and cable, besides the clearance, m.</summary>
+    [Within(0, 1)]
+    public double PlugSpaceM { get; init; }
+}
+
+/// <summary>What is to be heard.</summary>
+public sealed record Aim
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The lowest note that must be heard, Hz.</summary>
+    [Within(5, 300)]
+    public double? LowestHz { get; init; }
+
+    /// <summary>Where the main speakers take over, Hz.</summary>
+    [Within(20, 1000)]
+    public double? CrossoverHz { get; init; }
+
+    /// <summary>Sine level wanted at the lowest note, dB re 20 µPa rms.</summary>
+    [Within(20, 140)]
+    public double? LevelDb { get; init; }
+
+    /// <summary>Listening distance, m.</summary>
+    [Within(0.1, 50)]
+    public double DistanceM { get; init; } = 2;
+
+    /// <summary>Wanted Q of the closed system.</summary>
+    [Within(0.2, 3)]
+    public double SystemQ { get; init; } = 0.707;
+
+    /// <summary>How far the system Q may be from the wanted one.</summary>
+    [Within(0.005, 1)]
+    public double SystemQTolerance { get; init; } = 0.12;
+}
+
+/// <summary>Everyday listening: the level that the neighbour question is asked for.</summary>
+public sealed record Everyday
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Level at the seat: unweighted energy sum of the third-octaves 20 to 160 Hz, dB.</summary>
+    [Within(0, 130)]
+    public double? LevelDb { get; init; }
+
+    /// <summary>What is played.</summary>
+    [OneOf("speech", "acoustic-music", "music", "pink", "own")]
+    public string Programme { get; init; } = "music";
+
+    /// <summary>Own spectrum: relative level in the ten third-octaves 20 to 160 Hz, dB.</summary>
+    [Within(-200, 200), Count(10)]
+    public IReadOnlyList<double>? SpectrumDb { get; init; }
+
+    /// <summary>Hours of listening a day (a bare number in the file).</summary>
+    [Within(0, 24)]
+    public double? Hours { get; init; }
+}
+
+/// <summary>The amplifier that drives the cabinet.</summary>
+public sealed record Amplifier
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Power into the rated load, W.</summary>
+    [Within(0.1, 20000)]
+    public double? PowerW { get; init; }
+
+    /// <summary>Load at which the power is stated, ohm.</summary>
+    [Within(0.5, 64)]
+    public double? RatedLoadOhm { get; init; }
+
+    /// <summary>Least load the amplifier may drive, ohm.</summary>
+    [Within(0.1, 64)]
+    public double? MinimumLoadOhm { get; init; }
+}
+
+/// <summary>The main speakers that the cabinet joins.</summary>
+public sealed record Mains
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Their low-frequency corner, Hz.</summary>
+    [Within(10, 1000)]
+    public double? CornerHz { get; init; }
+
+    /// <summary>Q of their low-frequency roll-off.</summary>
+    [Within(0.2, 5)]
+    public double Q { get; init; } = 0.707;
+
+    /// <summary>Level at 1 m for 2.83 V, dB.</summary>
+    [Within(50, 120)]
+    public double? SensitivityDb { get; init; }
+}
+
+/// <summary>State of the air.</summary>
+public sealed record AirState
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Temperature, °C.</summary>
+    [Within(-40, 60)]
+    public double TemperatureC { get; init; } = 20;
+
+    /// <summary>Pressure, Pa.</summary>
+    [Within(30000, 120000)]
+    public double PressurePa { get; init; } = 101325;
+}
+
+/// <summary>The listening room, a rectangle with a flat ceiling.</summary>
+public sealed record Room
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Width, along the room's x axis, m.</summary>
+    [Within(0.5, 100)]
+    public double? WidthM { get; init; }
+
+    /// <summary>Length, along the room's y axis, m.</summary>
+    [Within(0.5, 100)]
+    public double? LengthM { get; init; }
+
+    /// <summary>Height, m.</summary>
+    [Within(0.5, 30)]
+    public double? HeightM { get; init; }
+
+    /// <summary>Time in which every mode but the uniform one decays by 60 dB, s.</summary>
+    [Within(0.05, 20)]
+    public double? DecayTimeS { get; init; }
+
+    /// <summary>Time in which the uniform pressure decays by 60 dB, s; the room's decay time where absent.</summary>
+    [Within(0.01, 100)]
+    public double? PressureDecayTimeS { get; init; }
+
+    /// <summary>Centre of the cone: x, y, z in the room, m.</summary>
+    [Within(0, 100), Count(3)]
+    public IReadOnlyList<double>? CabinetAtM { get; init; }
+
+    /// <summary>The listener's ears: x, y, z in the room, m.</summary>
+    [Within(0, 100), Count(3)]
+    public IReadOnlyList<double>? SeatAtM { get; init; }
+}
+
+/// <summary>The room behind the party wall, and what may be heard there.</summary>
+public sealed record Neighbour
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Kind of party wall.</summary>
+    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280", "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75", "own")]
+    public string? Partition { get; init; }
+
+    /// <summary>Own wall: sound reduction in the ten third-octaves 20 to 160 Hz, dB.</summary>
+    [Within(0, 120), Count(10)]
+    public IReadOnlyList<double>? ReductionDb { get; init; }
+
+    /// <summary>Area of the party wall, m².</summary>
+    [Within(0.1, 500)]
+    public double? AreaM2 { get; init; }
+
+    /// <summary>Volume of the neighbour's room, m³.</summary>
+    [Within(1, 10000)]
+    public double? RoomVolumeM3 { get; init; }
+
+    /// <summary>Decay time of the neighbour's room, s.</summary>
+    [Within(0.05, 20)]
+    public double? DecayTimeS { get; init; }
+
+    /// <summary>The curve that the neighbour's level is held against.</summary>
+    [OneOf("hearing-threshold", "night-rooms-se-2014", "own")]
+    public string? Curve { get; init; }
+
+    /// <summary>Own curve: level in the ten third-octaves 20 to 160 Hz, dB.</summary>
+    [Within(-50, 150), Count(10)]
+    public IReadOnlyList<double>? CurveDb { get; init; }
+
+    /// <summary>How far above the curve the level may be, dB.</summary>
+    [Within(-40, 40)]
+    public double AllowanceDb { get; init; }
+}

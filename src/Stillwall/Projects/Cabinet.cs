@@ -1,0 +1,220 @@
+namespace Stillwall.Projects;
+
+/// <summary>The cabinet as it is drawn: either an outside size with its wall build-up, or a ready box's net volume.</summary>
+public sealed record Cabinet
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Net acoustic volume of a ready box, m³; excludes <see cref="Outside"/> and the walls.</summary>
+    [Within(1e-4, 5)]
+    public double? NetVolumeM3 { get; init; }
+
+    /// <summary>Outside size.</summary>
+    public Outside? Outside { get; init; }
+
+    /// <summary>Thickness of the outer printed skin, m.</summary>
+    [Within(0.0003, 0.05)]
+    public double? OuterSkinM { get; init; }
+
+    /// <summary>Thickness of the cast between the skins, m; 0 is a single printed wall.</summary>
+    [Within(0, 0.2)]
+    public double? CoreM { get; init; }
+
+    /// <summary>Thickness of the inner printed skin, m.</summary>
+    [Within(0.0003, 0.05)]
+    public double? InnerSkinM { get; init; }
+
+    /// <summary>Greatest distance between struts along the wall, centre to centre, m.</summary>
+    [Within(0.01, 1)]
+    public double StrutPitchM { get; init; } = 0.04;
+
+    /// <summary>Number of window braces inside.</summary>
+    [Within(0, 10)]
+    public int Braces { get; init; }
+
+    /// <summary>Number of equal drivers, wired in parallel.</summary>
+    [Within(1, 8)]
+    public int DriverCount { get; init; } = 1;
+
+    /// <summary>Openings besides the driver's.</summary>
+    public Openings? Openings { get; init; }
+
+    /// <summary>Fibre inside the cabinet.</summary>
+    public Fill? Fill { get; init; }
+
+    /// <summary>The slit that is left at the joints; absent is airtight.</summary>
+    public Leak? Leak { get; init; }
+
+    /// <summary>What the cabinet stands on.</summary>
+    public Feet? Feet { get; init; }
+
+    /// <summary>Ornamental rings round the outside.</summary>
+    public Accents? Accents { get; init; }
+
+    /// <summary>A port, for the comparison with a vented box.</summary>
+    public Port? Port { get; init; }
+
+    /// <summary>A second, passive cone, for the comparison.</summary>
+    public SecondCone? SecondCone { get; init; }
+}
+
+/// <summary>Outside size of the cabinet: width across, depth from front to rear, height up.</summary>
+public sealed record Outside
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Width (x), m.</summary>
+    [Within(0.05, 2)]
+    public required double WidthM { get; init; }
+
+    /// <summary>Depth (y), front to rear, m.</summary>
+    [Within(0.05, 2)]
+    public required double DepthM { get; init; }
+
+    /// <summary>Height (z), m.</summary>
+    [Within(0.05, 2)]
+    public required double HeightM { get; init; }
+
+    /// <summary>Outside radius of the four long edges, m.</summary>
+    [Within(0, 1)]
+    public double CornerRadiusM { get; init; }
+}
+
+/// <summary>Round openings besides the driver's.</summary>
+public sealed record Openings
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Diameter of the terminal opening in the rear, m.</summary>
+    [Within(0, 0.5)]
+    public double? TerminalM { get; init; }
+
+    /// <summary>Diameter of the opening the slurry goes in by, in the rear outer plate, m.</summary>
+    [Within(0, 0.5)]
+    public double? PourM { get; init; }
+}
+
+/// <summary>Fibre inside the cabinet, by mass or by its known effect.</summary>
+public sealed record Fill
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Mass of the fibre, kg.</summary>
+    [Within(0, 50)]
+    public double? MassKg { get; init; }
+
+    /// <summary>Factor by which the box seems larger, where it is known.</summary>
+    [Within(1, 1.4)]
+    public double? Factor { get; init; }
+}
+
+/// <summary>What leaks: a slit by its size, or a resistance that was measured.</summary>
+public sealed record Leak
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Width of the slit, m.</summary>
+    [Within(1e-6, 0.0002)]
+    public double? GapM { get; init; }
+
+    /// <summary>Length of the slit along the joint, m.</summary>
+    [Within(1e-4, 20)]
+    public double? LengthM { get; init; }
+
+    /// <summary>Depth of the slit along the flow, m.</summary>
+    [Within(1e-4, 0.5)]
+    public double? DepthM { get; init; }
+
+    /// <summary>Acoustic resistance of the leak, Pa·s/m³.</summary>
+    [Within(1, 1e12)]
+    public double? ResistancePaSM3 { get; init; }
+}
+
+/// <summary>What the cabinet stands on.</summary>
+public sealed record Feet
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Kind of feet.</summary>
+    [OneOf("spikes", "pads")]
+    public string Kind { get; init; } = "pads";
+
+    /// <summary>Stiffness of all feet together in the cone's direction, N/m.</summary>
+    [Within(10, 1e9)]
+    public double? StiffnessNPerM { get; init; }
+}
+
+/// <summary>Ornamental rings round the outside.</summary>
+public sealed record Accents
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Number of rings.</summary>
+    [Within(0, 20)]
+    public int Rings { get; init; }
+
+    /// <summary>Ratio of one distance between rings to the next.</summary>
+    [Within(0.25, 4)]
+    public double Ratio { get; init; } = 1;
+}
+
+/// <summary>A port: acoustic length, end corrections included.</summary>
+public sealed record Port
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Area of one port, m².</summary>
+    [Within(1e-5, 0.5)]
+    public double? AreaM2 { get; init; }
+
+    /// <summary>Diameter of one round port, m.</summary>
+    [Within(0.003, 0.8)]
+    public double? DiameterM { get; init; }
+
+    /// <summary>Acoustic length, end corrections included, m.</summary>
+    [Within(0.001, 5)]
+    public double? LengthM { get; init; }
+
+    /// <summary>Number of equal ports.</summary>
+    [Within(1, 8)]
+    public int Count { get; init; } = 1;
+
+    /// <summary>Acoustic resistance of all ports together, Pa·s/m³.</summary>
+    [Within(0, 1e9)]
+    public double ResistancePaSM3 { get; init; }
+}
+
+/// <summary>A second, passive cone.</summary>
+public sealed record SecondCone
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Area, m².</summary>
+    [Within(1e-4, 1)]
+    public required double SdM2 { get; init; }
+
+    /// <summary>Moving mass, kg.</summary>
+    [Within(1e-4, 10)]
+    public required double MmsKg { get; init; }
+
+    /// <summary>Compliance, m/N.</summary>
+    [Within(1e-6, 0.1)]
+    public required double CmsMPerN { get; init; }
+
+    /// <summary>Mechanical resistance, kg/s.</summary>
+    [Within(1e-3, 1000)]
+    public required double RmsKgS { get; init; }
+
+    /// <summary>Greatest excursion, one way, peak, m.</summary>
+    [Within(1e-5, 0.2)]
+    public double? XmaxM { get; init; }
+}

@@ -1,0 +1,41 @@
+namespace Stillwall.Projects;
+
+/// <summary>Finds the known word that a mistyped one was probably meant to be.</summary>
+public static class NearestWord
+{
+    /// <summary>The words of a "did you mean", or nothing where no known word is near.</summary>
+    /// <param name="word">The word as written.</param>
+    /// <param name="known">The known words.</param>
+    /// <returns>Text to put into a message: <c> (did you mean "core"?)</c>, or empty.</returns>
+    public static string Suggest(string word, IEnumerable<string> known)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        if (word.Length > 60)
+        {
+            return "";
+        }
+
+        var best = known.Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
+            .OrderBy(c => c.Distance).ThenBy(c => c.Word, StringComparer.Ordinal).FirstOrDefault();
+        return best.Word is not null && best.Distance <= Math.Max(2, word.Length / 3) ? $" (did you mean \"{best.Word}\"?)" : "";
+    }
+
+    // Levenshtein, 1966: least number of letters to insert, drop or change.
+    private static int Distance(string a, string b)
+    {
+        var row = Enumerable.Range(0, b.Length + 1).ToArray();
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var diagonal = row[0];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var changed = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.Min(changed, Math.Min(row[j], row[j - 1]) + 1);
+            }
+        }
+
+        return row[b.Length];
+    }
+}

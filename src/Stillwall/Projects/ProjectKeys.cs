@@ -1,0 +1,128 @@
+using System.Globalization;
+
+namespace Stillwall.Projects;
+
+/// <summary>Looks up and changes one stated value by its key, such as <c>cabinet.strut_pitch</c>.</summary>
+public static class ProjectKeys
+{
+    /// <summary>Finds the field that a dotted key names.</summary>
+    /// <param name="key">Keys from the root of the file, joined by points.</param>
+    /// <returns>The field, or null where there is no such key or it leads through a list.</returns>
+    public static ModelField? Find(string key)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        var block = ModelBlock.Root;
+        ModelField? field = null;
+        foreach (var part in key.Split('.'))
+        {
+            field = block?.Find(part);
+            if (field is null)
+            {
+                return null;
+            }
+
+            block = field.Kind is FieldKind.Block or FieldKind.Driver ? field.Block : null;
+        }
+
+        return field;
+    }
+
+    /// <summary>The stated value behind a key.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="key">Dotted key.</param>
+    /// <returns>The value as its property holds it; null where it is not stated.</returns>
+    /// <exception cref="ArgumentException">The file has no such key.</exception>
+    public static object? Get(Project project, string key)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        object? at = project;
+        foreach (var part in key.Split('.'))
+        {
+            if (at is null)
+            {
+                return null;
+            }
+
+            at = FieldAt(at, part, key).Property.GetValue(Inside(at));
+        }
+
+        return at;
+    }
+
+    /// <summary>A copy of the project with one plain value changed; missing blocks on the way are made with their defaults.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="key">Dotted key of a quantity, number, word or date.</param>
+    /// <param name="text">The new value as it would stand in the file.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="ArgumentException">No such key, or a value it does not accept; the message says which and what is accepted.</exception>
+    public static Project With(Project project, string key, string text)
+    {
+        var field = Find(key) ?? throw new ArgumentException($"{key}: no such key{NearestWord.Suggest(key, AllKeys())}", nameof(key));
+        var isNumber = field.Kind is FieldKind.Number or FieldKind.Whole;
+        if (!field.TryRead(text, isNumber, out var value, out var fault))
+        {
+            throw new ArgumentException($"{key}: {fault}", nameof(text));
+        }
+
+        return With(project, key, field.Kind == FieldKind.Driver ? new DriverChoice((string)value!, null) : value);
+    }
+
+    /// <summary>A copy of the project with one value changed to one its property already can hold.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="key">Dotted key.</param>
+    /// <param name="value">The value as the property holds it: SI for quantities.</param>
+    /// <returns>The changed copy.</returns>
+    /// <exception cref="ArgumentException">The file has no such key.</exception>
+    public static Project With(Project project, string key, object? value)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        return (Project)Changed(project, key.Split('.'), 0, key, value);
+    }
+
+    /// <summary>Every dotted key of the file that does not lead through a list, in the order of the model.</summary>
+    /// <returns>The keys.</returns>
+    public static IEnumerable<string> AllKeys() => KeysOf(ModelBlock.Root, "");
+
+    /// <summary>Writes the value of a key as it stands in the file.</summary>
+    /// <param name="field">The key's field.</param>
+    /// <param name="value">The value as its property holds it.</param>
+    /// <returns>Number with unit, bare number, word or date.</returns>
+    public static string Written(ModelField field, object value)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return value switch
+        {
+            double number => Units.Write(number, field.Dimension),
+            DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            Amount amount => Units.Write(amount.Value, amount.Dimension),
+            _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
+        };
+    }
+
+    private static IEnumerable<string> KeysOf(ModelBlock block, string before) =>
+        block.Fields.SelectMany(f => f.Kind is FieldKind.Block
+            ? KeysOf(f.Block!, before + f.Key + ".").Prepend(before + f.Key)
+            : f.Kind is FieldKind.Blocks ? [] : [before + f.Key]);
+
+    private static object Changed(object record, string[] path, int at, string key, object? value)
+    {
+        var inside = Inside(record);
+        var block = ModelBlock.Of(inside.GetType());
+        var field = FieldAt(record, path[at], key);
+        if (at < path.Length - 1)
+        {
+            var below = field.Property.GetValue(inside) ?? Activator.CreateInstance(field.Block?.Type ?? throw NoSuchKey(key))!;
+            value = Changed(below, path, at + 1, key, value);
+        }
+
+        var changed = block.With(inside, field, value);
+        return record is DriverChoice ? new DriverChoice(null, (DriverSheet)changed) : changed;
+    }
+
+    private static object Inside(object record) => record is DriverChoice { Sheet: { } sheet } ? sheet : record;
+
+    private static ModelField FieldAt(object record, string part, string key) =>
+        ModelBlock.Of(Inside(record).GetType()).Find(part) ?? throw NoSuchKey(key);
+
+    private static ArgumentException NoSuchKey(string key) => new($"{key}: no such key", nameof(key));
+}

@@ -1,0 +1,274 @@
+using System.Globalization;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+
+namespace Stillwall.Projects;
+
+/// <summary>What sort of value a key of the project file takes.</summary>
+public enum FieldKind
+{
+    /// <summary>A number with its unit, in a string.</summary>
+    Quantity,
+
+    /// <summary>A bare number.</summary>
+    Number,
+
+    /// <summary>A bare whole number.</summary>
+    Whole,
+
+    /// <summary>A text, perhaps one of a few words.</summary>
+    Text,
+
+    /// <summary>A date, yyyy-mm-dd.</summary>
+    Date,
+
+    /// <summary>An amount with a unit of the maker's choice.</summary>
+    Amount,
+
+    /// <summary>A list of quantities with their units.</summary>
+    Quantities,
+
+    /// <summary>A block of its own keys.</summary>
+    Block,
+
+    /// <summary>A list of blocks.</summary>
+    Blocks,
+
+    /// <summary>A driver: a candidate's name or a block.</summary>
+    Driver,
+}
+
+/// <summary>One key of a block of the project file, read off a property of the stated model.</summary>
+/// <param name="Key">Key as written.</param>
+/// <param name="Property">The property that holds it.</param>
+/// <param name="Kind">Sort of value.</param>
+/// <param name="Dimension">Kind of quantity; none where it is not one.</param>
+/// <param name="Required">Whether the block makes no sense without it.</param>
+public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kind, Dimension Dimension, bool Required)
+{
+    /// <summary>Accepted span in SI, or null where every value is accepted.</summary>
+    public WithinAttribute? Span { get; } = Property.GetCustomAttribute<WithinAttribute>();
+
+    /// <summary>Accepted words, or empty where every text is accepted.</summary>
+    public IReadOnlyList<string> Words { get; } = Property.GetCustomAttribute<OneOfAttribute>()?.Words ?? [];
+
+    /// <summary>Number of entries a list must have, or null.</summary>
+    public int? Count { get; } = Property.GetCustomAttribute<CountAttribute>()?.Count;
+
+    /// <summary>Column of the drivers' table, or null.</summary>
+    public ColumnAttribute? Column { get; } = Property.GetCustomAttribute<ColumnAttribute>();
+
+    /// <summary>The block that this key holds, or each entry of its list; null for plain values.</summary>
+    public ModelBlock? Block => Kind switch
+    {
+        FieldKind.Block => ModelBlock.Of(Property.PropertyType),
+        FieldKind.Blocks => ModelBlock.Of(Property.PropertyType.GetGenericArguments()[0]),
+        FieldKind.Driver => ModelBlock.Of(typeof(DriverSheet)),
+        _ => null,
+    };
+
+    /// <summary>Reads one plain value as it stands in the file or on the command line.</summary>
+    /// <param name="text">The text of the value, without quotation marks.</param>
+    /// <param name="isNumber">Whether it stood there as a bare number.</param>
+    /// <param name="value">The value as the property holds it (one entry of it for a list), when the result is true.</param>
+    /// <param name="fault">What is wrong and what is accepted, when the result is false.</param>
+    /// <returns>True when the value is accepted.</returns>
+    public bool TryRead(string text, bool isNumber, out object? value, out string fault)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        value = null;
+        switch (Kind)
+        {
+            case FieldKind.Quantity or FieldKind.Quantities when isNumber && Dimension != Dimension.AcousticResistance:
+                fault = $"{text} has no unit; {Units.Accepted(Dimension)}";
+                return false;
+            case FieldKind.Quantity or FieldKind.Quantities when !isNumber:
+                return Units.TryRead(text, Dimension, out var quantity, out fault) && Keep(quantity, out value, out fault);
+            case FieldKind.Number or FieldKind.Quantity or FieldKind.Quantities:
+                return ReadNumber(text, isNumber, out value, out fault);
+            case FieldKind.Whole:
+                return ReadWhole(text, isNumber, out value, out fault);
+            case FieldKind.Amount when !isNumber:
+                var read = Units.TryReadAmount(text, out var amount, out fault);
+                value = amount;
+                return read && Positive(amount, ref fault);
+            case FieldKind.Date when DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date):
+                (value, fault) = (date, "");
+                return true;
+            case FieldKind.Text or FieldKind.Driver when !isNumber:
+                return ReadText(text, out value, out fault);
+            default:
+                fault = $"{Shorten(text)} is not accepted; {Accepted}";
+                return false;
+        }
+    }
+
+    /// <summary>What this key accepts, in words for a message.</summary>
+    public string Accepted => Kind switch
+    {
+        FieldKind.Quantity or FieldKind.Quantities => (Kind == FieldKind.Quantities ? $"a list of {Count ?? 1} entries, each " : "") + Units.Accepted(Dimension),
+        FieldKind.Number => "a bare number",
+        FieldKind.Whole => "a whole number",
+        FieldKind.Date => "a date as \"2026-11-14\"",
+        FieldKind.Amount => "an amount as \"6 kg\" or \"3 pc\"",
+        FieldKind.Block => "a block { … }",
+        FieldKind.Blocks => "a list of blocks [ { … } ]",
+        FieldKind.Driver => "a driver's name or a block { … }",
+        _ => Words.Count > 0 ? $"one of {string.Join(", ", Words)}" : "a text",
+    };
+
+    private bool ReadText(string text, out object? value, out string fault)
+    {
+        (value, fault) = (text, "");
+        if (text.Any(char.IsControl))
+        {
+            fault = "has a control character in it; plain text";
+            return false;
+        }
+
+        if (text.Length > 200)
+        {
+            fault = $"is {text.Length} characters long; at most 200";
+            return false;
+        }
+
+        if (Words.Count > 0 && !Words.Contains(text))
+        {
+            fault = $"{Shorten(text)} is not known{NearestWord.Suggest(text, Words)}; one of {string.Join(", ", Words)}";
+            return false;
+        }
+
+        return true;
+    }
+
+    private bool ReadNumber(string text, bool isNumber, out object? value, out string fault)
+    {
+        value = null;
+        if (!isNumber || !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+        {
+            fault = $"{Shorten(text)} is not accepted; {Accepted}";
+            return false;
+        }
+
+        return Keep(number, out value, out fault);
+    }
+
+    private bool ReadWhole(string text, bool isNumber, out object? value, out string fault)
+    {
+        value = null;
+        if (!isNumber || !int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole))
+        {
+            fault = $"{Shorten(text)} is not accepted; {Accepted}";
+            return false;
+        }
+
+        var kept = Keep(whole, out _, out fault);
+        value = whole;
+        return kept;
+    }
+
+    private bool Keep(double number, out object? value, out string fault)
+    {
+        value = number;
+        fault = "";
+        if (Span is null || (number >= Span.Least && number <= Span.Greatest))
+        {
+            return true;
+        }
+
+        fault = $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
+        return false;
+    }
+
+    private static bool Positive(Amount amount, ref string fault)
+    {
+        if (amount.Value is >= 0 and <= 1e6)
+        {
+            return true;
+        }
+
+        fault = "an amount cannot be negative or beyond all reason; 0 to 1000000";
+        return false;
+    }
+
+    private static string Shorten(string text) => $"\"{(text.Length > 40 ? text[..40] + "…" : text)}\"";
+}
+
+/// <summary>One block of the project file: its keys, in the order of the stated model.</summary>
+public sealed class ModelBlock
+{
+    private static readonly ConditionalWeakTable<Type, ModelBlock> Known = [];
+
+    private ModelBlock(Type type)
+    {
+        Type = type;
+        Fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).Select(FieldOf)];
+    }
+
+    /// <summary>The record that holds the block.</summary>
+    public Type Type { get; }
+
+    /// <summary>Its keys, in order.</summary>
+    public IReadOnlyList<ModelField> Fields { get; }
+
+    /// <summary>The block of the whole project file.</summary>
+    public static ModelBlock Root => Of(typeof(Project));
+
+    /// <summary>The block that a record of the stated model holds.</summary>
+    /// <param name="type">A record of <see cref="Projects"/>.</param>
+    /// <returns>Its keys.</returns>
+    public static ModelBlock Of(Type type) => Known.GetValue(type, t => new ModelBlock(t));
+
+    /// <summary>Finds a key.</summary>
+    /// <param name="key">Key as written.</param>
+    /// <returns>The field, or null where the block has no such key.</returns>
+    public ModelField? Find(string key) => Fields.FirstOrDefault(f => f.Key == key);
+
+    /// <summary>Makes a record with its defaults, then sets the values that were stated.</summary>
+    /// <param name="values">Values as their properties hold them.</param>
+    /// <returns>The record.</returns>
+    public object Build(IEnumerable<(ModelField Field, object? Value)> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        var made = Activator.CreateInstance(Type)!;
+        foreach (var (field, value) in values)
+        {
+            field.Property.SetValue(made, value);
+        }
+
+        return made;
+    }
+
+    /// <summary>A copy of a record of this block with one value changed.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="field">The key to change.</param>
+    /// <param name="value">Its new value as the property holds it.</param>
+    /// <returns>The changed copy.</returns>
+    public object With(object record, ModelField field, object? value)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return Build(Fields.Select(f => (f, f == field ? value : f.Property.GetValue(record))));
+    }
+
+    private static ModelField FieldOf(PropertyInfo property)
+    {
+        var type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
+        var (stem, dimension) = UnitSuffix.Split(property.Name);
+        var kind = type switch
+        {
+            _ when type == typeof(double) => dimension == Dimension.None ? FieldKind.Number : FieldKind.Quantity,
+            _ when type == typeof(int) => FieldKind.Whole,
+            _ when type == typeof(string) => FieldKind.Text,
+            _ when type == typeof(DateOnly) => FieldKind.Date,
+            _ when type == typeof(Amount) => FieldKind.Amount,
+            _ when type == typeof(DriverChoice) => FieldKind.Driver,
+            _ when type == typeof(IReadOnlyList<double>) => FieldKind.Quantities,
+            _ when type.IsGenericType => FieldKind.Blocks,
+            _ => FieldKind.Block,
+        };
+        var isNumeric = kind is FieldKind.Quantity or FieldKind.Quantities;
+        var named = property.GetCustomAttribute<KeyAttribute>()?.Key ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(isNumeric ? stem : property.Name);
+        return new ModelField(named, property, kind, isNumeric ? dimension : Dimension.None, property.GetCustomAttribute<RequiredMemberAttribute>() is not null);
+    }
+}

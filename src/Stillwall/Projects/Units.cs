@@ -1,0 +1,213 @@
+using System.Globalization;
+
+namespace Stillwall.Projects;
+
+/// <summary>One unit: its name, the kind of quantity it measures, and how it becomes SI.</summary>
+/// <param name="Name">Name as written, case matters.</param>
+/// <param name="Dimension">Kind of quantity.</param>
+/// <param name="Factor">SI value of one unit.</param>
+/// <param name="Offset">SI value of zero units (temperatures only).</param>
+public sealed record Unit(string Name, Dimension Dimension, double Factor, double Offset = 0);
+
+/// <summary>The table of units that people may write, in ASCII and typographic form.</summary>
+/// <remarks>Source: International System of Units brochure, 9th edition, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by definition).</remarks>
+public static class Units
+{
+    private const double Inch = 0.0254, Foot = 0.3048, Pound = 0.45359237;
+
+    private static readonly Unit[] All =
+    [
+        new("pc", Dimension.Count, 1), new("pcs", Dimension.Count, 1),
+        new("mm", Dimension.Length, 1e-3), new("m", Dimension.Length, 1), new("cm", Dimension.Length, 1e-2), new("um", Dimension.Length, 1e-6),
+        new("in", Dimension.Length, Inch), new("\"", Dimension.Length, Inch), new("ft", Dimension.Length, Foot),
+        new("cm2", Dimension.Area, 1e-4), new("m2", Dimension.Area, 1), new("mm2", Dimension.Area, 1e-6),
+        new("in2", Dimension.Area, Inch * Inch), new("ft2", Dimension.Area, Foot * Foot),
+        new("L", Dimension.Volume, 1e-3), new("l", Dimension.Volume, 1e-3), new("mL", Dimension.Volume, 1e-6), new("ml", Dimension.Volume, 1e-6),
+        new("m3", Dimension.Volume, 1), new("cm3", Dimension.Volume, 1e-6), new("mm3", Dimension.Volume, 1e-9),
+        new("in3", Dimension.Volume, Inch * Inch * Inch), new("ft3", Dimension.Volume, Foot * Foot * Foot), new("gal", Dimension.Volume, 231 * Inch * Inch * Inch),
+        new("kg", Dimension.Mass, 1), new("g", Dimension.Mass, 1e-3), new("mg", Dimension.Mass, 1e-6), new("t", Dimension.Mass, 1000),
+        new("lb", Dimension.Mass, Pound), new("oz", Dimension.Mass, Pound / 16),
+        new("s", Dimension.Time, 1), new("ms", Dimension.Time, 1e-3), new("min", Dimension.Time, 60), new("h", Dimension.Time, 3600), new("d", Dimension.Time, 86400),
+        new("Hz", Dimension.Frequency, 1), new("kHz", Dimension.Frequency, 1e3),
+        new("Pa", Dimension.Pressure, 1), new("hPa", Dimension.Pressure, 100), new("kPa", Dimension.Pressure, 1e3), new("MPa", Dimension.Pressure, 1e6),
+        new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, 4.4482216152605 / (Inch * Inch) * 1),
+        new("W", Dimension.Power, 1), new("mW", Dimension.Power, 1e-3), new("kW", Dimension.Power, 1e3),
+        new("ohm", Dimension.Resistance, 1), new("Ω", Dimension.Resistance, 1), new("mohm", Dimension.Resistance, 1e-3), new("kohm", Dimension.Resistance, 1e3),
+        new("mH", Dimension.Inductance, 1e-3), new("H", Dimension.Inductance, 1), new("uH", Dimension.Inductance, 1e-6),
+        new("dB", Dimension.Level, 1),
+        new("degC", Dimension.Temperature, 1), new("°C", Dimension.Temperature, 1), new("K", Dimension.Temperature, 1, -273.15),
+        new("degF", Dimension.Temperature, 5.0 / 9, -160.0 / 9), new("°F", Dimension.Temperature, 5.0 / 9, -160.0 / 9),
+        new("K", Dimension.TemperatureDifference, 1),
+        new("N/m", Dimension.Stiffness, 1), new("kN/m", Dimension.Stiffness, 1e3), new("N/mm", Dimension.Stiffness, 1e3),
+        new("kg/m3", Dimension.Density, 1), new("g/L", Dimension.Density, 1), new("kg/L", Dimension.Density, 1e3), new("g/cm3", Dimension.Density, 1e3),
+        new("lb/ft3", Dimension.Density, Pound / (Foot * Foot * Foot)),
+        new("L/min", Dimension.VolumeFlow, 1e-3 / 60), new("L/s", Dimension.VolumeFlow, 1e-3), new("mL/s", Dimension.VolumeFlow, 1e-6), new("m3/s", Dimension.VolumeFlow, 1),
+        new("N/A", Dimension.ForceFactor, 1), new("T*m", Dimension.ForceFactor, 1), new("T m", Dimension.ForceFactor, 1), new("Tm", Dimension.ForceFactor, 1),
+        new("mm/N", Dimension.Compliance, 1e-3), new("um/N", Dimension.Compliance, 1e-6), new("m/N", Dimension.Compliance, 1),
+        new("kg/s", Dimension.MechanicalResistance, 1), new("N*s/m", Dimension.MechanicalResistance, 1), new("N s/m", Dimension.MechanicalResistance, 1),
+        new("Pa*s/m3", Dimension.AcousticResistance, 1), new("Pa s/m3", Dimension.AcousticResistance, 1),
+        new("deg", Dimension.Angle, 1), new("°", Dimension.Angle, 1), new("rad", Dimension.Angle, 180 / Math.PI),
+        new("kJ/kg", Dimension.SpecificHeat, 1e3), new("J/kg", Dimension.SpecificHeat, 1),
+    ];
+
+    private static readonly Dictionary<(string, Dimension), Unit> ByName = All.ToDictionary(u => (u.Name, u.Dimension));
+
+    /// <summary>The units of one kind of quantity, the usual one first.</summary>
+    /// <param name="dimension">Kind of quantity.</param>
+    /// <returns>The units in the order in which they are offered.</returns>
+    public static IReadOnlyList<Unit> Of(Dimension dimension) => [.. All.Where(u => u.Dimension == dimension)];
+
+    /// <summary>Reads a quantity such as <c>"256 mm"</c>, <c>"1.1ft3"</c> or <c>"−9.5 dB"</c>.</summary>
+    /// <param name="text">Number and unit; the space between them is optional, exponents are accepted, the decimal mark is a point.</param>
+    /// <param name="dimension">Kind of quantity that is wanted.</param>
+    /// <param name="value">The value in SI, when the result is true.</param>
+    /// <param name="fault">What is wrong and what is accepted, when the result is false.</param>
+    /// <returns>True when the text is a quantity of that kind.</returns>
+    public static bool TryRead(string text, Dimension dimension, out double value, out string fault)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var plain = Plain(text);
+        var digits = NumberLength(plain);
+        value = 0;
+        if (digits == 0 || !double.TryParse(plain.AsSpan(0, digits), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+        {
+            fault = $"{Shown(text)} is not a quantity; {Accepted(dimension)}";
+            return false;
+        }
+
+        var name = plain[digits..].Trim();
+        if (!ByName.TryGetValue((name, dimension), out var unit))
+        {
+            fault = name.Length == 0 ? $"{Shown(text)} has no unit; {Accepted(dimension)}" : $"{Shown(text)} has the wrong unit; {Accepted(dimension)}";
+            return false;
+        }
+
+        value = number * unit.Factor + unit.Offset;
+        fault = "";
+        return true;
+    }
+
+    /// <summary>Reads an amount of pieces, mass, length, area or volume, whichever its unit says.</summary>
+    /// <param name="text">Number and unit.</param>
+    /// <param name="amount">The amount, when the result is true.</param>
+    /// <param name="fault">What is wrong and what is accepted, when the result is false.</param>
+    /// <returns>True when the text is an amount.</returns>
+    public static bool TryReadAmount(string text, out Amount amount, out string fault)
+    {
+        foreach (var dimension in AmountDimensions)
+        {
+            if (TryRead(text, dimension, out var value, out _))
+            {
+                amount = new Amount(value, dimension);
+                fault = "";
+                return true;
+            }
+        }
+
+        amount = new Amount(0, Dimension.Count);
+        fault = $"{Shown(text)} is not an amount; a number with pc, kg, g, lb, m, mm, ft, m2, L, mL or m3";
+        return false;
+    }
+
+    /// <summary>Writes a value the way a person would state it, with as many digits as it needs.</summary>
+    /// <param name="si">The value in SI.</param>
+    /// <param name="dimension">Kind of quantity.</param>
+    /// <returns>Number and unit, readable by <see cref="TryRead"/>; a bare number for <see cref="Dimension.None"/>.</returns>
+    public static string Write(double si, Dimension dimension)
+    {
+        if (dimension == Dimension.None)
+        {
+            return si.ToString("R", CultureInfo.InvariantCulture);
+        }
+
+        var unit = Usual(Math.Abs(si), dimension);
+        var number = Math.Round((si - unit.Offset) / unit.Factor, 12, MidpointRounding.ToEven);
+        if (number == 0 && si != 0)
+        {
+            number = (si - unit.Offset) / unit.Factor;
+        }
+
+        return $"{number.ToString("G12", CultureInfo.InvariantCulture)} {unit.Name}";
+    }
+
+    /// <summary>Names the units accepted for one kind of quantity, for a message.</summary>
+    /// <param name="dimension">Kind of quantity.</param>
+    /// <returns>Words such as <c>a number with mm, m, cm, um, in, ", ft</c>.</returns>
+    public static string Accepted(Dimension dimension) => dimension switch
+    {
+        Dimension.None => "a bare number",
+        Dimension.AcousticResistance => "a bare number in Pa s/m3, or a number with Pa s/m3",
+        _ => $"a number with {string.Join(", ", Of(dimension).Select(u => u.Name).Distinct())}",
+    };
+
+    private static readonly Dimension[] AmountDimensions = [Dimension.Count, Dimension.Mass, Dimension.Length, Dimension.Area, Dimension.Volume];
+
+    // Powers and signs in typographic form become the plain ones of the table.
+    private static string Plain(string text)
+    {
+        var t = text.Trim().Replace('−', '-').Replace('µ', 'u').Replace('μ', 'u').Replace('²', '2').Replace('³', '3')
+            .Replace('·', '*').Replace('⋅', '*').Replace('Ω', 'Ω').Replace('″', '"').Replace(' ', ' ').Replace(' ', ' ');
+        return t;
+    }
+
+    private static int NumberLength(string text)
+    {
+        var i = 0;
+        int Digits()
+        {
+            var start = i;
+            while (i < text.Length && char.IsAsciiDigit(text[i]))
+            {
+                i++;
+            }
+
+            return i - start;
+        }
+
+        if (i < text.Length && text[i] is '-' or '+')
+        {
+            i++;
+        }
+
+        var digits = Digits();
+        if (i < text.Length && text[i] == '.')
+        {
+            i++;
+            digits += Digits();
+        }
+
+        if (digits == 0)
+        {
+            return 0;
+        }
+
+        var end = i;
+        if (i < text.Length && text[i] is 'e' or 'E')
+        {
+            i++;
+            if (i < text.Length && text[i] is '-' or '+')
+            {
+                i++;
+            }
+
+            end = Digits() > 0 ? i : end;
+        }
+
+        return end;
+    }
+
+    private static Unit Usual(double size, Dimension dimension) => dimension switch
+    {
+        Dimension.Length when size >= 10 => Named("m", dimension),
+        Dimension.Time when size >= 7200 => Named("h", dimension),
+        Dimension.Time when size >= 120 => Named("min", dimension),
+        Dimension.Mass when size is > 0 and < 0.1 => Named("g", dimension),
+        Dimension.Pressure when size >= 1e8 => Named("GPa", dimension),
+        Dimension.Pressure when size >= 1e5 && size != 101325 => Named("MPa", dimension),
+        _ => Of(dimension)[0],
+    };
+
+    private static Unit Named(string name, Dimension dimension) => ByName[(name, dimension)];
+
+    private static string Shown(string text) => $"\"{(text.Length > 40 ? text[..40] + "…" : text)}\"";
+}
