@@ -30,7 +30,7 @@ public static class Units
         new("s", Dimension.Time, 1), new("ms", Dimension.Time, 1e-3), new("min", Dimension.Time, 60), new("h", Dimension.Time, 3600), new("d", Dimension.Time, 86400),
         new("Hz", Dimension.Frequency, 1), new("kHz", Dimension.Frequency, 1e3),
         new("Pa", Dimension.Pressure, 1), new("hPa", Dimension.Pressure, 100), new("kPa", Dimension.Pressure, 1e3), new("MPa", Dimension.Pressure, 1e6),
-        new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, 4.4482216152605 / (Inch * Inch) * 1),
+        new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, 4.4482216152605 / (Inch * Inch)),
         new("W", Dimension.Power, 1), new("mW", Dimension.Power, 1e-3), new("kW", Dimension.Power, 1e3),
         new("ohm", Dimension.Resistance, 1), new("Ω", Dimension.Resistance, 1), new("mohm", Dimension.Resistance, 1e-3), new("kohm", Dimension.Resistance, 1e3),
         new("mH", Dimension.Inductance, 1e-3), new("H", Dimension.Inductance, 1), new("uH", Dimension.Inductance, 1e-6),
@@ -142,11 +142,21 @@ public static class Units
 
     private static readonly Dimension[] AmountDimensions = [Dimension.Count, Dimension.Mass, Dimension.Length, Dimension.Area, Dimension.Volume];
 
-    // Powers and signs in typographic form become the plain ones of the table.
+    // Minus, micro (two), powers, middle dots (two), ohm sign, double prime, no-break spaces (two) become the plain ones of the table.
+    private static readonly (char Typographic, char Plain)[] Typographic =
+    [
+        ('\u2212', '-'), ('\u00B5', 'u'), ('\u03BC', 'u'), ('\u00B2', '2'), ('\u00B3', '3'), ('\u00B7', '*'), ('\u22C5', '*'), ('\u2126', '\u03A9'),
+        ('\u2033', '"'), ('\u00A0', ' '), ('\u202F', ' '),
+    ];
+
     private static string Plain(string text)
     {
-        var t = text.Trim().Replace('−', '-').Replace('µ', 'u').Replace('μ', 'u').Replace('²', '2').Replace('³', '3')
-            .Replace('·', '*').Replace('⋅', '*').Replace('Ω', 'Ω').Replace('″', '"').Replace(' ', ' ').Replace(' ', ' ');
+        var t = text.Trim();
+        foreach (var (typographic, plain) in Typographic)
+        {
+            t = t.Replace(typographic, plain);
+        }
+
         return t;
     }
 
