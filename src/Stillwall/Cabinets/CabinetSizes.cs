@@ -1,0 +1,57 @@
+using Stillwall.Projects;
+
+namespace Stillwall.Cabinets;
+
+/// <summary>The stated sizes of a drawn cabinet, in millimetres as geometry uses them.</summary>
+/// <param name="Width">Outside width (x).</param>
+/// <param name="Depth">Outside depth (y), front to rear.</param>
+/// <param name="Height">Outside height (z).</param>
+/// <param name="Radius">Outside radius of the long edges.</param>
+/// <param name="OuterSkin">Thickness of the outer skin.</param>
+/// <param name="Core">Thickness of the core.</param>
+/// <param name="InnerSkin">Thickness of the inner skin.</param>
+/// <param name="StrutPitch">Greatest distance between struts along the wall.</param>
+/// <param name="Braces">Number of window braces.</param>
+/// <param name="DriverCount">Number of drivers.</param>
+/// <param name="Cutout">Diameter of a driver's opening; 0 where not known.</param>
+/// <param name="BoltCircle">Diameter of the bolt circle; 0 where not known.</param>
+/// <param name="Bolts">Number of bolts of one driver.</param>
+/// <param name="Terminal">Diameter of the terminal's opening; 0 for none.</param>
+/// <param name="Pour">Diameter of the pour opening; 0 for none.</param>
+public sealed record CabinetSizes(
+    double Width, double Depth, double Height, double Radius, double OuterSkin, double Core, double InnerSkin, double StrutPitch,
+    int Braces, int DriverCount, double Cutout, double BoltCircle, int Bolts, double Terminal, double Pour)
+{
+    /// <summary>Thickness of the whole wall, mm.</summary>
+    public double Wall => OuterSkin + Core + InnerSkin;
+
+    /// <summary>Whether struts tie the inner skin: the core has room for their heads.</summary>
+    public bool Tied => Core >= BuildUp.LeastTiedCore;
+
+    /// <summary>The outline seen from the front.</summary>
+    public RoundedOutline Outline => new(Width, Height, Math.Min(Radius, Math.Min(Width, Height) / 2));
+
+    /// <summary>Takes the sizes from what is stated.</summary>
+    /// <param name="cabinet">The cabinet as drawn.</param>
+    /// <param name="sheet">The driver's data sheet, or null.</param>
+    /// <returns>The sizes, or null where outside size or walls are not stated.</returns>
+    public static CabinetSizes? Of(Cabinet? cabinet, DriverSheet? sheet) =>
+        cabinet is { Outside: { } outside, OuterSkinM: { } outer, CoreM: { } core, InnerSkinM: { } inner }
+            ? new CabinetSizes(
+                outside.WidthM * 1e3, outside.DepthM * 1e3, outside.HeightM * 1e3, outside.CornerRadiusM * 1e3, outer * 1e3, core * 1e3, inner * 1e3,
+                cabinet.StrutPitchM * 1e3, cabinet.Braces, cabinet.DriverCount, (sheet?.CutoutM ?? 0) * 1e3, (sheet?.BoltCircleM ?? 0) * 1e3,
+                sheet?.Bolts ?? 0, (cabinet.Openings?.TerminalM ?? 0) * 1e3, (cabinet.Openings?.PourM ?? 0) * 1e3)
+            : null;
+}
+
+/// <summary>The outline of the cabinet seen from the front, and what lies inside it.</summary>
+/// <param name="Width">Width, mm.</param>
+/// <param name="Height">Height, mm.</param>
+/// <param name="Radius">Radius of the corners, mm.</param>
+public sealed record RoundedOutline(double Width, double Height, double Radius)
+{
+    /// <summary>The frame a distance inside the outline, in the cabinet's x and z.</summary>
+    /// <param name="distance">Distance inwards, mm.</param>
+    /// <returns>The frame.</returns>
+    public Shapes.RoundedFrame Inset(double distance) => new Shapes.RoundedFrame(0, 0, Width, Height, Radius).Inset(distance);
+}

@@ -1,0 +1,95 @@
+using Stillwall.Shapes;
+
+namespace Stillwall.Cabinets;
+
+/// <summary>The front or the rear: two plates, and what stands in the core between them.</summary>
+/// <param name="OuterPlateM2">Area of the outer plate, its openings cut out, m².</param>
+/// <param name="InnerPlateM2">Area of the inner plate, its openings cut out, m².</param>
+/// <param name="CoreM2">What the cast fills between outer sleeve and openings, m².</param>
+/// <param name="OpeningM2">Area of the opening that goes through the whole wall, m².</param>
+/// <param name="CollarM2">Area of the collars and bosses that stand on the outer plate, m².</param>
+/// <param name="PostM2">Area of the posts that stand on the outer plate, m².</param>
+/// <param name="Posts">Number of posts.</param>
+public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, double CoreM2, double OpeningM2, double CollarM2, double PostM2, int Posts)
+{
+    /// <summary>Draws the front: driver openings with their collars, bosses for the inserts, posts on a grid of the strut pitch.</summary>
+    /// <param name="sizes">Sizes of the cabinet.</param>
+    /// <returns>The section; openings that reach past the front are clipped by it.</returns>
+    /// <remarks>Source: our choice of collars, bosses and posts. Accuracy: areas are exact to the 1 µm grid.</remarks>
+    public static PlateSection Front(CabinetSizes sizes)
+    {
+        ArgumentNullException.ThrowIfNull(sizes);
+        var centres = DriverCentres(sizes);
+        var openings = centres.Select(c => new Circle(c.X, c.Z, sizes.Cutout)).ToList();
+        var collars = openings.Select(o => o with { Diameter = o.Diameter > 0 ? o.Diameter + 2 * BuildUp.DriverCollar : 0 }).ToList();
+        var bosses = centres.SelectMany(c => Enumerable.Range(0, sizes.BoltCircle > 0 ? sizes.Bolts : 0).Select(i =>
+        {
+            var angle = 2 * Math.PI * (i + 0.5) / sizes.Bolts;
+            return new Circle(c.X + sizes.BoltCircle / 2 * Math.Cos(angle), c.Z + sizes.BoltCircle / 2 * Math.Sin(angle), BuildUp.Boss);
+        })).ToList();
+        return Of(sizes, openings, [.. collars, .. bosses], []);
+    }
+
+    /// <summary>Draws the rear: the terminal's opening with its collar, the pour opening in the outer plate alone, posts.</summary>
+    /// <param name="sizes">Sizes of the cabinet.</param>
+    /// <returns>The section.</returns>
+    /// <remarks>Source: our choice of collar, posts and places: terminal a quarter of the height above the bottom, pour opening as far below the top.</remarks>
+    public static PlateSection Rear(CabinetSizes sizes)
+    {
+        ArgumentNullException.ThrowIfNull(sizes);
+        var terminal = new Circle(sizes.Width / 2, sizes.Height / 4, sizes.Terminal);
+        var collar = terminal with { Diameter = sizes.Terminal > 0 ? sizes.Terminal + 2 * BuildUp.TerminalCollar : 0 };
+        var pour = new Circle(sizes.Width / 2, sizes.Height * 3 / 4, sizes.Core > 0 ? sizes.Pour : 0);
+        return Of(sizes, [terminal], [collar], [pour]);
+    }
+
+    /// <summary>Centres of the drivers on the front: in the middle, or side by side along the longer side.</summary>
+    /// <param name="sizes">Sizes of the cabinet.</param>
+    /// <returns>The centres in x and z, mm.</returns>
+    /// <remarks>Source: our choice.</remarks>
+    public static IReadOnlyList<(double X, double Z)> DriverCentres(CabinetSizes sizes)
+    {
+        ArgumentNullException.ThrowIfNull(sizes);
+        var n = sizes.DriverCount;
+        var across = sizes.Width >= sizes.Height;
+        return [.. Enumerable.Range(0, n).Select(i => (i + 0.5) / n).Select(s => across ? (sizes.Width * s, sizes.Height / 2) : (sizes.Width / 2, sizes.Height * s))];
+    }
+
+    private static PlateSection Of(CabinetSizes sizes, IReadOnlyList<Circle> openings, IReadOnlyList<Circle> collars, IReadOnlyList<Circle> outerOnly)
+    {
+        var outline = sizes.Outline;
+        var (outer, cavity, inner) = (outline.Inset(0).ToRegion(), outline.Inset(sizes.OuterSkin).ToRegion(), outline.Inset(sizes.OuterSkin + sizes.Core));
+        var innerPlate = inner.ToRegion();
+        var holes = Together(openings);
+        var standing = Together(collars);
+        var posts = sizes.Core > 0 ? PostCount(inner, sizes.StrutPitch, [.. collars, .. outerOnly]) : 0;
+        var post = posts * Math.PI / 4 * BuildUp.Post * BuildUp.Post * 1e-6;
+        var blocked = CommonArea(cavity, standing);
+        return new PlateSection(
+            outer.AreaM2 - CommonArea(outer, holes) - outerOnly.Sum(o => Region.Disc(o.X, o.Z, o.Diameter).AreaM2),
+            innerPlate.AreaM2 - CommonArea(innerPlate, holes),
+            sizes.Core > 0 ? cavity.AreaM2 - blocked - post : 0,
+            CommonArea(innerPlate, holes), sizes.Core > 0 ? blocked - CommonArea(cavity, holes) : 0, post, posts);
+    }
+
+    private static double CommonArea(Region plate, Region? holes) => holes is null ? 0 : plate.Intersect(holes).AreaM2;
+
+    private static Region? Together(IReadOnlyList<Circle> circles) =>
+        circles.Where(c => c.Diameter > 0).Select(c => Region.Disc(c.X, c.Z, c.Diameter)).Aggregate((Region?)null, (all, next) => all?.Join(next) ?? next);
+
+    private static int PostCount(RoundedFrame inner, double pitch, IReadOnlyList<Circle> avoid)
+    {
+        var room = BuildUp.PostRoom;
+        double[] Grid(double from, double to)
+        {
+            var n = Math.Max(1, (int)Math.Ceiling((to - from) / pitch) - 1);
+            return [.. Enumerable.Range(1, n).Select(i => from + (to - from) * i / (n + 1))];
+        }
+
+        return Grid(inner.Left, inner.Right).Sum(x => Grid(inner.Bottom, inner.Top).Count(z =>
+            Math.Min(Math.Min(x - inner.Left, inner.Right - x), Math.Min(z - inner.Bottom, inner.Top - z)) >= room
+            && avoid.All(c => c.Diameter <= 0 || Math.Sqrt((x - c.X) * (x - c.X) + (z - c.Z) * (z - c.Z)) >= c.Diameter / 2 + room)));
+    }
+
+    private sealed record Circle(double X, double Z, double Diameter);
+}
