@@ -1,0 +1,23 @@
+using Stillwall.Numerics;
+
+namespace Stillwall.SupplyLists;
+
+/// <summary>One line of the supplies list.</summary>
+/// <param name="Item">Name of the item.</param>
+/// <param name="Needed">Amount needed, in <paramref name="Unit"/>; null where the plan does not say yet.</param>
+/// <param name="InStock">Amount on the shelf and within its date; null without a stock list.</param>
+/// <param name="ToBuy">Amount to buy; null where needed or stock is not known.</param>
+/// <param name="Unit">Unit of the amounts: kg, m or pc.</param>
+/// <param name="Price">Price of what is needed, in the project's currency; null without a price.</param>
+/// <param name="State">To hand, short, missing, past date or unknown.</param>
+/// <param name="Step">Stage of the job that needs it first.</param>
+/// <param name="PriceToBuy">Price of the whole packs to buy; null without a price or where the amount is not known.</param>
+public sealed record SupplyLine(
+    string Item,
+    [property: ComputedBy("supply-needed", "pour.powder_kg", "print.filament_to_have_kg")] double? Needed,
+    [property: ComputedBy("supply-stock", "stock")] double? InStock,
+    [property: ComputedBy("supply-to-buy", "supplies[].needed", "supplies[].in_stock")] double? ToBuy,
+    string Unit,
+    [property: ComputedBy("supply-price", "supplies[].needed", "prices")] double? Price,
+    string State, string Step,
+    [property: ComputedBy("supply-price", "supplies[].to_buy", "prices")] double? PriceToBuy);

@@ -1,0 +1,143 @@
+using CsCheck;
+using Stillwall.Cabinets;
+using Stillwall.Parts;
+
+namespace Stillwall.Tests.Cabinets;
+
+public sealed class CabinetGeometryTests
+{
+    private static readonly CabinetSizes Demo = new(244, 330, 244, 30, 2, 12, 2, 40, 1, 1, 186, 209, 8, 55, 35);
+
+    private static readonly Gen<CabinetSizes> AnyCabinet =
+        from width in Gen.Double[180, 420]
+        from height in Gen.Double[180, 420]
+        from depth in Gen.Double[180, 500]
+        from radius in Gen.Double[0, 60]
+        from outer in Gen.Double[1, 4]
+        from core in Gen.Double[4, 25]
+        from inner in Gen.Double[1, 4]
+        from pitch in Gen.Double[25, 70]
+        from braces in Gen.Int[0, 3]
+        select new CabinetSizes(width, depth, height, radius, outer, core, inner, pitch, braces, 1, 120, 135, 6, 50, 30);
+
+    [Fact]
+    public void A_plain_box_has_the_volume_worked_out_by_hand()
+    {
+        // 200 × 300 × 250 outside, walls 2 + 10 + 3 = 15 mm, square corners: inside 170 × 270 × 220 mm.
+        var box = CabinetGeometry.Of(new CabinetSizes(200, 300, 250, 0, 2, 10, 3, 1000, 0, 1, 0, 0, 0, 0, 0));
+        Assert.Equal(0.170 * 0.270 * 0.220, box.InsideM3, 1e-9 * box.InsideM3);
+    }
+
+    [Fact]
+    public void The_plastic_of_a_single_walled_box_is_outside_less_inside()
+    {
+        var box = CabinetGeometry.Of(new CabinetSizes(200, 300, 250, 0, 3, 0, 2, 40, 0, 1, 0, 0, 0, 0, 0));
+        var plastic = box.OuterSleeveM3(0) + box.InnerSleeveM3 + box.OuterPlateM3(box.Front) + box.InnerPlateM3(box.Front) + box.OuterPlateM3(box.Rear) + box.InnerPlateM3(box.Rear);
+        var byHand = 0.200 * 0.300 * 0.250 - 0.190 * 0.290 * 0.240;
+        Assert.Equal(byHand, plastic, 1e-9 * byHand);
+        Assert.Equal(0, box.CavityM3);
+    }
+
+    [Fact]
+    public void Plastic_cavity_inside_and_openings_fill_the_outside_exactly() => AnyCabinet.Sample(sizes =>
+    {
+        var g = CabinetGeometry.Of(sizes);
+        var plastic = g.OuterSleeveM3(0) + g.InnerSleeveM3 + g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front) + g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear);
+        var outside = g.Sizes.Outline.Inset(0).ToRegion().AreaM2 * sizes.Depth * 1e-3;
+        var open = outside - plastic - g.CavityM3 - g.InsideM3;
+        var pour = Math.PI / 4 * 30 * 30e-6 * sizes.OuterSkin * 1e-3;
+        var openings = Math.PI / 4 * (120 * 120 + 50 * 50) * 1e-6 * sizes.Wall * 1e-3 + pour;
+        Assert.Equal(openings, open, 1e-6 * outside);
+    }, iter: 60);
+
+    [Fact]
+    public void Points_thrown_at_random_find_the_same_volumes()
+    {
+        var g = CabinetGeometry.Of(Demo);
+        var random = new Random(20261114);
+        var (inside, cavity, n) = (0, 0, 1_000_000);
+        for (var i = 0; i < n; i++)
+        {
+            var (x, y, z) = (random.NextDouble() * Demo.Width, random.NextDouble() * Demo.Depth, random.NextDouble() * Demo.Height);
+            inside += ByDistance.IsInside(Demo, x, y, z) ? 1 : 0;
+            cavity += ByDistance.IsCavityWithoutPieces(Demo, x, y, z) ? 1 : 0;
+        }
+
+        var box = Demo.Width * Demo.Depth * Demo.Height * 1e-9;
+        Assert.Equal(g.InsideM3, box * inside / n, 0.003 * g.InsideM3);
+
+        // The count knows no struts, keys, bosses and posts: what they take is the plastic that stands in the core.
+        var standing = g.OuterSleeveM3(0) + g.InnerSleeveM3 - g.Sleeve.OuterSkinM2 * g.OuterSleeveLengthM - g.Sleeve.InnerSkinM2 * g.InsideDepthM
+            + (g.Front.CollarM2 + g.Front.PostM2 + g.Rear.CollarM2 + g.Rear.PostM2) * g.CoreM;
+        Assert.Equal(g.CavityM3 + standing, box * cavity / n, 0.003 * (g.CavityM3 + standing));
+    }
+
+    [Fact]
+    public void Struts_keys_and_slots_stand_in_the_ring_and_never_overlap() => AnyCabinet.Sample(sizes =>
+    {
+        var s = SleeveSection.Of(sizes);
+        var ring = sizes.Outline.Inset(sizes.OuterSkin).ToRegion().Cut(sizes.Outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion());
+        var pieces = (Stillwall.Shapes.Region[])[.. s.Webs, .. s.Heads, .. s.Lips, .. s.OuterEndKeys, .. s.InnerEndKeys];
+        var sum = pieces.Sum(p => p.AreaM2);
+        var together = pieces.Aggregate(Stillwall.Shapes.Region.Empty, (all, next) => all.Join(next));
+        Assert.Equal(sum, together.AreaM2, 1e-4 * sum);
+        Assert.Equal(sum, together.Intersect(ring).AreaM2, 1e-3 * sum);
+    }, iter: 20);
+
+    [Fact]
+    public void Half_of_every_strut_is_open_so_that_the_core_runs_through() =>
+        Gen.Select(Gen.Double[60, 600], Gen.Double[8, 40]).Where(g => g.Item1 > 3 * g.Item2 + 60).Sample((length, core) =>
+        {
+            var open = StrutRhythm.Of(10 * length, core);
+            Assert.True(open.OpenFraction >= 0.49, $"{length} {core}: {open.OpenFraction}");
+            Assert.Equal(open.Solid, open.SolidLengths().Sum(s => s.To - s.From), 1e-9);
+        });
+
+    [Fact]
+    public void The_demo_cabinet_has_the_figures_worked_out_by_hand()
+    {
+        var g = CabinetGeometry.Of(Demo);
+        // 212 mm square with 14 mm corners, 298 mm deep.
+        var byHand = (0.212 * 0.212 - (4 - Math.PI) * 0.014 * 0.014) * 0.298;
+        Assert.Equal(byHand, g.InsideM3, 1e-5 * byHand);
+        Assert.InRange(g.CavityM3, 0.0032, 0.0042);
+        Assert.InRange(g.Sleeve.StrutPitch, 36, 40);
+    }
+
+    [Fact]
+    public void A_part_turned_on_the_bed_fits_where_it_did_not()
+    {
+        var printer = new Stillwall.Projects.Printer { BuildWidthM = 0.2, BuildDepthM = 0.3, BuildHeightM = 0.2 };
+        Assert.True(PrinterFit.MarginM([0.28, 0.1, 0.1], printer) < 0);
+        Assert.Equal(0.01, PrinterFit.MarginM(PrinterFit.Turned([0.28, 0.1, 0.1], printer), printer)!.Value, 1e-12);
+    }
+
+    /// <summary>Membership by distances from the walls, without a polygon: an independent way to the same volumes.</summary>
+    private static class ByDistance
+    {
+        internal static bool IsInside(CabinetSizes s, double x, double y, double z) =>
+            Depth(s, x, z) >= s.Wall && y >= s.Wall && y <= s.Depth - s.Wall;
+
+        internal static bool IsCavityWithoutPieces(CabinetSizes s, double x, double y, double z)
+        {
+            var behind = Math.Min(y, s.Depth - y);
+            var within = Depth(s, x, z);
+            if (within < s.OuterSkin || behind < s.OuterSkin || (within >= s.OuterSkin + s.Core && behind >= s.OuterSkin + s.Core))
+            {
+                return false;
+            }
+
+            var (cx, cz, bore) = y < s.Depth / 2 ? (s.Width / 2, s.Height / 2, s.Cutout) : (s.Width / 2, s.Height / 4, s.Terminal);
+            return behind >= s.OuterSkin + s.Core || Math.Sqrt((x - cx) * (x - cx) + (z - cz) * (z - cz)) >= bore / 2;
+        }
+
+        // Distance inwards from a rounded rectangle.
+        private static double Depth(CabinetSizes s, double x, double z)
+        {
+            var (fromSide, fromEnd) = (Math.Min(x, s.Width - x), Math.Min(z, s.Height - z));
+            return fromSide >= s.Radius || fromEnd >= s.Radius
+                ? Math.Min(fromSide, fromEnd)
+                : s.Radius - Math.Sqrt((s.Radius - fromSide) * (s.Radius - fromSide) + (s.Radius - fromEnd) * (s.Radius - fromEnd));
+        }
+    }
+}
