@@ -46,7 +46,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         get
         {
             var frame = Sizes.Outline.Inset(Sizes.Wall);
-            var window = frame.Inset(Math.Min(BuildUp.BraceFrame, Math.Min(frame.Width, frame.Height) / 3)) with { };
+            var window = frame.Inset(Math.Min(BuildUp.BraceFrame, Math.Min(frame.Width, frame.Height) / 3));
             return (frame.ToRegion().AreaM2 - window.ToRegion().AreaM2) * BuildUp.BraceThickness * MetresPerMillimetre;
         }
     }
@@ -60,6 +60,20 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
             return side - 2 * Math.Min(BuildUp.BraceFrame * MetresPerMillimetre, side / 3);
         }
     }
+
+    /// <summary>Depth behind the front face that a driver may take, m: to the rear, or to the first brace.</summary>
+    /// <param name="passesBraces">Whether its magnet passes through the windows of the braces.</param>
+    /// <returns>Depth, m.</returns>
+    /// <remarks>Source: geometry; braces stand at equal distances.</remarks>
+    public double RoomForDriverM(bool passesBraces)
+    {
+        var toRear = (Sizes.Depth - Sizes.Wall) * MetresPerMillimetre;
+        var first = Sizes.Wall * MetresPerMillimetre + ClearDepthM;
+        return passesBraces || Sizes.Braces == 0 ? toRear : first;
+    }
+
+    /// <summary>Clear depth from one brace to the next, or from plate to plate without braces, m.</summary>
+    public double ClearDepthM => (InsideDepthM - Sizes.Braces * BuildUp.BraceThickness * MetresPerMillimetre) / (Sizes.Braces + 1);
 
     /// <summary>Space between the skins that the cast fills, m³.</summary>
     public double CavityM3 => Sizes.Core <= 0 ? 0

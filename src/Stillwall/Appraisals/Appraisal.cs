@@ -1,0 +1,167 @@
+using Stillwall.Neighbours;
+using Stillwall.Numerics;
+using Stillwall.Parts;
+using Stillwall.Projects;
+using Stillwall.SupplyLists;
+using Stillwall.Walls;
+
+namespace Stillwall.Appraisals;
+
+/// <summary>Everything computed from one project, and what is to be said of it.</summary>
+/// <param name="Project">Name of the project.</param>
+/// <param name="Box">The closed box.</param>
+/// <param name="Walls">One line for each panel.</param>
+/// <param name="Parts">What is to be printed.</param>
+/// <param name="Pour">The pour plan.</param>
+/// <param name="Print">What the printing takes.</param>
+/// <param name="Mass">What it weighs.</param>
+/// <param name="Supplies">The supplies list.</param>
+/// <param name="Cost">What it costs.</param>
+/// <param name="Quiet">The neighbour question.</param>
+/// <param name="Findings">Every finding, in the order of the job.</param>
+public sealed record Appraisal(
+    string Project, Box Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourPlan Pour, PrintTotals Print, Mass Mass,
+    IReadOnlyList<SupplyLine> Supplies, Cost Cost, Quiet Quiet, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Appraises a project: figures, verdicts and the remedies of what does not hold.</summary>
+    /// <param name="project">The project as stated.</param>
+    /// <param name="candidates">The candidate drivers, among which the project may name one.</param>
+    /// <returns>The appraisal; what cannot be computed is null, what cannot be judged is unknown.</returns>
+    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    public static Appraisal Of(Project project, IReadOnlyList<DriverSheet> candidates)
+    {
+        var facts = new Facts(project, candidates);
+        return WithFindings(facts, [.. Findings.AllFindings.Rules.Select(rule => Appraisals.Findings.Remedies.Sought(rule, rule.Of(facts), facts))]);
+    }
+
+    /// <summary>Appraises a project without seeking remedies, which takes most of the time.</summary>
+    /// <param name="project">The project as stated.</param>
+    /// <param name="candidates">The candidate drivers.</param>
+    /// <returns>The appraisal; its findings have no remedy that a search would have to find.</returns>
+    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    public static Appraisal WithoutRemedies(Project project, IReadOnlyList<DriverSheet> candidates)
+    {
+        var facts = new Facts(project, candidates);
+        return WithFindings(facts, [.. Appraisals.Findings.AllFindings.Rules.Select(rule => rule.Of(facts))]);
+    }
+
+    private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
+        new(facts.Project.Name, facts.Box, facts.Walls, facts.Parts, facts.Pour, facts.Print, facts.Mass, facts.Supplies, facts.Cost, facts.Quiet, findings);
+}
+
+/// <summary>The closed box: closed forms, lossless, and the greatest levels of the whole network.</summary>
+/// <param name="InsideVolumeM3">Air space within the inner skins, m³; null for a ready box.</param>
+/// <param name="NetVolumeM3">Net acoustic volume, m³.</param>
+/// <param name="EffectiveVolumeM3">Volume the driver feels, fill counted, m³.</param>
+/// <param name="FillFactor">Factor by which the fill makes the box seem larger.</param>
+/// <param name="SystemResonanceHz">Resonance of the driver in the box, Hz.</param>
+/// <param name="SystemQ">Total Q of the driver in the box.</param>
+/// <param name="F3Hz">Frequency 3 dB under the passband, Hz.</param>
+/// <param name="F10Hz">Frequency 10 dB under the passband, Hz.</param>
+/// <param name="ResponsePeakDb">Height of the response's peak over the passband, dB; 0 without one.</param>
+/// <param name="ReferenceEfficiency">Acoustic power over electrical power in the passband, half space.</param>
+/// <param name="SensitivityDb">Level at 1 m in half space for 1 W, dB.</param>
+/// <param name="LeakQ">Q of the leak at the resonance; null when airtight.</param>
+/// <param name="LowestAirModeHz">Lowest mode of the air inside, Hz; null for a ready box.</param>
+/// <param name="MaxSplAtLowestDb">Greatest level at the lowest note, half space, at the listening distance, dB.</param>
+/// <param name="MaxSplAtSeatDb">The same at the seat in the stated room, real walls allowed for, dB.</param>
+/// <param name="LimitedByAtLowest">What gives out first at the lowest note: excursion, coil or amplifier.</param>
+/// <param name="PowerNeededW">Power at the rated load for the wanted level at the lowest note, W.</param>
+/// <param name="MinimumImpedanceOhm">Least impedance the amplifier sees between 10 Hz and 1 kHz, ohm.</param>
+/// <param name="SystemResonanceBandHz">Resonance of nine drivers out of ten, from and to, Hz.</param>
+/// <param name="SystemQBand">Total Q of nine drivers out of ten, from and to.</param>
+/// <param name="PortPrintLengthM">Length of the port to print, end corrections taken off, m; null without a port.</param>
+public sealed record Box(
+    [property: ComputedBy("inside-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")] double? InsideVolumeM3,
+    [property: ComputedBy("net-volume", "box.inside_volume_m3", "cabinet.braces", "driver.displacement", "cabinet.driver_count")] double? NetVolumeM3,
+    [property: ComputedBy("effective-volume", "box.net_volume_m3", "box.fill_factor", "cabinet.fill.mass")] double? EffectiveVolumeM3,
+    [property: ComputedBy("fill-factor", "box.net_volume_m3", "cabinet.fill.mass")] double? FillFactor,
+    [property: ComputedBy("closed-box-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3")] double? SystemResonanceHz,
+    [property: ComputedBy("closed-box-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3")] double? SystemQ,
+    [property: ComputedBy("closed-box-f3", "box.system_resonance_hz", "box.system_q")] double? F3Hz,
+    [property: ComputedBy("closed-box-f10", "box.system_resonance_hz", "box.system_q")] double? F10Hz,
+    [property: ComputedBy("closed-box-peak", "box.system_q")] double? ResponsePeakDb,
+    [property: ComputedBy("reference-efficiency", "driver.fs", "driver.vas", "driver.qes")] double? ReferenceEfficiency,
+    [property: ComputedBy("sensitivity", "box.reference_efficiency")] double? SensitivityDb,
+    [property: ComputedBy("leak-q", "box.system_resonance_hz", "box.effective_volume_m3", "cabinet.leak.gap", "cabinet.leak.length", "cabinet.leak.depth")] double? LeakQ,
+    [property: ComputedBy("air-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "brief.air.temperature")] double? LowestAirModeHz,
+    [property: ComputedBy("maximum-level", "brief.aim.lowest", "brief.aim.distance", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load")] double? MaxSplAtLowestDb,
+    [property: ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "limits.room_allowance")] double? MaxSplAtSeatDb,
+    string? LimitedByAtLowest,
+    [property: ComputedBy("power-needed", "brief.aim.level", "brief.aim.lowest", "brief.amplifier.rated_load")] double? PowerNeededW,
+    [property: ComputedBy("network", "driver.re", "driver.le", "box.effective_volume_m3")] double? MinimumImpedanceOhm,
+    [property: ComputedBy("tolerance", "box.system_resonance_hz")] IReadOnlyList<double>? SystemResonanceBandHz,
+    [property: ComputedBy("tolerance", "box.system_q")] IReadOnlyList<double>? SystemQBand,
+    [property: ComputedBy("port-print-length", "cabinet.port.length", "cabinet.port.area", "cabinet.port.diameter")] double? PortPrintLengthM);
+
+/// <summary>The pour plan.</summary>
+/// <param name="CavityVolumeM3">Space the cast fills, m³.</param>
+/// <param name="PowderKg">Powder to mix, reserve counted, kg.</param>
+/// <param name="WaterKg">Water to mix, kg.</param>
+/// <param name="SlurryDensityKgM3">Density of the slurry, kg/m³.</param>
+/// <param name="WetMassKg">Mass of all that is mixed, kg.</param>
+/// <param name="DryMassKg">Mass of all that is mixed when set and dry, kg.</param>
+/// <param name="FreeWaterKg">Water that has to dry out of all that is mixed, kg.</param>
+/// <param name="WetInCabinetKg">Slurry in the cabinet, kg.</param>
+/// <param name="DryInCabinetKg">Set and dry cast in the cabinet, kg.</param>
+/// <param name="FormPressurePa">Pressure at the deepest point of a lift, Pa.</param>
+/// <param name="SkinBulgeM">Bulge of the worst bay, m.</param>
+/// <param name="LiftHeightM">Height of the highest lift, m.</param>
+/// <param name="AdiabaticPeakC">Peak temperature if no heat left, °C.</param>
+/// <param name="AdiabaticPeakRangeC">The same for the least and greatest published heat of setting, °C.</param>
+/// <param name="ExpectedPeakC">Peak temperature expected in the wall, °C.</param>
+/// <param name="DryOutLeastDays">Least time to dry with the rear open, days.</param>
+/// <param name="Seconds">From the first water to the end of the last pour, s.</param>
+/// <param name="Batches">The batches in order.</param>
+public sealed record PourPlan(
+    [property: ComputedBy("cavity-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "cabinet.strut_pitch")] double? CavityVolumeM3,
+    [property: ComputedBy("mix-powder", "pour.cavity_volume_m3", "materials.cast.powder_per_water", "limits.cast_reserve")] double? PowderKg,
+    [property: ComputedBy("mix-water", "pour.powder_kg", "materials.cast.powder_per_water")] double? WaterKg,
+    [property: ComputedBy("slurry-density", "materials.cast.powder_per_water")] double? SlurryDensityKgM3,
+    [property: ComputedBy("wet-mass", "pour.powder_kg", "pour.water_kg")] double? WetMassKg,
+    [property: ComputedBy("dry-mass", "pour.powder_kg")] double? DryMassKg,
+    [property: ComputedBy("free-water", "pour.powder_kg", "pour.water_kg")] double? FreeWaterKg,
+    [property: ComputedBy("wet-mass", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
+    [property: ComputedBy("dry-mass", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double? DryInCabinetKg,
+    [property: ComputedBy("form-pressure", "pour.slurry_density_kg_m3", "pour.lift_height_m")] double? FormPressurePa,
+    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin")] double? SkinBulgeM,
+    [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.core")] double? LiftHeightM,
+    [property: ComputedBy("adiabatic-peak", "materials.cast.powder_per_water", "brief.air.temperature")] double? AdiabaticPeakC,
+    [property: ComputedBy("adiabatic-peak", "materials.cast.powder_per_water", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
+    [property: ComputedBy("expected-peak", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double? ExpectedPeakC,
+    [property: ComputedBy("dry-out", "pour.free_water_kg")] double? DryOutLeastDays,
+    [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? Seconds,
+    IReadOnlyList<PourBatch> Batches);
+
+/// <summary>One batch of the pour.</summary>
+/// <param name="PowderKg">Powder, kg.</param>
+/// <param name="WaterKg">Water, kg.</param>
+/// <param name="StartS">When its powder goes into the water, s from the first water.</param>
+/// <param name="PourByS">When it must be in the cabinet, s from the first water.</param>
+/// <param name="Lift">The lift it belongs to, from 1.</param>
+public sealed record PourBatch(
+    [property: ComputedBy("pour-clock", "pour.powder_kg")] double PowderKg,
+    [property: ComputedBy("pour-clock", "pour.water_kg")] double WaterKg,
+    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir")] double StartS,
+    [property: ComputedBy("pour-clock", "materials.cast.pot_life")] double PourByS,
+    [property: ComputedBy("pour-clock", "pour.lift_height_m")] int Lift);
+
+/// <summary>What the cabinet weighs.</summary>
+/// <param name="FinishedKg">Shells, dry cast, driver, fill and hardware, kg.</param>
+/// <param name="WetKg">Shells and wet cast on the day of the pour, kg.</param>
+/// <param name="ShellsKg">Printed parts of the cabinet, kg.</param>
+/// <param name="DryShellsAndCastKg">Shells and dry cast: what the scales must show before it is sealed, kg.</param>
+public sealed record Mass(
+    [property: ComputedBy("finished-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg", "driver.mass", "cabinet.fill.mass")] double? FinishedKg,
+    [property: ComputedBy("wet-cabinet-mass", "mass.shells_kg", "pour.wet_in_cabinet_kg")] double? WetKg,
+    [property: ComputedBy("part-mass", "parts[].mass_kg")] double? ShellsKg,
+    [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? DryShellsAndCastKg);
+
+/// <summary>What the build costs.</summary>
+/// <param name="TotalPrice">Price of everything the plan uses, in the project's currency.</param>
+/// <param name="ToPayPrice">Price of what is still to be bought, in whole packs.</param>
+/// <param name="Unpriced">Items without a price.</param>
+public sealed record Cost(
+    [property: ComputedBy("cost", "supplies[].price")] double TotalPrice,
+    [property: ComputedBy("cost", "supplies[].price_to_buy")] double ToPayPrice,
+    IReadOnlyList<string> Unpriced);

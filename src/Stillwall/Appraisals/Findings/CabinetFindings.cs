@@ -1,0 +1,134 @@
+using static Stillwall.Appraisals.Findings.Judgement;
+
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>What is judged of the closed box.</summary>
+internal static class CabinetFindings
+{
+    private static readonly Lever Deeper = new("cabinet.outside.depth", Toward.Either, 0.001, "depth {new} instead of {old}");
+    private static readonly Lever Larger = new("cabinet.net_volume", Toward.Either, 0.0001, "{new} of net volume instead of {old}");
+
+    internal static IReadOnlyList<FindingRule> Rules { get; } =
+    [
+        new("Cabinet", "system Q as wanted", "closed-box system, Small 1972; lossless", SystemQ, Deeper, Larger,
+            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Either, 0.001, "width and height {new} instead of {old}"),
+            new Lever("brief.aim.system_q", Toward.Either, 0.01, "a wanted Q of {new} instead of {old}")),
+        new("Cabinet", "reaches the lowest note", "closed-box system, Small 1972; 10 dB under the passband counts as reached (our choice)", Lowest, Deeper, Larger,
+            new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")),
+        new("Cabinet", "loud enough, and what gives out first", "network with excursion, coil and amplifier limits; at the seat the room's modal sum less an allowance for real walls", Loud,
+            new Lever("brief.amplifier.power", Toward.More, 5, "an amplifier of {new} instead of {old}"),
+            new Lever("brief.aim.level", Toward.Less, 0.5, "a wanted level of {new} instead of {old}")),
+        new("Cabinet", "airtight enough", "viscous flow in a slit (Beranek, from memory); the limit is our choice", Airtight,
+            new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}")),
+        new("Cabinet", "fill sensible", "common practice, no source", Fill,
+            new Lever("cabinet.fill.mass", Toward.Either, 0.01, "{new} of fill instead of {old}")),
+        new("Cabinet", "first air mode inside above the working range", "half a wavelength along the longest inside length; the limit is our choice", AirMode,
+            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}")),
+        new("Cabinet", "tolerance of drivers", "1,000 seeded draws, Cms ±20 %, Bl, Mms, Re ±5 %, Rms ±30 % (our choice)", Tolerance, Deeper, Larger),
+    ];
+
+    private static Judgement SystemQ(Facts f)
+    {
+        if (f.Box.SystemQ is not { } q)
+        {
+            return f.Unknown("1", f.MissingForBox);
+        }
+
+        return f.Project.Brief.Aim is not { } aim
+            ? f.Unknown("1", "brief.aim")
+            : Near(q, aim.SystemQ, aim.SystemQTolerance, "1", $"Qtc comes out at {Show.Number(q)}; wanted is {Show.Number(aim.SystemQ)} ± {Show.Number(aim.SystemQTolerance)}");
+    }
+
+    private static Judgement Lowest(Facts f)
+    {
+        if (f.Box is not { F10Hz: { } f10, F3Hz: { } f3 })
+        {
+            return f.Unknown("Hz", f.MissingForBox);
+        }
+
+        return f.Project.Brief.Aim?.LowestHz is not { } lowest
+            ? f.Unknown("Hz", "brief.aim.lowest")
+            : AtMost(f10, lowest, "Hz", Nearness.Tenth, $"10 dB under the passband at {Show.Frequency(f10)} (3 dB under at {Show.Frequency(f3)}); the lowest note is {Show.Frequency(lowest)}");
+    }
+
+    private static Judgement Loud(Facts f)
+    {
+        var aim = f.Project.Brief.Aim;
+        if (aim is not { LevelDb: { } wanted, LowestHz: { } lowest })
+        {
+            return f.Unknown("dB", aim?.LowestHz is null ? "brief.aim.lowest" : "brief.aim.level");
+        }
+
+        if ((f.Box.MaxSplAtSeatDb ?? f.Box.MaxSplAtLowestDb) is not { } level)
+        {
+            return f.Unknown("dB", f.MissingForLevel);
+        }
+
+        var where = f.Box.MaxSplAtSeatDb is null ? $"in half space at {Show.Number(aim.DistanceM)} m" : "at the seat";
+        return AtLeast(level, wanted, "dB", Nearness.Level,
+            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, where {Words(f.Box.LimitedByAtLowest)} gives out; wanted is {Show.Level(wanted)}");
+    }
+
+    private static string Words(string? limit) => limit switch { "excursion" => "the cone's excursion", "coil" => "the coil", _ => "the amplifier" };
+
+    private static Judgement Airtight(Facts f)
+    {
+        if (f.Box.SystemResonanceHz is null)
+        {
+            return f.Unknown("1", f.MissingForBox);
+        }
+
+        return f.Box.LeakQ is { } q
+            ? AtLeast(q, f.Limits.LeakQ, "1", Nearness.Tenth, $"the leak has a Q of {Show.Number(q, 2)} at the resonance; below {Show.Number(f.Limits.LeakQ)} it costs bass and hisses")
+            : new Judgement(Verdict.Holds, null, f.Limits.LeakQ, "1", null, "no leak is stated: it counts as airtight until the hold test says otherwise");
+    }
+
+    private static Judgement Fill(Facts f)
+    {
+        var (low, high) = (f.Limits.FillDensityLowKgM3, f.Limits.FillDensityHighKgM3);
+        if (f.Project.Cabinet?.Fill is not { } fill)
+        {
+            return new Judgement(Verdict.Holds, null, null, "kg/m3", null, "no fill is stated: the box counts as empty");
+        }
+
+        if (f.Box.FillDensityKgM3 is not { } density)
+        {
+            return f.Unknown("kg/m3", fill.MassKg is null ? "cabinet.fill.mass" : f.MissingForBox);
+        }
+
+        return Near(density, (low + high) / 2, (high - low) / 2, "kg/m3",
+            $"{f.Show.Mass(fill.MassKg ?? 0)} packs to {Show.Number(density, 2)} kg/m³; between {Show.Number(low)} and {Show.Number(high)} it works without smothering the cone");
+    }
+
+    private static Judgement AirMode(Facts f)
+    {
+        if (f.Box.LowestAirModeHz is not { } mode)
+        {
+            return f.Unknown("Hz", "cabinet.outside");
+        }
+
+        return f.WorkingRangeHz(f.Limits.AirModeRatio) is not { } limit
+            ? f.Unknown("Hz", "brief.aim.crossover")
+            : AtLeast(mode, limit, "Hz", Nearness.Tenth, $"the air inside first rings at {Show.Frequency(mode)}; the cabinet works up to {Show.Frequency(limit)}");
+    }
+
+    private static Judgement Tolerance(Facts f)
+    {
+        if (f.Box.SystemQBand is not [var low, var high])
+        {
+            return f.Unknown("1", f.MissingForBox);
+        }
+
+        if (f.Project.Brief.Aim is not { } aim)
+        {
+            return f.Unknown("1", "brief.aim");
+        }
+
+        var (least, greatest) = (aim.SystemQ - aim.SystemQTolerance, aim.SystemQ + aim.SystemQTolerance);
+        var margin = Math.Min(low - least, greatest - high);
+        var verdict = low > greatest || high < least ? Verdict.Fails : margin < 0 ? Verdict.Tight : Verdict.Holds;
+        var (worst, limit) = low - least < greatest - high ? (low, least) : (high, greatest);
+        return new Judgement(verdict, worst, limit, "1", margin,
+            $"nine drivers out of ten come out between Qtc {Show.Number(low)} and {Show.Number(high)}; wanted is {Show.Number(least)} to {Show.Number(greatest)}");
+    }
+}

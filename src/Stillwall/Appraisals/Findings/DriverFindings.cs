@@ -1,0 +1,89 @@
+using Stillwall.Cabinets;
+using static Stillwall.Appraisals.Findings.Judgement;
+
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>What is judged of the driver.</summary>
+internal static class DriverFindings
+{
+    internal static IReadOnlyList<FindingRule> Rules { get; } =
+    [
+        new("Driver", "parameters agree with one another", "relations between small-signal parameters, IEC 60268-5; the limit is our choice", Agreement),
+        new("Driver", "fits the front", "geometry: flange, bolt circle and opening against sides and skins", Front,
+            new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}"),
+            new Lever("cabinet.outside.height", Toward.More, 0.001, "height {new} instead of {old}"),
+            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.More, 0.001, "width and height {new} instead of {old}")),
+        new("Driver", "clear of braces, skins and rear", "geometry: depth of the driver and air behind the magnet; the distance is our choice", Depth,
+            new Lever("cabinet.outside.depth", Toward.More, 0.001, "depth {new} instead of {old}"),
+            new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}")),
+        new("Driver", "amplifier can drive it", "least impedance of the network between 10 Hz and 1 kHz against the amplifier's stated load", Load),
+    ];
+
+    private static Judgement Agreement(Facts f)
+    {
+        if (f.Resolution is not { } resolution)
+        {
+            return f.Unknown("1", f.MissingForDriver);
+        }
+
+        var limit = f.Limits.ParameterMismatch;
+        if (resolution.Mismatches.MaxBy(m => Math.Abs(m.DeviationRatio)) is not { } worst)
+        {
+            return AtMost(0, limit, "1", Nearness.Tenth, "the data sheet states nothing twice, so there is nothing to disagree");
+        }
+
+        return AtMost(Math.Abs(worst.DeviationRatio), limit, "1", Nearness.Tenth,
+            $"the printed {worst.Parameter} is {Show.Percent(Math.Abs(worst.DeviationRatio))} from what the other parameters give") with
+        {
+            Remedy = Math.Abs(worst.DeviationRatio) > limit ? $"measure the driver before anything is printed: one of {worst.Parameter} and the base set is wrong" : null,
+        };
+    }
+
+    private static Judgement Front(Facts f)
+    {
+        if (f.Geometry is null || f.Sheet is not { CutoutM: { } cutout } sheet)
+        {
+            return f.Unknown("m", f.Geometry is null ? "cabinet.outside" : f.Sheet is null ? f.MissingForDriver : "driver.cutout");
+        }
+
+        var worst = FrontFit.Of(f.Geometry.Sizes, sheet, cutout)[0];
+        return AtLeast(worst.SpareM, 0, "m", Nearness.Fit, worst.SpareM >= 0
+            ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
+            : $"the {worst.What} is {f.Show.Length(-worst.SpareM)} past it");
+    }
+
+    private static Judgement Depth(Facts f)
+    {
+        if (f.Geometry is not { } geometry)
+        {
+            return f.Unknown("m", "cabinet.outside");
+        }
+
+        if (f.Sheet is not { DepthM: { } depth } sheet)
+        {
+            return f.Unknown("m", f.Sheet is null ? f.MissingForDriver : "driver.depth");
+        }
+
+        var clearance = f.Limits.MagnetClearanceM;
+        var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= geometry.BraceWindowM;
+        var room = geometry.RoomForDriverM(passes);
+        return AtMost(depth + clearance, room, "m", Nearness.Fit,
+            $"the driver reaches {f.Show.Length(depth)} in and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || geometry.Sizes.Braces == 0 ? "rear" : "first brace")}");
+    }
+
+    private static Judgement Load(Facts f)
+    {
+        if (f.Box.MinimumImpedanceOhm is not { } least)
+        {
+            return f.Unknown("ohm", f.MissingForBox);
+        }
+
+        if (f.Project.Brief.Amplifier?.MinimumLoadOhm is not { } limit)
+        {
+            return f.Unknown("ohm", "brief.amplifier.minimum_load");
+        }
+
+        var judged = AtLeast(least, limit, "ohm", Nearness.Tenth, $"the impedance falls to {Show.Number(least)} ohm; the amplifier may drive {Show.Number(limit)} ohm");
+        return judged.Verdict == Verdict.Fails ? judged with { Remedy = $"{Show.Number(limit - least, 2)} ohm in series, or an amplifier for {Show.Number(Math.Floor(least * 10) / 10)} ohm" } : judged;
+    }
+}

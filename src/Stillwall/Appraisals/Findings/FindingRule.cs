@@ -1,0 +1,47 @@
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>Which way a stated quantity is moved in search of a remedy.</summary>
+internal enum Toward
+{
+    /// <summary>To greater values.</summary>
+    More,
+
+    /// <summary>To smaller values.</summary>
+    Less,
+
+    /// <summary>Both ways; the nearer that helps is taken.</summary>
+    Either,
+}
+
+/// <summary>A stated quantity that may mend a finding.</summary>
+/// <param name="Key">Key of the project file, stated or with a default; several joined by + are moved by the same amount.</param>
+/// <param name="Toward">Which way it helps.</param>
+/// <param name="Step">Grid on which a value is offered, SI.</param>
+/// <param name="Words">What to do, with <c>{new}</c> and <c>{old}</c> where the values go.</param>
+internal sealed record Lever(string Key, Toward Toward, double Step, string Words)
+{
+    /// <summary>The keys that are moved together.</summary>
+    internal IReadOnlyList<string> Keys { get; } = Key.Split('+');
+}
+
+/// <summary>One row of what an appraisal judges: a pure function of everything computed, and the quantities that may mend it.</summary>
+/// <param name="Stage">Stage of the job.</param>
+/// <param name="Topic">What is checked.</param>
+/// <param name="Basis">Source, "common practice" or "our choice".</param>
+/// <param name="Judge">The check.</param>
+/// <param name="Levers">Quantities that may mend it, the cheapest first.</param>
+internal sealed record FindingRule(string Stage, string Topic, string Basis, Func<Facts, Judgement> Judge, params Lever[] Levers)
+{
+    /// <summary>Stage and topic in kebab case.</summary>
+    internal string Id { get; } = $"{Kebab(Stage)}/{Kebab(Topic)}";
+
+    /// <summary>Judges a plan and seeks no remedy.</summary>
+    internal Finding Of(Facts facts)
+    {
+        var j = Judge(facts);
+        return new Finding(Id, Stage, Topic, j.Verdict, j.Value, j.Limit, j.Unit, j.Margin, j.Because, j.Remedy, [], Basis);
+    }
+
+    private static string Kebab(string words) =>
+        string.Join('-', new string([.. words.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+}

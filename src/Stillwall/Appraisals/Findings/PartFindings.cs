@@ -1,0 +1,83 @@
+using Stillwall.Parts;
+using static Stillwall.Appraisals.Findings.Judgement;
+
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>What is judged of the printed parts.</summary>
+internal static class PartFindings
+{
+    internal static IReadOnlyList<FindingRule> Rules { get; } =
+    [
+        new("Parts", "every part fits the printer", "geometry: size and edge margin on all four sides against the build space", Fit,
+            new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
+            new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}"),
+            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Less, 0.001, "width and height {new} instead of {old}")),
+        new("Parts", "thin walls stand while printing", "common practice, no source", Slender,
+            new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
+            new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
+        new("Parts", "filament in stock", "mass of all parts with the stated waste against the shelf", Filament),
+        new("Parts", "longest single print", "volume over flow and a pause a layer is a floor; 1.5 to 1.8 times is real (from memory); advice", Longest),
+    ];
+
+    private static Judgement Fit(Facts f)
+    {
+        if (f.Parts.Count == 0)
+        {
+            return f.Unknown("m", "cabinet.outside");
+        }
+
+        if (f.Parts.Select(p => (Part: p, Margin: PrinterFit.MarginM(p.SizeM, f.Project.Brief.Printer))).Where(p => p.Margin is not null).OrderBy(p => p.Margin).FirstOrDefault() is not { Margin: { } margin } worst)
+        {
+            return f.Unknown("m", "brief.printer");
+        }
+
+        var printer = f.Project.Brief.Printer!;
+        var (x, y, z) = (printer.BuildWidthM!.Value, printer.BuildDepthM!.Value, printer.BuildHeightM!.Value);
+        var size = worst.Part.SizeM;
+        var room = new[] { (size[0] + 2 * printer.EdgeMarginM, x), (size[1] + 2 * printer.EdgeMarginM, y), (size[2], z) }.MinBy(s => s.Item2 - s.Item1);
+        var verdict = margin < 0 ? Verdict.Fails : margin < 0.005 ? Verdict.Tight : Verdict.Holds;
+        return new Judgement(verdict, room.Item1, room.Item2, "m", margin, $"the {worst.Part.Name} takes {f.Show.Length(room.Item1)} with its edge margin; the printer has {f.Show.Length(room.Item2)}");
+    }
+
+    private static Judgement Slender(Facts f)
+    {
+        if (f.Geometry is not { } g)
+        {
+            return f.Unknown("1", "cabinet.outside");
+        }
+
+        var tallest = f.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal)).Max(p => p.SizeM[2]) * 1e3;
+        var thin = g.Sizes.Core <= 0 ? g.Sizes.Wall : Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin);
+        var span = g.Sizes.Core <= 0 ? Math.Max(g.Sizes.Width, g.Sizes.Height) : g.Sleeve.ClearBay(g.Sizes.OuterSkin);
+        var byHeight = tallest / thin / f.Limits.WallHeightRatio >= span / thin / f.Limits.SpanRatio;
+        var (value, limit) = byHeight ? (tallest / thin, f.Limits.WallHeightRatio) : (span / thin, f.Limits.SpanRatio);
+        return AtMost(value, limit, "1", Nearness.Tenth, byHeight
+            ? $"the tallest skin stands {f.Show.Length(tallest * 1e-3)} on {f.Show.Length(thin * 1e-3)}: {Show.Number(value)} times its thickness, up to {Show.Number(limit)} stands"
+            : $"the skin spans {f.Show.Length(span * 1e-3)} between struts on {f.Show.Length(thin * 1e-3)}: {Show.Number(value)} times its thickness, up to {Show.Number(limit)} stays flat");
+    }
+
+    private static Judgement Filament(Facts f)
+    {
+        if (f.Print.FilamentToHaveKg is not { } needed)
+        {
+            return f.Unknown("kg", f.Geometry is null ? "cabinet.outside" : "materials.skin");
+        }
+
+        return f.InStock("filament") is not { } have
+            ? f.Unknown("kg", "stock")
+            : AtLeast(have, needed, "kg", Nearness.Tenth, $"the parts take {f.Show.Mass(needed)} with waste; {f.Show.Mass(have)} is on the shelf") with
+            { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of filament" : null };
+    }
+
+    private static Judgement Longest(Facts f)
+    {
+        if (f.Print.LongestPrintSeconds is not { } seconds)
+        {
+            return f.Unknown("s", f.Geometry is null ? "cabinet.outside" : "brief.printer.flow_mm3_s");
+        }
+
+        var longest = f.Parts.MaxBy(p => p.PrintSeconds)!;
+        return AtMost(seconds, f.Limits.LongestPrintS, "s", Nearness.Tenth,
+            $"the {longest.Name} takes at least {Show.Time(seconds)}, in truth {Show.Time(1.5 * seconds)} to {Show.Time(1.8 * seconds)}").AsAdvice();
+    }
+}

@@ -1,0 +1,142 @@
+using Stillwall.Cabinets;
+using static Stillwall.Appraisals.Findings.Judgement;
+
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>What is judged of the pour.</summary>
+internal static class PourFindings
+{
+    private static readonly Lever CloserStruts = new("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}");
+    private static readonly Lever ThickerSkins = new("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}");
+
+    internal static IReadOnlyList<FindingRule> Rules { get; } =
+    [
+        new("Pour", "skins bulge", "liquid head (ACI 347) on a clamped strip; modulus of the warm skin is our choice", Bulge, CloserStruts, ThickerSkins),
+        new("Pour", "skins hold", "bending stress of a clamped strip against the strength across layers", Stress, CloserStruts, ThickerSkins),
+        new("Pour", "inner sleeve floats", "Archimedes on what the first lift covers", Float,
+            new Lever("materials.cast.hold_down", Toward.More, 0.1, "weigh it down with {new} instead of {old} until the first lift has set")),
+        new("Pour", "batch within pot life", "soak, stir and pour of the longest batch", PotLife,
+            new Lever("materials.cast.soak", Toward.Less, 5, "soak {new} instead of {old}"),
+            new Lever("materials.cast.pour_rate", Toward.More, 1e-6, "pour {new} instead of {old}")),
+        new("Pour", "no cold joint in a lift", "longest pause within a lift against the pot life; common practice, no source", ColdJoint,
+            new Lever("materials.cast.people", Toward.More, 1, "{new} people at the pour instead of {old}"),
+            new Lever("materials.cast.bucket", Toward.More, 0.0005, "a bucket of {new} instead of {old}")),
+        new("Pour", "powder in stock with reserve", "powder for the cavity and the stated reserve against the shelf", Powder),
+        new("Pour", "heat below softening", "one-temperature heat balance between initial and final set; loss at the outer skin alone; deflection temperature of the skin", Heat,
+            new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
+            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}")),
+        new("Pour", "mix flows into the cavity", "plain rule without sand, four times the largest grain with sand; common practice, no source", Flow,
+            new Lever("cabinet.core", Toward.More, 0.0005, "core {new} instead of {old}")),
+        new("Pour", "dry before it is sealed", "stoichiometric dry mass against the last weigh-in; the limit is our choice", Dry),
+    ];
+
+    private static Judgement Bulge(Facts f) => f.Pour is { SkinBulgeM: { } bulge, FormPressurePa: { } pressure }
+        ? AtMost(bulge, f.Limits.BulgeM, "m", Nearness.Tenth,
+            $"{Show.Number(pressure / 1e3, 2)} kPa at the foot of a lift of {f.Show.Length(f.Pour.LiftHeightM ?? 0)} bulges the skin by {f.Show.Length(bulge)} between struts")
+        : f.Unknown("m", f.MissingForPour);
+
+    private static Judgement Stress(Facts f) => f.SkinStressPa is { } stress && f.Skin is { } skin
+        ? AtMost(stress, skin.StrengthPa / f.Limits.SkinStrength, "Pa", Nearness.Tenth,
+            $"the skin is stressed to {Show.Number(stress / 1e6, 2)} MPa at a strut; a {Show.Number(f.Limits.SkinStrength, 2)}th of its strength across layers is {Show.Number(skin.StrengthPa / f.Limits.SkinStrength / 1e6, 2)} MPa")
+        : f.Unknown("Pa", f.MissingForPour);
+
+    private static Judgement Float(Facts f)
+    {
+        if (f.HoldDownNeededKg is not { } needed)
+        {
+            return f.Unknown("kg", f.MissingForPour);
+        }
+
+        var because = $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and lifts it with {f.Show.Mass(needed)}";
+        return f.Project.Materials?.Cast?.HoldDownKg is { } stated
+            ? AtLeast(stated, needed, "kg", Nearness.Tenth, $"{because}; {f.Show.Mass(stated)} hold it down")
+            : needed <= 0
+                ? AtLeast(0, 0, "kg", Nearness.Count, because + ": it does not float")
+                : Unknown("kg", $"{because}; materials.cast.hold_down is not stated") with { Remedy = $"lay {f.Show.Mass(Math.Ceiling(needed * 11) / 10)} on it until the first lift has set" };
+    }
+
+    private static Judgement PotLife(Facts f)
+    {
+        if (f.Handling is not { } handling)
+        {
+            return f.Unknown("s", f.MissingForPour);
+        }
+
+        if (f.Clock is not { } clock)
+        {
+            return AtMost(handling.SoakS + handling.StirS, handling.PotLifeS, "s", Nearness.Tenth, $"soaking and stirring take {Show.Time(handling.SoakS + handling.StirS)} of a pot life of {Show.Time(handling.PotLifeS)}: nothing is left to pour")
+                with
+            { Verdict = Verdict.Fails, Margin = Math.Min(0, handling.PotLifeS - handling.SoakS - handling.StirS) };
+        }
+
+        var longest = f.LongestBatchS;
+        return AtMost(longest, handling.PotLifeS, "s", Nearness.Tenth, $"the longest of {clock.Batches.Count} batches is poured {Show.Time(longest)} after its first water; the pot life is {Show.Time(handling.PotLifeS)}");
+    }
+
+    private static Judgement ColdJoint(Facts f)
+    {
+        if (f.Handling is not { } handling || f.Clock is not { } clock)
+        {
+            return f.Unknown("s", f.MissingForPour);
+        }
+
+        return AtMost(clock.LongestGapS, handling.PotLifeS, "s", Nearness.Tenth, clock.LongestGapS > 0
+            ? $"the longest pause within a lift is {Show.Time(clock.LongestGapS)}; past the pot life of {Show.Time(handling.PotLifeS)} the lift has a cold joint"
+            : "every lift is one batch, so there is no pause within a lift");
+    }
+
+    private static Judgement Powder(Facts f)
+    {
+        if (f.Pour.PowderKg is not { } needed)
+        {
+            return f.Unknown("kg", f.MissingForPour);
+        }
+
+        return f.InStock("cast powder") is not { } have
+            ? f.Unknown("kg", "stock")
+            : AtLeast(have, needed, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf") with
+            { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before the shop closes" : null };
+    }
+
+    private static Judgement Heat(Facts f)
+    {
+        if (f.Pour.ExpectedPeakC is not { } peak || f.Skin is not { } skin)
+        {
+            return f.Unknown("degC", f.MissingForHeat);
+        }
+
+        return AtMost(peak, skin.SofteningC - f.Limits.HeatMarginK, "degC", Nearness.Temperature,
+            $"the wall is expected to reach {f.Show.Temperature(peak)} ({f.Show.Temperature(f.Pour.AdiabaticPeakC ?? peak)} if no heat left); {skin.Name.ToUpperInvariant()} gives way at {f.Show.Temperature(skin.SofteningC)}");
+    }
+
+    private static Judgement Flow(Facts f)
+    {
+        if (f.Geometry is not { Sizes.Core: > 0 } geometry)
+        {
+            return f.Geometry is null ? f.Unknown("m", "cabinet.outside") : new Judgement(Verdict.Holds, null, null, "m", null, "a single printed wall has no cavity");
+        }
+
+        if (f.CastMix is null)
+        {
+            return f.Unknown("m", "materials.cast.mix");
+        }
+
+        var limit = Math.Max(f.Limits.PassageM, 4 * f.GrainM);
+        return AtLeast(geometry.PassageM, limit, "m", Nearness.Tenth,
+            $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another ({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix wants {f.Show.Length(limit)}");
+    }
+
+    private static Judgement Dry(Facts f)
+    {
+        if (f.Mass.DryShellsAndCastKg is not { } dry || f.Pour.DryInCabinetKg is not { } cast)
+        {
+            return f.Unknown("1", f.MissingForMass);
+        }
+
+        return f.LastWeighInKg is not { } last
+            ? Unknown("1", $"no weigh-in of the cabinet in the logbook yet; dry it must weigh {f.Show.Mass(dry)}")
+            : AtMost((last - dry) / cast, f.Limits.Dryness, "1", Nearness.Tenth,
+                $"the last weigh-in shows {f.Show.Mass(last)}; shells and dry cast weigh {f.Show.Mass(dry)}, so {(last > dry ? f.Show.Mass(last - dry) : "nothing")} has still to dry out") with
+            { Remedy = (last - dry) / cast > f.Limits.Dryness ? $"wait until it weighs {f.Show.Mass(dry + f.Limits.Dryness * cast)}; months are normal behind closed skins" : null };
+    }
+}

@@ -1,0 +1,129 @@
+using static Stillwall.Appraisals.Findings.Judgement;
+
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>What is judged of the walls.</summary>
+internal static class WallFindings
+{
+    private static readonly Lever ThickerCore = new("cabinet.core", Toward.More, 0.0005, "core {new} instead of {old}");
+    private static readonly Lever MoreBraces = new("cabinet.braces", Toward.More, 1, "{new} braces instead of {old}");
+    private static readonly Lever CloserStruts = new("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}");
+
+    internal static IReadOnlyList<FindingRule> Rules { get; } =
+    [
+        new("Walls", "panel resonance above the working range", "thin plate with supported edges, the softer bound; the limit is our choice", Resonance, MoreBraces, ThickerCore),
+        new("Walls", "wall sound below the cone", "static pressure on thin plates with supported edges and their first mode; the limit is our choice", Sound, MoreBraces, ThickerCore),
+        new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
+        new("Walls", "core keyed to the skins", "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice", Keyed, CloserStruts, ThickerCore),
+        new("Walls", "inner skin stays on", "setting and cooling strain over half the width against the undercut of the keys (strain from memory)", SkinGap, CloserStruts, ThickerCore),
+        new("Walls", "lifted by the front, hung by the rear", "shear on keys 0.5 MPa, sealant 0.1 MPa (both from memory) against twice the weight", Joint,
+            new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
+        new("Walls", "driver screws hold", "pull-out of threaded inserts, the low end of what is reported (from memory): pull one of your own out first", Screws),
+        new("Walls", "stands without tipping", "geometry: half the base over the height of the centre of mass", Tipping,
+            new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")),
+    ];
+
+    private static Judgement Resonance(Facts f)
+    {
+        if (f.WorstMode is not { } worst)
+        {
+            return f.Unknown("Hz", f.MissingForWalls);
+        }
+
+        return f.WorkingRangeHz(f.Limits.PanelModeRatio) is not { } limit
+            ? f.Unknown("Hz", "brief.aim.crossover")
+            : AtLeast(worst.ModeHz, limit, "Hz", Nearness.Tenth, $"the {worst.Panel} panel, {worst.Case}, first rings at {Show.Frequency(worst.ModeHz)}; the cabinet works up to {Show.Frequency(limit)}");
+    }
+
+    private static Judgement Sound(Facts f)
+    {
+        if (f.WorstSound is not { } worst)
+        {
+            return f.Unknown("dB", f.MissingForWallSound);
+        }
+
+        return AtMost(worst.LevelDb, f.Limits.WallToConeDb, "dB", Nearness.Level,
+            $"the {worst.Panel} wall, {worst.Case}, moves {Show.Level(worst.LevelDb)} of what the cone moves, at the worst frequency up to twice the crossover");
+    }
+
+    private static Judgement Heaviness(Facts f)
+    {
+        if (f.WorstSound is not { } worst || f.Sizes is null)
+        {
+            return f.Unknown("m", f.MissingForWallSound);
+        }
+
+        var core = f.Project.Cabinet!.CoreM!.Value;
+        if (worst.LevelDb >= -45)
+        {
+            return new Judgement(Verdict.Holds, core, core, "m", 0, $"the walls are {Show.Level(-worst.LevelDb)} below the cone: no more than is sensible");
+        }
+
+        var (thinnest, lighter) = f.ThinnestCore;
+        return new Judgement(Verdict.Holds, core, thinnest, "m", core - thinnest, thinnest < core - 5e-4
+            ? $"for sound alone a core of {f.Show.Length(thinnest)} would do and save {f.Show.Mass(lighter)}; what keeps it at {f.Show.Length(core)} is the mix, which must flow past the keys"
+            : $"the walls are {Show.Level(-worst.LevelDb)} below the cone, and no thinner core would do everything else");
+    }
+
+    private static Judgement Keyed(Facts f)
+    {
+        if (f.Geometry is not { Sizes.Core: > 0 } geometry)
+        {
+            return f.Geometry is null ? f.Unknown("1", "cabinet.outside") : NoCore("1");
+        }
+
+        var (elsewhere, ends) = geometry.KeyedFractions();
+        var (value, limit, where) = ends / Facts.KeyedAtEnds < elsewhere / f.Limits.KeyedFraction ? (ends, Facts.KeyedAtEnds, "near the ends") : (elsewhere, f.Limits.KeyedFraction, "away from the ends");
+        return AtLeast(value, limit, "1", Nearness.Tenth, $"{Show.Percent(value)} of the skins are keyed {where}, {Show.Percent(limit)} wanted; below that the skin counts as slipping");
+    }
+
+    private static Judgement SkinGap(Facts f)
+    {
+        if (f.Geometry is not { Sizes.Core: > 0 })
+        {
+            return f.Geometry is null ? f.Unknown("m", "cabinet.outside") : NoCore("m");
+        }
+
+        if (f.SkinGapM is not { } gap)
+        {
+            return f.Unknown("m", f.MissingForHeat);
+        }
+
+        var undercut = f.IsKeyed ? (Cabinets.BuildUp.KeyHead - Cabinets.BuildUp.KeyFoot) / 2 * 1e-3 : 0;
+        return AtMost(gap, undercut, "m", Nearness.Tenth,
+            $"setting and cooling would open {f.Show.Length(gap)} behind an unkeyed inner skin, which buzzes; " + (f.IsKeyed ? $"the keys reach {f.Show.Length(undercut)} under the core and hold it" : "the keys are too few to hold it"));
+    }
+
+    private static Judgement Joint(Facts f)
+    {
+        if (f.JointSafety is not { } safety)
+        {
+            return f.Unknown("1", f.MissingForMass);
+        }
+
+        return AtLeast(safety, f.Limits.JointSafety, "1", Nearness.Tenth, $"the weakest joint holds {Show.Number(safety, 2)} times twice the weight");
+    }
+
+    private static Judgement Screws(Facts f)
+    {
+        if (f.InsertSafety is not { } insert)
+        {
+            return f.Unknown("1", f.Sheet is null ? f.MissingForDriver : "driver.bolt");
+        }
+
+        return AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
+            $"at {Show.Number(insert.TorqueNM, 2)} N·m each screw pulls {Show.Number(insert.LoadN, 2)} N on its insert, which lets go at about {Show.Number(insert.PullOutN, 2)} N");
+    }
+
+    private static Judgement Tipping(Facts f)
+    {
+        if (f.TiltDeg is not { } tilt)
+        {
+            return f.Unknown("deg", f.MissingForMass);
+        }
+
+        return AtLeast(tilt, f.Limits.TiltDeg, "deg", Nearness.Tenth, $"it tips at {Show.Number(tilt, 2)}° from the upright");
+    }
+
+    private static Judgement NoCore(string unit) => new(Verdict.Holds, null, null, unit, null, "a single printed wall has no core");
+}

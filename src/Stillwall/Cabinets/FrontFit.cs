@@ -1,0 +1,39 @@
+using Stillwall.Projects;
+
+namespace Stillwall.Cabinets;
+
+/// <summary>How much room one thing about the driver has on the front.</summary>
+/// <param name="What">The thing.</param>
+/// <param name="SpareM">Room to spare, m; negative where it is past its limit.</param>
+public sealed record FrontFit(string What, double SpareM)
+{
+    /// <summary>Checks a driver's sizes against the front.</summary>
+    /// <param name="sizes">Sizes of the cabinet.</param>
+    /// <param name="sheet">The driver's data sheet.</param>
+    /// <param name="cutoutM">Diameter of the opening, m.</param>
+    /// <returns>The checks that could be made, the worst first.</returns>
+    /// <remarks>
+    /// Model: flange within the outline, bosses of the bolt circle within the outer sleeve, opening within the inside, land between opening and bolts.
+    /// Source: geometry of the drawn front.
+    /// </remarks>
+    public static IReadOnlyList<FrontFit> Of(CabinetSizes sizes, DriverSheet sheet, double cutoutM)
+    {
+        ArgumentNullException.ThrowIfNull(sizes);
+        ArgumentNullException.ThrowIfNull(sheet);
+        var across = sizes.Width >= sizes.Height;
+        var half = Math.Min((across ? sizes.Width / sizes.DriverCount : sizes.Width) / 2, (across ? sizes.Height : sizes.Height / sizes.DriverCount) / 2) * 1e-3;
+        var checks = new List<FrontFit> { new("driver's opening in the inner plate", half - sizes.Wall * 1e-3 - cutoutM / 2) };
+        if (sheet.FlangeM is { } flange)
+        {
+            checks.Add(new("flange on the front", half - flange / 2));
+        }
+
+        if (sheet.BoltCircleM is { } circle)
+        {
+            checks.Add(new("bolt circle inside the outer skin", half - sizes.OuterSkin * 1e-3 - circle / 2 - BuildUp.Boss / 2 * 1e-3));
+            checks.Add(new("land between opening and bolts", (circle - cutoutM) / 2 - (sheet.BoltM ?? 0.005) / 2));
+        }
+
+        return [.. checks.OrderBy(c => c.SpareM)];
+    }
+}
