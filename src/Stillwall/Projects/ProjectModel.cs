@@ -180,7 +180,9 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             return true;
         }
 
-        fault = $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
+        fault = Span.Least == Span.Greatest
+            ? $"{Units.Write(number, Dimension)} is not accepted; {Units.Write(Span.Least, Dimension)}"
+            : $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
         return false;
     }
 
@@ -212,6 +214,7 @@ public sealed class ModelBlock
     {
         Type = type;
         Fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).Select(FieldOf)];
+        Defaults = Activator.CreateInstance(type)!;
     }
 
     /// <summary>The record that holds the block.</summary>
@@ -219,6 +222,9 @@ public sealed class ModelBlock
 
     /// <summary>Its keys, in order.</summary>
     public IReadOnlyList<ModelField> Fields { get; }
+
+    /// <summary>A record of which nothing was stated.</summary>
+    public object Defaults { get; }
 
     /// <summary>The block of the whole project file.</summary>
     public static ModelBlock Root => Of(typeof(Project));
