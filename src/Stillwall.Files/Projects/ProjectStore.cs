@@ -136,7 +136,7 @@ public static class ProjectStore
     {
         var full = Path.GetFullPath(path);
         var file = Directory.Exists(full) ? Path.Combine(full, FileName) : full;
-        return File.ResolveLinkTarget(file, returnFinalTarget: true)?.FullName ?? file;
+        return new FileInfo(file).LinkTarget is null ? file : File.ResolveLinkTarget(file, returnFinalTarget: true)!.FullName;
     }
 
     // One byte beyond what the reader accepts is enough for it to refuse; a device that never ends is not read to its end.

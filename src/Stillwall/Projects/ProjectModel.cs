@@ -136,6 +136,12 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             return false;
         }
 
+        if (Key != "note" && string.IsNullOrWhiteSpace(text))
+        {
+            fault = $"is empty; {Accepted}";
+            return false;
+        }
+
         if (Words.Count > 0 && !Words.Contains(text))
         {
             fault = $"{Shorten(text, false)} is not known{NearestWord.Suggest(text, Words)}; one of {string.Join(", ", Words)}";
