@@ -273,7 +273,7 @@ public sealed record Neighbour
     public string? Curve { get; init; }
 
     /// <summary>Own curve: level in the ten third-octaves 20 to 160 Hz, dB.</summary>
-    [Within(-50, 150), Count(10)]
+    [Key("curve_levels"), Within(-50, 150), Count(10)]
     public IReadOnlyList<double>? CurveDb { get; init; }
 
     /// <summary>How far above the curve the level may be, dB.</summary>

@@ -7,17 +7,23 @@ public static class NearestWord
     /// <param name="word">The word as written.</param>
     /// <param name="known">The known words.</param>
     /// <returns>Text to put into a message: <c> (did you mean "core"?)</c>, or empty.</returns>
-    public static string Suggest(string word, IEnumerable<string> known)
+    public static string Suggest(string word, IEnumerable<string> known) => Of(word, known) is { } nearest ? $" (did you mean \"{nearest}\"?)" : "";
+
+    /// <summary>The known word nearest to one that is not known.</summary>
+    /// <param name="word">The word as written.</param>
+    /// <param name="known">The known words.</param>
+    /// <returns>The nearest word, or null where none is near: more than 2 letters, or a third of the word, would have to change (our choice).</returns>
+    public static string? Of(string word, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(word);
         if (word.Length > 60)
         {
-            return "";
+            return null;
         }
 
         var best = known.Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
             .OrderBy(c => c.Distance).ThenBy(c => c.Word, StringComparer.Ordinal).FirstOrDefault();
-        return best.Word is not null && best.Distance <= Math.Max(2, word.Length / 3) ? $" (did you mean \"{best.Word}\"?)" : "";
+        return best.Word is not null && best.Distance <= Math.Max(2, word.Length / 3) && best.Distance < best.Word.Length ? best.Word : null;
     }
 
     // Levenshtein, 1966: least number of letters to insert, drop or change.

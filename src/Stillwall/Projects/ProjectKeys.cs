@@ -38,7 +38,7 @@ public static class ProjectKeys
         object? at = project;
         foreach (var part in key.Split('.'))
         {
-            if (at is null)
+            if (at is null or DriverChoice { Sheet: null })
             {
                 return null;
             }
@@ -58,13 +58,19 @@ public static class ProjectKeys
     public static Project With(Project project, string key, string text)
     {
         var field = Find(key) ?? throw new ArgumentException($"{key}: no such key{NearestWord.Suggest(key, AllKeys())}", nameof(key));
-        var isNumber = field.Kind is FieldKind.Number or FieldKind.Whole;
-        if (!field.TryRead(text, isNumber, out var value, out var fault))
-        {
-            throw new ArgumentException($"{key}: {fault}", nameof(text));
-        }
+        return With(project, key, Read(field, key, text));
+    }
 
-        return With(project, key, field.Kind == FieldKind.Driver ? new DriverChoice((string)value!, null) : value);
+    /// <summary>Whether a value as typed stands in the file as a bare number, without quotation marks.</summary>
+    /// <param name="field">The key's field.</param>
+    /// <param name="text">The value as typed.</param>
+    /// <returns>True for numbers without a unit.</returns>
+    public static bool IsBare(ModelField field, string text)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return field.Kind is FieldKind.Number or FieldKind.Whole
+            || (field.Kind == FieldKind.Quantity && field.Dimension == Dimension.AcousticResistance
+                && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _));
     }
 
     /// <summary>A copy of the project with one value changed to one its property already can hold.</summary>
@@ -99,6 +105,23 @@ public static class ProjectKeys
         };
     }
 
+    private static object? Read(ModelField field, string key, string text)
+    {
+        if (field.Kind == FieldKind.Quantities)
+        {
+            var entries = text.Split(',').Select(entry => (double)ReadOne(field, key, entry.Trim())!).ToArray();
+            return field.Count is { } count && count != entries.Length
+                ? throw new ArgumentException($"{key}: {entries.Length} entries; {field.Accepted}", nameof(text))
+                : entries;
+        }
+
+        var value = ReadOne(field, key, text);
+        return field.Kind == FieldKind.Driver ? new DriverChoice((string)value!, null) : value;
+    }
+
+    private static object? ReadOne(ModelField field, string key, string text) =>
+        field.TryRead(text, IsBare(field, text), out var value, out var fault) ? value : throw new ArgumentException($"{key}: {fault}", nameof(text));
+
     private static IEnumerable<string> KeysOf(ModelBlock block, string before) =>
         block.Fields.SelectMany(f => f.Kind is FieldKind.Block
             ? KeysOf(f.Block!, before + f.Key + ".").Prepend(before + f.Key)
@@ -106,17 +129,21 @@ public static class ProjectKeys
 
     private static object Changed(object record, string[] path, int at, string key, object? value)
     {
-        var inside = Inside(record);
-        var block = ModelBlock.Of(inside.GetType());
+        var block = ModelBlock.Of(record.GetType());
         var field = FieldAt(record, path[at], key);
-        if (at < path.Length - 1)
+        if (at == path.Length - 1)
         {
-            var below = field.Property.GetValue(inside) ?? Activator.CreateInstance(field.Block?.Type ?? throw NoSuchKey(key))!;
-            value = Changed(below, path, at + 1, key, value);
+            return block.With(record, field, value);
         }
 
-        var changed = block.With(inside, field, value);
-        return record is DriverChoice ? new DriverChoice(null, (DriverSheet)changed) : changed;
+        var below = field.Property.GetValue(record) ?? Activator.CreateInstance(field.Block?.Type ?? throw NoSuchKey(key))!;
+        if (below is DriverChoice { Sheet: null } named)
+        {
+            throw new ArgumentException($"{key}: the driver is the candidate \"{named.Name}\"; a data sheet written in place, or a change in the drivers' table", nameof(key));
+        }
+
+        var changed = Changed(Inside(below), path, at + 1, key, value);
+        return block.With(record, field, field.Kind == FieldKind.Driver ? new DriverChoice(null, (DriverSheet)changed) : changed);
     }
 
     private static object Inside(object record) => record is DriverChoice { Sheet: { } sheet } ? sheet : record;

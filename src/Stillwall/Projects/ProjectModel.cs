@@ -81,7 +81,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         switch (Kind)
         {
             case FieldKind.Quantity or FieldKind.Quantities when isNumber && Dimension != Dimension.AcousticResistance:
-                fault = $"{text} has no unit; {Units.Accepted(Dimension)}";
+                fault = $"{Shorten(text, true)} has no unit; {Units.Accepted(Dimension)}";
                 return false;
             case FieldKind.Quantity or FieldKind.Quantities when !isNumber:
                 return Units.TryRead(text, Dimension, out var quantity, out fault) && Keep(quantity, out value, out fault);
@@ -99,7 +99,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             case FieldKind.Text or FieldKind.Driver when !isNumber:
                 return ReadText(text, out value, out fault);
             default:
-                fault = $"{Shorten(text)} is not accepted; {Accepted}";
+                fault = $"{Shorten(text, isNumber)} is not accepted; {Accepted}";
                 return false;
         }
     }
@@ -118,6 +118,8 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         _ => Words.Count > 0 ? $"one of {string.Join(", ", Words)}" : "a text",
     };
 
+    private const int LongestText = 200, LongestNote = 4000;
+
     private bool ReadText(string text, out object? value, out string fault)
     {
         (value, fault) = (text, "");
@@ -127,15 +129,22 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             return false;
         }
 
-        if (text.Length > 200)
+        var longest = Key == "note" ? LongestNote : LongestText;
+        if (text.Length > longest)
         {
-            fault = $"is {text.Length} characters long; at most 200";
+            fault = $"is {text.Length} characters long; at most {longest}";
+            return false;
+        }
+
+        if (Key != "note" && string.IsNullOrWhiteSpace(text))
+        {
+            fault = $"is empty; {Accepted}";
             return false;
         }
 
         if (Words.Count > 0 && !Words.Contains(text))
         {
-            fault = $"{Shorten(text)} is not known{NearestWord.Suggest(text, Words)}; one of {string.Join(", ", Words)}";
+            fault = $"{Shorten(text, false)} is not known{NearestWord.Suggest(text, Words)}; one of {string.Join(", ", Words)}";
             return false;
         }
 
@@ -147,7 +156,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         value = null;
         if (!isNumber || !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
         {
-            fault = $"{Shorten(text)} is not accepted; {Accepted}";
+            fault = $"{Shorten(text, isNumber)} is not accepted; {Accepted}";
             return false;
         }
 
@@ -157,14 +166,14 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     private bool ReadWhole(string text, bool isNumber, out object? value, out string fault)
     {
         value = null;
-        if (!isNumber || !int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole))
+        if (!isNumber || !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || number != Math.Floor(number) || Math.Abs(number) > 1e9)
         {
-            fault = $"{Shorten(text)} is not accepted; {Accepted}";
+            fault = $"{Shorten(text, isNumber)} is not accepted; {Accepted}";
             return false;
         }
 
-        var kept = Keep(whole, out _, out fault);
-        value = whole;
+        var kept = Keep(number, out _, out fault);
+        value = (int)number;
         return kept;
     }
 
@@ -177,7 +186,9 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             return true;
         }
 
-        fault = $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
+        fault = Span.Least == Span.Greatest
+            ? $"{Units.Write(number, Dimension)} is not accepted; {Units.Write(Span.Least, Dimension)}"
+            : $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
         return false;
     }
 
@@ -192,7 +203,12 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         return false;
     }
 
-    private static string Shorten(string text) => $"\"{(text.Length > 40 ? text[..40] + "…" : text)}\"";
+    // A stated value as a message shows it: in quotation marks where it stood in them, cut where it is long.
+    internal static string Shorten(string text, bool isNumber)
+    {
+        var shown = text.Length <= 40 ? text : text[..(char.IsHighSurrogate(text[39]) ? 39 : 40)] + "…";
+        return isNumber ? shown : $"\"{shown}\"";
+    }
 }
 
 /// <summary>One block of the project file: its keys, in the order of the stated model.</summary>
@@ -204,6 +220,7 @@ public sealed class ModelBlock
     {
         Type = type;
         Fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).Select(FieldOf)];
+        Defaults = Activator.CreateInstance(type)!;
     }
 
     /// <summary>The record that holds the block.</summary>
@@ -211,6 +228,9 @@ public sealed class ModelBlock
 
     /// <summary>Its keys, in order.</summary>
     public IReadOnlyList<ModelField> Fields { get; }
+
+    /// <summary>A record of which nothing was stated.</summary>
+    public object Defaults { get; }
 
     /// <summary>The block of the whole project file.</summary>
     public static ModelBlock Root => Of(typeof(Project));

@@ -7,7 +7,17 @@ namespace Stillwall.Projects;
 /// <param name="Dimension">Kind of quantity.</param>
 /// <param name="Factor">SI value of one unit.</param>
 /// <param name="Offset">SI value of zero units (temperatures only).</param>
-public sealed record Unit(string Name, Dimension Dimension, double Factor, double Offset = 0);
+public sealed record Unit(string Name, Dimension Dimension, double Factor, double Offset = 0)
+{
+    /// <summary>The power of ten that the factor is, or null where it is none or the unit has an offset.</summary>
+    public int? PowerOfTen { get; } = Offset == 0 ? ExponentOf(Factor) : null;
+
+    private static int? ExponentOf(double factor)
+    {
+        var exponent = (int)Math.Round(Math.Log10(factor));
+        return double.Parse("1e" + exponent.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) == factor ? exponent : null;
+    }
+}
 
 /// <summary>The table of units that people may write, in ASCII and typographic form.</summary>
 /// <remarks>Source: International System of Units brochure, 9th edition, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by definition).</remarks>
@@ -33,6 +43,7 @@ public static class Units
         new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, 4.4482216152605 / (Inch * Inch)),
         new("W", Dimension.Power, 1), new("mW", Dimension.Power, 1e-3), new("kW", Dimension.Power, 1e3),
         new("ohm", Dimension.Resistance, 1), new("Ω", Dimension.Resistance, 1), new("mohm", Dimension.Resistance, 1e-3), new("kohm", Dimension.Resistance, 1e3),
+        new("mΩ", Dimension.Resistance, 1e-3), new("kΩ", Dimension.Resistance, 1e3),
         new("mH", Dimension.Inductance, 1e-3), new("H", Dimension.Inductance, 1), new("uH", Dimension.Inductance, 1e-6),
         new("dB", Dimension.Level, 1),
         new("degC", Dimension.Temperature, 1), new("°C", Dimension.Temperature, 1), new("K", Dimension.Temperature, 1, -273.15),
@@ -69,22 +80,16 @@ public static class Units
         var plain = Plain(text);
         var digits = NumberLength(plain);
         value = 0;
-        if (digits == 0 || !double.TryParse(plain.AsSpan(0, digits), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
-        {
-            fault = $"{Shown(text)} is not a quantity; {Accepted(dimension)}";
-            return false;
-        }
-
         var name = plain[digits..].Trim();
-        if (!ByName.TryGetValue((name, dimension), out var unit))
-        {
-            fault = name.Length == 0 ? $"{Shown(text)} has no unit; {Accepted(dimension)}" : $"{Shown(text)} has the wrong unit; {Accepted(dimension)}";
-            return false;
-        }
-
-        value = number * unit.Factor + unit.Offset;
-        fault = "";
-        return true;
+        var what = digits == 0 ? "is not a quantity"
+            : name.Length == 0 ? "has no unit"
+            : IsDecimalComma(name) ? "has a decimal comma, write a point"
+            : !ByName.TryGetValue((name, dimension), out var unit) ? "has the wrong unit"
+            : double.IsFinite(value = Si(plain[..digits], unit)) ? ""
+            : "is beyond all reason";
+        fault = what.Length == 0 ? "" : $"{Shown(text)} {what}; {Accepted(dimension)}";
+        value = what.Length == 0 ? value : 0;
+        return what.Length == 0;
     }
 
     /// <summary>Reads an amount of pieces, mass, length, area or volume, whichever its unit says.</summary>
@@ -112,7 +117,10 @@ public static class Units
     /// <summary>Writes a value the way a person would state it, with as many digits as it needs.</summary>
     /// <param name="si">The value in SI.</param>
     /// <param name="dimension">Kind of quantity.</param>
-    /// <returns>Number and unit, readable by <see cref="TryRead"/>; a bare number for <see cref="Dimension.None"/>.</returns>
+    /// <returns>
+    /// Number and unit, readable by <see cref="TryRead"/>; a bare number for <see cref="Dimension.None"/>. A value of up to 15 significant digits
+    /// is read back exactly; one that needs more (the trace of a computation) is written with 12.
+    /// </returns>
     public static string Write(double si, Dimension dimension)
     {
         if (dimension == Dimension.None)
@@ -121,13 +129,19 @@ public static class Units
         }
 
         var unit = Usual(Math.Abs(si), dimension);
-        var number = Math.Round((si - unit.Offset) / unit.Factor, 12, MidpointRounding.ToEven);
-        if (number == 0 && si != 0)
+        if (unit.PowerOfTen is { } power)
         {
-            number = (si - unit.Offset) / unit.Factor;
+            return $"{Shifted(si, -power)} {unit.Name}";
         }
 
-        return $"{number.ToString("G12", CultureInfo.InvariantCulture)} {unit.Name}";
+        var text = $"{((si - unit.Offset) / unit.Factor).ToString("G12", CultureInfo.InvariantCulture)} {unit.Name}";
+        if (TryRead(text, dimension, out var back, out _) && back == si)
+        {
+            return text;
+        }
+
+        var plain = Of(dimension).First(u => u.PowerOfTen is not null);
+        return $"{Shifted(si, -plain.PowerOfTen!.Value)} {plain.Name}";
     }
 
     /// <summary>Names the units accepted for one kind of quantity, for a message.</summary>
@@ -142,12 +156,58 @@ public static class Units
 
     private static readonly Dimension[] AmountDimensions = [Dimension.Count, Dimension.Mass, Dimension.Length, Dimension.Area, Dimension.Volume];
 
-    // Minus, micro (two), powers, middle dots (two), ohm sign, double prime, no-break spaces (two) become the plain ones of the table.
+    // Minus, micro (two), powers, middle dots (two), ohm sign, double prime, spaces that do not break or are thin (three) become the plain ones of the table.
     private static readonly (char Typographic, char Plain)[] Typographic =
     [
         ('\u2212', '-'), ('\u00B5', 'u'), ('\u03BC', 'u'), ('\u00B2', '2'), ('\u00B3', '3'), ('\u00B7', '*'), ('\u22C5', '*'), ('\u2126', '\u03A9'),
-        ('\u2033', '"'), ('\u00A0', ' '), ('\u202F', ' '),
+        ('\u2033', '"'), ('\u00A0', ' '), ('\u202F', ' '), ('\u2009', ' '),
     ];
+
+    // "1,1 mm": what follows the digits is a comma and more digits.
+    private static bool IsDecimalComma(string name) => name.Length > 1 && name[0] == ',' && char.IsAsciiDigit(name[1]);
+
+    // The decimal point is moved in the text, so that "1.1 mm" is the double nearest to 0.0011 and not a product that rounds twice.
+    private static double Si(string number, Unit unit)
+    {
+        if (unit.PowerOfTen is not { } power)
+        {
+            return double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture) * unit.Factor + unit.Offset;
+        }
+
+        var e = number.IndexOfAny(['e', 'E']);
+        var exponent = e < 0 ? 0 : int.TryParse(number.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var stated)
+            ? Math.Clamp(stated, -100_000, 100_000)
+            : number[e + 1] == '-' ? -100_000 : 100_000;
+        var moved = (exponent + power).ToString(CultureInfo.InvariantCulture);
+        return double.Parse($"{(e < 0 ? number : number[..e])}e{moved}", NumberStyles.Float, CultureInfo.InvariantCulture);
+    }
+
+    // The number times a power of ten, in decimal: 15 digits where they give the value back, else 12.
+    private static string Shifted(double number, int power)
+    {
+        if (number == 0 || !double.IsFinite(number))
+        {
+            return number.ToString(CultureInfo.InvariantCulture);
+        }
+
+        var text = number.ToString("E14", CultureInfo.InvariantCulture);
+        if (double.Parse(text, CultureInfo.InvariantCulture) != number)
+        {
+            text = number.ToString("E11", CultureInfo.InvariantCulture);
+        }
+
+        var e = text.IndexOf('E', StringComparison.Ordinal);
+        var exponent = int.Parse(text.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture) + power;
+        var sign = number < 0 ? "-" : "";
+        var digits = text[..e].Replace("-", "", StringComparison.Ordinal).Replace(".", "", StringComparison.Ordinal).TrimEnd('0');
+        return sign + exponent switch
+        {
+            < -7 or > 15 => $"{digits[0]}{(digits.Length > 1 ? "." : "")}{digits[1..]}e{exponent.ToString(CultureInfo.InvariantCulture)}",
+            < 0 => $"0.{new string('0', -exponent - 1)}{digits}",
+            _ when digits.Length <= exponent + 1 => digits.PadRight(exponent + 1, '0'),
+            _ => $"{digits[..(exponent + 1)]}.{digits[(exponent + 1)..]}",
+        };
+    }
 
     private static string Plain(string text)
     {
@@ -219,5 +279,5 @@ public static class Units
 
     private static Unit Named(string name, Dimension dimension) => ByName[(name, dimension)];
 
-    private static string Shown(string text) => $"\"{(text.Length > 40 ? text[..40] + "…" : text)}\"";
+    private static string Shown(string text) => ModelField.Shorten(text, isNumber: false);
 }

@@ -1,0 +1,208 @@
+using System.Globalization;
+using System.Security;
+using System.Text;
+
+namespace Stillwall.Files.Projects;
+
+/// <summary>Why a project's folder or file could not be used.</summary>
+public enum StoreTrouble
+{
+    /// <summary>There is nothing at that path.</summary>
+    NotThere,
+
+    /// <summary>It is there but cannot be read.</summary>
+    Unreadable,
+
+    /// <summary>It cannot be written.</summary>
+    Unwritable,
+}
+
+/// <summary>A path that cannot be used, and why.</summary>
+/// <param name="Kind">Kind of trouble.</param>
+/// <param name="Path">The path as given.</param>
+/// <param name="Message">What is the matter, in one line.</param>
+public sealed record StoreFault(StoreTrouble Kind, string Path, string Message)
+{
+    /// <summary>The fault in one line, control characters made visible.</summary>
+    /// <returns><c>path: message</c>.</returns>
+    public override string ToString() => new Fault(Path, 0, "", Message).ToString().Replace(":0: : ", ": ", StringComparison.Ordinal);
+}
+
+/// <summary>A project that was loaded, or why not.</summary>
+/// <param name="Folder">Full path of the project folder; empty when the file is not there.</param>
+/// <param name="File">Full path of the project file; empty when it is not there.</param>
+/// <param name="Text">Text of the file as it stands there, for changes that keep the rest; null when it could not be read.</param>
+/// <param name="Reading">The project or the faults of its file; null when it could not be read.</param>
+/// <param name="Trouble">Why the path could not be used; null when it could.</param>
+public sealed record StoredProject(string Folder, string File, string? Text, ProjectReading? Reading, StoreFault? Trouble);
+
+/// <summary>Finds, loads and saves the project file of a folder.</summary>
+public static class ProjectStore
+{
+    /// <summary>Name of the project file.</summary>
+    public const string FileName = "stillwall.json";
+
+    /// <summary>How many former versions are kept, as <c>stillwall.json.1</c> (the last one) and so on.</summary>
+    public const int KeptVersions = 5;
+
+    /// <summary>Loads a project.</summary>
+    /// <param name="path">Its folder or its file.</param>
+    /// <returns>The project with its faults, or why the path could not be used.</returns>
+    public static StoredProject Load(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var (file, trouble) = Locate(path);
+        if (trouble is not null)
+        {
+            return new StoredProject("", "", null, null, trouble);
+        }
+
+        try
+        {
+            var bytes = ReadAtMost(file, PositionedJson.GreatestLength + 1);
+            return new StoredProject(Path.GetDirectoryName(file)!, file, Encoding.UTF8.GetString(bytes), ProjectReader.Read(bytes, Path.GetFileName(file)), null);
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            return new StoredProject("", "", null, null, new StoreFault(StoreTrouble.Unreadable, path, $"cannot be read ({Why(e)}); a file that may be read"));
+        }
+    }
+
+    /// <summary>Replaces the project file in one step: a reader finds the former or the new text, never a part of one. The former text is kept.</summary>
+    /// <param name="path">The project's folder or file; a file that is not there yet is made.</param>
+    /// <param name="text">The new text.</param>
+    /// <returns>Null when it is saved; else why not, and the former file is as it was.</returns>
+    public static StoreFault? Save(string path, string text)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(text);
+        string? draft = null;
+        try
+        {
+            var file = Target(path);
+            if (Path.GetDirectoryName(file) is not { } folder || !Directory.Exists(folder))
+            {
+                return new StoreFault(StoreTrouble.NotThere, path, "its folder is not there; a folder that is");
+            }
+
+            var bytes = Encoding.UTF8.GetBytes(text);
+            if (File.Exists(file))
+            {
+                if (File.ReadAllBytes(file).AsSpan().SequenceEqual(bytes))
+                {
+                    return null;
+                }
+
+                if (File.GetAttributes(file).HasFlag(FileAttributes.ReadOnly))
+                {
+                    return new StoreFault(StoreTrouble.Unwritable, path, "is write-protected; a file that may be written");
+                }
+            }
+
+            draft = $"{file}.{Path.GetRandomFileName()}.tmp";
+            WriteThrough(draft, bytes);
+            KeepFormer(file, draft);
+            File.Move(draft, file, overwrite: true);
+            return null;
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            Discard(draft);
+            return new StoreFault(StoreTrouble.Unwritable, path, $"cannot be written ({Why(e)}); a folder that may be written");
+        }
+    }
+
+    private static (string File, StoreFault? Trouble) Locate(string path)
+    {
+        try
+        {
+            var full = Path.GetFullPath(path);
+            if (Directory.Exists(full))
+            {
+                var inside = Path.Combine(full, FileName);
+                return File.Exists(inside) ? (inside, null) : ("", new StoreFault(StoreTrouble.NotThere, path, $"has no {FileName} in it; a project folder"));
+            }
+
+            return File.Exists(full) ? (full, null) : ("", new StoreFault(StoreTrouble.NotThere, path, "is not there; a project folder or its file"));
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            return ("", new StoreFault(StoreTrouble.NotThere, path, $"is not a path ({Why(e)}); a project folder or its file"));
+        }
+    }
+
+    // A link is followed, so that the file it stands for is replaced and the link stays.
+    private static string Target(string path)
+    {
+        var full = Path.GetFullPath(path);
+        var file = Directory.Exists(full) ? Path.Combine(full, FileName) : full;
+        return new FileInfo(file).LinkTarget is null ? file : File.ResolveLinkTarget(file, returnFinalTarget: true)!.FullName;
+    }
+
+    // One byte beyond what the reader accepts is enough for it to refuse; a device that never ends is not read to its end.
+    private static byte[] ReadAtMost(string file, int most)
+    {
+        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, most) : most];
+        var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return bytes[..read];
+    }
+
+    private static void WriteThrough(string file, byte[] bytes)
+    {
+        using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        stream.Write(bytes);
+        stream.Flush(flushToDisk: true);
+    }
+
+    // The former file is copied, not moved: at no moment is there no project file. The draft takes over its permissions.
+    private static void KeepFormer(string file, string draft)
+    {
+        if (!File.Exists(file))
+        {
+            return;
+        }
+
+        for (var version = KeptVersions - 1; version >= 1; version--)
+        {
+            if (File.Exists(Version(file, version)))
+            {
+                File.Move(Version(file, version), Version(file, version + 1), overwrite: true);
+            }
+        }
+
+        File.Copy(file, Version(file, 1), overwrite: true);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(draft, File.GetUnixFileMode(file));
+        }
+    }
+
+    private static string Version(string file, int version) => $"{file}.{version.ToString(CultureInfo.InvariantCulture)}";
+
+    private static void Discard(string? draft)
+    {
+        try
+        {
+            if (draft is not null)
+            {
+                File.Delete(draft);
+            }
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            // The draft stays behind; the project file is untouched, and that is what the caller is told about.
+        }
+    }
+
+    private static bool IsOfThePath(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
+
+    private static string Why(Exception e) => e switch
+    {
+        UnauthorizedAccessException => "no permission",
+        PathTooLongException => "the path is too long",
+        DirectoryNotFoundException or FileNotFoundException => "not there",
+        ArgumentException => "a character that no path may have",
+        _ => "the system refuses",
+    };
+}

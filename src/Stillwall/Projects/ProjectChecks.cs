@@ -1,0 +1,244 @@
+using System.Globalization;
+
+namespace Stillwall.Projects;
+
+/// <summary>What one value alone cannot show: values of a project that exclude, need or outgrow one another.</summary>
+public static class ProjectChecks
+{
+    // Rim of the rear panel that the terminal opening leaves, m (our choice).
+    private const double TerminalRimM = 0.020;
+
+    private static readonly Check[] All =
+    [
+        new(["cabinet.net_volume", "cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], NetVolumeAlone),
+        new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsStated),
+        new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsLeaveRoom),
+        new(["cabinet.outside"], CornersFit),
+        new([], FillOneWay),
+        new(["cabinet.leak"], LeakOneWay),
+        new(["cabinet.port"], PortWhole),
+        new([], PortOrSecondCone),
+        new(["cabinet.outside", "cabinet.openings.terminal", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], TerminalFits),
+        new(["brief.aim.lowest", "brief.aim.crossover"], CrossoverAboveLowest),
+        new(["brief.everyday.programme", "brief.everyday.spectrum"], p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)),
+        new(["brief.neighbour.partition", "brief.neighbour.reduction"], p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)),
+        new(["brief.neighbour.curve", "brief.neighbour.curve_levels"], p => Own("brief.neighbour.curve", p.Brief.Neighbour?.Curve, "curve_levels", p.Brief.Neighbour?.CurveDb)),
+        new(["materials.skin", "materials.skin_own"], p => Own("materials.skin", p.Materials?.Skin, "skin_own", p.Materials?.SkinOwn)),
+        new(["materials.cast.mix", "materials.cast.own"], p => Own("materials.cast.mix", p.Materials?.Cast?.Mix, "own", p.Materials?.Cast?.Own)),
+        new([], p => InRoom(p.Brief.Room, "cabinet_at", p.Brief.Room?.CabinetAtM)),
+        new([], p => InRoom(p.Brief.Room, "seat_at", p.Brief.Room?.SeatAtM)),
+        new(["limits.fill_density_low", "limits.fill_density_high"], FillDensitiesInOrder),
+        new([], PricesNamedOnce),
+    ];
+
+    /// <summary>Every fault that shows only when values are read together.</summary>
+    /// <param name="project">The project; each value is within its own range already.</param>
+    /// <returns>Path in the file, and what is wrong; what is accepted.</returns>
+    public static IEnumerable<(string Path, string Message)> Of(Project project) => Of(project, []);
+
+    /// <summary>The same, but silent about what rests on a value that could not be read.</summary>
+    /// <param name="project">The project as far as it could be read.</param>
+    /// <param name="unread">Paths of the values that could not be read.</param>
+    /// <returns>Path in the file, and what is wrong; what is accepted.</returns>
+    public static IEnumerable<(string Path, string Message)> Of(Project project, IReadOnlyCollection<string> unread)
+    {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(unread);
+        return All.Where(check => !check.Reads.Any(key => unread.Any(path => Touches(key, path)))).SelectMany(check => check.Faults(project));
+    }
+
+    // A check is left out when something it reads was stated but could not be read, and might then be taken for absent or zero.
+    private sealed record Check(string[] Reads, Func<Project, IEnumerable<(string Path, string Message)>> Faults);
+
+    private static bool Touches(string key, string path) => key == path || IsUnder(key, path) || IsUnder(path, key);
+
+    private static bool IsUnder(string path, string block) =>
+        path.Length > block.Length && path.StartsWith(block, StringComparison.Ordinal) && path[block.Length] is '.' or '[';
+
+    private static IEnumerable<(string, string)> NetVolumeAlone(Project project)
+    {
+        if (project.Cabinet is not { NetVolumeM3: not null } cabinet)
+        {
+            yield break;
+        }
+
+        var besides = Stated(("outside", cabinet.Outside), ("outer_skin", cabinet.OuterSkinM), ("core", cabinet.CoreM), ("inner_skin", cabinet.InnerSkinM));
+        if (besides.Length > 0)
+        {
+            yield return ("cabinet.net_volume", $"is stated together with {besides}; either net_volume, or outside with its walls");
+        }
+    }
+
+    private static IEnumerable<(string, string)> WallsStated(Project project)
+    {
+        if (project.Cabinet is not { Outside: not null } cabinet)
+        {
+            yield break;
+        }
+
+        // With no cast between them the skins are one printed wall, whose thickness is outer_skin.
+        var innerNeeded = cabinet.CoreM != 0;
+        var missing = Missing(("outer_skin", cabinet.OuterSkinM), ("core", cabinet.CoreM), ("inner_skin", innerNeeded ? cabinet.InnerSkinM : 0));
+        if (missing.Length > 0)
+        {
+            yield return ("cabinet.outside", $"has no {missing} beside it; outside with outer_skin, core and inner_skin, or net_volume alone");
+        }
+    }
+
+    private static IEnumerable<(string, string)> WallsLeaveRoom(Project project)
+    {
+        if (project.Cabinet is not { Outside: { } outside } cabinet || WallM(cabinet) is not { } wallM)
+        {
+            yield break;
+        }
+
+        foreach (var (key, sizeM) in new[] { ("width", outside.WidthM), ("depth", outside.DepthM), ("height", outside.HeightM) })
+        {
+            if (2 * wallM >= sizeM)
+            {
+                yield return ($"cabinet.outside.{key}", $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; more than {Length(2 * wallM)}");
+            }
+        }
+    }
+
+    private static IEnumerable<(string, string)> CornersFit(Project project)
+    {
+        if (project.Cabinet?.Outside is { } outside && outside.CornerRadiusM > Math.Min(outside.WidthM, outside.HeightM) / 2)
+        {
+            yield return ("cabinet.outside.corner_radius",
+                $"{Length(outside.CornerRadiusM)} is more than half the smaller of width and height; 0 mm to {Length(Math.Min(outside.WidthM, outside.HeightM) / 2)}");
+        }
+    }
+
+    private static IEnumerable<(string, string)> FillOneWay(Project project)
+    {
+        if (project.Cabinet?.Fill is { MassKg: not null, Factor: not null })
+        {
+            yield return ("cabinet.fill", "has both mass and factor; one of the two");
+        }
+    }
+
+    private static IEnumerable<(string, string)> LeakOneWay(Project project)
+    {
+        if (project.Cabinet?.Leak is not { } leak)
+        {
+            yield break;
+        }
+
+        (string, object?)[] slit = [("gap", leak.GapM), ("length", leak.LengthM), ("depth", leak.DepthM)];
+        var stated = Stated(slit);
+        if (leak.ResistancePaSM3 is not null && stated.Length > 0)
+        {
+            yield return ("cabinet.leak", $"has both resistance and {stated}; either resistance, or gap, length and depth");
+        }
+        else if (stated.Length > 0 && Missing(slit) is { Length: > 0 } missing)
+        {
+            yield return ("cabinet.leak", $"has {stated} but no {missing}; gap, length and depth together, or resistance");
+        }
+    }
+
+    private static IEnumerable<(string, string)> PortWhole(Project project)
+    {
+        if (project.Cabinet?.Port is not { } port)
+        {
+            yield break;
+        }
+
+        if (port.AreaM2 is null == port.DiameterM is null)
+        {
+            yield return ("cabinet.port", $"has {(port.AreaM2 is null ? "neither area nor" : "both area and")} diameter; one of the two");
+        }
+
+        if (port.LengthM is null)
+        {
+            yield return ("cabinet.port", "has no length; the acoustic length, end corrections included");
+        }
+    }
+
+    private static IEnumerable<(string, string)> PortOrSecondCone(Project project)
+    {
+        if (project.Cabinet is { Port: not null, SecondCone: not null })
+        {
+            yield return ("cabinet.second_cone", "is stated together with port; one of the two");
+        }
+    }
+
+    private static IEnumerable<(string, string)> TerminalFits(Project project)
+    {
+        if (project.Cabinet is not { Outside: { } outside, Openings.TerminalM: { } terminalM } cabinet || WallM(cabinet) is not { } wallM)
+        {
+            yield break;
+        }
+
+        var insideM = Math.Min(outside.WidthM, outside.HeightM) - 2 * wallM;
+        var greatestM = insideM - 2 * TerminalRimM;
+        if (insideM > 0 && terminalM > greatestM)
+        {
+            yield return ("cabinet.openings.terminal", greatestM > 0
+                ? $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; at most {Length(greatestM)}"
+                : $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; a larger cabinet, or no terminal");
+        }
+    }
+
+    private static IEnumerable<(string, string)> CrossoverAboveLowest(Project project)
+    {
+        if (project.Brief.Aim is { LowestHz: { } lowestHz, CrossoverHz: { } crossoverHz } && crossoverHz <= lowestHz)
+        {
+            yield return ("brief.aim.crossover", $"{Units.Write(crossoverHz, Dimension.Frequency)} is not above the lowest note; more than {Units.Write(lowestHz, Dimension.Frequency)}");
+        }
+    }
+
+    private static IEnumerable<(string, string)> Own(string path, string? word, string key, object? own)
+    {
+        if (word == "own" && own is null)
+        {
+            yield return (path, $"is \"own\" but {key} is not stated; {key} beside it, or another word");
+        }
+    }
+
+    private static IEnumerable<(string, string)> InRoom(Room? room, string key, IReadOnlyList<double>? at)
+    {
+        if (room is null || at is not { Count: 3 })
+        {
+            yield break;
+        }
+
+        double?[] sizesM = [room.WidthM, room.LengthM, room.HeightM];
+        for (var axis = 0; axis < 3; axis++)
+        {
+            if (sizesM[axis] is { } sizeM && at[axis] > sizeM)
+            {
+                yield return ($"brief.room.{key}[{axis.ToString(CultureInfo.InvariantCulture)}]", $"{Length(at[axis])} is outside the room; 0 mm to {Length(sizeM)}");
+            }
+        }
+    }
+
+    private static IEnumerable<(string, string)> FillDensitiesInOrder(Project project)
+    {
+        if (project.Limits.FillDensityLowKgM3 > project.Limits.FillDensityHighKgM3)
+        {
+            yield return ("limits.fill_density_low", $"is above fill_density_high; at most {Units.Write(project.Limits.FillDensityHighKgM3, Dimension.Density)}");
+        }
+    }
+
+    private static IEnumerable<(string, string)> PricesNamedOnce(Project project)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (price, index) in (project.Prices ?? []).Select((price, index) => (price, index)))
+        {
+            if (price.Item is { } item && !seen.Add(item))
+            {
+                yield return ($"prices[{index.ToString(CultureInfo.InvariantCulture)}].item", $"{ModelField.Shorten(price.Item, false)} has a price already; each item once");
+            }
+        }
+    }
+
+    private static double? WallM(Cabinet cabinet) =>
+        cabinet.CoreM == 0 ? cabinet.OuterSkinM + (cabinet.InnerSkinM ?? 0) : cabinet.OuterSkinM + cabinet.CoreM + cabinet.InnerSkinM;
+
+    private static string Length(double lengthM) => Units.Write(lengthM, Dimension.Length);
+
+    private static string Stated(params (string Key, object? Value)[] values) => string.Join(", ", values.Where(v => v.Value is not null).Select(v => v.Key));
+
+    private static string Missing(params (string Key, object? Value)[] values) => string.Join(", ", values.Where(v => v.Value is null).Select(v => v.Key));
+}

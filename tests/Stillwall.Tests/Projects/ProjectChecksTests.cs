@@ -1,0 +1,55 @@
+using Stillwall.Projects;
+
+namespace Stillwall.Tests.Projects;
+
+public class ProjectChecksTests
+{
+    private static readonly Cabinet Sound = new()
+    {
+        Outside = new Outside { WidthM = 0.244, DepthM = 0.33, HeightM = 0.244, CornerRadiusM = 0.03 },
+        OuterSkinM = 0.002,
+        CoreM = 0.012,
+        InnerSkinM = 0.002,
+        Openings = new Openings { TerminalM = 0.055 },
+    };
+
+    [Fact]
+    public void A_project_of_which_nothing_is_stated_has_no_fault() => Assert.Empty(ProjectChecks.Of(new Project { FormatVersion = 1 }));
+
+    [Fact]
+    public void A_sound_cabinet_has_no_fault() => Assert.Empty(Faults(Sound));
+
+    [Fact]
+    public void A_single_printed_wall_needs_no_inner_skin() => Assert.Empty(Faults(Sound with { CoreM = 0, InnerSkinM = null }));
+
+    [Fact]
+    public void A_wall_without_its_core_stated_is_a_fault() => Assert.Equal(["cabinet.outside"], Faults(Sound with { CoreM = null }));
+
+    // 244 mm less two walls of 16 mm less two rims of 20 mm leaves 172 mm.
+    [Theory]
+    [InlineData(0.172, true)]
+    [InlineData(0.1721, false)]
+    public void The_terminal_keeps_a_rim_of_20_mm(double terminalM, bool fits) =>
+        Assert.Equal(fits ? [] : ["cabinet.openings.terminal"], Faults(Sound with { Openings = new Openings { TerminalM = terminalM } }));
+
+    [Theory]
+    [InlineData(0.122, true)]
+    [InlineData(0.1221, false)]
+    public void A_corner_is_at_most_a_half_round(double radiusM, bool fits) =>
+        Assert.Equal(fits ? [] : ["cabinet.outside.corner_radius"], Faults(Sound with { Outside = Sound.Outside! with { CornerRadiusM = radiusM } }));
+
+    [Fact]
+    public void A_wall_as_thick_as_half_the_cabinet_leaves_nothing() =>
+        Assert.Equal(["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = 0.118, Openings = null }));
+
+    [Fact]
+    public void What_rests_on_a_value_that_could_not_be_read_is_not_told()
+    {
+        var project = new Project { FormatVersion = 1, Cabinet = Sound with { CoreM = null } };
+
+        Assert.Empty(ProjectChecks.Of(project, ["cabinet.core"]));
+        Assert.NotEmpty(ProjectChecks.Of(project, ["cabinet.core_of_another_name"]));
+    }
+
+    private static IEnumerable<string> Faults(Cabinet cabinet) => ProjectChecks.Of(new Project { FormatVersion = 1, Cabinet = cabinet }).Select(f => f.Path);
+}
