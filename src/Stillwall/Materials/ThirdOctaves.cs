@@ -54,7 +54,7 @@ public static class ThirdOctaves
         return greatest + (10 * Math.Log10(all.Sum(level => Math.Pow(10, (level - greatest) / 10))));
     }
 
-    // Base ten: G = 10^0.3, so a third octave is a tenth of a decade (IEC 61260-1:2014, 5.2 to 5.5).
+    // Base ten: G = 10^0.3, so a third octave is a tenth of a decade (IEC 61260-1:2014).
     private static ThirdOctave Band(double name, int index) =>
         new(name, 1000 * Math.Pow(10, index / 10.0), 1000 * Math.Pow(10, (index - 0.5) / 10), 1000 * Math.Pow(10, (index + 0.5) / 10));
 }

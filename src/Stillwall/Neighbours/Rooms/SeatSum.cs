@@ -5,7 +5,7 @@ namespace Stillwall.Neighbours.Rooms;
 /// <summary>
 /// The sum over all modes of ε ψ(seat) ψ(source)/(V (k_n² − k²)). Two indices are summed; the third, along the axis on which source and seat are
 /// farthest apart, is closed: Σ ε cos(nπx/L) cos(nπx₀/L)/((nπ/L)² + γ²) = L cosh γx₁ cosh γ(L−x₂)/(γ sinh γL) with x₁ ≤ x₂.
-/// Each term then falls as e^(−γ(x₂−x₁)). Gradshteyn and Ryzhik 1.445.2 gives the cosine series it rests on.
+/// Each term then falls as e^(−γ(x₂−x₁)). It rests on the cosine series Gradshteyn and Ryzhik 1.445.2 (from memory); the tests sum the modes plainly.
 /// </summary>
 internal sealed class SeatSum
 {
