@@ -1,0 +1,30 @@
+namespace Stillwall.Appraisals.Formulas;
+
+/// <summary>Formulas of the neighbour stage.</summary>
+internal static class QuietFormulas
+{
+    /// <summary>All of them.</summary>
+    internal static IReadOnlyList<Formula> All { get; } =
+    [
+        new("room-seat", "Pressure in a rigid rectangular room", "p = jωρU/V · Σ ε ψ(seat) ψ(source)/(k_n² − k²), k = (ω − jδ)/c", "Kuttruff, Room Acoustics, chapter 3", "0.01 dB of the Green's function in waveguide form; real rooms differ by several decibel"),
+        new("seat-band", "Level at the seat in a third-octave", "10 log10 mean |programme · low-pass · U · p/U|² + one gain for all bands", "band edges IEC 61260-1:2014; the common gain is our choice", "bands add up to the everyday level exactly; 15 frequencies a band"),
+        new("room-mean-band", "Mean level of the listening room for the same drive", "mean |p|² = |ωρU/V|² Σ ε ψ(source)²/|k_n² − k²|²", "Kuttruff, Room Acoustics, chapter 3 (orthogonality of the modes)", "0.005 dB of a plain sum over the modes, carried to infinity"),
+        new("wall-reduction", "Sound reduction of the party wall", "octave values 63, 125, 250 Hz, straight over log f; 6 dB per octave below", "Bies, Hansen and Howard (2018), table 7.6; interpolation and slope are our choice; measured: L1 − L2 + 10 log10(S/A2), ISO 16283-1:2014", "see the uncertainty"),
+        new("neighbour-level", "Level in the neighbour's room", "L2 = L1 − R + 10 log10(S/A2), A2 = 0.16 V2/T2", "ISO 16283-1:2014; ISO 12354-1:2017", "its own band; no basis below the first mode of either room"),
+        new("wall-uncertainty", "Uncertainty of the level behind the wall", "1.96 σ; half of it for a measured wall", "ISO 12999-1:2020, situation A, 50 Hz and up; 8 dB below 50 Hz and the half are our choice", "95 % band"),
+        new("limit-curve", "Curve that the level is held against", "curve + allowance", "ISO 226:2023 threshold, FoHFS 2014:13, or as stated", "as printed; thresholds of people scatter by 5 to 6 dB (from memory)"),
+        new("over-curve", "Level over the curve", "L2 − curve", "definition", "the level's own"),
+        new("polite-level", "Loudest polite level", "everyday level − greatest level over the curve", "our choice", "the greatest uncertainty of the bands judged"),
+        new("polite-high-pass", "High-pass that makes the everyday level polite", "lowest second-order Butterworth corner up to 80 Hz with no band over the curve", "W3C note Audio EQ Cookbook (2021); the limit of 80 Hz is our choice", "corner to one part in a million"),
+        new("polite-level-equalised", "Loudest polite level with the equaliser", "everyday level − greatest level over the curve behind the equaliser", "our choice", "the greatest uncertainty of the bands judged"),
+        new("seat-loss", "What the seat loses to the equaliser", "10 log10 Σ seat power / Σ seat power behind the equaliser", "definition", "as the bands"),
+        new("lowest-room-mode", "Lowest mode of the listening room", "c/(2 · longest side)", "Kuttruff, Room Acoustics, chapter 3", "exact for rigid walls"),
+        new("weighted-level", "Weighted level of the bass", "10 log10 Σ 10^((L + A)/10)", "IEC 61672-1:2013, annex E", "0.1 dB"),
+        new("cone-reaction", "Reaction of the cone on the cabinet", "F = Mms ω² x", "Newton's third law", "exact"),
+        new("transmissibility", "Force passed on by the feet", "T = √[(1 + η²)/((1 − r²)² + η²)]", "Beranek and Vér, Noise and Vibration Control Engineering (from memory)", "one degree of freedom"),
+        new("floor-force", "Force into the floor", "T Mms ω² x; 20 log10 T against rigid feet", "Beranek and Vér (from memory)", "one degree of freedom, stiff floor"),
+        new("feet-resonance", "Resonance on the feet", "√(k/M)/(2π)", "one degree of freedom", "rocking makes real feet softer"),
+        new("friction", "Hold of the cabinet on the floor", "μ M g", "Coulomb; coefficients from memory", "friction scatters by half"),
+        new("joining", "Sum with the main speakers", "box · low-pass + delayed mains · high-pass; least ripple from half to twice the crossover", "Small (1972); Linkwitz (1976, from memory); search is our choice", "free field"),
+    ];
+}

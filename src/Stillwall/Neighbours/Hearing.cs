@@ -1,0 +1,85 @@
+using Stillwall.Materials;
+using Stillwall.Numerics;
+
+namespace Stillwall.Neighbours;
+
+/// <summary>One stretch of a day with a steady A-weighted level.</summary>
+/// <param name="LevelDb">A-weighted level, dB.</param>
+/// <param name="Hours">How long, h.</param>
+public sealed record Exposure(double LevelDb, double Hours);
+
+/// <summary>What a day's listening does to the ear, as published occupational limits count it.</summary>
+public static class Hearing
+{
+    private const double CriterionDb = 85;
+    private const double CriterionHours = 8;
+    private const double ExchangeDb = 3;
+
+    /// <summary>Levels of the ten bands 20 to 160 Hz as one A-weighted level.</summary>
+    /// <param name="bandLevelsDb">Levels of the ten third-octaves, dB.</param>
+    /// <returns>A-weighted level, dB.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not ten levels.</exception>
+    /// <remarks>
+    /// Model: energy sum of level + A at the exact mid-band frequency. Validity: these bands alone; what the main speakers add is not in it, and A-weighting hides bass.
+    /// Source: IEC 61672-1:2013, annex E. Accuracy: 0.1 dB.
+    /// </remarks>
+    public static double AWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.ADb);
+
+    /// <summary>Levels of the ten bands 20 to 160 Hz as one C-weighted level.</summary>
+    /// <param name="bandLevelsDb">Levels of the ten third-octaves, dB.</param>
+    /// <returns>C-weighted level, dB.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not ten levels.</exception>
+    /// <remarks>Model: energy sum of level + C at the exact mid-band frequency. Validity: these bands alone. Source: IEC 61672-1:2013, annex E. Accuracy: 0.1 dB.</remarks>
+    public static double CWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.CDb);
+
+    /// <summary>Share of a day's recommended dose.</summary>
+    /// <param name="aWeightedLevelDb">A-weighted level at the ear, 0 to 150 dB.</param>
+    /// <param name="hours">Hours a day, 0 to 24.</param>
+    /// <returns>Dose; 1 is the whole of the recommended limit.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>
+    /// Model: hours / (8 / 2^((L − 85)/3)). Validity: an occupational limit; at 85 dB over 8 h some people still lose hearing. Source: NIOSH criteria document 98-126 (1998): 85 dB(A), 8 h, 3 dB exchange.
+    /// Accuracy: by definition.
+    /// </remarks>
+    public static double DoseRatio(double aWeightedLevelDb, double hours)
+    {
+        Require.Within(hours, 0, 24, nameof(hours), "h");
+        return hours * 3600 / LongestS(aWeightedLevelDb);
+    }
+
+    /// <summary>Time in which a level makes up the whole of a day's recommended dose.</summary>
+    /// <param name="aWeightedLevelDb">A-weighted level at the ear, 0 to 150 dB.</param>
+    /// <returns>Time, s; more than a day where the level is low.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: 8 h / 2^((L − 85)/3). Validity: as the dose. Source: NIOSH criteria document 98-126 (1998). Accuracy: by definition.</remarks>
+    public static double LongestS(double aWeightedLevelDb)
+    {
+        Require.Within(aWeightedLevelDb, 0, 150, nameof(aWeightedLevelDb), "dB");
+        return CriterionHours * 3600 / Math.Pow(2, (aWeightedLevelDb - CriterionDb) / ExchangeDb);
+    }
+
+    /// <summary>A day's exposure as a steady level over eight hours.</summary>
+    /// <param name="day">The stretches of the day; levels −50 to 150 dB, hours 0 to 24.</param>
+    /// <returns>Level over eight hours, dB; null for a day without any time.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: 10 log10 Σ (h/8) 10^(L/10). Validity: A-weighted levels at the ear. Source: ISO 9612:2009, task-based measurement. Accuracy: by definition.</remarks>
+    public static double? DailyExposureDb(IReadOnlyList<Exposure> day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        foreach (var stretch in day)
+        {
+            Require.Within(stretch.LevelDb, -50, 150, nameof(day), "dB");
+            Require.Within(stretch.Hours, 0, 24, nameof(day), "h");
+        }
+
+        var shares = day.Where(stretch => stretch.Hours > 0).Select(stretch => stretch.LevelDb + (10 * Math.Log10(stretch.Hours / CriterionHours))).ToArray();
+        return shares.Length == 0 ? null : ThirdOctaves.SumDb(shares);
+    }
+
+    private static double Weighted(IReadOnlyList<double> levelsDb, Func<double, double> weightingDb)
+    {
+        ArgumentNullException.ThrowIfNull(levelsDb);
+        Require.Within(levelsDb.Count, ThirdOctaves.Bands.Count, ThirdOctaves.Bands.Count, nameof(levelsDb), "bands");
+        return ThirdOctaves.SumDb(levelsDb.Zip(ThirdOctaves.Bands, (level, band) => level + weightingDb(band.CentreHz)));
+    }
+}

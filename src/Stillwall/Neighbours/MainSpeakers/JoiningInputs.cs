@@ -1,0 +1,33 @@
+using Stillwall.Projects;
+
+namespace Stillwall.Neighbours.MainSpeakers;
+
+/// <summary>What joining the main speakers needs.</summary>
+/// <param name="CrossoverHz">Crossover, Hz.</param>
+/// <param name="SystemResonanceHz">Resonance of the closed box, Hz.</param>
+/// <param name="SystemQ">Q of the closed box.</param>
+/// <param name="MainsCornerHz">Low-frequency corner of the main speakers, Hz.</param>
+/// <param name="MainsQ">Q of their roll-off.</param>
+public sealed record JoiningInputs(double CrossoverHz, double SystemResonanceHz, double SystemQ, double MainsCornerHz, double MainsQ)
+{
+    /// <summary>The inputs as a brief states them, with the box as computed.</summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="systemResonanceHz">Resonance of the closed box, Hz, or null.</param>
+    /// <param name="systemQ">Q of the closed box, or null.</param>
+    /// <returns>The inputs; null where crossover, mains or box are missing.</returns>
+    /// <remarks>Model: as stated. Validity: any brief. Source: our choice. Accuracy: exact.</remarks>
+    public static JoiningInputs? From(Brief brief, double? systemResonanceHz, double? systemQ)
+    {
+        ArgumentNullException.ThrowIfNull(brief);
+        return brief is { Aim.CrossoverHz: { } crossover, Mains: { CornerHz: { } corner } mains } && systemResonanceHz is { } resonance && systemQ is { } q
+            ? new(crossover, resonance, q, corner, mains.Q)
+            : null;
+    }
+}
+
+/// <summary>One point of the sum with the main speakers.</summary>
+/// <param name="FrequencyHz">Frequency, Hz.</param>
+/// <param name="CabinetDb">Cabinet with its low-pass and trim, dB re the mains' passband.</param>
+/// <param name="MainsDb">Mains with their high-pass, dB re their passband.</param>
+/// <param name="SumDb">Both together, dB re the mains' passband.</param>
+public sealed record JoiningPoint(double FrequencyHz, double CabinetDb, double MainsDb, double SumDb);

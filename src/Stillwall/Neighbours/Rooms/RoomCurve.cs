@@ -1,0 +1,121 @@
+using System.Numerics;
+using Stillwall.Materials;
+using Stillwall.Numerics;
+
+namespace Stillwall.Neighbours.Rooms;
+
+/// <summary>Level and phase at the seat at one frequency.</summary>
+/// <param name="FrequencyHz">Frequency, Hz.</param>
+/// <param name="SplDb">Sound pressure level, dB re 20 µPa.</param>
+/// <param name="PhaseDeg">Phase against the volume velocity, °.</param>
+public sealed record RoomPoint(
+    double FrequencyHz,
+    [property: ComputedBy("room-seat", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.cabinet_at", "brief.room.seat_at")] double SplDb,
+    [property: ComputedBy("room-seat", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.cabinet_at", "brief.room.seat_at")] double PhaseDeg);
+
+/// <summary>Curves, maps and levels drawn from a room.</summary>
+public static class RoomCurve
+{
+    /// <summary>Level and phase at the seat at 10, 12 … 200 Hz for a constant volume velocity.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
+    /// <returns>The points in rising order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A volume velocity that is not above zero.</exception>
+    /// <remarks>
+    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.
+    /// </remarks>
+    public static IReadOnlyList<RoomPoint> Of(RoomModel room, double volumeVelocityM3S)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        Require.Positive(volumeVelocityM3S);
+        return [.. Enumerable.Range(0, 96).Select(i => Point(room, 10 + (2 * i), volumeVelocityM3S))];
+    }
+
+    /// <summary>Level at the places of a grid, at one frequency: where to sit.</summary>
+    /// <param name="geometry">The room; its seat's height is the height of the map.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="frequencyHz">Frequency, 0.1 to 400 Hz.</param>
+    /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
+    /// <param name="across">Cells along the width, 1 to 200.</param>
+    /// <param name="along">Cells along the length, 1 to 200.</param>
+    /// <returns>Level, dB, at the middle of each cell: rows along the length, columns along the width.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>
+    /// Model: <see cref="RoomModel.SeatPressurePa"/> with the seat moved. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there.
+    /// </remarks>
+    public static IReadOnlyList<IReadOnlyList<double>> MapDb(RoomGeometry geometry, Air air, double frequencyHz, double volumeVelocityM3S, int across, int along)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        Require.Positive(volumeVelocityM3S);
+        Require.Within(across, 1, 200, nameof(across));
+        Require.Within(along, 1, 200, nameof(along));
+        return [.. Enumerable.Range(0, along).Select(row => Enumerable.Range(0, across).Select(column =>
+        {
+            var seat = new Place((column + 0.5) * geometry.WidthM / across, (row + 0.5) * geometry.LengthM / along, geometry.Seat.ZM);
+            return LevelDb(RoomModel.Of(geometry with { Seat = seat }, air).SeatPressurePa(frequencyHz, volumeVelocityM3S).Magnitude);
+        }).ToArray())];
+    }
+
+    /// <summary>How far the seat is above the half space at a distance, for the same source and frequency.</summary>
+    /// <param name="room">The room; null stands for the half space itself.</param>
+    /// <param name="frequencyHz">Frequency, 0.1 to 400 Hz.</param>
+    /// <param name="distanceM">Distance in the half space, above 0 m.</param>
+    /// <returns>Level at the seat less level in the half space, dB.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>
+    /// Model: 20 log10 |p_seat|/|p_half|, p_half = jωρU/(2πr). Validity: rigid walls; real ones take a few decibel. Source: Kuttruff, Room Acoustics, chapter 3; half space Kinsler et al., chapter 7.
+    /// Accuracy: 0.01 dB of the rigid room.
+    /// </remarks>
+    public static double SeatOverHalfSpaceDb(RoomModel? room, double frequencyHz, double distanceM)
+    {
+        Require.Positive(frequencyHz);
+        Require.Positive(distanceM);
+        return room is null ? 0 : 20 * Math.Log10(room.SeatPressurePa(frequencyHz, Complex.One).Magnitude / HalfSpacePressurePa(room.Air, frequencyHz, Complex.One, distanceM).Magnitude);
+    }
+
+    /// <summary>Greatest level at the seat from the greatest level in the half space.</summary>
+    /// <param name="halfSpaceDb">Greatest level in the half space at the distance, dB.</param>
+    /// <param name="room">The room.</param>
+    /// <param name="frequencyHz">Frequency, 0.1 to 400 Hz.</param>
+    /// <param name="distanceM">Distance of the half-space level, above 0 m.</param>
+    /// <param name="roomAllowanceDb">What real walls take from the rigid room, 0 to 20 dB.</param>
+    /// <returns>Level, dB.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>
+    /// Model: half space + transfer − allowance. Validity: a linear loudspeaker. Source: transfer by <see cref="SeatOverHalfSpaceDb"/>; the allowance is our choice.
+    /// Accuracy: a real room is several decibel from the rigid one near its modes.
+    /// </remarks>
+    public static double MaxSplAtSeatDb(double halfSpaceDb, RoomModel room, double frequencyHz, double distanceM, double roomAllowanceDb)
+    {
+        Require.Within(halfSpaceDb, -300, 300, nameof(halfSpaceDb), "dB");
+        Require.Within(roomAllowanceDb, 0, 20, nameof(roomAllowanceDb), "dB");
+        return halfSpaceDb + SeatOverHalfSpaceDb(room, frequencyHz, distanceM) - roomAllowanceDb;
+    }
+
+    /// <summary>Pressure of a small source in a half space.</summary>
+    /// <param name="air">The air.</param>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="volumeVelocityM3S">Volume velocity outward, m³/s rms.</param>
+    /// <param name="distanceM">Distance, above 0 m.</param>
+    /// <returns>Pressure, Pa rms, without travel time.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A frequency or distance that is not above zero.</exception>
+    /// <remarks>
+    /// Model: p = jωρU/(2πr). Validity: a source small against the wavelength on a wide hard floor or wall. Source: Kinsler, Frey, Coppens and Sanders, Fundamentals of Acoustics, chapter 7 (baffled simple source).
+    /// Accuracy: exact for the point source.
+    /// </remarks>
+    public static Complex HalfSpacePressurePa(Air air, double frequencyHz, Complex volumeVelocityM3S, double distanceM)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        Require.Positive(frequencyHz);
+        Require.Positive(distanceM);
+        return Complex.ImaginaryOne * frequencyHz * air.DensityKgM3 / distanceM * volumeVelocityM3S;
+    }
+
+    private static RoomPoint Point(RoomModel room, double frequencyHz, double volumeVelocityM3S)
+    {
+        var pressure = room.SeatPressurePa(frequencyHz, volumeVelocityM3S);
+        return new RoomPoint(frequencyHz, LevelDb(pressure.Magnitude), pressure.Phase * 180 / Math.PI);
+    }
+
+    private static double LevelDb(double pressurePa) => 20 * Math.Log10(pressurePa / Air.ReferencePressurePa);
+}

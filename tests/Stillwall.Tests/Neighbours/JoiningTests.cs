@@ -1,0 +1,101 @@
+using System.Numerics;
+using CsCheck;
+using Stillwall.Neighbours.Equalisers;
+using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Projects;
+
+namespace Stillwall.Tests.Neighbours;
+
+public class JoiningTests
+{
+    private static readonly JoiningInputs Ours = new(95, 48, 0.72, 95, 0.8);
+
+    [Fact]
+    public void Ideal_partners_join_without_a_ripple()
+    {
+        // Box and mains with their corners far away leave the all-pass of the two fourth-order halves: flat, nothing to set.
+        var joining = Joining.Of(new JoiningInputs(95, 0.01, 0.707, 0.01, 0.707));
+        Assert.Equal(0, joining.RippleDb, 0.001);
+        Assert.Equal(0, joining.DelayS, 1e-5);
+        Assert.Equal(0, joining.TrimDb, 0.01);
+        Assert.False(joining.Inverted);
+    }
+
+    [Fact]
+    public void The_ripple_is_half_the_span_of_the_sum_from_half_to_twice_the_crossover()
+    {
+        var joining = Joining.Of(Ours);
+        var sums = joining.Curve.Where(p => p.FrequencyHz > 47.4 && p.FrequencyHz < 190.1).Select(p => p.SumDb).ToArray();
+        Assert.Equal(49, sums.Length);
+        Assert.Equal((sums.Max() - sums.Min()) / 2, joining.RippleDb, 1e-9);
+    }
+
+    [Fact]
+    public void The_sum_is_that_of_pressures_with_the_mains_delayed()
+    {
+        var joining = Joining.Of(Ours);
+        foreach (var point in joining.Curve)
+        {
+            var s = new Complex(0, point.FrequencyHz);
+            var cabinet = s * s / ((s * s) + (s * 48 / 0.72) + (48 * 48)) * Analogue.FourthOrderLowPass(point.FrequencyHz, 95) * Math.Pow(10, joining.TrimDb / 20) * (joining.Inverted ? -1 : 1);
+            var mains = s * s / ((s * s) + (s * 95 / 0.8) + (95 * 95)) * Analogue.FourthOrderHighPass(point.FrequencyHz, 95) * Complex.Exp(-s * 2 * Math.PI * joining.DelayS);
+            Assert.Equal(20 * Math.Log10((cabinet + mains).Magnitude), point.SumDb, 1e-9);
+            Assert.Equal(20 * Math.Log10(cabinet.Magnitude), point.CabinetDb, 1e-9);
+            Assert.Equal(20 * Math.Log10(mains.Magnitude), point.MainsDb, 1e-9);
+        }
+    }
+
+    [Fact]
+    public void A_finer_grid_finds_nothing_much_better()
+    {
+        var joining = Joining.Of(Ours);
+        var least = double.PositiveInfinity;
+        for (var delay = -1.0; delay <= 1; delay += 0.02)
+        {
+            for (var trim = -6.0; trim <= 6; trim += 0.25)
+            {
+                foreach (var sign in new[] { 1, -1 })
+                {
+                    least = Math.Min(least, Ripple(delay / 95, trim, sign));
+                }
+            }
+        }
+
+        Assert.True(joining.RippleDb < least + 0.02, $"found {joining.RippleDb}, a grid finds {least}");
+    }
+
+    [Fact]
+    public void Setting_something_is_never_worse_than_setting_nothing() => Gen.Select(Gen.Double[60, 150], Gen.Double[25, 80], Gen.Double[0.5, 1.2], Gen.Double[40, 140], Gen.Double[0.5, 1.2]).Sample((crossover, resonance, q, corner, mainsQ) =>
+    {
+        var joining = Joining.Of(new JoiningInputs(crossover, resonance, q, corner, mainsQ));
+        var bare = joining.Curve.Where(p => p.FrequencyHz > crossover * 0.499 && p.FrequencyHz < crossover * 2.001).Select(p =>
+            20 * Math.Log10(((Analogue.HighPass(p.FrequencyHz, resonance, q) * Analogue.FourthOrderLowPass(p.FrequencyHz, crossover)) + (Analogue.HighPass(p.FrequencyHz, corner, mainsQ) * Analogue.FourthOrderHighPass(p.FrequencyHz, crossover))).Magnitude)).ToArray();
+        Assert.True(joining.RippleDb <= ((bare.Max() - bare.Min()) / 2) + 1e-9);
+        Assert.InRange(joining.TrimDb, -6, 6);
+        Assert.InRange(joining.DelayS, -1 / crossover, 1 / crossover);
+    }, iter: 30);
+
+    [Fact]
+    public void A_brief_without_mains_or_crossover_has_nothing_to_join()
+    {
+        var brief = new Brief { Aim = new Aim { CrossoverHz = 95 }, Mains = new Projects.Mains { CornerHz = 95, Q = 0.8 } };
+        Assert.Equal(Ours, JoiningInputs.From(brief, 48, 0.72));
+        Assert.Null(JoiningInputs.From(brief with { Mains = null }, 48, 0.72));
+        Assert.Null(JoiningInputs.From(brief with { Aim = null }, 48, 0.72));
+        Assert.Null(JoiningInputs.From(brief, null, 0.72));
+    }
+
+    [Fact]
+    public void A_crossover_that_is_none_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Joining.Of(Ours with { CrossoverHz = 0 }));
+
+    private static double Ripple(double delay, double trim, int sign)
+    {
+        var levels = Enumerable.Range(0, 49).Select(i =>
+        {
+            var f = 47.5 * Math.Pow(2, i / 24.0);
+            var cabinet = Analogue.HighPass(f, 48, 0.72) * Analogue.FourthOrderLowPass(f, 95) * sign * Math.Pow(10, trim / 20);
+            return 20 * Math.Log10((cabinet + (Analogue.HighPass(f, 95, 0.8) * Analogue.FourthOrderHighPass(f, 95) * Complex.Exp(new Complex(0, -2 * Math.PI * f * delay)))).Magnitude);
+        }).ToArray();
+        return (levels.Max() - levels.Min()) / 2;
+    }
+}
