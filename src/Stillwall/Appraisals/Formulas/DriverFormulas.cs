@@ -1,0 +1,11 @@
+namespace Stillwall.Appraisals.Formulas;
+
+/// <summary>Formulas of the driver.</summary>
+internal static class DriverFormulas
+{
+    /// <summary>All of them.</summary>
+    internal static IReadOnlyList<Formula> All { get; } =
+    [
+        new("driver-mismatch", "Disagreement of a data sheet with itself", "stated/derived − 1, the derived value from fs, Qms, Qes, Vas, Re and Sd where stated", "relations of Small, JAES 20(5), 1972 (from memory); order of precedence our choice", "exact relations; sheets often disagree by 10 % and more"),
+    ];
+}
