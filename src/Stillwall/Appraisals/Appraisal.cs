@@ -1,3 +1,5 @@
+using Stillwall.Appraisals.Findings;
+using Stillwall.Cabinets;
 using Stillwall.Neighbours;
 using Stillwall.Numerics;
 using Stillwall.Parts;
@@ -20,7 +22,7 @@ namespace Stillwall.Appraisals;
 /// <param name="Quiet">The neighbour question.</param>
 /// <param name="Findings">Every finding, in the order of the job.</param>
 public sealed record Appraisal(
-    string Project, Box Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourPlan Pour, PrintTotals Print, Mass Mass,
+    string Project, BoxFigures Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourPlan Pour, PrintTotals Print, Mass Mass,
     IReadOnlyList<SupplyLine> Supplies, Cost Cost, Quiet Quiet, IReadOnlyList<Finding> Findings)
 {
     /// <summary>Appraises a project: figures, verdicts and the remedies of what does not hold.</summary>
@@ -31,7 +33,7 @@ public sealed record Appraisal(
     public static Appraisal Of(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         var facts = new Facts(project, candidates);
-        return WithFindings(facts, [.. Findings.AllFindings.Rules.Select(rule => Appraisals.Findings.Remedies.Sought(rule, rule.Of(facts), facts))]);
+        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => Remedies.Sought(rule, rule.Of(facts), facts))]);
     }
 
     /// <summary>Appraises a project without seeking remedies, which takes most of the time.</summary>
@@ -42,57 +44,12 @@ public sealed record Appraisal(
     public static Appraisal WithoutRemedies(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         var facts = new Facts(project, candidates);
-        return WithFindings(facts, [.. Appraisals.Findings.AllFindings.Rules.Select(rule => rule.Of(facts))]);
+        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => rule.Of(facts))]);
     }
 
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
         new(facts.Project.Name, facts.Box, facts.Walls, facts.Parts, facts.Pour, facts.Print, facts.Mass, facts.Supplies, facts.Cost, facts.Quiet, findings);
 }
-
-/// <summary>The closed box: closed forms, lossless, and the greatest levels of the whole network.</summary>
-/// <param name="InsideVolumeM3">Air space within the inner skins, m³; null for a ready box.</param>
-/// <param name="NetVolumeM3">Net acoustic volume, m³.</param>
-/// <param name="EffectiveVolumeM3">Volume the driver feels, fill counted, m³.</param>
-/// <param name="FillFactor">Factor by which the fill makes the box seem larger.</param>
-/// <param name="SystemResonanceHz">Resonance of the driver in the box, Hz.</param>
-/// <param name="SystemQ">Total Q of the driver in the box.</param>
-/// <param name="F3Hz">Frequency 3 dB under the passband, Hz.</param>
-/// <param name="F10Hz">Frequency 10 dB under the passband, Hz.</param>
-/// <param name="ResponsePeakDb">Height of the response's peak over the passband, dB; 0 without one.</param>
-/// <param name="ReferenceEfficiency">Acoustic power over electrical power in the passband, half space.</param>
-/// <param name="SensitivityDb">Level at 1 m in half space for 1 W, dB.</param>
-/// <param name="LeakQ">Q of the leak at the resonance; null when airtight.</param>
-/// <param name="LowestAirModeHz">Lowest mode of the air inside, Hz; null for a ready box.</param>
-/// <param name="MaxSplAtLowestDb">Greatest level at the lowest note, half space, at the listening distance, dB.</param>
-/// <param name="MaxSplAtSeatDb">The same at the seat in the stated room, real walls allowed for, dB.</param>
-/// <param name="LimitedByAtLowest">What gives out first at the lowest note: excursion, coil or amplifier.</param>
-/// <param name="PowerNeededW">Power at the rated load for the wanted level at the lowest note, W.</param>
-/// <param name="MinimumImpedanceOhm">Least impedance the amplifier sees between 10 Hz and 1 kHz, ohm.</param>
-/// <param name="SystemResonanceBandHz">Resonance of nine drivers out of ten, from and to, Hz.</param>
-/// <param name="SystemQBand">Total Q of nine drivers out of ten, from and to.</param>
-/// <param name="PortPrintLengthM">Length of the port to print, end corrections taken off, m; null without a port.</param>
-public sealed record Box(
-    [property: ComputedBy("inside-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")] double? InsideVolumeM3,
-    [property: ComputedBy("net-volume", "box.inside_volume_m3", "cabinet.braces", "driver.displacement", "cabinet.driver_count")] double? NetVolumeM3,
-    [property: ComputedBy("effective-volume", "box.net_volume_m3", "box.fill_factor", "cabinet.fill.mass")] double? EffectiveVolumeM3,
-    [property: ComputedBy("fill-factor", "box.net_volume_m3", "cabinet.fill.mass")] double? FillFactor,
-    [property: ComputedBy("closed-box-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3")] double? SystemResonanceHz,
-    [property: ComputedBy("closed-box-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3")] double? SystemQ,
-    [property: ComputedBy("closed-box-f3", "box.system_resonance_hz", "box.system_q")] double? F3Hz,
-    [property: ComputedBy("closed-box-f10", "box.system_resonance_hz", "box.system_q")] double? F10Hz,
-    [property: ComputedBy("closed-box-peak", "box.system_q")] double? ResponsePeakDb,
-    [property: ComputedBy("reference-efficiency", "driver.fs", "driver.vas", "driver.qes")] double? ReferenceEfficiency,
-    [property: ComputedBy("sensitivity", "box.reference_efficiency")] double? SensitivityDb,
-    [property: ComputedBy("leak-q", "box.system_resonance_hz", "box.effective_volume_m3", "cabinet.leak.gap", "cabinet.leak.length", "cabinet.leak.depth")] double? LeakQ,
-    [property: ComputedBy("air-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "brief.air.temperature")] double? LowestAirModeHz,
-    [property: ComputedBy("maximum-level", "brief.aim.lowest", "brief.aim.distance", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load")] double? MaxSplAtLowestDb,
-    [property: ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "limits.room_allowance")] double? MaxSplAtSeatDb,
-    string? LimitedByAtLowest,
-    [property: ComputedBy("power-needed", "brief.aim.level", "brief.aim.lowest", "brief.amplifier.rated_load")] double? PowerNeededW,
-    [property: ComputedBy("network", "driver.re", "driver.le", "box.effective_volume_m3")] double? MinimumImpedanceOhm,
-    [property: ComputedBy("tolerance", "box.system_resonance_hz")] IReadOnlyList<double>? SystemResonanceBandHz,
-    [property: ComputedBy("tolerance", "box.system_q")] IReadOnlyList<double>? SystemQBand,
-    [property: ComputedBy("port-print-length", "cabinet.port.length", "cabinet.port.area", "cabinet.port.diameter")] double? PortPrintLengthM);
 
 /// <summary>The pour plan.</summary>
 /// <param name="CavityVolumeM3">Space the cast fills, m³.</param>

@@ -6,57 +6,61 @@ namespace Stillwall.Cabinets;
 /// <summary>The figures of the box: closed forms of the lossless closed box, and what the whole network can do at the lowest note.</summary>
 public sealed record BoxFigures
 {
+    /// <summary>Air space within the inner skins, m³; null for a ready box.</summary>
+    [ComputedBy("inside-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")]
+    public double? InsideVolumeM3 { get; init; }
+
     /// <summary>Net air volume, m³.</summary>
     [ComputedBy("net-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
-    public required double NetVolumeM3 { get; init; }
+    public double? NetVolumeM3 { get; init; }
 
     /// <summary>Volume as the cone feels it, m³.</summary>
     [ComputedBy("effective-volume", "box.net_volume_m3", "box.fill_factor", "cabinet.fill.mass")]
-    public required double EffectiveVolumeM3 { get; init; }
+    public double? EffectiveVolumeM3 { get; init; }
 
     /// <summary>Factor by which the fibre makes the air seem larger.</summary>
     [ComputedBy("fill-factor", "cabinet.fill.mass", "box.net_volume_m3")]
-    public required double FillFactor { get; init; }
+    public double? FillFactor { get; init; }
 
     /// <summary>Packing of the fibre, kg/m³; null where no mass is stated.</summary>
     [ComputedBy("fill-density", "cabinet.fill.mass", "box.net_volume_m3")]
-    public required double? FillDensityKgM3 { get; init; }
+    public double? FillDensityKgM3 { get; init; }
 
     /// <summary>Resonance of the closed system, Hz.</summary>
     [ComputedBy("system-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3")]
-    public required double SystemResonanceHz { get; init; }
+    public double? SystemResonanceHz { get; init; }
 
     /// <summary>Total Q of the closed system, lossless.</summary>
     [ComputedBy("system-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3")]
-    public required double SystemQ { get; init; }
+    public double? SystemQ { get; init; }
 
     /// <summary>Total Q of the closed system with the loss of the fibre.</summary>
     [ComputedBy("system-q-filled", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3", "cabinet.fill.mass")]
-    public required double SystemQFilled { get; init; }
+    public double? SystemQFilled { get; init; }
 
     /// <summary>Frequency 3 dB under the passband, Hz.</summary>
     [ComputedBy("f3", "box.system_resonance_hz", "box.system_q")]
-    public required double F3Hz { get; init; }
+    public double? F3Hz { get; init; }
 
     /// <summary>Frequency 10 dB under the passband, Hz.</summary>
     [ComputedBy("f10", "box.system_resonance_hz", "box.system_q")]
-    public required double F10Hz { get; init; }
+    public double? F10Hz { get; init; }
 
     /// <summary>Rise of the response above the passband, dB.</summary>
     [ComputedBy("response-peak", "box.system_q")]
-    public required double ResponsePeakDb { get; init; }
+    public double? ResponsePeakDb { get; init; }
 
     /// <summary>Share of the electrical power that becomes sound.</summary>
     [ComputedBy("reference-efficiency", "driver.fs", "driver.vas", "driver.qes")]
-    public required double ReferenceEfficiency { get; init; }
+    public double? ReferenceEfficiency { get; init; }
 
     /// <summary>Level at 1 m for 1 W into the coil's resistance, half space, dB.</summary>
     [ComputedBy("sensitivity", "box.reference_efficiency", "brief.air.temperature", "brief.air.pressure")]
-    public required double SensitivityDb { get; init; }
+    public double? SensitivityDb { get; init; }
 
     /// <summary>Q of the leak; null where airtight.</summary>
     [ComputedBy("leak-q", "box.system_resonance_hz", "box.effective_volume_m3", "cabinet.leak.gap", "cabinet.leak.length", "cabinet.leak.depth")]
-    public required double? LeakQ { get; init; }
+    public double? LeakQ { get; init; }
 
     /// <summary>Lowest mode of the air inside, Hz; null where the inside is not stated.</summary>
     [ComputedBy("air-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "brief.air.temperature")]
@@ -76,6 +80,18 @@ public sealed record BoxFigures
     /// <summary>Power that the wanted level takes at the lowest note, W at the rated load; null where not known.</summary>
     [ComputedBy("power-needed", "brief.aim.level", "brief.aim.lowest", "brief.aim.distance", "brief.amplifier.rated_load", "box.effective_volume_m3")]
     public double? PowerNeededW { get; init; }
+
+    /// <summary>Least impedance the amplifier sees between 10 Hz and 1 kHz, ohm.</summary>
+    [ComputedBy("minimum-impedance", "driver.re", "driver.le", "box.effective_volume_m3")]
+    public double? MinimumImpedanceOhm { get; init; }
+
+    /// <summary>Resonance of nine drivers out of ten, from and to, Hz.</summary>
+    [ComputedBy("tolerance", "driver.fs", "box.effective_volume_m3")]
+    public IReadOnlyList<double>? SystemResonanceBandHz { get; init; }
+
+    /// <summary>Total Q of nine drivers out of ten, from and to.</summary>
+    [ComputedBy("tolerance", "driver.qes", "driver.qms", "box.effective_volume_m3")]
+    public IReadOnlyList<double>? SystemQBand { get; init; }
 
     /// <summary>Length to print of a port, m; null without a port, or where its end corrections alone are longer.</summary>
     [ComputedBy("port-print-length", "cabinet.port.length", "cabinet.port.area")]

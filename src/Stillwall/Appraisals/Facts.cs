@@ -1,0 +1,159 @@
+using System.Numerics;
+using Stillwall.Appraisals.Findings;
+using Stillwall.Cabinets;
+using Stillwall.Drivers;
+using Stillwall.Materials;
+using Stillwall.Neighbours.Rooms;
+using Stillwall.Projects;
+
+namespace Stillwall.Appraisals;
+
+/// <summary>Everything computed from one project, each result at most once and only when it is asked for.</summary>
+/// <remarks>
+/// This is where the stages meet, in the order of the job: driver and cabinet here, then walls, parts and pour, then supplies and quiet in the other files.
+/// Nothing here is a formula; formulas live with their stages.
+/// </remarks>
+public sealed partial class Facts
+{
+    /// <summary>Share of the skins that must be keyed within 80 mm of an end (our choice).</summary>
+    public const double KeyedAtEnds = 0.30;
+
+    private readonly IReadOnlyList<DriverSheet> candidates;
+    private readonly Lazy<DriverResolution?> resolution;
+    private readonly Lazy<CabinetGeometry?> geometry;
+    private readonly Lazy<BoxSystemResolution?> system;
+    private readonly Lazy<RoomModel?> room;
+    private readonly Lazy<BoxFigures> box;
+
+    /// <summary>Prepares a project; nothing is computed yet.</summary>
+    /// <param name="project">The project as stated.</param>
+    /// <param name="candidates">The candidate drivers, among which the project may name one.</param>
+    public Facts(Project project, IReadOnlyList<DriverSheet> candidates)
+    {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(candidates);
+        Project = project;
+        this.candidates = candidates;
+        Air = Air.At(project.Brief.Air.TemperatureC, project.Brief.Air.PressurePa);
+        Show = Show.Of(project);
+        Sheet = project.Driver switch { { Sheet: { } sheet } => sheet, { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name), _ => null };
+        resolution = new(() => Sheet is null ? null : DriverResolver.Resolve(Sheet));
+        geometry = new(() => Sizes is { } sizes && !ProjectChecks.Of(project).Any() ? CabinetGeometry.Of(sizes) : null);
+        system = new(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, project.Cabinet, project.Measured, Air) : null);
+        room = new(() => RoomGeometry.Of(project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null);
+        box = new(ComputeBox);
+        walls = new(ComputeWalls);
+        parts = new(ComputeParts);
+        pour = new(ComputePour);
+        supplies = new(ComputeSupplies);
+        quiet = new(ComputeQuiet);
+        joining = new(ComputeJoining);
+    }
+
+    /// <summary>The project as stated.</summary>
+    public Project Project { get; }
+
+    /// <summary>The air.</summary>
+    public Air Air { get; }
+
+    /// <summary>How numbers are written for people.</summary>
+    public Show Show { get; }
+
+    /// <summary>The limits in force.</summary>
+    public Limits Limits => Project.Limits;
+
+    /// <summary>The chosen driver's data sheet; null where none is chosen or the name is not among the candidates.</summary>
+    public DriverSheet? Sheet { get; }
+
+    /// <summary>What the data sheet resolves to; null without one.</summary>
+    public DriverResolution? Resolution => resolution.Value;
+
+    /// <summary>One driver, resolved; null where its parameters do not suffice.</summary>
+    public Driver? Driver => Resolution?.Driver;
+
+    /// <summary>Stated sizes; null for a ready box or where they are not stated.</summary>
+    public CabinetSizes? Sizes => CabinetSizes.Of(Project.Cabinet, Sheet);
+
+    /// <summary>The drawn cabinet; null where its sizes are not stated.</summary>
+    public CabinetGeometry? Geometry => geometry.Value;
+
+    /// <summary>The driver in its box; null where either is not known.</summary>
+    public BoxSystem? System => system.Value?.System;
+
+    /// <summary>The listening room; null where it is not stated in full.</summary>
+    public RoomModel? Room => room.Value;
+
+    /// <summary>The closed box.</summary>
+    public BoxFigures Box => box.Value;
+
+    /// <summary>Net acoustic volume, m³; null where it is not known.</summary>
+    public double? NetVolumeM3 => Project.Cabinet?.NetVolumeM3 ?? (Geometry is { } g && Sheet is not null ? Math.Max(0, g.InsideM3 - TakenInsideM3(g)) : null);
+
+    /// <summary>The same, for a changed project with the same candidates.</summary>
+    /// <param name="changed">The changed project.</param>
+    /// <returns>Its facts.</returns>
+    public Facts With(Project changed) => new(changed, candidates);
+
+    /// <summary>Upper end of the range in which the cabinet must not ring, Hz; null without a crossover.</summary>
+    /// <param name="ratio">Multiple of the crossover.</param>
+    /// <returns>Frequency, Hz.</returns>
+    public double? WorkingRangeHz(double ratio) => Project.Brief.Aim?.CrossoverHz * ratio;
+
+    /// <summary>Says that something is unknown because keys are not stated.</summary>
+    internal Judgement Unknown(string unit, string missing) => Judgement.Unknown(unit, missing.Contains(' ', StringComparison.Ordinal) ? missing : $"{missing} is not stated");
+
+    /// <summary>What stands between the project and a driver.</summary>
+    internal string MissingForDriver => Project.Driver switch
+    {
+        null => "driver",
+        { Name: { } name } when Sheet is null => $"no candidate is called \"{name}\"",
+        _ when Resolution is { Impossible: [var first, ..] } => first,
+        _ when Resolution is { Missing: [var key, ..] } => key.StartsWith("driver.", StringComparison.Ordinal) ? key : $"driver.{key}",
+        _ => "driver",
+    };
+
+    /// <summary>What stands between the project and the box.</summary>
+    internal string MissingForBox => Driver is null ? MissingForDriver
+        : Project.Cabinet is null ? "cabinet"
+        : NetVolumeM3 is null ? "cabinet.outside"
+        : NetVolumeM3 <= 0 ? "driver and braces leave no air in the cabinet"
+        : system.Value is { Missing: [var key, ..] } ? key : "cabinet";
+
+    /// <summary>What stands between the project and the greatest level.</summary>
+    internal string MissingForLevel => System is null ? MissingForBox
+        : Driver!.XmaxM is null ? "driver.xmax"
+        : Driver.PowerW is null ? "driver.power"
+        : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power" : "brief.amplifier.rated_load";
+
+    private double TakenInsideM3(CabinetGeometry g) =>
+        g.Sizes.Braces * g.BraceM3 + g.Sizes.DriverCount * Displacement.DriverM3(Sheet!) + Displacement.PortM3(Project.Cabinet!.Port) + Displacement.SecondConeM3(Project.Cabinet.SecondCone);
+
+    private BoxFigures ComputeBox()
+    {
+        var inside = new BoxFigures
+        {
+            InsideVolumeM3 = Geometry?.InsideM3,
+            NetVolumeM3 = NetVolumeM3,
+            LowestAirModeHz = Geometry is null ? null : BoxFigures.AirModeHz(LongestInsideM, Air),
+        };
+        if (System is not { } s)
+        {
+            return inside;
+        }
+
+        var aim = Project.Brief.Aim;
+        double? transfer = Room is { } r && aim?.LowestHz is { } lowest ? RoomCurve.SeatOverHalfSpaceDb(r, lowest, 1) - Limits.RoomAllowanceDb : null;
+        var band = Tolerance.Of(s.Network.Driver, s.Network.EffectiveVolumeM3, Air);
+        return BoxFigures.Of(s, aim, Project.Brief.Amplifier, Geometry is null ? null : LongestInsideM, transfer) with
+        {
+            InsideVolumeM3 = inside.InsideVolumeM3,
+            MinimumImpedanceOhm = ResponseCurve.MinimumImpedance(s.Network).ImpedanceOhm,
+            SystemResonanceBandHz = [band.LowResonanceHz, band.HighResonanceHz],
+            SystemQBand = [band.LowSystemQ, band.HighSystemQ],
+        };
+    }
+
+    private double LongestInsideM => Math.Max(Geometry!.InsideDepthM, Math.Max(Geometry.InsideWidthM, Geometry.InsideHeightM));
+
+    private Func<double, Complex>? VolumeVelocity => System is { } s ? f => s.Network.At(f, 1).OutwardVolumeVelocityM3S : null;
+}

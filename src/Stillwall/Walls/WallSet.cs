@@ -1,0 +1,53 @@
+using Stillwall.Cabinets;
+using Stillwall.Materials;
+
+namespace Stillwall.Walls;
+
+/// <summary>The six walls of a drawn cabinet.</summary>
+/// <param name="Geometry">The drawn cabinet.</param>
+/// <param name="Skin">The plastic.</param>
+/// <param name="Core">The set core; null for a single printed wall.</param>
+public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core)
+{
+    /// <summary>How the edges are taken: the softer of the two bounds (our choice).</summary>
+    public const PanelEdges Edges = PanelEdges.Supported;
+
+    /// <summary>Layers from the outside in.</summary>
+    public IReadOnlyList<Layer> Layers => Core is null || Geometry.Sizes.Core <= 0
+        ? [Layer.Of(Geometry.Sizes.Wall * 1e-3, Skin)]
+        : [Layer.Of(Geometry.Sizes.OuterSkin * 1e-3, Skin), Layer.Of(Geometry.CoreM, Core), Layer.Of(Geometry.Sizes.InnerSkin * 1e-3, Skin)];
+
+    /// <summary>Whether full-height struts divide the core: their windows are less than half open.</summary>
+    public bool IsCut => Geometry.Sleeve.Webs.Count > 0 && Geometry.Struts.OpenFraction < CutCore.OpenWindowsRatio;
+
+    /// <summary>The panels between supports: left, right, top, bottom, front, rear. Braces divide the four side walls along the depth.</summary>
+    public IReadOnlyList<WallPanel> Panels
+    {
+        get
+        {
+            var (g, layers) = (Geometry, Layers);
+            var deep = g.ClearDepthM;
+            double? strut = layers.Count > 1 ? deep : null;
+            return [
+                new("left", deep, g.InsideHeightM, layers, strut), new("right", deep, g.InsideHeightM, layers, strut),
+                new("top", deep, g.InsideWidthM, layers, strut), new("bottom", deep, g.InsideWidthM, layers, strut),
+                new("front", g.InsideWidthM, g.InsideHeightM, layers), new("rear", g.InsideWidthM, g.InsideHeightM, layers)];
+        }
+    }
+
+    /// <summary>Computes the six walls.</summary>
+    /// <param name="boxComplianceM3PerPa">Compliance of the air in the box, m³/Pa; null where not known.</param>
+    /// <param name="crossoverHz">Crossover, Hz; null where not stated.</param>
+    /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
+    /// <remarks>
+    /// Model: thin plates with supported edges, the softer of the two bounds; the front counts as whole, which its driver and collar make up for.
+    /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
+    /// </remarks>
+    public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz)
+    {
+        var solved = Panels.DistinctBy(Size).ToDictionary(Size, p => WallPanels.Of(p, Edges, boxComplianceM3PerPa, crossoverHz));
+        return [.. Panels.Select(p => solved[Size(p)] with { Panel = p.Panel })];
+    }
+
+    private static (double, double, double?) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM);
+}
