@@ -7,9 +7,9 @@ namespace Stillwall.Cabinets;
 /// <summary>What may not be exceeded when the cabinet is driven hard.</summary>
 /// <param name="XmaxM">Greatest linear excursion of the cone, one way, peak, m; null where not stated.</param>
 /// <param name="SecondConeXmaxM">The same of the second cone, m; null where it sets no limit.</param>
-/// <param name="CoilVolts">Voltage at the coil's rated power, V rms; null where not stated.</param>
-/// <param name="AmplifierVolts">Voltage of the amplifier at its rated power, V rms; null where not stated.</param>
-public sealed record DriveLimits(double? XmaxM, double? SecondConeXmaxM, double? CoilVolts, double? AmplifierVolts);
+/// <param name="CoilVoltageV">Voltage at the coil's rated power, V rms; null where not stated.</param>
+/// <param name="AmplifierVoltageV">Voltage of the amplifier at its rated power, V rms; null where not stated.</param>
+public sealed record DriveLimits(double? XmaxM, double? SecondConeXmaxM, double? CoilVoltageV, double? AmplifierVoltageV);
 
 /// <summary>The greatest voltage that all limits allow, and which of them sets it.</summary>
 /// <param name="VoltageV">Voltage of the source, V rms.</param>
@@ -90,7 +90,7 @@ public static class MaximumLevel
 
     internal static DriveLimit? VoltageAt(NetworkPoint atOneVolt, DriveLimits limits)
     {
-        if (limits is not { XmaxM: { } xmax, CoilVolts: { } coil, AmplifierVolts: { } amplifier })
+        if (limits is not { XmaxM: { } xmax, CoilVoltageV: { } coil, AmplifierVoltageV: { } amplifier })
         {
             return null;
         }

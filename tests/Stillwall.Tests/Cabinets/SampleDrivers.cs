@@ -11,7 +11,17 @@ internal static class SampleDrivers
 {
     internal static readonly DriverSheet DunlinSheet = new()
     {
-        Name = "Dunlin 8", FsHz = 30, Qms = 5.5, Qes = 0.475, VasM3 = 0.024, SdM2 = 0.0214, ReOhm = 3.55, LeH = 0.0012, XmaxM = 0.012, PowerW = 200, FlangeM = 0.222,
+        Name = "Dunlin 8",
+        FsHz = 30,
+        Qms = 5.5,
+        Qes = 0.475,
+        VasM3 = 0.024,
+        SdM2 = 0.0214,
+        ReOhm = 3.55,
+        LeH = 0.0012,
+        XmaxM = 0.012,
+        PowerW = 200,
+        FlangeM = 0.222,
     };
 
     internal static readonly Driver Dunlin = DriverResolver.Resolve(DunlinSheet).Driver!;
