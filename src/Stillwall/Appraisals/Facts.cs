@@ -1,5 +1,4 @@
 using System.Numerics;
-using Stillwall.Appraisals.Findings;
 using Stillwall.Cabinets;
 using Stillwall.Drivers;
 using Stillwall.Materials;
@@ -98,9 +97,6 @@ public sealed partial class Facts
     /// <param name="ratio">Multiple of the crossover.</param>
     /// <returns>Frequency, Hz.</returns>
     public double? WorkingRangeHz(double ratio) => Project.Brief.Aim?.CrossoverHz * ratio;
-
-    /// <summary>Says that something is unknown because keys are not stated.</summary>
-    internal Judgement Unknown(string unit, string missing) => Judgement.Unknown(unit, missing.Contains(' ', StringComparison.Ordinal) ? missing : $"{missing} is not stated");
 
     /// <summary>What stands between the project and a driver.</summary>
     internal string MissingForDriver => Project.Driver switch

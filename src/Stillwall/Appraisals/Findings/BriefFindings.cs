@@ -23,12 +23,12 @@ internal static class BriefFindings
     {
         if (f.Project.Cabinet?.Outside is not { } outside)
         {
-            return f.Unknown("m", "cabinet.outside");
+            return Unknown("m", "cabinet.outside");
         }
 
         if (f.Project.Brief.Spot is not { } spot || SpotFit.Of(spot, outside.WidthM, outside.HeightM, outside.DepthM) is not [var worst, ..])
         {
-            return f.Unknown("m", "brief.spot");
+            return Unknown("m", "brief.spot");
         }
 
         return AtMost(worst.TakenM, worst.SpotM, "m", Nearness.Fit,
@@ -37,18 +37,18 @@ internal static class BriefFindings
 
     private static Judgement Weight(Facts f) => f.Mass.FinishedKg is { } mass
         ? AtMost(mass, f.Limits.LiftMassKg, "kg", Nearness.Tenth, $"finished it weighs {f.Show.Mass(mass)}; one person lifts {f.Show.Mass(f.Limits.LiftMassKg)}, past that it takes two people")
-        : f.Unknown("kg", f.MissingForMass);
+        : Unknown("kg", f.MissingForMass);
 
     private static Judgement Cost(Facts f)
     {
         if (f.Project.Budget is not { } budget)
         {
-            return f.Unknown(f.Project.Currency, "budget");
+            return Unknown(f.Project.Currency, "budget");
         }
 
         if (f.Project.Prices is null)
         {
-            return f.Unknown(f.Project.Currency, "prices");
+            return Unknown(f.Project.Currency, "prices");
         }
 
         var cost = f.Cost;

@@ -31,11 +31,11 @@ internal static class CabinetFindings
     {
         if (f.Box.SystemQ is not { } q)
         {
-            return f.Unknown("1", f.MissingForBox);
+            return Unknown("1", f.MissingForBox);
         }
 
         return f.Project.Brief.Aim is not { } aim
-            ? f.Unknown("1", "brief.aim")
+            ? Unknown("1", "brief.aim")
             : Near(q, aim.SystemQ, aim.SystemQTolerance, "1", $"Qtc comes out at {Show.Number(q)}; wanted is {Show.Number(aim.SystemQ)} ± {Show.Number(aim.SystemQTolerance)}");
     }
 
@@ -43,11 +43,11 @@ internal static class CabinetFindings
     {
         if (f.Box is not { F10Hz: { } f10, F3Hz: { } f3 })
         {
-            return f.Unknown("Hz", f.MissingForBox);
+            return Unknown("Hz", f.MissingForBox);
         }
 
         return f.Project.Brief.Aim?.LowestHz is not { } lowest
-            ? f.Unknown("Hz", "brief.aim.lowest")
+            ? Unknown("Hz", "brief.aim.lowest")
             : AtMost(f10, lowest, "Hz", Nearness.Tenth, $"10 dB under the passband at {Show.Frequency(f10)} (3 dB under at {Show.Frequency(f3)}); the lowest note is {Show.Frequency(lowest)}");
     }
 
@@ -56,12 +56,12 @@ internal static class CabinetFindings
         var aim = f.Project.Brief.Aim;
         if (aim is not { LevelDb: { } wanted, LowestHz: { } lowest })
         {
-            return f.Unknown("dB", aim?.LowestHz is null ? "brief.aim.lowest" : "brief.aim.level");
+            return Unknown("dB", aim?.LowestHz is null ? "brief.aim.lowest" : "brief.aim.level");
         }
 
         if ((f.Box.MaxSplAtSeatDb ?? f.Box.MaxSplAtLowestDb) is not { } level)
         {
-            return f.Unknown("dB", f.MissingForLevel);
+            return Unknown("dB", f.MissingForLevel);
         }
 
         var where = f.Box.MaxSplAtSeatDb is null ? $"in half space at {Show.Number(aim.DistanceM)} m" : "at the seat";
@@ -75,7 +75,7 @@ internal static class CabinetFindings
     {
         if (f.Box.SystemResonanceHz is null)
         {
-            return f.Unknown("1", f.MissingForBox);
+            return Unknown("1", f.MissingForBox);
         }
 
         return f.Box.LeakQ is { } q
@@ -93,7 +93,7 @@ internal static class CabinetFindings
 
         if (f.Box.FillDensityKgM3 is not { } density)
         {
-            return f.Unknown("kg/m3", fill.MassKg is null ? "cabinet.fill.mass" : f.MissingForBox);
+            return Unknown("kg/m3", fill.MassKg is null ? "cabinet.fill.mass" : f.MissingForBox);
         }
 
         return Near(density, (low + high) / 2, (high - low) / 2, "kg/m3",
@@ -104,11 +104,11 @@ internal static class CabinetFindings
     {
         if (f.Box.LowestAirModeHz is not { } mode)
         {
-            return f.Unknown("Hz", "cabinet.outside");
+            return Unknown("Hz", "cabinet.outside");
         }
 
         return f.WorkingRangeHz(f.Limits.AirModeRatio) is not { } limit
-            ? f.Unknown("Hz", "brief.aim.crossover")
+            ? Unknown("Hz", "brief.aim.crossover")
             : AtLeast(mode, limit, "Hz", Nearness.Tenth, $"the air inside first rings at {Show.Frequency(mode)}; the cabinet works up to {Show.Frequency(limit)}");
     }
 
@@ -116,12 +116,12 @@ internal static class CabinetFindings
     {
         if (f.Box.SystemQBand is not [var low, var high])
         {
-            return f.Unknown("1", f.MissingForBox);
+            return Unknown("1", f.MissingForBox);
         }
 
         if (f.Project.Brief.Aim is not { } aim)
         {
-            return f.Unknown("1", "brief.aim");
+            return Unknown("1", "brief.aim");
         }
 
         var (least, greatest) = (aim.SystemQ - aim.SystemQTolerance, aim.SystemQ + aim.SystemQTolerance);

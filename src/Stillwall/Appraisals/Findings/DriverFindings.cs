@@ -23,7 +23,7 @@ internal static class DriverFindings
     {
         if (f.Resolution is not { } resolution)
         {
-            return f.Unknown("1", f.MissingForDriver);
+            return Unknown("1", f.MissingForDriver);
         }
 
         var limit = f.Limits.ParameterMismatch;
@@ -43,7 +43,7 @@ internal static class DriverFindings
     {
         if (f.Geometry is null || f.Sheet is not { CutoutM: { } cutout } sheet)
         {
-            return f.Unknown("m", f.Geometry is null ? "cabinet.outside" : f.Sheet is null ? f.MissingForDriver : "driver.cutout");
+            return Unknown("m", f.Geometry is null ? "cabinet.outside" : f.Sheet is null ? f.MissingForDriver : "driver.cutout");
         }
 
         var worst = FrontFit.Of(f.Geometry.Sizes, sheet, cutout)[0];
@@ -56,12 +56,12 @@ internal static class DriverFindings
     {
         if (f.Geometry is not { } geometry)
         {
-            return f.Unknown("m", "cabinet.outside");
+            return Unknown("m", "cabinet.outside");
         }
 
         if (f.Sheet is not { DepthM: { } depth } sheet)
         {
-            return f.Unknown("m", f.Sheet is null ? f.MissingForDriver : "driver.depth");
+            return Unknown("m", f.Sheet is null ? f.MissingForDriver : "driver.depth");
         }
 
         var clearance = f.Limits.MagnetClearanceM;
@@ -75,12 +75,12 @@ internal static class DriverFindings
     {
         if (f.Box.MinimumImpedanceOhm is not { } least)
         {
-            return f.Unknown("ohm", f.MissingForBox);
+            return Unknown("ohm", f.MissingForBox);
         }
 
         if (f.Project.Brief.Amplifier?.MinimumLoadOhm is not { } limit)
         {
-            return f.Unknown("ohm", "brief.amplifier.minimum_load");
+            return Unknown("ohm", "brief.amplifier.minimum_load");
         }
 
         var judged = AtLeast(least, limit, "ohm", Nearness.Tenth, $"the impedance falls to {Show.Number(least)} ohm; the amplifier may drive {Show.Number(limit)} ohm");

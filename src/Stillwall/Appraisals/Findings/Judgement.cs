@@ -25,8 +25,9 @@ internal enum Nearness
 /// <summary>What a rule makes of one plan, before remedies are sought.</summary>
 internal sealed record Judgement(Verdict Verdict, double? Value, double? Limit, string Unit, double? Margin, string Because, string? Remedy = null)
 {
-    /// <summary>Something that is needed is not stated.</summary>
-    internal static Judgement Unknown(string unit, string missing) => new(Verdict.Unknown, null, null, unit, null, missing);
+    /// <summary>Something that is needed is not stated: a key, or a reason in words.</summary>
+    internal static Judgement Unknown(string unit, string missing) =>
+        new(Verdict.Unknown, null, null, unit, null, missing.Contains(' ', StringComparison.Ordinal) ? missing : $"{missing} is not stated");
 
     /// <summary>The value may be at most the limit.</summary>
     internal static Judgement AtMost(double value, double limit, string unit, Nearness nearness, string because) =>

@@ -23,12 +23,12 @@ internal static class PartFindings
     {
         if (f.Parts.Count == 0)
         {
-            return f.Unknown("m", "cabinet.outside");
+            return Unknown("m", "cabinet.outside");
         }
 
         if (f.Parts.Select(p => (Part: p, Margin: PrinterFit.MarginM(p.SizeM, f.Project.Brief.Printer))).Where(p => p.Margin is not null).OrderBy(p => p.Margin).FirstOrDefault() is not { Margin: { } margin } worst)
         {
-            return f.Unknown("m", "brief.printer");
+            return Unknown("m", "brief.printer");
         }
 
         var printer = f.Project.Brief.Printer!;
@@ -43,7 +43,7 @@ internal static class PartFindings
     {
         if (f.Geometry is not { } g)
         {
-            return f.Unknown("1", "cabinet.outside");
+            return Unknown("1", "cabinet.outside");
         }
 
         var tallest = f.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal)).Max(p => p.SizeM[2]) * 1e3;
@@ -60,11 +60,11 @@ internal static class PartFindings
     {
         if (f.Print.FilamentToHaveKg is not { } needed)
         {
-            return f.Unknown("kg", f.Geometry is null ? "cabinet.outside" : "materials.skin");
+            return Unknown("kg", f.Geometry is null ? "cabinet.outside" : "materials.skin");
         }
 
         return f.InStock("filament") is not { } have
-            ? f.Unknown("kg", "stock")
+            ? Unknown("kg", "stock")
             : AtLeast(have, needed, "kg", Nearness.Tenth, $"the parts take {f.Show.Mass(needed)} with waste; {f.Show.Mass(have)} is on the shelf") with
             { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of filament" : null };
     }
@@ -73,7 +73,7 @@ internal static class PartFindings
     {
         if (f.Print.LongestPrintSeconds is not { } seconds)
         {
-            return f.Unknown("s", f.Geometry is null ? "cabinet.outside" : "brief.printer.flow_mm3_s");
+            return Unknown("s", f.Geometry is null ? "cabinet.outside" : "brief.printer.flow_mm3_s");
         }
 
         var longest = f.Parts.MaxBy(p => p.PrintSeconds)!;

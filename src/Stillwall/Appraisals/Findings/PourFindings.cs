@@ -33,18 +33,18 @@ internal static class PourFindings
     private static Judgement Bulge(Facts f) => f.Pour is { SkinBulgeM: { } bulge, FormPressurePa: { } pressure }
         ? AtMost(bulge, f.Limits.BulgeM, "m", Nearness.Tenth,
             $"{Show.Number(pressure / 1e3, 2)} kPa at the foot of a lift of {f.Show.Length(f.Pour.LiftHeightM ?? 0)} bulges the skin by {f.Show.Length(bulge)} between struts")
-        : f.Unknown("m", f.MissingForPour);
+        : Unknown("m", f.MissingForPour);
 
     private static Judgement Stress(Facts f) => f.SkinStressPa is { } stress && f.Skin is { } skin
         ? AtMost(stress, skin.StrengthPa / f.Limits.SkinStrength, "Pa", Nearness.Tenth,
             $"the skin is stressed to {Show.Number(stress / 1e6, 2)} MPa at a strut; a {Show.Number(f.Limits.SkinStrength, 2)}th of its strength across layers is {Show.Number(skin.StrengthPa / f.Limits.SkinStrength / 1e6, 2)} MPa")
-        : f.Unknown("Pa", f.MissingForPour);
+        : Unknown("Pa", f.MissingForPour);
 
     private static Judgement Float(Facts f)
     {
         if (f.HoldDownNeededKg is not { } needed)
         {
-            return f.Unknown("kg", f.MissingForPour);
+            return Unknown("kg", f.MissingForPour);
         }
 
         var because = $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and lifts it with {f.Show.Mass(needed)}";
@@ -59,7 +59,7 @@ internal static class PourFindings
     {
         if (f.Handling is not { } handling)
         {
-            return f.Unknown("s", f.MissingForPour);
+            return Unknown("s", f.MissingForPour);
         }
 
         if (f.Clock is not { } clock)
@@ -77,7 +77,7 @@ internal static class PourFindings
     {
         if (f.Handling is not { } handling || f.Clock is not { } clock)
         {
-            return f.Unknown("s", f.MissingForPour);
+            return Unknown("s", f.MissingForPour);
         }
 
         return AtMost(clock.LongestGapS, handling.PotLifeS, "s", Nearness.Tenth, clock.LongestGapS > 0
@@ -89,11 +89,11 @@ internal static class PourFindings
     {
         if (f.Pour.PowderKg is not { } needed)
         {
-            return f.Unknown("kg", f.MissingForPour);
+            return Unknown("kg", f.MissingForPour);
         }
 
         return f.InStock("cast powder") is not { } have
-            ? f.Unknown("kg", "stock")
+            ? Unknown("kg", "stock")
             : AtLeast(have, needed, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf") with
             { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before the shop closes" : null };
     }
@@ -102,7 +102,7 @@ internal static class PourFindings
     {
         if (f.Pour.ExpectedPeakC is not { } peak || f.Skin is not { } skin)
         {
-            return f.Unknown("degC", f.MissingForHeat);
+            return Unknown("degC", f.MissingForHeat);
         }
 
         return AtMost(peak, skin.SofteningC - f.Limits.HeatMarginK, "degC", Nearness.Temperature,
@@ -113,12 +113,12 @@ internal static class PourFindings
     {
         if (f.Geometry is not { Sizes.Core: > 0 } geometry)
         {
-            return f.Geometry is null ? f.Unknown("m", "cabinet.outside") : new Judgement(Verdict.Holds, null, null, "m", null, "a single printed wall has no cavity");
+            return f.Geometry is null ? Unknown("m", "cabinet.outside") : new Judgement(Verdict.Holds, null, null, "m", null, "a single printed wall has no cavity");
         }
 
         if (f.CastMix is null)
         {
-            return f.Unknown("m", "materials.cast.mix");
+            return Unknown("m", "materials.cast.mix");
         }
 
         var limit = Math.Max(f.Limits.PassageM, 4 * f.GrainM);
@@ -130,7 +130,7 @@ internal static class PourFindings
     {
         if (f.Mass.DryShellsAndCastKg is not { } dry || f.Pour.DryInCabinetKg is not { } cast)
         {
-            return f.Unknown("1", f.MissingForMass);
+            return Unknown("1", f.MissingForMass);
         }
 
         return f.LastWeighInKg is not { } last

@@ -27,7 +27,7 @@ internal static class ShelfAndQuietFindings
     {
         if (f.Project.Stock is not { } stock)
         {
-            return f.Unknown("d", "stock");
+            return Unknown("d", "stock");
         }
 
         var dated = stock.Where(s => s.BestBefore is not null).OrderBy(s => s.BestBefore).FirstOrDefault();
@@ -37,7 +37,7 @@ internal static class ShelfAndQuietFindings
         }
 
         return f.Project.PourDate is not { } pour
-            ? f.Unknown("d", "pour_date")
+            ? Unknown("d", "pour_date")
             : AtLeast(dated.BestBefore!.Value.DayNumber - pour.DayNumber, 0, "d", Nearness.Days, $"the {dated.Item} is good until {dated.BestBefore:yyyy-MM-dd}; the pour is on {pour:yyyy-MM-dd}") with
             { Remedy = dated.BestBefore < pour ? $"replace the {dated.Item}, or pour on {dated.BestBefore:yyyy-MM-dd} or before" : null };
     }
@@ -46,7 +46,7 @@ internal static class ShelfAndQuietFindings
     {
         if (f.Project.Stock is null)
         {
-            return f.Unknown("pc", "stock");
+            return Unknown("pc", "stock");
         }
 
         var lacking = f.Supplies.Where(l => l.State is "short" or "missing" or "past date").ToList();
@@ -67,7 +67,7 @@ internal static class ShelfAndQuietFindings
         var judged = f.Quiet.Bands.Where(b => b.OverDb is not null).ToList();
         if (judged.Count == 0)
         {
-            return f.Unknown("dB", f.MissingForQuiet);
+            return Unknown("dB", f.MissingForQuiet);
         }
 
         var limit = f.Limits.NeighbourOverDb;
@@ -82,18 +82,18 @@ internal static class ShelfAndQuietFindings
     {
         if (f.Quiet.LoudestPoliteLevelWithEqualiserDb is not { } polite || f.Project.Brief.Everyday?.LevelDb is not { } level)
         {
-            return f.Unknown("dB", f.MissingForQuiet);
+            return Unknown("dB", f.MissingForQuiet);
         }
 
         return AtLeast(polite, level, "dB", Nearness.Level,
-            $"polite up to {Show.Level(polite)} at the seat{(f.Quiet.Equaliser.Count > 0 ? $" with a high-pass at {Show.Frequency(f.Quiet.Equaliser[0].F0Hz ?? 0)}" : " without any equaliser")}; everyday listening is {Show.Level(level)}");
+            $"polite up to {Show.Level(polite)} at the seat{(f.Quiet.Equaliser is [var section, ..] ? $" with a high-pass at {Show.Frequency(section.F0Hz)}" : " without any equaliser")}; everyday listening is {Show.Level(level)}");
     }
 
     private static Judgement Floor(Facts f)
     {
         if (f.Floor is not { } floor)
         {
-            return f.Unknown("dB", f.MissingForFloor);
+            return Unknown("dB", f.MissingForFloor);
         }
 
         var walks = floor.FrictionRatio is { } ratio && ratio > 1;
@@ -106,18 +106,18 @@ internal static class ShelfAndQuietFindings
     {
         if (f.Quiet.SeatADb is not { } a)
         {
-            return f.Unknown("1", f.MissingForQuiet);
+            return Unknown("1", f.MissingForQuiet);
         }
 
         return f.Project.Brief.Everyday?.Hours is not { } hours
-            ? f.Unknown("1", "brief.everyday.hours")
+            ? Unknown("1", "brief.everyday.hours")
             : AtMost(Neighbours.Hearing.DoseRatio(a, hours), 1, "1", Nearness.Tenth, $"{Show.Level(a)} A-weighted for {Show.Number(hours, 2)} h a day from the bass alone; A-weighting hides bass");
     }
 
     private static Judgement Mains(Facts f) => f.Joining is { } joining
         ? AtMost(joining.RippleDb, f.Limits.MainsRippleDb, "dB", Nearness.Tenth,
             $"±{Show.Level(joining.RippleDb)} from half to twice the crossover with the best settings: delay the mains by {Show.Number(joining.DelayS * 1e3, 2)} ms, cabinet {(joining.Inverted ? "inverted" : "not inverted")}, {Show.Level(joining.TrimDb)}")
-        : f.Unknown("dB", f.Project.Brief.Mains?.CornerHz is null ? "brief.mains" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
+        : Unknown("dB", f.Project.Brief.Mains?.CornerHz is null ? "brief.mains" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
 
     private static Judgement Resonance(Facts f) => Proof(f, f.Project.Measured.SystemResonanceHz, "measured.system_resonance", f.Box.SystemResonanceHz, f.Limits.ProofResonance, "Hz", "resonance");
 
@@ -127,11 +127,11 @@ internal static class ShelfAndQuietFindings
     {
         if (measured is not { } found)
         {
-            return f.Unknown(unit, key);
+            return Unknown(unit, key);
         }
 
         return computed is not { } planned
-            ? f.Unknown(unit, f.MissingForBox)
+            ? Unknown(unit, f.MissingForBox)
             : Near(found, planned, tolerance * planned, unit, $"a measured {what} of {Show.Number(found)} against {Show.Number(planned)} computed; ±{Show.Percent(tolerance)} is allowed");
     }
 
@@ -139,11 +139,11 @@ internal static class ShelfAndQuietFindings
     {
         if (f.Project.Measured.CoreModulusPa is not { } found)
         {
-            return f.Unknown("Pa", "measured.core_modulus");
+            return Unknown("Pa", "measured.core_modulus");
         }
 
         return f.AssumedCoreModulusPa is not { } assumed
-            ? f.Unknown("Pa", "materials.cast")
+            ? Unknown("Pa", "materials.cast")
             : AtLeast(found, (1 - f.Limits.ProofModulus) * assumed, "Pa", Nearness.Tenth, $"the test bar has {Show.Number(found / 1e9, 2)} GPa; {Show.Number(assumed / 1e9, 2)} GPa were assumed");
     }
 }

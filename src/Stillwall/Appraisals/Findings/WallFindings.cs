@@ -27,11 +27,11 @@ internal static class WallFindings
     {
         if (f.WorstMode is not { } worst)
         {
-            return f.Unknown("Hz", f.MissingForWalls);
+            return Unknown("Hz", f.MissingForWalls);
         }
 
         return f.WorkingRangeHz(f.Limits.PanelModeRatio) is not { } limit
-            ? f.Unknown("Hz", "brief.aim.crossover")
+            ? Unknown("Hz", "brief.aim.crossover")
             : AtLeast(worst.ModeHz, limit, "Hz", Nearness.Tenth, $"the {worst.Panel} panel, {worst.Case}, first rings at {Show.Frequency(worst.ModeHz)}; the cabinet works up to {Show.Frequency(limit)}");
     }
 
@@ -39,7 +39,7 @@ internal static class WallFindings
     {
         if (f.WorstSound is not { } worst)
         {
-            return f.Unknown("dB", f.MissingForWallSound);
+            return Unknown("dB", f.MissingForWallSound);
         }
 
         return AtMost(worst.LevelDb, f.Limits.WallToConeDb, "dB", Nearness.Level,
@@ -50,7 +50,7 @@ internal static class WallFindings
     {
         if (f.WorstSound is not { } worst || f.Sizes is null)
         {
-            return f.Unknown("m", f.MissingForWallSound);
+            return Unknown("m", f.MissingForWallSound);
         }
 
         var core = f.Project.Cabinet!.CoreM!.Value;
@@ -69,7 +69,7 @@ internal static class WallFindings
     {
         if (f.Geometry is not { Sizes.Core: > 0 } geometry)
         {
-            return f.Geometry is null ? f.Unknown("1", "cabinet.outside") : NoCore("1");
+            return f.Geometry is null ? Unknown("1", "cabinet.outside") : NoCore("1");
         }
 
         var (elsewhere, ends) = geometry.KeyedFractions();
@@ -81,12 +81,12 @@ internal static class WallFindings
     {
         if (f.Geometry is not { Sizes.Core: > 0 })
         {
-            return f.Geometry is null ? f.Unknown("m", "cabinet.outside") : NoCore("m");
+            return f.Geometry is null ? Unknown("m", "cabinet.outside") : NoCore("m");
         }
 
         if (f.SkinGapM is not { } gap)
         {
-            return f.Unknown("m", f.MissingForHeat);
+            return Unknown("m", f.MissingForHeat);
         }
 
         var undercut = f.IsKeyed ? (Cabinets.BuildUp.KeyHead - Cabinets.BuildUp.KeyFoot) / 2 * 1e-3 : 0;
@@ -98,7 +98,7 @@ internal static class WallFindings
     {
         if (f.JointSafety is not { } safety)
         {
-            return f.Unknown("1", f.MissingForMass);
+            return Unknown("1", f.MissingForMass);
         }
 
         return AtLeast(safety, f.Limits.JointSafety, "1", Nearness.Tenth, $"the weakest joint holds {Show.Number(safety, 2)} times twice the weight");
@@ -108,7 +108,7 @@ internal static class WallFindings
     {
         if (f.InsertSafety is not { } insert)
         {
-            return f.Unknown("1", f.Sheet is null ? f.MissingForDriver : "driver.bolt");
+            return Unknown("1", f.Sheet is null ? f.MissingForDriver : "driver.bolt");
         }
 
         return AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
@@ -119,7 +119,7 @@ internal static class WallFindings
     {
         if (f.TiltDeg is not { } tilt)
         {
-            return f.Unknown("deg", f.MissingForMass);
+            return Unknown("deg", f.MissingForMass);
         }
 
         return AtLeast(tilt, f.Limits.TiltDeg, "deg", Nearness.Tenth, $"it tips at {Show.Number(tilt, 2)}° from the upright");

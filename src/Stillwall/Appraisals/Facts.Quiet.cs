@@ -1,0 +1,81 @@
+using Stillwall.Neighbours;
+using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Projects;
+using Stillwall.SupplyLists;
+
+namespace Stillwall.Appraisals;
+
+/// <summary>Supplies and the neighbour question.</summary>
+public sealed partial class Facts
+{
+    private readonly Lazy<IReadOnlyList<SupplyLine>> supplies;
+    private readonly Lazy<Quiet> quiet;
+    private readonly Lazy<Joining?> joining;
+
+    /// <summary>The supplies list.</summary>
+    public IReadOnlyList<SupplyLine> Supplies => supplies.Value;
+
+    /// <summary>What the build costs.</summary>
+    public Cost Cost
+    {
+        get
+        {
+            var (total, toBuy, unpriced) = SupplyList.Cost(Supplies);
+            return new Cost(total, toBuy, unpriced);
+        }
+    }
+
+    /// <summary>The neighbour question.</summary>
+    public Quiet Quiet => quiet.Value;
+
+    /// <summary>How the cabinet joins the main speakers; null where they, the crossover or the box are not known.</summary>
+    public Joining? Joining => joining.Value;
+
+    /// <summary>Force into the floor at the lowest note and full level; null where mass, feet or level are not known.</summary>
+    public FloorForce? Floor
+    {
+        get
+        {
+            if (System is not { } s || Mass.FinishedKg is not { } mass || Project.Cabinet?.Feet is not { } feet || Project.Brief.Aim?.LowestHz is not { } lowest
+                || Cabinets.MaximumLevel.VoltageAt(s.Network, Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.SecondCone, Project.Brief.Amplifier), lowest) is not { } drive)
+            {
+                return null;
+            }
+
+            var stiffness = feet.Kind == "spikes" ? null : feet.StiffnessNPerM;
+            return FloorForce.Of(lowest, s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg, mass, stiffness);
+        }
+    }
+
+    /// <summary>How much of an item is on the shelf and within its date; null without a stock list.</summary>
+    internal double? InStock(string item) => Supplies.FirstOrDefault(l => l.Item == item)?.InStock;
+
+    /// <summary>What is to be bought of one item, in words.</summary>
+    internal string ToBuyWords(SupplyLine line)
+    {
+        var amount = line.State == "past date" ? line.Needed ?? 0 : line.ToBuy ?? 0;
+        return line.Unit switch
+        {
+            "kg" => $"{Show.Mass(amount)} of {line.Item}",
+            "m" => $"{Show.Number(amount, 2)} m of {line.Item}",
+            _ => $"{Show.Number(Math.Ceiling(amount))} {line.Item}",
+        };
+    }
+
+    /// <summary>What stands between the project and the neighbour question.</summary>
+    internal string MissingForQuiet => System is null ? MissingForBox : Quiet.Missing is [var first, ..] ? first : "brief.neighbour";
+
+    /// <summary>What stands between the project and the force into the floor.</summary>
+    internal string MissingForFloor => Mass.FinishedKg is null ? MissingForMass : Project.Cabinet?.Feet is null ? "cabinet.feet" : Project.Brief.Aim?.LowestHz is null ? "brief.aim.lowest" : MissingForLevel;
+
+    private IReadOnlyList<SupplyLine> ComputeSupplies()
+    {
+        // Both ends of both sleeves, the driver and the terminal are sealed.
+        double? joints = Geometry is { } g ? (2 * g.Sizes.Outline.Inset(0).Length + 2 * g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).Length + Math.PI * (g.Sizes.Cutout + g.Sizes.Terminal)) * 1e-3 : null;
+        return SupplyList.Of(Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints), Project.Stock, Project.Prices, Project.PourDate);
+    }
+
+    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputs.From(Project, Air, Room, VolumeVelocity));
+
+    private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.MainSpeakers.Joining.Of(inputs) : null;
+}

@@ -1,0 +1,186 @@
+using Stillwall.Materials;
+using Stillwall.Parts;
+using Stillwall.Pours;
+using Stillwall.Walls;
+
+namespace Stillwall.Appraisals;
+
+/// <summary>Walls and parts.</summary>
+public sealed partial class Facts
+{
+    private readonly Lazy<IReadOnlyList<WallPanelFigures>> walls;
+    private readonly Lazy<IReadOnlyList<PartFigures>> parts;
+
+    /// <summary>The plastic of the skins; null where it is not stated.</summary>
+    public SkinMaterial? Skin => SkinMaterials.Of(Project.Materials);
+
+    /// <summary>The mix of the core; null where it is not stated.</summary>
+    public CastMix? CastMix => CastMixes.Of(Project.Materials?.Cast);
+
+    /// <summary>Powder for one of water, as stated or as usual for the mix.</summary>
+    public double? PowderPerWater => Project.Materials?.Cast?.PowderPerWater ?? CastMix?.PowderPerWaterRatio;
+
+    /// <summary>Largest grain of the mix, m.</summary>
+    public double GrainM => Project.Materials?.Cast?.GrainM ?? CastMix?.GrainM ?? 0;
+
+    /// <summary>The set core with what was measured; null where the mix is not stated.</summary>
+    public CoreMaterial? Core => AssumedCore?.With(Project.Measured);
+
+    /// <summary>The walls of a drawn cabinet; empty where geometry or materials are not known.</summary>
+    public IReadOnlyList<WallPanelFigures> Walls => walls.Value;
+
+    /// <summary>What is to be printed; empty for a ready box.</summary>
+    public IReadOnlyList<PartFigures> Parts => parts.Value;
+
+    /// <summary>What the printing takes.</summary>
+    public PrintTotals Print => PartList.Totals(Parts, Limits.FilamentWaste);
+
+    /// <summary>What it weighs.</summary>
+    public Mass Mass
+    {
+        get
+        {
+            double? shells = Parts.Count == 0 ? null : Parts.Where(p => p.InCabinet).Aggregate((double?)0, (sum, p) => sum + p.MassKg);
+            var hasCore = Geometry is not { Sizes.Core: <= 0 };
+            var dry = shells + (hasCore ? Pour.DryInCabinetKg : 0);
+            var count = Project.Cabinet?.DriverCount ?? 1;
+            var finished = dry + count * Sheet?.MassKg + (Project.Cabinet?.Fill?.MassKg ?? 0) + SupplyLists.Hardware.MassKg((Sheet?.Bolts ?? 0) * count);
+            return new Mass(finished, shells + (hasCore ? Pour.WetInCabinetKg : 0), shells, dry);
+        }
+    }
+
+    /// <summary>Whether the skins count as bonded: keyed well enough near the ends and elsewhere.</summary>
+    internal bool IsKeyed => Geometry is { } g && g.KeyedFractions() is var (elsewhere, ends) && ends >= KeyedAtEnds && elsewhere >= Limits.KeyedFraction;
+
+    /// <summary>The lowest mode of the cases that apply; null where the walls are not known.</summary>
+    internal (string Panel, string Case, double ModeHz)? WorstMode =>
+        Walls.SelectMany(Cases).OrderBy(c => c.Figures.FirstModeHz).Select(c => ((string, string, double)?)(c.Panel, c.Case, c.Figures.FirstModeHz)).FirstOrDefault();
+
+    /// <summary>The loudest wall of the cases that apply; null where walls, box or crossover are not known.</summary>
+    internal (string Panel, string Case, double LevelDb)? WorstSound =>
+        Walls.SelectMany(Cases).Where(c => c.Figures.WallToConeDb is not null).OrderByDescending(c => c.Figures.WallToConeDb)
+            .Select(c => ((string, string, double)?)(c.Panel, c.Case, c.Figures.WallToConeDb!.Value)).FirstOrDefault();
+
+    /// <summary>The thinnest core that still meets both wall limits, and the mass it would save.</summary>
+    internal (double CoreM, double SavedKg) ThinnestCore
+    {
+        get
+        {
+            var stated = Project.Cabinet!.CoreM!.Value;
+            var set = WallSet!;
+            bool Passes(double core)
+            {
+                var thinner = set with { Geometry = set.Geometry with { Sizes = set.Geometry.Sizes with { Core = core * 1e3 } } };
+                var figures = thinner.Figures(BoxCompliance, Project.Brief.Aim?.CrossoverHz);
+                return figures.SelectMany(Cases).All(c => !(c.Figures.WallToConeDb > Limits.WallToConeDb) && !(c.Figures.FirstModeHz < WorkingRangeHz(Limits.PanelModeRatio)));
+            }
+
+            var thinnest = LightestCore.FindM(Passes, 0.002, Math.Max(0.002, stated)) ?? stated;
+            return (thinnest, (Pour.DryInCabinetKg ?? 0) * (1 - thinnest / stated));
+        }
+    }
+
+    /// <summary>Gap behind an unkeyed inner skin, m; null where the heat is not known.</summary>
+    internal double? SkinGapM => Geometry is { } g && CastMix is { } mix && Pour.ExpectedPeakC is { } peak
+        ? SkinGap.GapM(Math.Max(g.InsideWidthM, g.InsideHeightM), Math.Abs(mix.SettingStrainRatio), SkinCastExpansionPerK, Math.Max(0, peak - Air.TemperatureC))
+        : null;
+
+    /// <summary>Safety factor of the weakest joint at twice the weight; null where the mass is not known.</summary>
+    internal double? JointSafety
+    {
+        get
+        {
+            if (Mass.FinishedKg is not { } mass || Geometry is not { } g)
+            {
+                return null;
+            }
+
+            var load = Joints.LiftLoadN(mass);
+            var rim = g.Sizes.Outline.Inset(g.Sizes.OuterSkin / 2).Length * g.Sizes.OuterSkin * 1e-6;
+            var sealed_ = Joints.Of("front plate on its sealant", Math.Max(rim, 1e-9) + g.Front.CollarM2, Joints.SealantPa, load);
+            if (g.Sizes.Core <= 0)
+            {
+                return sealed_.SafetyFactor;
+            }
+
+            // The front core holds the plate by its collar, bosses and posts, the sleeve by its end keys over 80 mm.
+            var posts = Math.Sqrt(4 * Math.PI * (g.Front.PostM2 + g.Front.CollarM2)) * g.CoreM * Math.Sqrt(Math.Max(1, g.Front.Posts));
+            var keys = Joints.Of("core on the outer sleeve", g.Sleeve.OuterEndKeys.Count * Cabinets.BuildUp.KeyHead * 1e-3 * Cabinets.BuildUp.EndZone * 1e-3, Joints.KeyedShearPa, load);
+            var plate = Joints.Of("front plate on the core", posts, Joints.KeyedShearPa, load);
+            return Math.Min(keys.SafetyFactor, plate.SafetyFactor + sealed_.SafetyFactor);
+        }
+    }
+
+    /// <summary>Torque, load and pull-out of one threaded insert; null where the bolt is not stated.</summary>
+    internal (double TorqueNM, double LoadN, double PullOutN, double Safety)? InsertSafety
+    {
+        get
+        {
+            if (Sheet is not { BoltM: { } bolt, Bolts: > 0 and { } screws } || Driver is not { } driver || Inserts.PullOutN(bolt) is not { } pullOut)
+            {
+                return null;
+            }
+
+            // Box pressure and reaction at the excursion limit: static compression of the net volume, and the moving mass at the resonance.
+            var x = driver.XmaxM ?? 0.01;
+            var pressure = NetVolumeM3 is > 0 and { } net ? Air.BulkModulusPa * driver.SdM2 * x / net : 0;
+            var omega = 2 * Math.PI * (Box.SystemResonanceHz ?? driver.FsHz);
+            var torque = ScrewTorquePerMetreN * bolt;
+            var load = Inserts.LoadN(Inserts.PreloadN(torque, bolt), pressure, driver.SdM2, driver.MmsKg * omega * omega * x, screws);
+            return (torque, load, pullOut, Inserts.SafetyFactor(pullOut, load));
+        }
+    }
+
+    /// <summary>Angle at which the cabinet tips over its narrower side, °; null where the mass is not known.</summary>
+    internal double? TiltDeg => Sizes is { } s && Mass.FinishedKg is not null
+        ? Tilt.TippingDeg(s.Height / 2 * 1e-3 + FootHeightM, Math.Max(1e-3, Math.Min(s.Width, s.Depth) / 2 * 1e-3 - FootInsetM))
+        : null;
+
+    /// <summary>Modulus assumed for the core before anything was measured, Pa.</summary>
+    internal double? AssumedCoreModulusPa => AssumedCore?.ModulusPa;
+
+    /// <summary>What stands between the project and its walls.</summary>
+    internal string MissingForWalls => Geometry is null ? "cabinet.outside" : Skin is null ? "materials.skin" : "materials.cast.mix";
+
+    /// <summary>What stands between the project and the sound of its walls.</summary>
+    internal string MissingForWallSound => Walls.Count == 0 ? MissingForWalls : System is null ? MissingForBox : "brief.aim.crossover";
+
+    /// <summary>What stands between the project and its mass.</summary>
+    internal string MissingForMass => Geometry is null ? "cabinet.outside"
+        : Skin is null ? "materials.skin"
+        : Geometry.Sizes.Core > 0 && CastMix is null ? "materials.cast.mix"
+        : Sheet is null ? MissingForDriver : "driver.mass";
+
+    // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; difference of expansion of plastic and gypsum; feet 8 mm high, their centres 25 mm in.
+    private const double ScrewTorquePerMetreN = 30, SkinCastExpansionPerK = 43e-6, FootHeightM = 0.008, FootInsetM = 0.025;
+
+    private CoreMaterial? AssumedCore => CastMix is { } mix && PowderPerWater is { } ratio ? CoreMaterial.Dry(mix, Mix.FromPowder(mix, 1, ratio).DryDensityKgM3) : null;
+
+    private double? BoxCompliance => System is { } s ? WallSound.BoxComplianceM3PerPa(s.Network.EffectiveVolumeM3, Air) : null;
+
+    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core) : null;
+
+    private IReadOnlyList<WallPanelFigures> ComputeWalls() => WallSet?.Figures(BoxCompliance, Project.Brief.Aim?.CrossoverHz) ?? [];
+
+    private IReadOnlyList<PartFigures> ComputeParts() =>
+        Geometry is { } g ? PartList.Of(g, Project.Cabinet!, Sheet, Project.Brief.Printer, Skin?.DensityKgM3) : [];
+
+    private IEnumerable<(string Panel, string Case, WallCase Figures)> Cases(WallPanelFigures wall)
+    {
+        yield return (wall.Panel, "bonded", wall.Bonded);
+        if (Geometry!.Sizes.Core <= 0)
+        {
+            yield break;
+        }
+
+        if (!IsKeyed)
+        {
+            yield return (wall.Panel, "slipping", wall.Slipping);
+        }
+
+        if (wall.CutCore is { } cut && WallSet!.IsCut)
+        {
+            yield return (wall.Panel, "its core cut by struts", cut);
+        }
+    }
+}
