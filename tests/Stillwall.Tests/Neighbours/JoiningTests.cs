@@ -78,7 +78,7 @@ public class JoiningTests
     [Fact]
     public void A_brief_without_mains_or_crossover_has_nothing_to_join()
     {
-        var brief = new Brief { Aim = new Aim { CrossoverHz = 95 }, Mains = new Projects.Mains { CornerHz = 95, Q = 0.8 } };
+        var brief = new Brief { Aim = new Aim { CrossoverHz = 95 }, Mains = new Stillwall.Projects.Mains { CornerHz = 95, Q = 0.8 } };
         Assert.Equal(Ours, JoiningInputs.From(brief, 48, 0.72));
         Assert.Null(JoiningInputs.From(brief with { Mains = null }, 48, 0.72));
         Assert.Null(JoiningInputs.From(brief with { Aim = null }, 48, 0.72));

@@ -180,7 +180,7 @@ public class RoomModelTests
     [Fact]
     public void A_stated_room_names_what_it_lacks()
     {
-        var room = new Projects.Room { WidthM = 3.2, LengthM = 3.9, HeightM = 2.5, DecayTimeS = 0.5, CabinetAtM = [0.4, 0.35, 0.25], SeatAtM = [2.2, 2.9, 1.1] };
+        var room = new Stillwall.Projects.Room { WidthM = 3.2, LengthM = 3.9, HeightM = 2.5, DecayTimeS = 0.5, CabinetAtM = [0.4, 0.35, 0.25], SeatAtM = [2.2, 2.9, 1.1] };
         Assert.Null(RoomGeometry.Missing(room));
         Assert.Equal(0.5, RoomGeometry.Of(room)!.PressureDecayTimeS);
         Assert.Equal("brief.room.decay_time", RoomGeometry.Missing(room with { DecayTimeS = null }));
