@@ -58,7 +58,7 @@ public sealed partial class Facts
         {
             "kg" => $"{Show.Mass(amount)} of {line.Item}",
             "m" => $"{Show.Number(amount, 2)} m of {line.Item}",
-            _ => $"{Show.Number(Math.Ceiling(amount))} {line.Item}",
+            _ => $"{Show.Number(Math.Ceiling(amount))} × {line.Item}",
         };
     }
 

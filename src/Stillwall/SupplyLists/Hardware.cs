@@ -32,7 +32,7 @@ public static class Hardware
         {
             needs.Add(new("cast powder", powderKg, Dimension.Mass, "Pour"));
             needs.Add(new("dust mask", 1, Dimension.Count, "Pour"));
-            needs.Add(new("gloves", 1, Dimension.Count, "Pour"));
+            needs.Add(new("pair of gloves", 1, Dimension.Count, "Pour"));
         }
 
         needs.Add(new("sealant", jointM is { } m ? Math.Ceiling(m / MetresPerCartridge) : null, Dimension.Count, "Pour"));

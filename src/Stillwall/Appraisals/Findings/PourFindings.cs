@@ -37,7 +37,7 @@ internal static class PourFindings
 
     private static Judgement Stress(Facts f) => f.SkinStressPa is { } stress && f.Skin is { } skin
         ? AtMost(stress, skin.StrengthPa / f.Limits.SkinStrength, "Pa", Nearness.Tenth,
-            $"the skin is stressed to {Show.Number(stress / 1e6, 2)} MPa at a strut; a {Show.Number(f.Limits.SkinStrength, 2)}th of its strength across layers is {Show.Number(skin.StrengthPa / f.Limits.SkinStrength / 1e6, 2)} MPa")
+            $"the skin is stressed to {Show.Number(stress / 1e6, 2)} MPa at a strut; it holds {Show.Number(skin.StrengthPa / 1e6, 2)} MPa across layers, of which one part in {Show.Number(f.Limits.SkinStrength, 2)} may be used")
         : Unknown("Pa", f.MissingForPour);
 
     private static Judgement Float(Facts f)
@@ -47,11 +47,11 @@ internal static class PourFindings
             return Unknown("kg", f.MissingForPour);
         }
 
-        var because = $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and lifts it with {f.Show.Mass(needed)}";
+        var because = $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and " + (needed > 0 ? $"lifts it with {f.Show.Mass(needed)}" : "its own mass keeps it down");
         return f.Project.Materials?.Cast?.HoldDownKg is { } stated
             ? AtLeast(stated, needed, "kg", Nearness.Tenth, $"{because}; {f.Show.Mass(stated)} hold it down")
             : needed <= 0
-                ? AtLeast(0, 0, "kg", Nearness.Count, because + ": it does not float")
+                ? AtLeast(0, 0, "kg", Nearness.Count, because)
                 : Unknown("kg", $"{because}; materials.cast.hold_down is not stated") with { Remedy = $"lay {f.Show.Mass(Math.Ceiling(needed * 11) / 10)} on it until the first lift has set" };
     }
 

@@ -96,7 +96,7 @@ internal static class ShelfAndQuietFindings
             return Unknown("dB", f.MissingForFloor);
         }
 
-        var walks = floor.FrictionRatio is { } ratio && ratio > 1;
+        var walks = floor.FrictionRatio is { } ratio && ratio < 1;
         var verdict = walks || floor.ReRigidDb > 0 ? Verdict.Tight : Verdict.Holds;
         return new Judgement(verdict, floor.ReRigidDb, 0, "dB", -floor.ReRigidDb,
             $"at the lowest note and full level the feet pass {Show.Number(floor.FloorN, 2)} N into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {Show.Number(floor.FrictionN, 2)} N, so it {(walks ? "walks" : "stays")}");
@@ -116,8 +116,14 @@ internal static class ShelfAndQuietFindings
 
     private static Judgement Mains(Facts f) => f.Joining is { } joining
         ? AtMost(joining.RippleDb, f.Limits.MainsRippleDb, "dB", Nearness.Tenth,
-            $"±{Show.Level(joining.RippleDb)} from half to twice the crossover with the best settings: delay the mains by {Show.Number(joining.DelayS * 1e3, 2)} ms, cabinet {(joining.Inverted ? "inverted" : "not inverted")}, {Show.Level(joining.TrimDb)}")
+            $"±{Show.Level(joining.RippleDb)} from half to twice the crossover with the best settings: {Settings(joining)}")
         : Unknown("dB", f.Project.Brief.Mains?.CornerHz is null ? "brief.mains" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
+
+    private static string Settings(Neighbours.MainSpeakers.Joining joining)
+    {
+        var late = joining.DelayS >= 0 ? "mains" : "cabinet";
+        return $"{late} {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms later, cabinet {(joining.Inverted ? "inverted" : "not inverted")} and {Show.Level(Math.Abs(joining.TrimDb))} {(joining.TrimDb >= 0 ? "up" : "down")}";
+    }
 
     private static Judgement Resonance(Facts f) => Proof(f, f.Project.Measured.SystemResonanceHz, "measured.system_resonance", f.Box.SystemResonanceHz, f.Limits.ProofResonance, "Hz", "resonance");
 

@@ -43,7 +43,7 @@ internal static class WallFindings
         }
 
         return AtMost(worst.LevelDb, f.Limits.WallToConeDb, "dB", Nearness.Level,
-            $"the {worst.Panel} wall, {worst.Case}, moves {Show.Level(worst.LevelDb)} of what the cone moves, at the worst frequency up to twice the crossover");
+            $"the {worst.Panel} wall, {worst.Case}, is {Show.Level(Math.Abs(worst.LevelDb))} {(worst.LevelDb <= 0 ? "below" : "above")} the cone at the worst frequency up to twice the crossover");
     }
 
     private static Judgement Heaviness(Facts f)
