@@ -1,0 +1,117 @@
+using Stillwall.Numerics;
+
+namespace Stillwall.Walls;
+
+/// <summary>What one state of a wall's bond comes to.</summary>
+/// <param name="FirstModeHz">First resonance, Hz.</param>
+/// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
+public sealed record WallCase(
+    [property: ComputedBy("thin-plate", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
+    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_loss_factor")] double? WallToConeDb);
+
+/// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>
+/// <param name="Panel">Which: <c>left</c>, <c>right</c>, <c>top</c>, <c>bottom</c>, <c>front</c> or <c>rear</c>.</param>
+/// <param name="WidthM">Clear span between supports along the first side, m.</param>
+/// <param name="HeightM">Clear span between supports along the second side, m.</param>
+/// <param name="Bonded">Layers that act as one.</param>
+/// <param name="Slipping">Layers that slip on one another.</param>
+/// <param name="CutCore">Strips between full-height struts; null where no strut cuts the core.</param>
+public sealed record WallPanelFigures(
+    string Panel,
+    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.braces")] double WidthM,
+    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.braces")] double HeightM,
+    WallCase Bonded,
+    WallCase Slipping,
+    WallCase? CutCore)
+{
+    /// <summary>The lowest first mode of the cases that apply, Hz.</summary>
+    /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
+    /// <returns>Frequency, Hz.</returns>
+    /// <remarks>
+    /// Model: least of bonded, slipping where it is not keyed, and cut core where struts cut it. Validity: any. Source: our choice. Accuracy: as the cases.
+    /// </remarks>
+    public double WorstFirstModeHz(bool keyed) => Applying(keyed).Min(c => c.FirstModeHz);
+
+    /// <summary>The loudest of the cases that apply, dB; null where it is unknown.</summary>
+    /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
+    /// <returns>Level difference, dB, or null.</returns>
+    /// <remarks>
+    /// Model: greatest of bonded, slipping where it is not keyed, and cut core where struts cut it. Validity: any. Source: our choice. Accuracy: as the cases.
+    /// </remarks>
+    public double? WorstWallToConeDb(bool keyed) => Applying(keyed).Max(c => c.WallToConeDb);
+
+    private IEnumerable<WallCase> Applying(bool keyed)
+    {
+        yield return Bonded;
+        if (!keyed)
+        {
+            yield return Slipping;
+        }
+
+        if (CutCore is not null)
+        {
+            yield return CutCore;
+        }
+    }
+}
+
+/// <summary>One panel to be looked at.</summary>
+/// <param name="Panel">Which.</param>
+/// <param name="WidthM">Clear width, m.</param>
+/// <param name="HeightM">Clear height, m.</param>
+/// <param name="Layers">Layers from the outside in.</param>
+/// <param name="StrutSpanM">Clear length of struts that cut the core over its full height, m; null where none do or their windows are at least half open.</param>
+public sealed record WallPanel(string Panel, double WidthM, double HeightM, IReadOnlyList<Layer> Layers, double? StrutSpanM = null);
+
+/// <summary>The cabinet's panels: resonance and sound of each, and of all together.</summary>
+public static class WallPanels
+{
+    /// <summary>Resonance and sound of one panel in every state of its bond.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="edges">How it is held; a real edge lies between the two, and walls that meet in a cast corner and bulge alike hold one another as if clamped.</param>
+    /// <param name="boxComplianceM3PerPa">Compliance of the enclosed air, m³/Pa, or null where it is unknown.</param>
+    /// <param name="crossoverHz">Crossover, Hz, or null where it is unknown.</param>
+    /// <returns>The figures.</returns>
+    /// <exception cref="ArgumentException">A figure out of range.</exception>
+    /// <remarks>
+    /// Model: <see cref="PanelModel"/>, <see cref="CutCore"/> and <see cref="WallSound"/>, loss factor from the layers. Validity: as those. Source: as those. Accuracy: as those.
+    /// </remarks>
+    public static WallPanelFigures Of(WallPanel panel, PanelEdges edges, double? boxComplianceM3PerPa, double? crossoverHz)
+    {
+        ArgumentNullException.ThrowIfNull(panel);
+        var solved = PanelModel.Solve(panel.Layers, panel.WidthM, panel.HeightM, edges);
+        var (bondedLoss, slippingLoss) = (Laminate.Bonded(panel.Layers).LossFactor, Laminate.Slipping(panel.Layers).LossFactor);
+        WallCase Case(PanelCase figures, double loss)
+        {
+            var motion = WallMotion.Of(figures, panel.WidthM * panel.HeightM, loss);
+            return new WallCase(motion.FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst([motion], box, cross).WallToConeDb : null);
+        }
+
+        return new WallPanelFigures(
+            panel.Panel, panel.WidthM, panel.HeightM, Case(solved.Bonded, bondedLoss), Case(solved.Slipping, slippingLoss),
+            panel.StrutSpanM is { } span ? Case(CutCore.Solve(panel.Layers, span, edges), slippingLoss) : null);
+    }
+
+    /// <summary>The worst sound of all panels together, each bonded or each slipping.</summary>
+    /// <param name="panels">The panels, at least one.</param>
+    /// <param name="edges">How they are held.</param>
+    /// <param name="bonded">Whether the layers act as one.</param>
+    /// <param name="boxComplianceM3PerPa">Compliance of the enclosed air, m³/Pa.</param>
+    /// <param name="crossoverHz">Crossover, Hz.</param>
+    /// <returns>The worst level and its frequency.</returns>
+    /// <exception cref="ArgumentException">No panels, or a figure out of range.</exception>
+    /// <remarks>
+    /// Model: <see cref="WallSound.Worst"/> over all panels. Validity: as that. Source: as that. Accuracy: as that.
+    /// </remarks>
+    public static WorstWallSound Total(IReadOnlyList<WallPanel> panels, PanelEdges edges, bool bonded, double boxComplianceM3PerPa, double crossoverHz)
+    {
+        ArgumentNullException.ThrowIfNull(panels);
+        var motions = panels.Select(p =>
+        {
+            var solved = PanelModel.Solve(p.Layers, p.WidthM, p.HeightM, edges);
+            var loss = bonded ? Laminate.Bonded(p.Layers).LossFactor : Laminate.Slipping(p.Layers).LossFactor;
+            return WallMotion.Of(bonded ? solved.Bonded : solved.Slipping, p.WidthM * p.HeightM, loss);
+        });
+        return WallSound.Worst([.. motions], boxComplianceM3PerPa, crossoverHz);
+    }
+}
