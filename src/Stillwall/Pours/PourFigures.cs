@@ -27,7 +27,7 @@ namespace Stillwall.Pours;
 /// <param name="DurationS">From the first water until the last bucket is empty, s; null where no bucket is stated.</param>
 /// <param name="Batches">The buckets, in order; null where no bucket is stated.</param>
 public sealed record PourFigures(
-    [property: ComputedBy("cavity", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.strut_pitch")] double CavityVolumeM3,
+    [property: ComputedBy("cavity-between-skins", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.strut_pitch")] double CavityVolumeM3,
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "limits.cast_reserve", "materials.cast.powder_per_water")] double PowderKg,
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "limits.cast_reserve", "materials.cast.powder_per_water")] double WaterKg,
     [property: ComputedBy("slurry", "materials.cast.mix", "materials.cast.powder_per_water")] double SlurryDensityKgM3,
