@@ -3,6 +3,7 @@ using Stillwall.Cabinets;
 using Stillwall.Neighbours;
 using Stillwall.Numerics;
 using Stillwall.Parts;
+using Stillwall.Pours;
 using Stillwall.Projects;
 using Stillwall.SupplyLists;
 using Stillwall.Walls;
@@ -22,7 +23,7 @@ namespace Stillwall.Appraisals;
 /// <param name="Quiet">The neighbour question.</param>
 /// <param name="Findings">Every finding, in the order of the job.</param>
 public sealed record Appraisal(
-    string Project, BoxFigures Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourPlan Pour, PrintTotals Print, Mass Mass,
+    string Project, BoxFigures Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourFigures Pour, PrintTotals Print, Mass Mass,
     IReadOnlyList<SupplyLine> Supplies, Cost Cost, Quiet Quiet, IReadOnlyList<Finding> Findings)
 {
     /// <summary>Appraises a project: figures, verdicts and the remedies of what does not hold.</summary>
@@ -61,47 +62,34 @@ public sealed record Appraisal(
 /// <param name="FreeWaterKg">Water that has to dry out of all that is mixed, kg.</param>
 /// <param name="WetInCabinetKg">Slurry in the cabinet, kg.</param>
 /// <param name="DryInCabinetKg">Set and dry cast in the cabinet, kg.</param>
-/// <param name="FormPressurePa">Pressure at the deepest point of a lift, Pa.</param>
+/// <param name="FormPressurePa">Pressure at the deepest point of the highest lift, Pa.</param>
 /// <param name="SkinBulgeM">Bulge of the worst bay, m.</param>
 /// <param name="LiftHeightM">Height of the highest lift, m.</param>
 /// <param name="AdiabaticPeakC">Peak temperature if no heat left, °C.</param>
 /// <param name="AdiabaticPeakRangeC">The same for the least and greatest published heat of setting, °C.</param>
 /// <param name="ExpectedPeakC">Peak temperature expected in the wall, °C.</param>
 /// <param name="DryOutLeastDays">Least time to dry with the rear open, days.</param>
-/// <param name="Seconds">From the first water to the end of the last pour, s.</param>
+/// <param name="DurationS">From the first water to the end of the last pour, s.</param>
 /// <param name="Batches">The batches in order.</param>
-public sealed record PourPlan(
-    [property: ComputedBy("cavity-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "cabinet.strut_pitch")] double? CavityVolumeM3,
-    [property: ComputedBy("mix-powder", "pour.cavity_volume_m3", "materials.cast.powder_per_water", "limits.cast_reserve")] double? PowderKg,
-    [property: ComputedBy("mix-water", "pour.powder_kg", "materials.cast.powder_per_water")] double? WaterKg,
-    [property: ComputedBy("slurry-density", "materials.cast.powder_per_water")] double? SlurryDensityKgM3,
-    [property: ComputedBy("wet-mass", "pour.powder_kg", "pour.water_kg")] double? WetMassKg,
-    [property: ComputedBy("dry-mass", "pour.powder_kg")] double? DryMassKg,
-    [property: ComputedBy("free-water", "pour.powder_kg", "pour.water_kg")] double? FreeWaterKg,
-    [property: ComputedBy("wet-mass", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
-    [property: ComputedBy("dry-mass", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double? DryInCabinetKg,
+public sealed record PourFigures(
+    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "cabinet.strut_pitch")] double? CavityVolumeM3,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "materials.cast.powder_per_water", "limits.cast_reserve")] double? PowderKg,
+    [property: ComputedBy("slurry", "pour.powder_kg", "materials.cast.powder_per_water")] double? WaterKg,
+    [property: ComputedBy("slurry", "materials.cast.mix", "materials.cast.powder_per_water")] double? SlurryDensityKgM3,
+    [property: ComputedBy("slurry", "pour.powder_kg", "pour.water_kg")] double? WetMassKg,
+    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double? DryMassKg,
+    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double? FreeWaterKg,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
+    [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double? DryInCabinetKg,
     [property: ComputedBy("form-pressure", "pour.slurry_density_kg_m3", "pour.lift_height_m")] double? FormPressurePa,
     [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin")] double? SkinBulgeM,
-    [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.core")] double? LiftHeightM,
-    [property: ComputedBy("adiabatic-peak", "materials.cast.powder_per_water", "brief.air.temperature")] double? AdiabaticPeakC,
-    [property: ComputedBy("adiabatic-peak", "materials.cast.powder_per_water", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
-    [property: ComputedBy("expected-peak", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double? ExpectedPeakC,
-    [property: ComputedBy("dry-out", "pour.free_water_kg")] double? DryOutLeastDays,
-    [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? Seconds,
+    [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.core", "limits.bulge")] double? LiftHeightM,
+    [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] double? AdiabaticPeakC,
+    [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
+    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double? ExpectedPeakC,
+    [property: ComputedBy("dry-out", "pour.free_water_kg", "cabinet.outside.width", "cabinet.outside.height")] double? DryOutLeastDays,
+    [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? DurationS,
     IReadOnlyList<PourBatch> Batches);
-
-/// <summary>One batch of the pour.</summary>
-/// <param name="PowderKg">Powder, kg.</param>
-/// <param name="WaterKg">Water, kg.</param>
-/// <param name="StartS">When its powder goes into the water, s from the first water.</param>
-/// <param name="PourByS">When it must be in the cabinet, s from the first water.</param>
-/// <param name="Lift">The lift it belongs to, from 1.</param>
-public sealed record PourBatch(
-    [property: ComputedBy("pour-clock", "pour.powder_kg")] double PowderKg,
-    [property: ComputedBy("pour-clock", "pour.water_kg")] double WaterKg,
-    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir")] double StartS,
-    [property: ComputedBy("pour-clock", "materials.cast.pot_life")] double PourByS,
-    [property: ComputedBy("pour-clock", "pour.lift_height_m")] int Lift);
 
 /// <summary>What the cabinet weighs.</summary>
 /// <param name="FinishedKg">Shells, dry cast, driver, fill and hardware, kg.</param>
@@ -110,7 +98,7 @@ public sealed record PourBatch(
 /// <param name="DryShellsAndCastKg">Shells and dry cast: what the scales must show before it is sealed, kg.</param>
 public sealed record Mass(
     [property: ComputedBy("finished-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg", "driver.mass", "cabinet.fill.mass")] double? FinishedKg,
-    [property: ComputedBy("wet-cabinet-mass", "mass.shells_kg", "pour.wet_in_cabinet_kg")] double? WetKg,
+    [property: ComputedBy("wet-mass", "mass.shells_kg", "pour.wet_in_cabinet_kg")] double? WetKg,
     [property: ComputedBy("part-mass", "parts[].mass_kg")] double? ShellsKg,
     [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? DryShellsAndCastKg);
 

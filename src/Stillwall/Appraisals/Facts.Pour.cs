@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using Stillwall.Pours;
 
 namespace Stillwall.Appraisals;
@@ -8,26 +9,35 @@ public sealed partial class Facts
     /// <summary>How deep the first lift buries the inner sleeve, m (our choice).</summary>
     public const double BuriedByFirstLiftM = 0.030;
 
-    private readonly Lazy<PourPlan> pour;
+    private const int MostLifts = 4;
+    private const double SecondsPerDay = 86400;
+
+    private readonly Lazy<PourFigures> pour;
 
     /// <summary>The pour plan.</summary>
-    public PourPlan Pour => pour.Value;
+    public PourFigures Pour => pour.Value;
 
-    /// <summary>How the mix is handled; null where mix, pot life or bucket is not known.</summary>
-    internal Handling? Handling => Project.Materials?.Cast is { BucketM3: { } bucket } cast && CastMix is { } mix
-        ? new Handling(bucket, cast.PotLifeS ?? mix.Times.PotLifeS, cast.SoakS, cast.StirS, cast.PourRateM3S, cast.People, mix.Times.FinalSetS)
+    /// <summary>The pour as a clock; null where something it needs is not known.</summary>
+    internal PourPlan? Clock => Geometry is { Sizes.Core: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
+        ? PourClock.Plan(new PourJob
+        {
+            Mix = mix,
+            CavityVolumeM3 = g.CavityM3,
+            ReserveRatio = Limits.CastReserve,
+            LiftShares = LiftShares(g),
+            BucketM3 = bucket,
+            SoakS = cast.SoakS,
+            StirS = cast.StirS,
+            PourRateM3S = cast.PourRateM3S,
+            People = cast.People,
+        })
         : null;
 
-    /// <summary>The pour as a clock; null where soaking and stirring leave no time, or something is not known.</summary>
-    internal PourClock? Clock => Handling is { } handling && LiftsM3 is { } lifts ? PourClock.Of(lifts, handling) : null;
-
-    /// <summary>Longest time from first water to last drop of one batch, s.</summary>
-    internal double LongestBatchS => Clock?.LongestBatchS ?? 0;
+    /// <summary>Pot life, as stated or as usual for the mix, s.</summary>
+    internal double PotLifeS => CastMix?.Times.PotLifeS ?? 0;
 
     /// <summary>Bending stress of the worst skin at a strut, Pa; null where it is not known.</summary>
-    internal double? SkinStressPa => Geometry is { Sizes.Core: > 0 } g && Pour.FormPressurePa is { } pressure
-        ? FormPressure.StressPa(pressure, g.Sleeve.ClearBay(g.Sizes.OuterSkin) * 1e-3, Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin) * 1e-3)
-        : null;
+    internal double? SkinStressPa => Geometry is { Sizes.Core: > 0 } g && Pour.FormPressurePa is { } pressure && Skin is not null ? Strip(g, pressure).StressPa : null;
 
     /// <summary>Weight that keeps the inner sleeve down until the first lift has set, kg; null where it is not known.</summary>
     internal double? HoldDownNeededKg
@@ -39,9 +49,9 @@ public sealed partial class Facts
                 return null;
             }
 
-            var outline = g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).ToRegion().AreaM2 - g.Front.OpeningM2;
+            var floor = g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).ToRegion().AreaM2 - g.Front.OpeningM2;
             var sleeve = Parts.Where(p => p.Name.StartsWith("inner sleeve", StringComparison.Ordinal) || p.Name == "front inner plate").Sum(p => p.MassKg ?? 0);
-            return FormPressure.HoldDownKg(density, outline * BuriedByFirstLiftM, sleeve);
+            return Math.Max(0, FormPressure.UpliftN(density, floor * BuriedByFirstLiftM, sleeve) / FormPressure.AtDepthPa(1, 1));
         }
     }
 
@@ -58,80 +68,65 @@ public sealed partial class Facts
     /// <summary>What stands between the project and the heat of setting.</summary>
     internal string MissingForHeat => CastMix is { Heat: null } ? "the heat of setting of this mix is not known" : MissingForPour;
 
-    // Slurry to mix for each lift, reserve counted. The first lift fills the front core and buries the inner sleeve; it must set before the rest presses on it.
-    private IReadOnlyList<double>? LiftsM3
+    private PourFigures ComputePour()
     {
-        get
+        if (Geometry is not { Sizes.Core: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio)
         {
-            if (Geometry is not { Sizes.Core: > 0 } g || CastMix is null)
-            {
-                return null;
-            }
-
-            var all = g.CavityM3 * (1 + Limits.CastReserve);
-            var heights = LiftHeightsM(g);
-            if (heights.Count == 1)
-            {
-                return [all];
-            }
-
-            var ring = g.Sleeve.CoreRingM2 * BuriedByFirstLiftM;
-            var first = Math.Min(0.8, (g.Front.CoreM2 * g.CoreM + ring) / g.CavityM3) * all;
-            return [first, all - first];
-        }
-    }
-
-    private static IReadOnlyList<double> LiftHeightsM(Cabinets.CabinetGeometry g)
-    {
-        var whole = g.OuterSleeveLengthM;
-        var first = g.CoreM + BuriedByFirstLiftM;
-        return whole <= 2 * first ? [whole] : [first, whole - first];
-    }
-
-    private PourPlan ComputePour()
-    {
-        if (Geometry is not { Sizes.Core: > 0 } g)
-        {
-            return new PourPlan(Geometry is null ? null : 0, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
-        }
-
-        if (CastMix is not { } mix || PowderPerWater is not { } ratio)
-        {
-            return new PourPlan(g.CavityM3, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
+            return new PourFigures(Geometry?.CavityM3, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
         }
 
         var air = Air.TemperatureC;
         var mixed = Mix.FromVolume(mix, g.CavityM3 * (1 + Limits.CastReserve), ratio, air);
         var inside = Mix.FromVolume(mix, g.CavityM3, ratio, air);
-        var lift = LiftHeightsM(g).Max();
-        var pressure = FormPressure.HeadPa(mixed.SlurryDensityKgM3, lift);
-        var perVolume = mixed.PowderKg / mixed.SlurryVolumeM3;
-        return new PourPlan(
+        double? lift = Skin is null ? null : LiftHeightsM(g).Max();
+        double? pressure = lift is { } head ? FormPressure.AtDepthPa(mixed.SlurryDensityKgM3, head) : null;
+        return new PourFigures(
             g.CavityM3, mixed.PowderKg, mixed.WaterKg, mixed.SlurryDensityKgM3, mixed.WetMassKg, mixed.DryMassKg, mixed.FreeWaterKg, inside.WetMassKg, inside.DryMassKg,
-            pressure, SkinBulgeM(g, pressure), lift, mixed.AdiabaticPeakC, mixed.AdiabaticPeakRangeC,
-            Skin is { } skin ? SettingHeat.Of(mix, mixed, g.CoreM, (g.Sizes.OuterSkin + g.Sizes.InnerSkin) * 1e-3, skin, air)?.ExpectedPeakC : null,
-            DryOut.LeastTimeS(inside.FreeWaterKg, g.Rear.CoreM2) / 86400, Clock?.Seconds,
-            Clock is { } clock
-                ? [.. clock.Batches.Select(b => new PourBatch(b.VolumeM3 * perVolume, b.VolumeM3 * perVolume / ratio, b.StartS, b.PourByS, b.Lift))]
-                : []);
+            pressure, pressure is { } p ? BulgeM(g, p) : null, lift, mixed.AdiabaticPeakC, mixed.AdiabaticPeakRangeC,
+            Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air)?.ExpectedPeakC : null,
+            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.CoreM2) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
+    }
+
+    // The first lift fills the front core and buries the inner sleeve; it must set before the rest presses on it. The rest goes in as few lifts as
+    // keep the bulge within its limit, four at most (our choice).
+    private IReadOnlyList<double> LiftHeightsM(CabinetGeometry g)
+    {
+        var whole = g.OuterSleeveLengthM;
+        var first = g.CoreM + BuriedByFirstLiftM;
+        if (whole <= 2 * first)
+        {
+            return [whole];
+        }
+
+        var density = Mix.FromPowder(CastMix!, 1, PowderPerWater!.Value).SlurryDensityKgM3;
+        var bears = Limits.BulgeM / BulgeM(g, FormPressure.AtDepthPa(density, 1));
+        var rest = Math.Min(MostLifts, FormPressure.Lifts(whole - first, Math.Max(0.001, bears)));
+        return [first, .. Enumerable.Repeat((whole - first) / rest, rest)];
+    }
+
+    private IReadOnlyList<double> LiftShares(CabinetGeometry g)
+    {
+        var heights = LiftHeightsM(g);
+        if (heights.Count == 1)
+        {
+            return [1];
+        }
+
+        var first = Math.Min(0.8, (g.Front.CoreM2 * g.CoreM + g.Sleeve.CoreRingM2 * BuriedByFirstLiftM) / g.CavityM3);
+        return [first, .. Enumerable.Repeat((1 - first) / (heights.Count - 1), heights.Count - 1)];
+    }
+
+    private BulgeFigures Strip(CabinetGeometry g, double pressurePa)
+    {
+        var bay = g.Sleeve.ClearBay(g.Sizes.OuterSkin) * 1e-3;
+        return SkinBulge.Skin(pressurePa, bay, g.Sleeve.StrutPitch * 1e-3, Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin) * 1e-3, Skin!.HotModulusPa, Skin.Poisson);
     }
 
     // The worst of both skins; an untied strut bends with its skin, its ends taken as supported, the softer bound.
-    private double? SkinBulgeM(Cabinets.CabinetGeometry g, double pressurePa)
+    private double BulgeM(CabinetGeometry g, double pressurePa)
     {
-        if (Skin is not { } skin)
-        {
-            return null;
-        }
-
-        var span = g.Sleeve.ClearBay(g.Sizes.OuterSkin) * 1e-3;
-        var strip = FormPressure.BulgeM(pressurePa, span, Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin) * 1e-3, skin.HotModulusPa, skin.Poisson);
-        if (g.Sizes.Tied)
-        {
-            return strip;
-        }
-
-        var (_, supported) = FormPressure.UntiedStrutM(pressurePa, g.Sleeve.StrutPitch * 1e-3, g.ClearDepthM, Math.Max(1.2, g.Sizes.OuterSkin) * 1e-3, g.CoreM, skin.HotModulusPa);
-        return strip + supported;
+        var strip = Strip(g, pressurePa).BulgeM;
+        var web = Math.Max(1.2, g.Sizes.OuterSkin) * 1e-3;
+        return g.Sizes.Tied ? strip : strip + SkinBulge.UntiedStrut(pressurePa, g.Sleeve.StrutPitch * 1e-3, g.ClearDepthM, web, g.CoreM, Skin!.HotModulusPa).SupportedM;
     }
 }

@@ -18,10 +18,10 @@ public sealed partial class Facts
     public CastMix? CastMix => CastMixes.Of(Project.Materials?.Cast);
 
     /// <summary>Powder for one of water, as stated or as usual for the mix.</summary>
-    public double? PowderPerWater => Project.Materials?.Cast?.PowderPerWater ?? CastMix?.PowderPerWaterRatio;
+    public double? PowderPerWater => CastMix?.PowderPerWaterRatio;
 
     /// <summary>Largest grain of the mix, m.</summary>
-    public double GrainM => Project.Materials?.Cast?.GrainM ?? CastMix?.GrainM ?? 0;
+    public double GrainM => CastMix?.GrainM ?? 0;
 
     /// <summary>The set core with what was measured; null where the mix is not stated.</summary>
     public CoreMaterial? Core => AssumedCore?.With(Project.Measured);

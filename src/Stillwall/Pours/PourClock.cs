@@ -1,79 +1,153 @@
+using Stillwall.Materials;
 using Stillwall.Numerics;
 
 namespace Stillwall.Pours;
 
-/// <summary>How the mix is handled.</summary>
-/// <param name="BucketM3">Volume of the bucket, m³, above 0.</param>
-/// <param name="PotLifeS">Time from the first water until the mix no longer pours, s, above 0.</param>
-/// <param name="SoakS">Time of soaking, s.</param>
-/// <param name="StirS">Time of stirring, s.</param>
-/// <param name="PourRateM3S">How fast it is poured, m³/s, above 0.</param>
-/// <param name="People">People at the pour, at least 1; from two on the next batch is mixed while the last is poured.</param>
-/// <param name="FinalSetS">When a lift has set, s from its last water.</param>
-public sealed record Handling(double BucketM3, double PotLifeS, double SoakS, double StirS, double PourRateM3S, int People, double FinalSetS)
+/// <summary>What is to be poured, and by whom.</summary>
+public sealed record PourJob
 {
-    /// <summary>Share of a bucket that can be stirred without spilling (our choice).</summary>
-    public const double UsableBucket = 0.8;
+    /// <summary>Kind of mix, with its ratio and times.</summary>
+    public required CastMix Mix { get; init; }
 
-    /// <summary>Greatest volume of one batch, m³: what the bucket holds and what is poured within the pot life; 0 where soaking and stirring take it all.</summary>
-    public double GreatestBatchM3 => Math.Max(0, Math.Min(BucketM3 * UsableBucket, (PotLifeS - SoakS - StirS) * PourRateM3S));
+    /// <summary>Volume of the cavity, m³.</summary>
+    public required double CavityVolumeM3 { get; init; }
+
+    /// <summary>Cast mixed beyond the cavity, as a ratio.</summary>
+    public double ReserveRatio { get; init; } = 0.10;
+
+    /// <summary>Shares of the cavity that the lifts fill, from the bottom; they add up to one.</summary>
+    public IReadOnlyList<double> LiftShares { get; init; } = [1];
+
+    /// <summary>Volume of the mixing bucket, m³.</summary>
+    public required double BucketM3 { get; init; }
+
+    /// <summary>Time the powder soaks, s.</summary>
+    public double SoakS { get; init; } = 120;
+
+    /// <summary>Time of stirring, s.</summary>
+    public double StirS { get; init; } = 60;
+
+    /// <summary>How fast it is poured, m³/s.</summary>
+    public double PourRateM3S { get; init; } = 2e-3 / 60;
+
+    /// <summary>People at the pour.</summary>
+    public int People { get; init; } = 1;
 }
 
-/// <summary>One batch with its clock.</summary>
-/// <param name="VolumeM3">Volume of slurry, m³.</param>
-/// <param name="Lift">The lift it belongs to, from 1.</param>
-/// <param name="StartS">When its powder goes into the water, s from the first water.</param>
-/// <param name="PourStartS">When pouring begins, s.</param>
-/// <param name="PourEndS">When pouring ends, s.</param>
+/// <summary>One bucket of the pour, on the clock of the first water.</summary>
+/// <param name="PowderKg">Powder, kg.</param>
+/// <param name="WaterKg">Water, kg.</param>
+/// <param name="StartS">When powder goes into the water, s.</param>
 /// <param name="PourByS">When its pot life ends, s.</param>
-public sealed record TimedBatch(double VolumeM3, int Lift, double StartS, double PourStartS, double PourEndS, double PourByS);
+/// <param name="Lift">Lift that it belongs to, from 1.</param>
+/// <param name="VolumeM3">Slurry, m³.</param>
+/// <param name="PourStartS">When pouring begins, s.</param>
+/// <param name="PourEndS">When the bucket is empty, s.</param>
+public sealed record PourBatch(
+    [property: ComputedBy("pour-batches", "pour.powder_kg", "materials.cast.bucket", "materials.cast.pot_life")] double PowderKg,
+    [property: ComputedBy("pour-batches", "pour.water_kg", "materials.cast.bucket", "materials.cast.pot_life")] double WaterKg,
+    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.people")] double StartS,
+    [property: ComputedBy("pour-clock", "materials.cast.pot_life")] double PourByS,
+    [property: ComputedBy("pour-clock", "pour.lift_height_m")] int Lift,
+    [property: ComputedBy("pour-batches", "pour.cavity_volume_m3", "materials.cast.bucket")] double VolumeM3,
+    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir")] double PourStartS,
+    [property: ComputedBy("pour-clock", "materials.cast.pour_rate")] double PourEndS);
 
-/// <summary>The pour as a clock.</summary>
-/// <param name="Batches">The batches in order.</param>
-/// <param name="LongestGapS">Longest pause between two pours of one lift, s; 0 where every lift is one batch.</param>
-/// <param name="Seconds">End of the last pour, s from the first water.</param>
-public sealed record PourClock(IReadOnlyList<TimedBatch> Batches, double LongestGapS, double Seconds)
+/// <summary>The whole pour on a clock.</summary>
+/// <param name="Batches">The buckets, in order.</param>
+/// <param name="MixedVolumeM3">Slurry that is mixed in all, m³.</param>
+/// <param name="LongestBatchS">Longest time from a bucket's first water until it is empty, s.</param>
+/// <param name="LongestGapS">Longest pause between two buckets of one lift, s; 0 where each lift is one bucket.</param>
+/// <param name="DurationS">From the first water until the last bucket is empty, s.</param>
+/// <param name="KeepsPotLife">Whether every bucket is empty within its pot life.</param>
+/// <param name="ReserveFillsTestBar">Whether the reserve is enough to fill the test bar from the last bucket.</param>
+public sealed record PourPlan(
+    IReadOnlyList<PourBatch> Batches,
+    [property: ComputedBy("pour-batches", "pour.cavity_volume_m3", "limits.cast_reserve")] double MixedVolumeM3,
+    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.bucket")] double LongestBatchS,
+    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.people")] double LongestGapS,
+    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.people")] double DurationS,
+    bool KeepsPotLife,
+    bool ReserveFillsTestBar);
+
+/// <summary>Divides a pour into buckets and lifts and puts them on a clock.</summary>
+public static class PourClock
 {
-    /// <summary>Longest time from the first water to the last drop of one batch, s.</summary>
-    public double LongestBatchS => Batches.Count == 0 ? 0 : Batches.Max(b => b.PourEndS - b.StartS);
+    /// <summary>Volume of the test bar, 160 × 40 × 20 mm, m³.</summary>
+    public const double TestBarVolumeM3 = 0.160 * 0.040 * 0.020;
 
-    /// <summary>Sets out the batches of a pour.</summary>
-    /// <param name="liftVolumesM3">Volume of slurry to mix for each lift, reserve counted, m³, each above 0.</param>
-    /// <param name="handling">How the mix is handled.</param>
-    /// <returns>The clock; null where soaking and stirring leave no time to pour.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
+    /// <summary>Share of a bucket that can be stirred without loss (our choice).</summary>
+    public const double UsableBucketRatio = 0.8;
+
+    // Buckets of less than a hundredth of what fits are no plan: the pot life is then as good as over when stirring ends.
+    private const double LeastBatchRatio = 0.01;
+
+    /// <summary>The pour on a clock.</summary>
+    /// <param name="job">What is to be poured, and by whom.</param>
+    /// <returns>Buckets with their times; <see cref="PourPlan.KeepsPotLife"/> is false where soak and stir leave no time to pour, the buckets then being as large as they hold.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value out of range, or lift shares that do not add up to one.</exception>
     /// <remarks>
-    /// Model: each lift in equal batches, as few as bucket and pot life allow; alone, a batch is mixed after the last is poured, with two people while it is
-    /// poured; a lift waits until the one below has set. Validity: steady work. Source: common practice, no source. Accuracy: a plan, not a promise.
+    /// Model: mixed = cavity × (1 + reserve), the test bar coming out of the reserve; in each lift the fewest equal buckets of at most 0.8 of the bucket's volume and of what is poured within pot life − soak − stir.
+    /// One person mixes, then pours; from two on the next bucket is mixed while one is poured, one mixer for all. The next lift starts when the last bucket of the one before has reached its final set, and not within its pot life.
+    /// Validity: steady pouring. Source: common practice, no source; bucket share and overlap are our choice. Accuracy: as good as pot life and pour rate are known.
     /// </remarks>
-    public static PourClock? Of(IReadOnlyList<double> liftVolumesM3, Handling handling)
+    public static PourPlan Plan(PourJob job)
     {
-        ArgumentNullException.ThrowIfNull(liftVolumesM3);
-        ArgumentNullException.ThrowIfNull(handling);
-        var greatest = handling.GreatestBatchM3;
-        if (greatest <= 0)
+        ArgumentNullException.ThrowIfNull(job);
+        Check(job);
+        var mixed = job.CavityVolumeM3 * (1 + job.ReserveRatio);
+        var figures = Pours.Mix.FromVolume(job.Mix, mixed, job.Mix.PowderPerWaterRatio);
+        var mixing = job.SoakS + job.StirS;
+        var bucket = UsableBucketRatio * job.BucketM3;
+        var inTime = job.PourRateM3S * (job.Mix.Times.PotLifeS - mixing);
+        var greatest = inTime > LeastBatchRatio * bucket ? Math.Min(bucket, inTime) : bucket;
+        var batches = new List<PourBatch>();
+        var gap = 0.0;
+        for (var lift = 0; lift < job.LiftShares.Count; lift++)
         {
-            return null;
-        }
-
-        var batches = new List<TimedBatch>();
-        var (time, gap) = (0.0, 0.0);
-        for (var lift = 0; lift < liftVolumesM3.Count; lift++)
-        {
-            Require.Positive(liftVolumesM3[lift], "volume of a lift");
-            var count = (int)Math.Ceiling(liftVolumesM3[lift] / greatest - 1e-9);
-            var volume = liftVolumesM3[lift] / count;
+            var volume = mixed * job.LiftShares[lift];
+            var count = (int)Math.Ceiling(volume / greatest - 1e-9);
             for (var i = 0; i < count; i++)
             {
-                var start = i == 0 ? time : handling.People > 1 ? Math.Max(batches[^1].PourStartS, batches[^1].PourEndS - handling.SoakS - handling.StirS) : batches[^1].PourEndS;
-                var pour = start + handling.SoakS + handling.StirS;
-                gap = i == 0 ? gap : Math.Max(gap, pour - batches[^1].PourEndS);
-                batches.Add(new TimedBatch(volume, lift + 1, start, pour, pour + volume / handling.PourRateM3S, start + handling.PotLifeS));
+                var batch = Batch(job, figures, volume / count / mixed, lift, batches.Count == 0 ? null : batches[^1]);
+                gap = i > 0 ? Math.Max(gap, batch.PourStartS - batches[^1].PourEndS) : gap;
+                batches.Add(batch);
             }
-
-            time = batches[^1].StartS + handling.FinalSetS;
         }
 
-        return new PourClock(batches, gap, batches.Count == 0 ? 0 : batches[^1].PourEndS);
+        var longest = batches.Max(b => b.PourEndS - b.StartS);
+        return new PourPlan(
+            batches, mixed, longest, gap, batches[^1].PourEndS, longest <= job.Mix.Times.PotLifeS * (1 + 1e-9), job.CavityVolumeM3 * job.ReserveRatio >= TestBarVolumeM3);
+    }
+
+    private static PourBatch Batch(PourJob job, MixFigures all, double share, int lift, PourBatch? before)
+    {
+        var (mixing, volume, times) = (job.SoakS + job.StirS, share * all.SlurryVolumeM3, job.Mix.Times);
+        var start = before switch
+        {
+            null => 0,
+            _ when before.Lift != lift + 1 => Math.Max(before.PourEndS, before.StartS + Math.Max(times.FinalSetS, times.PotLifeS)),
+            _ when job.People == 1 => before.PourEndS,
+            _ => Math.Max(before.PourStartS, before.PourEndS - mixing),
+        };
+        var pour = start + mixing;
+        return new PourBatch(share * all.PowderKg, share * all.WaterKg, start, start + times.PotLifeS, lift + 1, volume, pour, pour + volume / job.PourRateM3S);
+    }
+
+    private static void Check(PourJob job)
+    {
+        Require.Positive(job.CavityVolumeM3);
+        Require.NotNegative(job.ReserveRatio);
+        Require.Positive(job.BucketM3);
+        Require.NotNegative(job.SoakS);
+        Require.NotNegative(job.StirS);
+        Require.Positive(job.PourRateM3S);
+        Require.Within(job.People, 1, 100, nameof(job.People));
+        foreach (var share in job.LiftShares)
+        {
+            Require.Positive(share);
+        }
+
+        Require.Within(job.LiftShares.Sum(), 1 - 1e-9, 1 + 1e-9, "sum of the lifts' shares");
     }
 }

@@ -6,7 +6,7 @@ namespace Stillwall.Walls;
 /// <param name="FirstModeHz">First resonance, Hz.</param>
 /// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
 public sealed record WallCase(
-    [property: ComputedBy("thin-plate", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
+    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
     [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_loss_factor")] double? WallToConeDb);
 
 /// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>

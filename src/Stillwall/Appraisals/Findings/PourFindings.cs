@@ -55,35 +55,16 @@ internal static class PourFindings
                 : Unknown("kg", $"{because}; materials.cast.hold_down is not stated") with { Remedy = $"lay {f.Show.Mass(Math.Ceiling(needed * 11) / 10)} on it until the first lift has set" };
     }
 
-    private static Judgement PotLife(Facts f)
-    {
-        if (f.Handling is not { } handling)
-        {
-            return Unknown("s", f.MissingForPour);
-        }
+    private static Judgement PotLife(Facts f) => f.Clock is { } clock
+        ? AtMost(clock.LongestBatchS, f.PotLifeS, "s", Nearness.Tenth,
+            $"the longest of {clock.Batches.Count} batches is poured {Show.Time(clock.LongestBatchS)} after its first water; the pot life is {Show.Time(f.PotLifeS)}")
+        : Unknown("s", f.MissingForPour);
 
-        if (f.Clock is not { } clock)
-        {
-            return AtMost(handling.SoakS + handling.StirS, handling.PotLifeS, "s", Nearness.Tenth, $"soaking and stirring take {Show.Time(handling.SoakS + handling.StirS)} of a pot life of {Show.Time(handling.PotLifeS)}: nothing is left to pour")
-                with
-            { Verdict = Verdict.Fails, Margin = Math.Min(0, handling.PotLifeS - handling.SoakS - handling.StirS) };
-        }
-
-        var longest = f.LongestBatchS;
-        return AtMost(longest, handling.PotLifeS, "s", Nearness.Tenth, $"the longest of {clock.Batches.Count} batches is poured {Show.Time(longest)} after its first water; the pot life is {Show.Time(handling.PotLifeS)}");
-    }
-
-    private static Judgement ColdJoint(Facts f)
-    {
-        if (f.Handling is not { } handling || f.Clock is not { } clock)
-        {
-            return Unknown("s", f.MissingForPour);
-        }
-
-        return AtMost(clock.LongestGapS, handling.PotLifeS, "s", Nearness.Tenth, clock.LongestGapS > 0
-            ? $"the longest pause within a lift is {Show.Time(clock.LongestGapS)}; past the pot life of {Show.Time(handling.PotLifeS)} the lift has a cold joint"
-            : "every lift is one batch, so there is no pause within a lift");
-    }
+    private static Judgement ColdJoint(Facts f) => f.Clock is { } clock
+        ? AtMost(clock.LongestGapS, f.PotLifeS, "s", Nearness.Tenth, clock.LongestGapS > 0
+            ? $"the longest pause within a lift is {Show.Time(clock.LongestGapS)}; past the pot life of {Show.Time(f.PotLifeS)} the lift has a cold joint"
+            : "every lift is one batch, so there is no pause within a lift")
+        : Unknown("s", f.MissingForPour);
 
     private static Judgement Powder(Facts f)
     {
@@ -121,7 +102,7 @@ internal static class PourFindings
             return Unknown("m", "materials.cast.mix");
         }
 
-        var limit = Math.Max(f.Limits.PassageM, 4 * f.GrainM);
+        var limit = Math.Max(f.Limits.PassageM, Pours.Flow.GrainFactor * f.GrainM);
         return AtLeast(geometry.PassageM, limit, "m", Nearness.Tenth,
             $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another ({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix wants {f.Show.Length(limit)}");
     }

@@ -1,0 +1,55 @@
+namespace Stillwall.Appraisals.Formulas;
+
+/// <summary>Formulas of the pour.</summary>
+internal static class PourFormulas
+{
+    /// <summary>Every formula of the stage.</summary>
+    internal static IReadOnlyList<Formula> All { get; } =
+    [
+        new("cavity-between-skins", "Cavity between the skins", "volume between outer and inner shell less struts and keys", "geometry of the parts", "exact for the geometry"),
+        new("slurry", "Slurry of powder and water", "volume = powder/ρp + water/998; density = (powder + water)/volume", "mass and volume balance, no air stirred in", "1 %, from stirred-in air"),
+        new(
+            "stoichiometry",
+            "Dry mass and free water",
+            "dry = powder + min(water, bound · powder); free = water − bound water; 0.1862 kg per kg of hemihydrate",
+            "molar masses 145.149 and 172.171 g/mol",
+            "± 3 % for the powder's purity"),
+        new("dry-density", "Dry density", "dry mass/slurry volume: the volume is fixed at mixing", "mass balance", "2 % of a transcribed table"),
+        new("porosity", "Porosity", "1 − dry density/density of the set solid", "mass balance; gypsum 2320 kg/m³", "0.01"),
+        new(
+            "adiabatic-peak",
+            "Temperature without any loss",
+            "air + powder · heat/(dry · c + free water · 4180)",
+            "formation enthalpies of hemihydrate, gypsum and water: 112 to 133 kJ/kg, 122.5 expected; specific heat of gypsum 1080 J/(kg·K)",
+            "± 9 % of the rise"),
+        new(
+            "setting-heat",
+            "Expected temperature of the setting wall",
+            "air + (q/U)(1 − e^(−UΔt/C)), even release from initial set to end of heat, loss at the outer skin 8 W/(m²·K)",
+            "lumped heat balance, Incropera, Fundamentals of Heat and Mass Transfer, chapter 5 (from memory); even release our choice",
+            "1.5 K of a one-dimensional wall, and the band of the heat"),
+        new("form-pressure", "Form pressure", "ρ · g · height of the lift", "ACI 347, liquid head", "upper bound"),
+        new(
+            "lift-height",
+            "Height of a lift",
+            "cavity height over the fewest lifts whose head keeps the bulge within its limit, none under 30 mm",
+            "our choice",
+            "as the bulge"),
+        new("skin-bulge", "Bulge of a skin between struts", "p · s⁴/(384 D), hot modulus", "elementary beam theory", "exact for its model; the hot modulus is our choice"),
+        new("skin-stress", "Bending stress of a skin at the struts", "p · s²/(2 t²)", "elementary beam theory", "exact for its model"),
+        new("tie-load", "Pull on a strut that ties the skins", "p × pitch", "balance of forces", "exact for its model"),
+        new("strut-bulge", "Bend of an untied strut", "p · pitch · L⁴/(384 E I), five times as much with ends that turn", "elementary beam theory", "the two ends bracket the truth"),
+        new(
+            "pour-batches",
+            "Division into buckets",
+            "fewest equal buckets in each lift, each at most 0.8 of the bucket and pour rate × (pot life − soak − stir)",
+            "common practice, no source; 0.8 is our choice",
+            "as pot life and pour rate are known"),
+        new(
+            "pour-clock",
+            "The pour on a clock",
+            "start + soak + stir + volume/rate; the next lift starts at the final set of the one before",
+            "common practice, no source; from two people on the next bucket is mixed while one is poured, our choice",
+            "as pot life and pour rate are known"),
+    ];
+}

@@ -1,0 +1,84 @@
+using CsCheck;
+using Stillwall.Materials;
+using Stillwall.Pours;
+
+namespace Stillwall.Tests.Pours;
+
+public class SettingHeatTests
+{
+    [Theory]
+    [InlineData(0.008)]
+    [InlineData(0.012)]
+    [InlineData(0.020)]
+    public void The_lump_agrees_with_a_wall_in_slices(double coreM)
+    {
+        var mix = CastMixes.Plaster;
+        var poured = Mix.FromPowder(mix, 1, 1.5);
+        var lump = SettingHeat.Expected(mix, poured, coreM, SkinMaterials.Petg, 0.002, 0.002, 20)!;
+        Assert.Equal(Slices(mix, poured, coreM, SkinMaterials.Petg, 0.002), lump.ExpectedPeakC, 1.5);
+    }
+
+    [Fact]
+    public void The_expected_peak_lies_between_the_room_and_the_peak_without_loss()
+    {
+        Gen.Select(Gen.Double[0.004, 0.03], Gen.Double[0.001, 0.004], Gen.Double[1.2, 2.5], Gen.Double[5, 30]).Sample((core, skin, ratio, air) =>
+        {
+            var poured = Mix.FromPowder(CastMixes.Plaster, 1, ratio, air);
+            var warm = SettingHeat.Expected(CastMixes.Plaster, poured, core, SkinMaterials.Pla, skin, skin, air)!.ExpectedPeakC;
+            Assert.InRange(warm, air, poured.AdiabaticPeakC!.Value);
+            Assert.True(SettingHeat.Expected(CastMixes.Plaster, poured, core * 1.2, SkinMaterials.Pla, skin, skin, air)!.ExpectedPeakC > warm);
+        });
+    }
+
+    [Fact]
+    public void A_very_thick_wall_keeps_all_its_heat()
+    {
+        var poured = Mix.FromPowder(CastMixes.Plaster, 1, 1.5);
+        Assert.Equal(poured.AdiabaticPeakC!.Value, SettingHeat.Expected(CastMixes.Plaster, poured, 5, SkinMaterials.Petg, 0.002, 0.002, 20)!.ExpectedPeakC, 0.1);
+    }
+
+    [Fact]
+    public void The_heat_of_grout_comes_over_days_and_hardly_warms_a_wall()
+    {
+        var poured = Mix.FromPowder(CastMixes.CementGrout, 1, 4);
+        var heat = SettingHeat.Expected(CastMixes.CementGrout, poured, 0.012, SkinMaterials.Petg, 0.002, 0.002, 20)!;
+        Assert.InRange(heat.ExpectedPeakC, 20, 30);
+        Assert.True(poured.AdiabaticPeakC > 70);
+    }
+
+    [Fact]
+    public void Unknown_heat_gives_no_peak() =>
+        Assert.Null(SettingHeat.Expected(CastMixes.Plaster with { Heat = null }, Mix.FromPowder(CastMixes.Plaster, 1, 1.5), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20));
+
+    // A second method: outer skin, cast and inner skin cut into slices, explicit steps of time, still air of 8 W/(m²·K) outside and nothing inside.
+    private static double Slices(CastMix mix, MixFigures poured, double coreM, SkinMaterial skin, double skinM)
+    {
+        const int InSkin = 4, InCore = 24;
+        const double Step = 0.02;
+        var castHeat = (poured.DryMassKg * mix.Thermal.SpecificHeatJKgK + poured.FreeWaterKg * 4180) / poured.SlurryVolumeM3;
+        var plastic = (Size: skinM / InSkin, Heat: skin.DensityKgM3 * skin.SpecificHeatJKgK, Conducts: skin.ConductivityWMK, Source: 0.0);
+        var power = poured.PowderKg * mix.Heat!.HeatJKg / poured.SlurryVolumeM3 / (mix.Times.HeatEndS - mix.Times.InitialSetS);
+        var cast = (Size: coreM / InCore, Heat: castHeat, Conducts: mix.Thermal.ConductivityWMK, Source: power);
+        var cells = Enumerable.Repeat(plastic, InSkin).Concat(Enumerable.Repeat(cast, InCore)).Concat(Enumerable.Repeat(plastic, InSkin)).ToArray();
+        var warm = Enumerable.Repeat(20.0, cells.Length).ToArray();
+        var flow = new double[cells.Length + 1];
+        var peak = 20.0;
+        for (var t = 0.0; t < mix.Times.HeatEndS - mix.Times.InitialSetS; t += Step)
+        {
+            flow[0] = (20 - warm[0]) / (1.0 / 8 + cells[0].Size / 2 / cells[0].Conducts);
+            for (var i = 1; i < cells.Length; i++)
+            {
+                flow[i] = (warm[i - 1] - warm[i]) / (cells[i - 1].Size / 2 / cells[i - 1].Conducts + cells[i].Size / 2 / cells[i].Conducts);
+            }
+
+            for (var i = 0; i < cells.Length; i++)
+            {
+                warm[i] += Step * (cells[i].Source + (flow[i] - flow[i + 1]) / cells[i].Size) / cells[i].Heat;
+            }
+
+            peak = Math.Max(peak, warm.Max());
+        }
+
+        return peak;
+    }
+}
