@@ -18,7 +18,7 @@ internal static class DemoProject
         Drivers = "drivers.csv",
         Driver = new DriverChoice("Dunlin 8", null),
         Cabinet = Cabinet,
-        Materials = new Projects.Materials
+        Materials = new Stillwall.Projects.Materials
         {
             Skin = "petg",
             Cast = new Cast { Mix = "plaster", PowderPerWater = 1.5, PotLifeS = 600, BucketM3 = 0.005, SoakS = 120, StirS = 60, PourRateM3S = 2e-3 / 60, People = 1, HoldDownKg = 4 },
