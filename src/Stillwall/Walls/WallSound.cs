@@ -16,6 +16,7 @@ public sealed record WallMotion(double VolumePerPressureM3PerPa, double FirstMod
     /// <param name="lossFactor">Loss factor.</param>
     /// <returns>The motion.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Area or loss factor is not positive.</exception>
+    /// <remarks>Model: area × mean deflection, first mode. Validity: small deflections. Source: elementary. Accuracy: as the panel.</remarks>
     public static WallMotion Of(PanelCase panel, double areaM2, double lossFactor)
     {
         ArgumentNullException.ThrowIfNull(panel);

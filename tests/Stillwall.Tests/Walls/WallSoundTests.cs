@@ -77,10 +77,11 @@ public class WallSoundTests
     [Fact]
     public void A_strip_is_the_limit_of_a_long_panel()
     {
-        var panel = PanelModel.Solve(Wall, 0.1, 0.8, PanelEdges.Clamped).Slipping;
-        var strip = CutCore.Solve(Wall, 0.1, PanelEdges.Clamped);
+        Layer[] thin = [.. Wall.Select(l => l with { ThicknessM = l.ThicknessM / 8 })];
+        var panel = PanelModel.Solve(thin, 0.1, 0.8, PanelEdges.Clamped).Slipping;
+        var strip = CutCore.Solve(thin, 0.1, PanelEdges.Clamped);
         Assert.Equal(strip.ModesHz[0], panel.ModesHz[0], 0.02 * strip.ModesHz[0]);
-        Assert.Equal(strip.CentreDeflectionMPerPa, panel.CentreDeflectionMPerPa, 0.01 * strip.CentreDeflectionMPerPa);
+        Assert.Equal(strip.CentreDeflectionMPerPa, panel.CentreDeflectionMPerPa, 0.02 * strip.CentreDeflectionMPerPa);
     }
 
     [Fact]
