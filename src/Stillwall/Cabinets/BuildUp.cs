@@ -37,6 +37,9 @@ public static class BuildUp
     /// <summary>Height of a key, mm; a quarter of a thin core.</summary>
     public const double KeyHeight = 2.8;
 
+    /// <summary>Radius of the inner skin at a corner below which it has no keys there, mm.</summary>
+    public const double TightCorner = 15;
+
     /// <summary>Clear wall for each key near an end, mm.</summary>
     public const double KeySpacingAtEnds = 12.5;
 
@@ -51,6 +54,9 @@ public static class BuildUp
 
     /// <summary>Thickness of the collar round the terminal's opening, mm.</summary>
     public const double TerminalCollar = 2;
+
+    /// <summary>Plate left between an opening in the rear and the side walls, mm.</summary>
+    public const double OpeningRoom = 10;
 
     /// <summary>Diameter of the boss that takes a threaded insert, mm.</summary>
     public const double Boss = 10;

@@ -33,13 +33,15 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     /// <summary>Draws the rear: the terminal's opening with its collar, the pour opening in the outer plate alone, posts.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The section.</returns>
-    /// <remarks>Source: our choice of collar, posts and places: terminal a quarter of the height above the bottom, pour opening as far below the top.</remarks>
+    /// <remarks>Source: our choice of collar, posts and places: terminal a quarter up the inside, or as low as its opening allows, pour opening as far below the top.</remarks>
     public static PlateSection Rear(CabinetSizes sizes)
     {
         ArgumentNullException.ThrowIfNull(sizes);
-        var terminal = new Circle(sizes.Width / 2, sizes.Height / 4, sizes.Terminal);
+        var inside = sizes.Height - 2 * sizes.Wall;
+        var up = sizes.Wall + Math.Min(inside / 2, Math.Max(inside / 4, sizes.Terminal / 2 + BuildUp.OpeningRoom));
+        var terminal = new Circle(sizes.Width / 2, up, sizes.Terminal);
         var collar = terminal with { Diameter = sizes.Terminal > 0 ? sizes.Terminal + 2 * BuildUp.TerminalCollar : 0 };
-        var pour = new Circle(sizes.Width / 2, sizes.Height * 3 / 4, sizes.Core > 0 ? sizes.Pour : 0);
+        var pour = new Circle(sizes.Width / 2, sizes.Height - up, sizes.Core > 0 ? sizes.Pour : 0);
         return Of(sizes, [terminal], [collar], [pour]);
     }
 

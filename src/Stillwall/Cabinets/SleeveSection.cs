@@ -101,8 +101,9 @@ internal sealed class WallPen(RoundedFrame path, double core, Lazy<Region> ring)
     internal Region Key(double at, bool onOuter)
     {
         var (foot, head, height) = (BuildUp.KeyFoot / 2, BuildUp.KeyHead / 2, BuildUp.KeyHeightIn(core));
-        var sharp = path.Radius < core / 2 + head;
-        return sharp && path.At(at).ToCorner < core / 2 + BuildUp.KeyHead
+        // Round a tight corner the keys of the inner skin crowd one another and the slots; those of the outer skin only at a sharp one.
+        var tight = onOuter ? path.Radius < core / 2 + head : path.Radius - core / 2 < BuildUp.TightCorner;
+        return tight && path.At(at).ToCorner < (onOuter ? core / 2 : Math.Max(0, core / 2 - path.Radius) + BuildUp.HeadWidth) + BuildUp.KeyHead
             ? Region.Empty
             : onOuter ? Piece(at, [(-head, core - height), (head, core - height), (foot, core), (-foot, core)])
             : Piece(at, [(-foot, 0), (foot, 0), (head, height), (-head, height)]);

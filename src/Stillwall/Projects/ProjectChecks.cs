@@ -14,6 +14,7 @@ public static class ProjectChecks
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsStated),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsLeaveRoom),
         new(["cabinet.outside"], CornersFit),
+        new(["cabinet.core", "cabinet.strut_pitch"], StrutsApart),
         new([], FillOneWay),
         new(["cabinet.leak"], LeakOneWay),
         new(["cabinet.port"], PortWhole),
@@ -107,6 +108,22 @@ public static class ProjectChecks
         {
             yield return ("cabinet.outside.corner_radius",
                 $"{Length(outside.CornerRadiusM)} is more than half the smaller of width and height; 0 mm to {Length(Math.Min(outside.WidthM, outside.HeightM) / 2)}");
+        }
+    }
+
+    // Closer struts would run into one another at the corners, where the inner skin is shorter than the outer (our choice, found by drawing).
+    private static IEnumerable<(string, string)> StrutsApart(Project project)
+    {
+        const double leastPitchPerCore = 1.6, leastTiedM = 0.024, tiedCoreM = 0.008;
+        if (project.Cabinet is not { Outside: not null, CoreM: > 0 and { } coreM } cabinet)
+        {
+            yield break;
+        }
+
+        var leastM = Math.Max(leastPitchPerCore * coreM, coreM >= tiedCoreM ? leastTiedM : 0);
+        if (cabinet.StrutPitchM < leastM)
+        {
+            yield return ("cabinet.strut_pitch", $"{Length(cabinet.StrutPitchM)} is too close for a core of {Length(coreM)}; at least {Length(leastM)}");
         }
     }
 

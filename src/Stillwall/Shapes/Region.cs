@@ -123,6 +123,15 @@ public sealed class Region
     public bool Contains(double x, double y) =>
         geometry.Covers(Factory.CreatePoint(new Coordinate(x * MicrometresPerMillimetre, y * MicrometresPerMillimetre)));
 
+    /// <summary>Whether the boxes round two regions touch: a quick look before an overlay.</summary>
+    /// <param name="other">The other region.</param>
+    /// <returns>False where the regions certainly have nothing in common.</returns>
+    public bool MayTouch(Region other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return geometry.EnvelopeInternal.Intersects(other.geometry.EnvelopeInternal);
+    }
+
     private Region Overlay(Region other, SpatialFunction operation)
     {
         ArgumentNullException.ThrowIfNull(other);

@@ -38,6 +38,16 @@ public class ProjectChecksTests
     public void A_corner_is_at_most_a_half_round(double radiusM, bool fits) =>
         Assert.Equal(fits ? [] : ["cabinet.outside.corner_radius"], Faults(Sound with { Outside = Sound.Outside! with { CornerRadiusM = radiusM } }));
 
+    // Struts 1.6 times the core apart, and 24 mm where their heads need room.
+    [Theory]
+    [InlineData(0.012, 0.024, true)]
+    [InlineData(0.012, 0.0239, false)]
+    [InlineData(0.020, 0.032, true)]
+    [InlineData(0.020, 0.0319, false)]
+    [InlineData(0.004, 0.012, true)]
+    public void Struts_keep_out_of_one_anothers_way(double coreM, double pitchM, bool fits) =>
+        Assert.Equal(fits ? [] : ["cabinet.strut_pitch"], Faults(Sound with { CoreM = coreM, StrutPitchM = pitchM }));
+
     [Fact]
     public void A_wall_as_thick_as_half_the_cabinet_leaves_nothing() =>
         Assert.Equal(["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = 0.118, Openings = null }));
