@@ -34,13 +34,16 @@ public sealed record TimedBatch(double VolumeM3, int Lift, double StartS, double
 /// <param name="Seconds">End of the last pour, s from the first water.</param>
 public sealed record PourClock(IReadOnlyList<TimedBatch> Batches, double LongestGapS, double Seconds)
 {
+    // Our choice: nobody mixes more, and a span of pot life that is next to nothing must not count to millions.
+    private const int MostBatches = 1000;
+
     /// <summary>Longest time from the first water to the last drop of one batch, s.</summary>
     public double LongestBatchS => Batches.Count == 0 ? 0 : Batches.Max(b => b.PourEndS - b.StartS);
 
     /// <summary>Sets out the batches of a pour.</summary>
     /// <param name="liftVolumesM3">Volume of slurry to mix for each lift, reserve counted, m³, each above 0.</param>
     /// <param name="handling">How the mix is handled.</param>
-    /// <returns>The clock; null where soaking and stirring leave no time to pour.</returns>
+    /// <returns>The clock; null where soaking and stirring leave no time to pour, or so little that a lift would take more than a thousand batches.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
     /// <remarks>
     /// Model: each lift in equal batches, as few as bucket and pot life allow; alone, a batch is mixed after the last is poured, with two people while it is
@@ -61,7 +64,13 @@ public sealed record PourClock(IReadOnlyList<TimedBatch> Batches, double Longest
         for (var lift = 0; lift < liftVolumesM3.Count; lift++)
         {
             Require.Positive(liftVolumesM3[lift], "volume of a lift");
-            var count = (int)Math.Ceiling(liftVolumesM3[lift] / greatest - 1e-9);
+            var needed = Math.Ceiling(liftVolumesM3[lift] / greatest - 1e-9);
+            if (needed > MostBatches)
+            {
+                return null;
+            }
+
+            var count = (int)needed;
             var volume = liftVolumesM3[lift] / count;
             for (var i = 0; i < count; i++)
             {
