@@ -6,6 +6,8 @@ namespace Stillwall.Appraisals.Findings;
 /// <summary>What is judged of the pour.</summary>
 internal static class PourFindings
 {
+    private const string NoTime = "no time is left to pour";
+
     private static readonly Lever CloserStruts = new("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}");
     private static readonly Lever ThickerSkins = new("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}");
 
@@ -57,16 +59,17 @@ internal static class PourFindings
 
     private static Judgement PotLife(Facts f)
     {
-        if (f.Handling is not { } handling)
+        if (f.Handling is not { } handling || f.Pour.PowderKg is null)
         {
             return Unknown("s", f.MissingForPour);
         }
 
         if (f.Clock is not { } clock)
         {
-            return AtMost(handling.SoakS + handling.StirS, handling.PotLifeS, "s", Nearness.Tenth, $"soaking and stirring take {Show.Time(handling.SoakS + handling.StirS)} of a pot life of {Show.Time(handling.PotLifeS)}: nothing is left to pour")
-                with
-            { Verdict = Verdict.Fails, Margin = Math.Min(0, handling.PotLifeS - handling.SoakS - handling.StirS) };
+            var taken = handling.SoakS + handling.StirS;
+            var because = $"soaking and stirring take {Show.Time(taken)} of a pot life of {Show.Time(handling.PotLifeS)}: {NoTime}";
+            var past = handling.PotLifeS - taken;
+            return new Judgement(Verdict.Fails, taken, handling.PotLifeS, "s", past < 0 ? past : null, because);
         }
 
         var longest = f.LongestBatchS;
@@ -75,9 +78,14 @@ internal static class PourFindings
 
     private static Judgement ColdJoint(Facts f)
     {
-        if (f.Handling is not { } handling || f.Clock is not { } clock)
+        if (f.Handling is not { } handling || f.Pour.PowderKg is null)
         {
             return Unknown("s", f.MissingForPour);
+        }
+
+        if (f.Clock is not { } clock)
+        {
+            return Unknown("s", NoTime);
         }
 
         return AtMost(clock.LongestGapS, handling.PotLifeS, "s", Nearness.Tenth, clock.LongestGapS > 0
