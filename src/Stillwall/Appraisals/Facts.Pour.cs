@@ -63,7 +63,8 @@ public sealed partial class Facts
     internal string MissingForPour => Geometry is null ? "cabinet.outside"
         : Geometry.Sizes.Core <= 0 ? "a single printed wall has nothing to pour"
         : CastMix is null ? "materials.cast.mix"
-        : Skin is null ? "materials.skin" : "materials.cast.bucket";
+        : Skin is null ? "materials.skin"
+        : Project.Materials?.Cast?.BucketM3 is null ? "materials.cast.bucket" : "the bucket would have to be filled more than a thousand times";
 
     /// <summary>What stands between the project and the heat of setting.</summary>
     internal string MissingForHeat => CastMix is { Heat: null } ? "the heat of setting of this mix is not known" : MissingForPour;

@@ -82,16 +82,19 @@ public static class PourClock
     // Buckets of less than a hundredth of what fits are no plan: the pot life is then as good as over when stirring ends.
     private const double LeastBatchRatio = 0.01;
 
+    // More buckets than anyone pours in one go: no plan (our choice).
+    private const int MostBatches = 1000;
+
     /// <summary>The pour on a clock.</summary>
     /// <param name="job">What is to be poured, and by whom.</param>
-    /// <returns>Buckets with their times; <see cref="PourPlan.KeepsPotLife"/> is false where soak and stir leave no time to pour, the buckets then being as large as they hold.</returns>
+    /// <returns>Buckets with their times; <see cref="PourPlan.KeepsPotLife"/> is false where soak and stir leave no time to pour, the buckets then being as large as they hold; null beyond a thousand buckets a lift.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range, or lift shares that do not add up to one.</exception>
     /// <remarks>
     /// Model: mixed = cavity × (1 + reserve), the test bar coming out of the reserve; in each lift the fewest equal buckets of at most 0.8 of the bucket's volume and of what is poured within pot life − soak − stir.
     /// One person mixes, then pours; from two on the next bucket is mixed while one is poured, one mixer for all. The next lift starts when the last bucket of the one before has reached its final set, and not within its pot life.
     /// Validity: steady pouring. Source: common practice, no source; bucket share and overlap are our choice. Accuracy: as good as pot life and pour rate are known.
     /// </remarks>
-    public static PourPlan Plan(PourJob job)
+    public static PourPlan? Plan(PourJob job)
     {
         ArgumentNullException.ThrowIfNull(job);
         Check(job);
@@ -106,6 +109,11 @@ public static class PourClock
         for (var lift = 0; lift < job.LiftShares.Count; lift++)
         {
             var volume = mixed * job.LiftShares[lift];
+            if (volume / greatest > MostBatches)
+            {
+                return null;
+            }
+
             var count = (int)Math.Ceiling(volume / greatest - 1e-9);
             for (var i = 0; i < count; i++)
             {

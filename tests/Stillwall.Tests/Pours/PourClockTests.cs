@@ -26,7 +26,7 @@ public class PourClockTests
     [Fact]
     public void An_evening_with_one_bucket_runs_as_worked_by_hand()
     {
-        var plan = PourClock.Plan(Evening);
+        var plan = PourClock.Plan(Evening)!;
         Assert.Equal(2, plan.Batches.Count);
         Assert.Equal(3.575e-3, plan.Batches[0].VolumeM3, 1e-12);
         Assert.Equal(107.25, plan.Batches[0].PourEndS - plan.Batches[0].PourStartS, 1e-6);
@@ -39,15 +39,15 @@ public class PourClockTests
     [Fact]
     public void A_second_pair_of_hands_shortens_the_pause_to_what_pouring_does_not_cover()
     {
-        var plan = PourClock.Plan(Evening with { People = 2 });
+        var plan = PourClock.Plan(Evening with { People = 2 })!;
         Assert.Equal(180 - 107.25, plan.LongestGapS, 1e-6);
-        Assert.True(plan.DurationS < PourClock.Plan(Evening).DurationS);
+        Assert.True(plan.DurationS < PourClock.Plan(Evening)!.DurationS);
     }
 
     [Fact]
     public void A_second_lift_waits_until_the_first_has_set()
     {
-        var plan = PourClock.Plan(Evening with { LiftShares = [0.5, 0.5] });
+        var plan = PourClock.Plan(Evening with { LiftShares = [0.5, 0.5] })!;
         Assert.Equal([1, 2], plan.Batches.Select(b => b.Lift));
         Assert.Equal(plan.Batches[0].StartS + CastMixes.Plaster.Times.FinalSetS, plan.Batches[1].StartS, 1e-9);
         Assert.Equal(0, plan.LongestGapS);
@@ -58,7 +58,7 @@ public class PourClockTests
     {
         AnyJob.Sample(job =>
         {
-            var plan = PourClock.Plan(job);
+            var plan = PourClock.Plan(job)!;
             var all = Mix.FromVolume(job.Mix, job.CavityVolumeM3 * 1.1, 1.5);
             Assert.Equal(all.PowderKg, plan.Batches.Sum(b => b.PowderKg), 1e-9 * all.PowderKg);
             Assert.Equal(all.WaterKg, plan.Batches.Sum(b => b.WaterKg), 1e-9 * all.WaterKg);
@@ -74,7 +74,7 @@ public class PourClockTests
     {
         AnyJob.Sample(job =>
         {
-            var plan = PourClock.Plan(job);
+            var plan = PourClock.Plan(job)!;
             Assert.All(plan.Batches.Zip(plan.Batches.Skip(1)), pair =>
             {
                 Assert.True(pair.Second.PourStartS >= pair.First.PourEndS - 1e-6);
@@ -86,7 +86,7 @@ public class PourClockTests
     [Fact]
     public void A_pot_life_that_is_over_when_stirring_ends_is_said_and_not_hidden()
     {
-        var plan = PourClock.Plan(Evening with { Mix = CastMixes.Plaster with { Times = new CastTimes(150, 200, 600, 600) } });
+        var plan = PourClock.Plan(Evening with { Mix = CastMixes.Plaster with { Times = new CastTimes(150, 200, 600, 600) } })!;
         Assert.False(plan.KeepsPotLife);
         Assert.True(plan.LongestBatchS > 150);
     }
@@ -94,9 +94,12 @@ public class PourClockTests
     [Fact]
     public void A_reserve_that_is_smaller_than_the_test_bar_does_not_fill_it()
     {
-        Assert.False(PourClock.Plan(Evening with { ReserveRatio = 0.01 }).ReserveFillsTestBar);
+        Assert.False(PourClock.Plan(Evening with { ReserveRatio = 0.01 })!.ReserveFillsTestBar);
         Assert.Equal(0.000128, PourClock.TestBarVolumeM3, 1e-12);
     }
+
+    [Fact]
+    public void A_thimble_of_a_bucket_is_no_plan() => Assert.Null(PourClock.Plan(Evening with { CavityVolumeM3 = 1, BucketM3 = 1e-4 }));
 
     [Fact]
     public void Shares_that_do_not_make_a_whole_are_refused() =>
