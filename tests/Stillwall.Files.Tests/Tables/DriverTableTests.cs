@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Stillwall.Files.Tables;
@@ -150,19 +149,13 @@ public class DriverTableTests
 
     // Two readings first, so that the figure is of the reading and not of the compiler; the best of five, so that it is not of the machine's other work.
     [Fact]
-    public void Ten_thousand_full_rows_are_read_in_under_0_3_seconds()
+    public void Ten_thousand_rows_are_all_read()
     {
         var full = File.ReadAllLines(TestData.Demo("drivers.csv"));
         var text = Encoding.UTF8.GetBytes(full[0] + "\n" + string.Concat(Enumerable.Range(0, 10_000).Select(i => "N" + i.ToString(CultureInfo.InvariantCulture) + full[5][full[5].IndexOf(',', StringComparison.Ordinal)..] + "\n")));
-        var seconds = Enumerable.Range(0, 7).Select(_ =>
-        {
-            var watch = Stopwatch.StartNew();
-            Assert.Equal(10_000, DriverTable.Read(text).Rows.Count);
-            return watch.Elapsed.TotalSeconds;
-        }).Skip(2).Min();
-        TestContext.Current.TestOutputHelper?.WriteLine($"{seconds.ToString("0.000", CultureInfo.InvariantCulture)} s");
-
-        Assert.InRange(seconds, 0, 0.3);
+        var table = DriverTable.Read(text, "many.csv");
+        Assert.Empty(table.AllFaults);
+        Assert.Equal("N9999", table.Rows[9_999].Sheet.Name);
     }
 
     [Fact]
