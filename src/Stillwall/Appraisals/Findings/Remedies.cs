@@ -124,7 +124,8 @@ internal static class Remedies
 
     private sealed record MovedKey(string Key, ModelField Field, double Old, double New)
     {
-        internal object Held => Field.Kind == FieldKind.Whole ? (int)Math.Round(New) : New;
+        // Boxed by itself: with a double in the other branch a whole number would be held as one.
+        internal object Held => Field.Kind == FieldKind.Whole ? (object)(int)Math.Round(New) : New;
 
         internal Change ToChange() => new(Key, Field.Kind is FieldKind.Number or FieldKind.Whole ? New : Units.Write(New, Field.Dimension));
     }
