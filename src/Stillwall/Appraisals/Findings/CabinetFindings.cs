@@ -86,7 +86,12 @@ internal static class CabinetFindings
     private static Judgement Fill(Facts f)
     {
         var (low, high) = (f.Limits.FillDensityLowKgM3, f.Limits.FillDensityHighKgM3);
-        if (f.Project.Cabinet?.Fill is not { } fill)
+        if (f.Project.Cabinet is not { } cabinet)
+        {
+            return Unknown("kg/m3", "cabinet");
+        }
+
+        if (cabinet.Fill is not { } fill)
         {
             return new Judgement(Verdict.Holds, null, null, "kg/m3", null, "no fill is stated: the box counts as empty");
         }
