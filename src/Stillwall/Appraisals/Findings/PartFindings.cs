@@ -28,7 +28,13 @@ internal static class PartFindings
 
         if (f.Parts.Select(p => (Part: p, Margin: PrinterFit.MarginM(p.SizeM, f.Project.Brief.Printer))).Where(p => p.Margin is not null).OrderBy(p => p.Margin).FirstOrDefault() is not { Margin: { } margin } worst)
         {
-            return Unknown("m", "brief.printer");
+            return Unknown("m", f.Project.Brief.Printer switch
+            {
+                null => "brief.printer",
+                { BuildWidthM: null } => "brief.printer.build_width",
+                { BuildDepthM: null } => "brief.printer.build_depth",
+                _ => "brief.printer.build_height",
+            });
         }
 
         var printer = f.Project.Brief.Printer!;

@@ -109,6 +109,11 @@ internal static class PourFindings
 
     private static Judgement Dry(Facts f)
     {
+        if (f.Geometry is { Sizes.Core: <= 0 })
+        {
+            return new Judgement(Verdict.Holds, null, null, "1", null, "a single printed wall has nothing to dry");
+        }
+
         if (f.Mass.DryShellsAndCastKg is not { } dry || f.Pour.DryInCabinetKg is not { } cast)
         {
             return Unknown("1", f.MissingForMass);

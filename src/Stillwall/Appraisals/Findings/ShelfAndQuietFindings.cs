@@ -117,7 +117,7 @@ internal static class ShelfAndQuietFindings
     private static Judgement Mains(Facts f) => f.Joining is { } joining
         ? AtMost(joining.RippleDb, f.Limits.MainsRippleDb, "dB", Nearness.Tenth,
             $"±{Show.Level(joining.RippleDb)} from half to twice the crossover with the best settings: {Settings(joining)}")
-        : Unknown("dB", f.Project.Brief.Mains?.CornerHz is null ? "brief.mains" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
+        : Unknown("dB", f.Project.Brief.Mains is null ? "brief.mains" : f.Project.Brief.Mains.CornerHz is null ? "brief.mains.corner" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
 
     private static string Settings(Neighbours.MainSpeakers.Joining joining)
     {
@@ -149,7 +149,7 @@ internal static class ShelfAndQuietFindings
         }
 
         return f.AssumedCoreModulusPa is not { } assumed
-            ? Unknown("Pa", "materials.cast")
+            ? Unknown("Pa", "materials.cast.mix")
             : AtLeast(found, (1 - f.Limits.ProofModulus) * assumed, "Pa", Nearness.Tenth, $"the test bar has {Show.Number(found / 1e9, 2)} GPa; {Show.Number(assumed / 1e9, 2)} GPa were assumed");
     }
 }
