@@ -21,7 +21,7 @@ internal static class Appraise
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var appraisal = Appraisal.Of(loaded.Project, loaded.Candidates);
-                call.Session.Print(call.Has(json) ? ResultJson.Write(appraisal) : AppraisalText.Of(loaded.Project, appraisal, call.Has(all), call.Session.Terminal));
+                call.Session.Print(call.Has(json) ? ResultJson.Write(appraisal) : new AppraisalText(loaded, call.Session.Terminal).Of(appraisal, call.Has(all)));
                 return call.Has(strict) && appraisal.Findings.Any(f => f.Verdict == Verdict.Fails) ? ExitCodes.SomethingFails : ExitCodes.Done;
             },
         };

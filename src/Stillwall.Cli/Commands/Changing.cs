@@ -19,9 +19,9 @@ internal static class Changing
     {
         var after = before.With(session, changes[^1].Text);
         var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.WithoutRemedies(after.Project, after.Candidates));
-        if (ProjectStore.Save(before.Path, after.Text) is { } trouble)
+        if (ProjectStore.Save(before.File, after.Text) is { } trouble)
         {
-            throw Refusal.Path(trouble.ToString());
+            throw Refusal.Path((trouble with { Path = before.Named }).ToString());
         }
 
         foreach (var (key, _, _) in changes)
@@ -30,12 +30,17 @@ internal static class Changing
         }
 
         var changed = now.Findings.Zip(was.Findings, (n, w) => (Now: n, Was: w)).Where(p => p.Now.Verdict != p.Was.Verdict).ToList();
+        var text = new AppraisalText(after, session.Terminal);
         foreach (var (n, w) in changed)
         {
-            session.Print(AppraisalText.Changed(w, n, session.Terminal));
+            session.Print(text.Changed(w, n));
         }
 
-        session.PrintLine(changed.Count == 0 ? "no verdict changes" : "");
+        if (changed.Count == 0)
+        {
+            session.PrintLine("no verdict changes");
+        }
+
         return ExitCodes.Done;
     }
 

@@ -47,7 +47,7 @@ internal static class Filter
                     RateHz = call.Value(rate) ?? 48000,
                 };
                 var section = Section(inputs, call.Value(slope));
-                var points = call.Text(frequencies) is { } file ? FrequenciesOf(file, inputs.RateHz) : [.. ResponseCurve.FrequenciesHz(40).Where(f => f <= inputs.RateHz / 2)];
+                var points = call.Text(frequencies) is { } file ? FrequenciesOf(call.Session, file, inputs.RateHz) : [.. ResponseCurve.FrequenciesHz(40).Where(f => f <= inputs.RateHz / 2)];
                 Write(call, section, points, call.Has(json), call.Text(csv));
                 return ExitCodes.Done;
             },
@@ -116,9 +116,9 @@ internal static class Filter
     private static string Coefficient(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 
     // The first column of every line that has a number there; one header line may stand above.
-    private static List<double> FrequenciesOf(string file, double rateHz)
+    private static List<double> FrequenciesOf(Session session, string file, double rateHz)
     {
-        var lines = Encoding.UTF8.GetString(Session.Read(file, GreatestFile)).TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
+        var lines = Encoding.UTF8.GetString(session.Read(file, GreatestFile)).TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
         var points = new List<double>();
         for (var i = 0; i < lines.Length; i++)
         {

@@ -37,7 +37,8 @@ internal static class Set
         }
         catch (ArgumentException e)
         {
-            throw Refusal.Input(e.Message);
+            // The framework puts the parameter's name behind the message.
+            throw Refusal.Input(e.Message.Split(" (Parameter '")[0]);
         }
     }
 }

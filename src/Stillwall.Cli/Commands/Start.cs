@@ -24,7 +24,8 @@ internal static class Start
             Do = call =>
             {
                 var at = call.Text(folder)!;
-                RefuseUsed(at);
+                var path = call.Session.FullPath(at);
+                RefuseUsed(at, path);
                 var text = Embedded("demo/stillwall.json");
                 var terminal = call.Session.Terminal;
                 if (!call.Has(demo) && terminal.InputIsTerminal && terminal.OutputIsTerminal)
@@ -32,7 +33,7 @@ internal static class Start
                     text = Asked(text, terminal);
                 }
 
-                Make(at, text);
+                Make(at, path, text);
                 call.Session.PrintLine($"{at}: {ProjectStore.FileName}, drivers.csv, stillwall.schema.json and the folder measurements");
                 call.Session.PrintLine($"next: stillwall appraise {(at.Contains(' ', StringComparison.Ordinal) ? $"\"{at}\"" : at)}");
                 return ExitCodes.Done;
@@ -40,16 +41,16 @@ internal static class Start
         };
     }
 
-    private static void RefuseUsed(string at)
+    private static void RefuseUsed(string at, string path)
     {
         try
         {
-            if (File.Exists(at))
+            if (File.Exists(path))
             {
                 throw Refusal.Path($"{at}: is a file; a folder that is not there yet or is empty");
             }
 
-            if (Directory.Exists(at) && Directory.EnumerateFileSystemEntries(at).Any())
+            if (Directory.Exists(path) && Directory.EnumerateFileSystemEntries(path).Any())
             {
                 throw Refusal.Input($"{at}: is not empty; a folder that is not there yet or is empty");
             }
@@ -60,23 +61,23 @@ internal static class Start
         }
     }
 
-    private static void Make(string at, string text)
+    private static void Make(string at, string path, string text)
     {
         try
         {
-            Directory.CreateDirectory(at);
-            Directory.CreateDirectory(Path.Combine(at, "measurements"));
-            File.WriteAllText(Path.Combine(at, "drivers.csv"), Embedded("demo/drivers.csv"));
-            File.WriteAllText(Path.Combine(at, "stillwall.schema.json"), ProjectSchema.Write());
+            Directory.CreateDirectory(path);
+            Directory.CreateDirectory(Path.Combine(path, "measurements"));
+            File.WriteAllText(Path.Combine(path, "drivers.csv"), Embedded("demo/drivers.csv"));
+            File.WriteAllText(Path.Combine(path, "stillwall.schema.json"), ProjectSchema.Write());
         }
         catch (Exception e) when (Session.IsOfThePath(e))
         {
             throw Refusal.Path($"{at}: cannot be made ({Session.Why(e)}); a folder in one that may be written");
         }
 
-        if (ProjectStore.Save(at, text) is { } trouble)
+        if (ProjectStore.Save(path, text) is { } trouble)
         {
-            throw Refusal.Path(trouble.ToString());
+            throw Refusal.Path((trouble with { Path = at }).ToString());
         }
     }
 

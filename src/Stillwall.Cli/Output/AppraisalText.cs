@@ -2,56 +2,55 @@ using System.Globalization;
 using System.Text;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
-using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
 
 /// <summary>An appraisal in words.</summary>
-internal static class AppraisalText
+internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
 {
     private const int Indent = 2;
 
     /// <summary>The summary line, what does not hold, cautions and the next thing to do; with everything, every finding and figure besides.</summary>
-    internal static string Of(Project project, Appraisal appraisal, bool everything, Terminal terminal)
+    internal string Of(Appraisal appraisal, bool everything)
     {
         var text = new StringBuilder();
-        text.Append(Ink.Strong(terminal, Summary(project, appraisal))).Append('\n');
+        text.Append(Ink.Strong(terminal, Summary(appraisal))).Append('\n');
         foreach (var verdict in new[] { Verdict.Fails, Verdict.Tight })
         {
             foreach (var finding in appraisal.Findings.Where(f => f.Verdict == verdict))
             {
-                text.Append('\n').Append(One(finding, terminal));
+                text.Append('\n').Append(One(finding));
             }
         }
 
-        Unknowns(text, appraisal, everything, terminal);
+        Unknowns(text, appraisal, everything);
         if (everything)
         {
             text.Append('\n');
             foreach (var finding in appraisal.Findings.Where(f => f.Verdict == Verdict.Holds))
             {
-                text.Append(One(finding, terminal));
+                text.Append(One(finding));
             }
 
-            text.Append('\n').Append(FigureTables.Of(project, appraisal, terminal));
+            text.Append('\n').Append(FigureTables.Of(loaded.Project, appraisal, terminal));
         }
 
-        Lines(text, Cautions.Of(project, appraisal), terminal);
-        text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(project, appraisal)}", terminal.Width, 0, 6)).Append('\n');
+        Lines(text, Cautions.Of(loaded.Project, appraisal));
+        text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded, appraisal)}", terminal.Width, 0, 6)).Append('\n');
         return text.ToString();
     }
 
     /// <summary>One verdict that is no longer what it was.</summary>
-    internal static string Changed(Finding was, Finding now, Terminal terminal) =>
-        $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, terminal)}";
+    internal string Changed(Finding was, Finding now) =>
+        $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now)}";
 
     /// <summary>A verdict as a verb.</summary>
     internal static string Says(Verdict verdict) => verdict switch { Verdict.Fails => "fails", Verdict.Tight => "is tight", Verdict.Holds => "holds", _ => "is unknown" };
 
-    private static string Summary(Project project, Appraisal appraisal)
+    private string Summary(Appraisal appraisal)
     {
         int Count(Verdict verdict) => appraisal.Findings.Count(f => f.Verdict == verdict);
-        var show = Show.Of(project);
+        var show = Show.Of(loaded.Project);
         var counts = $"{Number(Count(Verdict.Holds))} hold, {Number(Count(Verdict.Tight))} tight, {Number(Count(Verdict.Fails))} fail, {Number(Count(Verdict.Unknown))} unknown";
         var mass = appraisal.Mass.FinishedKg is { } kg ? show.Mass(kg) : "mass unknown";
         var hours = appraisal.Print.HonestPrintSeconds is [var from, var to] ? $"{Number(Math.Round(from / 3600))} to {Number(Math.Round(to / 3600))} h of printing" : "printing time unknown";
@@ -60,7 +59,7 @@ internal static class AppraisalText
         return $"{counts}; {mass}, {hours}, {cost}";
     }
 
-    private static string One(Finding finding, Terminal terminal)
+    private string One(Finding finding)
     {
         var mark = Ink.Of(terminal, finding.Verdict, Ink.Mark(finding.Verdict));
         var head = $"{finding.Stage}: {finding.Topic}: ";
@@ -71,12 +70,12 @@ internal static class AppraisalText
             return text;
         }
 
-        var how = finding.Change.Count > 0 ? $" (stillwall apply {finding.Id})" : "";
+        var how = finding.Change.Count > 0 ? $" ({loaded.ApplyLine(finding.Id)})" : "";
         return text + $"  → {Words.Wrapped(finding.Remedy + how, terminal.Width, Indent + 2, Indent + 2)}\n";
     }
 
     // One line for each stage is enough to see what is not stated; with everything, every one of them has its own.
-    private static void Unknowns(StringBuilder text, Appraisal appraisal, bool everything, Terminal terminal)
+    private void Unknowns(StringBuilder text, Appraisal appraisal, bool everything)
     {
         var unknown = appraisal.Findings.Where(f => f.Verdict == Verdict.Unknown).ToList();
         if (unknown.Count == 0)
@@ -87,7 +86,7 @@ internal static class AppraisalText
         text.Append('\n');
         if (everything)
         {
-            unknown.ForEach(f => text.Append(One(f, terminal)));
+            unknown.ForEach(f => text.Append(One(f)));
             return;
         }
 
@@ -99,7 +98,7 @@ internal static class AppraisalText
         }
     }
 
-    private static void Lines(StringBuilder text, IReadOnlyList<string> lines, Terminal terminal)
+    private void Lines(StringBuilder text, IReadOnlyList<string> lines)
     {
         if (lines.Count > 0)
         {

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Cli.Running;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
@@ -29,8 +30,9 @@ internal static class NextStep
         ("proof", "prove it: impedance, tap on the test bar, hold test, sweep"),
     ];
 
-    internal static string Of(Project project, Appraisal appraisal)
+    internal static string Of(LoadedProject loaded, Appraisal appraisal)
     {
+        var project = loaded.Project;
         if (Unstated(project) is { } unstated)
         {
             return unstated;
@@ -40,7 +42,7 @@ internal static class NextStep
         if (failing.Count > 0)
         {
             var first = failing.FirstOrDefault(f => f.Change.Count > 0) ?? failing[0];
-            var how = first.Change.Count > 0 ? $"stillwall apply {first.Id}" : first.Remedy ?? first.Because;
+            var how = first.Change.Count > 0 ? loaded.ApplyLine(first.Id) : first.Remedy ?? first.Because;
             return $"mend what fails before anything is bought or printed: {first.Topic}: {how}";
         }
 

@@ -6,11 +6,12 @@ using Stillwall.Projects;
 namespace Stillwall.Cli.Running;
 
 /// <summary>A project with its candidates, ready to be computed.</summary>
-/// <param name="Path">Folder or file as it was named.</param>
+/// <param name="Named">Folder or file as it was named.</param>
+/// <param name="File">Full path of the project file.</param>
 /// <param name="Text">Text of the project file.</param>
 /// <param name="Project">The project.</param>
 /// <param name="Candidates">Drivers of its table that have no fault.</param>
-internal sealed record LoadedProject(string Path, string Text, Project Project, IReadOnlyList<DriverSheet> Candidates)
+internal sealed record LoadedProject(string Named, string File, string Text, Project Project, IReadOnlyList<DriverSheet> Candidates)
 {
     private const int GreatestTable = 16 << 20;
 
@@ -20,11 +21,11 @@ internal sealed record LoadedProject(string Path, string Text, Project Project, 
     /// <exception cref="Refusal">It cannot be computed as it stands.</exception>
     internal static LoadedProject Load(Session session, string? path)
     {
-        var at = path ?? ".";
-        var stored = ProjectStore.Load(at);
+        var named = path ?? ".";
+        var stored = ProjectStore.Load(session.FullPath(named));
         if (stored.Trouble is { } trouble)
         {
-            throw Refusal.Path(trouble.ToString());
+            throw Refusal.Path((trouble with { Path = named }).ToString());
         }
 
         if (stored.Reading is not { Project: { } project })
@@ -32,27 +33,29 @@ internal sealed record LoadedProject(string Path, string Text, Project Project, 
             throw Refusal.Input(stored.Reading!.Faults.Select(f => f.ToString()));
         }
 
-        var file = System.IO.Path.GetFileName(stored.File);
-        return new LoadedProject(at, stored.Text!, project, CandidatesOf(session, stored.Folder, file, project));
+        return new LoadedProject(named, stored.File, stored.Text!, project, CandidatesOf(session, stored.File, project));
     }
 
     /// <summary>The same project from a changed text of its file, with its candidates.</summary>
     /// <exception cref="Refusal">The changed text has a fault.</exception>
     internal LoadedProject With(Session session, string text)
     {
-        var file = Directory.Exists(Path) ? System.IO.Path.Combine(Path, ProjectStore.FileName) : Path;
-        var name = System.IO.Path.GetFileName(file);
-        var reading = ProjectReader.Read(text, name);
+        var reading = ProjectReader.Read(text, Path.GetFileName(File));
         return reading.Project is { } project
-            ? this with { Text = text, Project = project, Candidates = CandidatesOf(session, System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(file))!, name, project) }
+            ? this with { Text = text, Project = project, Candidates = CandidatesOf(session, File, project) }
             : throw Refusal.Input(reading.Faults.Select(f => f.ToString()));
     }
+
+    /// <summary>The line that makes the change a finding proposes.</summary>
+    internal string ApplyLine(string id) => Named == "." ? $"stillwall apply {id}"
+        : $"stillwall apply {id} --project {(Named.Contains(' ', StringComparison.Ordinal) ? $"\"{Named}\"" : Named)}";
 
     /// <summary>Everything computed from it, each result when it is asked for.</summary>
     internal Facts Facts() => new(Project, Candidates);
 
-    private static IReadOnlyList<DriverSheet> CandidatesOf(Session session, string folder, string file, Project project)
+    private static IReadOnlyList<DriverSheet> CandidatesOf(Session session, string path, Project project)
     {
+        var (folder, file) = (Path.GetDirectoryName(path)!, Path.GetFileName(path));
         var chosen = project.Driver?.Name;
         if (project.Drivers is not { } table)
         {
@@ -64,7 +67,7 @@ internal sealed record LoadedProject(string Path, string Text, Project Project, 
             throw Refusal.Input(Fault(file, "drivers", $"\"{table}\" leads out of the project folder; a file within it"));
         }
 
-        var read = DriverTable.Read(Session.Read(System.IO.Path.Combine(folder, table), GreatestTable), table);
+        var read = DriverTable.Read(session.Read(Path.Combine(folder, table), GreatestTable), table);
         var fatal = chosen is null ? [] : read.Faults.Concat(read.Rows.Where(r => r.Sheet.Name == chosen).SelectMany(r => r.Faults)).ToList();
         if (fatal.Count > 0)
         {
@@ -74,7 +77,7 @@ internal sealed record LoadedProject(string Path, string Text, Project Project, 
         var names = read.Rows.Select(r => r.Sheet.Name).ToList();
         if (chosen is not null && !names.Contains(chosen))
         {
-            throw Refusal.Input(Fault(file, "driver", $"\"{chosen}\" is not in {table}{NearestWord.Suggest(chosen, names)}; {Named(names)}"));
+            throw Refusal.Input(Fault(file, "driver", $"\"{chosen}\" is not in {table}{NearestWord.Suggest(chosen, names)}; {Listed(names)}"));
         }
 
         foreach (var fault in read.AllFaults)
@@ -87,24 +90,24 @@ internal sealed record LoadedProject(string Path, string Text, Project Project, 
 
     private static string Fault(string file, string key, string message) => $"{file}: {key}: {message}";
 
-    private static string Named(List<string> names) => names.Count == 0 ? "a row of it" : $"one of {string.Join(", ", names.Take(12))}{(names.Count > 12 ? " …" : "")}";
+    private static string Listed(List<string> names) => names.Count == 0 ? "a row of it" : $"one of {string.Join(", ", names.Take(12))}{(names.Count > 12 ? " …" : "")}";
 
     // Neither ".." nor an absolute path nor a link on the way may lead out.
     private static bool IsInside(string folder, string table)
     {
         try
         {
-            var home = System.IO.Path.GetFullPath(folder);
+            var home = Path.GetFullPath(folder);
             var at = home;
-            if (!Within(home, System.IO.Path.GetFullPath(System.IO.Path.Combine(home, table))))
+            if (!Within(home, Path.GetFullPath(Path.Combine(home, table))))
             {
                 return false;
             }
 
-            foreach (var part in System.IO.Path.GetRelativePath(home, System.IO.Path.GetFullPath(System.IO.Path.Combine(home, table))).Split(System.IO.Path.DirectorySeparatorChar))
+            foreach (var part in Path.GetRelativePath(home, Path.GetFullPath(Path.Combine(home, table))).Split(Path.DirectorySeparatorChar))
             {
-                at = System.IO.Path.Combine(at, part);
-                if (new FileInfo(at).LinkTarget is not null && (File.ResolveLinkTarget(at, returnFinalTarget: true) is not { } target || !Within(home, target.FullName)))
+                at = Path.Combine(at, part);
+                if (new FileInfo(at).LinkTarget is not null && (System.IO.File.ResolveLinkTarget(at, returnFinalTarget: true) is not { } target || !Within(home, target.FullName)))
                 {
                     return false;
                 }
@@ -119,5 +122,5 @@ internal sealed record LoadedProject(string Path, string Text, Project Project, 
     }
 
     private static bool Within(string folder, string file) =>
-        file.StartsWith(System.IO.Path.TrimEndingDirectorySeparator(folder) + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        file.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 }

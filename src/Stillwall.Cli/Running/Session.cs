@@ -13,6 +13,20 @@ internal sealed class Session(Terminal terminal) : IDisposable
 
     internal Terminal Terminal { get; } = terminal;
 
+    /// <summary>Full path of what a person named.</summary>
+    /// <exception cref="Refusal">It is no path.</exception>
+    internal string FullPath(string path)
+    {
+        try
+        {
+            return Path.GetFullPath(path.Length == 0 ? throw new ArgumentException("empty", nameof(path)) : path, Terminal.Folder);
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            throw Refusal.Path($"\"{path}\": is not a path; a folder or a file");
+        }
+    }
+
     /// <summary>Puts a text on standard output.</summary>
     internal void Print(string text) => held.Write(Encoding.UTF8.GetBytes(text));
 
@@ -39,9 +53,10 @@ internal sealed class Session(Terminal terminal) : IDisposable
             return;
         }
 
+        var path = FullPath(file);
         try
         {
-            File.WriteAllBytes(file, bytes);
+            File.WriteAllBytes(path, bytes);
         }
         catch (Exception e) when (IsOfThePath(e))
         {
@@ -50,11 +65,12 @@ internal sealed class Session(Terminal terminal) : IDisposable
     }
 
     /// <summary>Reads a file that a person named.</summary>
-    internal static byte[] Read(string file, int most)
+    internal byte[] Read(string file, int most)
     {
+        var path = FullPath(file);
         try
         {
-            using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, most + 1) : most + 1];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return read <= most ? bytes[..read] : throw Refusal.Input($"{file}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");

@@ -9,6 +9,9 @@ public sealed record Terminal(Stream Output, TextWriter Error, TextReader Input)
     /// <summary>Width of lines where the output is not a terminal, characters.</summary>
     public const int UsualWidth = 100;
 
+    /// <summary>Folder that relative paths start from.</summary>
+    public string Folder { get; init; } = Environment.CurrentDirectory;
+
     /// <summary>Whether a person reads the output as it comes.</summary>
     public bool OutputIsTerminal { get; init; }
 
