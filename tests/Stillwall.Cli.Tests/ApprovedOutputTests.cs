@@ -40,7 +40,7 @@ public sealed class ApprovedOutputTests
         ["error-word-too-many", "appraise", "reading-room", "twice"], ["error-argument-missing", "start"],
         ["error-unit", "mix", "--powder", "4"], ["error-nothing-to-mix", "mix"], ["error-range", "mix", "--powder", "4kg", "--powder-per-water", "100"],
         ["error-mix", "mix", "--powder", "4kg", "--mix", "plastr"], ["error-size", "panel", "--layers", "2mm:petg", "--size", "330mm"], ["error-layer", "panel", "--layers", "2mm:pteg", "--size", "330mmx210mm"],
-        ["error-filter-kind", "filter", "peeking", "--f0", "45Hz"], ["error-filter-f0", "filter", "highpass", "--f0", "30kHz"], ["error-filter-slope", "filter", "lowshelf", "--f0", "60Hz", "--gain", "12 dB", "--slope", "5"],
+        ["error-filter-kind", "filter", "peeking", "--f0", "45Hz"], ["error-filter-f0", "filter", "highpass", "--f0", "30kHz"], ["error-filter-slope", "filter", "lowshelf", "--f0", "60Hz", "--gain", "12 dB", "--slope", "6"],
         ["error-two-outputs", "filter", "lowpass", "--f0", "30Hz", "--csv", "-", "--json"],
         ["error-project-not-there", "appraise", "nowhere"], ["error-faults", "appraise", "faulty"], ["error-driver-unknown", "appraise", "reading-room"],
         ["error-drivers-outside", "appraise", "reading-room"], ["error-drivers-not-there", "appraise", "reading-room"],

@@ -36,13 +36,13 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
         }
 
         Lines(text, Cautions.Of(loaded.Project, appraisal));
-        text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded, appraisal)}", terminal.Width, 0, 6)).Append('\n');
+        text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded.Project, appraisal)}", terminal.Width, 0, 6)).Append('\n');
         return text.ToString();
     }
 
     /// <summary>One verdict that is no longer what it was.</summary>
     internal string Changed(Finding was, Finding now) =>
-        $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now)}";
+        $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, taken: 4)}";
 
     /// <summary>A verdict as a verb.</summary>
     internal static string Says(Verdict verdict) => verdict switch { Verdict.Fails => "fails", Verdict.Tight => "is tight", Verdict.Holds => "holds", _ => "is unknown" };
@@ -54,24 +54,26 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
         var counts = $"{Number(Count(Verdict.Holds))} hold, {Number(Count(Verdict.Tight))} tight, {Number(Count(Verdict.Fails))} fail, {Number(Count(Verdict.Unknown))} unknown";
         var mass = appraisal.Mass.FinishedKg is { } kg ? show.Mass(kg) : "mass unknown";
         var hours = appraisal.Print.HonestPrintSeconds is [var from, var to] ? $"{Number(Math.Round(from / 3600))} to {Number(Math.Round(to / 3600))} h of printing" : "printing time unknown";
-        var cost = appraisal.Cost.Unpriced.Count == 0 ? show.Money(appraisal.Cost.TotalPrice)
+        var cost = appraisal.Cost is { TotalPrice: 0, Unpriced.Count: > 0 } ? "cost unknown"
+            : appraisal.Cost.Unpriced.Count == 0 ? show.Money(appraisal.Cost.TotalPrice)
             : $"{show.Money(appraisal.Cost.TotalPrice)} and {Number(appraisal.Cost.Unpriced.Count)} without a price";
         return $"{counts}; {mass}, {hours}, {cost}";
     }
 
-    private string One(Finding finding)
+    private string One(Finding finding, int taken = 0)
     {
         var mark = Ink.Of(terminal, finding.Verdict, Ink.Mark(finding.Verdict));
         var head = $"{finding.Stage}: {finding.Topic}: ";
-        var body = Words.Wrapped(head + finding.Because, terminal.Width, Indent, Indent);
+        var body = Words.Wrapped(head + finding.Because, terminal.Width, taken + Indent, Indent);
         var text = $"{mark} {body}\n";
         if (finding.Remedy is null)
         {
             return text;
         }
 
-        var how = finding.Change.Count > 0 ? $" ({loaded.ApplyLine(finding.Id)})" : "";
-        return text + $"  → {Words.Wrapped(finding.Remedy + how, terminal.Width, Indent + 2, Indent + 2)}\n";
+        // A line to be typed is never broken.
+        var line = finding.Change.Count > 0 ? $"    {loaded.ApplyLine(finding.Id)}\n" : "";
+        return text + $"  → {Words.Wrapped(finding.Remedy, terminal.Width, Indent + 2, Indent + 2)}\n" + line;
     }
 
     // One line for each stage is enough to see what is not stated; with everything, every one of them has its own.

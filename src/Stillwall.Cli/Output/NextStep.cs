@@ -1,5 +1,4 @@
 using Stillwall.Appraisals;
-using Stillwall.Cli.Running;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
@@ -30,9 +29,8 @@ internal static class NextStep
         ("proof", "prove it: impedance, tap on the test bar, hold test, sweep"),
     ];
 
-    internal static string Of(LoadedProject loaded, Appraisal appraisal)
+    internal static string Of(Project project, Appraisal appraisal)
     {
-        var project = loaded.Project;
         if (Unstated(project) is { } unstated)
         {
             return unstated;
@@ -42,8 +40,7 @@ internal static class NextStep
         if (failing.Count > 0)
         {
             var first = failing.FirstOrDefault(f => f.Change.Count > 0) ?? failing[0];
-            var how = first.Change.Count > 0 ? loaded.ApplyLine(first.Id) : first.Remedy ?? first.Because;
-            return $"mend what fails before anything is bought or printed: {first.Topic}: {how}";
+            return $"mend what fails before anything is bought or printed: {first.Topic}: {first.Remedy ?? first.Because}";
         }
 
         var done = Done(project);

@@ -67,7 +67,7 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
             throw Refusal.Input(Fault(file, "drivers", $"\"{table}\" leads out of the project folder; a file within it"));
         }
 
-        var read = DriverTable.Read(session.Read(Path.Combine(folder, table), GreatestTable), table);
+        var read = DriverTable.Read(session.Read(Path.Combine(folder, table), GreatestTable, table), table);
         var fatal = chosen is null ? [] : read.Faults.Concat(read.Rows.Where(r => r.Sheet.Name == chosen).SelectMany(r => r.Faults)).ToList();
         if (fatal.Count > 0)
         {

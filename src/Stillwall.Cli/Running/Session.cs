@@ -65,19 +65,20 @@ internal sealed class Session(Terminal terminal) : IDisposable
     }
 
     /// <summary>Reads a file that a person named.</summary>
-    internal byte[] Read(string file, int most)
+    internal byte[] Read(string file, int most, string? shown = null)
     {
         var path = FullPath(file);
+        shown ??= file;
         try
         {
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, most + 1) : most + 1];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            return read <= most ? bytes[..read] : throw Refusal.Input($"{file}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
+            return read <= most ? bytes[..read] : throw Refusal.Input($"{shown}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
         }
         catch (Exception e) when (IsOfThePath(e))
         {
-            throw Refusal.Path($"{file}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({Why(e)})")}; a file that may be read");
+            throw Refusal.Path($"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({Why(e)})")}; a file that may be read");
         }
     }
 
