@@ -47,7 +47,7 @@ public sealed class ApprovedOutputTests
         ["error-room-unknown", "room", "bare"], ["error-curves-unknown", "curves", "bare"],
         ["error-start-not-empty", "start", "reading-room"], ["error-csv-folder", "curves", "reading-room", "--csv", "nowhere/curves.csv"],
         ["error-set-key", "set", "cabinet.cor", "8 mm", "--project", "reading-room"], ["error-set-value", "set", "cabinet.core", "8", "--project", "reading-room"],
-        ["error-apply-id", "apply", "pour/skins-bulg", "--project", "reading-room"], ["error-apply-holds", "apply", "pour/skins-bulge", "--project", "reading-room"],
+        ["error-watch-json", "appraise", "reading-room", "--watch", "--json"], ["error-apply-id", "apply", "pour/skins-bulg", "--project", "reading-room"], ["error-apply-holds", "apply", "pour/skins-bulge", "--project", "reading-room"],
     ];
 
     public static TheoryData<string> Names => [.. Cases.Select(c => c[0])];

@@ -109,5 +109,30 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(desk.Run("appraise", "reading-room", "--json").Output, desk.Run(["appraise", "--json"], terminal => terminal with { Folder = desk.PathTo("reading-room") }).Output);
     }
 
+    [Fact]
+    public async Task A_watched_project_is_appraised_again_when_it_is_saved()
+    {
+        using var stop = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        using var output = new MemoryStream();
+        var watched = Task.Run(() => CliApp.Run(["appraise", "reading-room", "--watch"], new Running.Terminal(Stream.Synchronized(output), TextWriter.Null, TextReader.Null) { Folder = desk.Folder, Stop = stop.Token }), stop.Token);
+        await Until(() => Count(output, "next: ") == 1, stop.Token);
+        desk.Change("\"level\": \"93 dB\"", "\"level\": \"110 dB\"");
+        await Until(() => Count(output, "▲ Cabinet: loud enough") == 1, stop.Token);
+        await stop.CancelAsync();
+
+        Assert.Equal(0, await watched);
+        Assert.Equal(2, Count(output, "next: "));
+    }
+
+    private static int Count(MemoryStream output, string words) => System.Text.Encoding.UTF8.GetString(output.ToArray()).Split(words).Length - 1;
+
+    private static async Task Until(Func<bool> isSo, CancellationToken stop)
+    {
+        while (!isSo())
+        {
+            await Task.Delay(50, stop);
+        }
+    }
+
     private List<JsonElement> Findings() => [.. desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray()];
 }

@@ -75,7 +75,7 @@ public sealed class StreamTests : IDisposable
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(culture);
-            Assert.Equal(here, commands.Select(c => desk.Run(c.Split(' '))));
+            Assert.All(commands.Zip(here), pair => Assert.Equal(pair.Second.Output, desk.Run(pair.First.Split(' ')).Output));
         }
         finally
         {

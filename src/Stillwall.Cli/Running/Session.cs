@@ -89,6 +89,7 @@ internal sealed class Session(Terminal terminal) : IDisposable
         {
             held.WriteTo(Terminal.Output);
             Terminal.Output.Flush();
+            held.SetLength(0);
         }
         catch (IOException e) when (!IsBrokenPipe(e))
         {

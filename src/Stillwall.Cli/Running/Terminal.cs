@@ -24,6 +24,9 @@ public sealed record Terminal(Stream Output, TextWriter Error, TextReader Input)
     /// <summary>Width of a line, characters.</summary>
     public int Width { get; init; } = UsualWidth;
 
+    /// <summary>Ends a run that would go on for ever.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>The terminal of this process.</summary>
     /// <returns>The terminal; standard output is written as UTF-8 whatever the system's code page.</returns>
     public static Terminal OfProcess()
