@@ -1,3 +1,4 @@
+using System.Globalization;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -38,8 +39,8 @@ internal static class ShelfAndQuietFindings
 
         return f.Project.PourDate is not { } pour
             ? Unknown("d", "pour_date")
-            : AtLeast(dated.BestBefore!.Value.DayNumber - pour.DayNumber, 0, "d", Nearness.Days, $"the {dated.Item} is good until {dated.BestBefore:yyyy-MM-dd}; the pour is on {pour:yyyy-MM-dd}") with
-            { Remedy = dated.BestBefore < pour ? $"replace the {dated.Item}, or pour on {dated.BestBefore:yyyy-MM-dd} or before" : null };
+            : AtLeast(dated.BestBefore!.Value.DayNumber - pour.DayNumber, 0, "d", Nearness.Days, string.Create(CultureInfo.InvariantCulture, $"the {dated.Item} is good until {dated.BestBefore:yyyy-MM-dd}; the pour is on {pour:yyyy-MM-dd}")) with
+            { Remedy = dated.BestBefore < pour ? string.Create(CultureInfo.InvariantCulture, $"replace the {dated.Item}, or pour on {dated.BestBefore:yyyy-MM-dd} or before") : null };
     }
 
     private static Judgement ToHand(Facts f)

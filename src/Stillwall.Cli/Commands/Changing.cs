@@ -1,0 +1,54 @@
+using Stillwall.Appraisals;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Projects;
+using Stillwall.Projects;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary>Saves a changed project and says what came of it.</summary>
+internal static class Changing
+{
+    /// <summary>Checks, saves and compares.</summary>
+    /// <param name="session">The run.</param>
+    /// <param name="before">The project as it was.</param>
+    /// <param name="changes">Key, value as stated, and text of the file after that change, one after the other.</param>
+    /// <returns>The exit code.</returns>
+    /// <exception cref="Refusal">The changed file has a fault, or cannot be written; the file is then as it was.</exception>
+    internal static int Save(Session session, LoadedProject before, IReadOnlyList<(string Key, string Stated, string Text)> changes)
+    {
+        var after = before.With(session, changes[^1].Text);
+        var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.WithoutRemedies(after.Project, after.Candidates));
+        if (ProjectStore.Save(before.File, after.Text) is { } trouble)
+        {
+            throw Refusal.Path((trouble with { Path = before.Named }).ToString());
+        }
+
+        foreach (var (key, _, _) in changes)
+        {
+            session.PrintLine($"{key}: {Written(before.Project, key)} → {Written(after.Project, key)}");
+        }
+
+        var changed = now.Findings.Zip(was.Findings, (n, w) => (Now: n, Was: w)).Where(p => p.Now.Verdict != p.Was.Verdict).ToList();
+        var text = new AppraisalText(after, session.Terminal);
+        foreach (var (n, w) in changed)
+        {
+            session.Print(text.Changed(w, n));
+        }
+
+        if (changed.Count == 0)
+        {
+            session.PrintLine("no verdict changes");
+        }
+
+        return ExitCodes.Done;
+    }
+
+    private static string Written(Project project, string key) => ProjectKeys.Get(project, key) switch
+    {
+        null => "not stated",
+        IReadOnlyList<double> numbers => string.Join(", ", numbers.Select(n => Units.Write(n, ProjectKeys.Find(key)!.Dimension))),
+        DriverChoice choice => choice.Name ?? "a data sheet written in place",
+        var value => ProjectKeys.Written(ProjectKeys.Find(key)!, value),
+    };
+}

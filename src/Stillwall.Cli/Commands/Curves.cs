@@ -1,0 +1,73 @@
+using Stillwall.Appraisals;
+using Stillwall.Cabinets;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Tables;
+using Stillwall.Projects;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>curves</c>: the response over frequency.</summary>
+internal static class Curves
+{
+    // Nominal third-octaves, fewer of them where the cabinet no longer works.
+    private static readonly double[] ShownHz = [10, 12.5, 16, 20, 25, 31.5, 40, 50, 63, 80, 100, 125, 160, 200, 315, 500, 1000];
+
+    internal static Verb Verb()
+    {
+        var project = Common.Project;
+        var volts = new QuantityOption("--volts", Dimension.None, "voltage of the source, V rms; 2.83 where left out") { IsPositive = true };
+        var points = new QuantityOption("--points-per-decade", Dimension.None, "points in each of the two decades; 40 where left out") { IsWhole = true, Span = (1, 10000) };
+        var csv = Common.Csv("every column for every point, 10 Hz to 1 kHz");
+        return new Verb("curves", "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m", "stillwall curves my-cabinet --csv curves.csv")
+        {
+            Takes = [project, volts, points, csv],
+            Do = call =>
+            {
+                var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
+                var drive = call.Value(volts) ?? 2.83;
+                var perDecade = (int)(call.Value(points) ?? 40);
+                var file = call.Text(csv);
+                var network = facts.System?.Network ?? throw Refusal.Input($"curves: unknown, for want of {Want.OfBox(facts)}");
+                var limits = MaximumLevel.LimitsOf(network.Driver, network.SecondCone, facts.Project.Brief.Amplifier);
+                if (file is null)
+                {
+                    call.Session.Print(Table([.. ShownHz.Select(f => ResponseCurve.PointAt(network, limits, f, drive))], drive, call.Session.Terminal));
+                    return ExitCodes.Done;
+                }
+
+                var curve = ResponseCurve.Of(network, limits, drive, perDecade);
+                call.Session.Deliver(file, Text(curve, network));
+                Common.SayWritten(call.Session, file, curve.Count);
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static string Text(IReadOnlyList<CurvePoint> curve, BoxNetwork network)
+    {
+        var columns = new List<(string Name, Func<CurvePoint, double?> Cell)>
+        {
+            ("frequency_hz", p => p.FrequencyHz), ("spl_db", p => p.SplDb), ("phase_deg", p => p.PhaseDeg), ("excursion_peak_mm", p => p.ExcursionPeakMm),
+            ("box_pressure_pa_rms", p => p.BoxPressurePaRms), ("impedance_ohm", p => p.ImpedanceOhm), ("impedance_phase_deg", p => p.ImpedancePhaseDeg),
+            ("group_delay_ms", p => p.GroupDelayMs), ("max_spl_db", p => p.MaxSplDb),
+        };
+        if (network.Port is not null)
+        {
+            columns.Add(("port_speed_m_s", p => p.PortSpeedMS));
+        }
+
+        if (network.SecondCone is not null)
+        {
+            columns.Add(("second_cone_excursion_mm", p => p.SecondConeExcursionMm));
+        }
+
+        return CsvText.Write([.. columns.Select(c => c.Name)], curve.Select(p => (IReadOnlyList<double?>)[.. columns.Select(c => c.Cell(p))]));
+    }
+
+    private static string Table(IReadOnlyList<CurvePoint> points, double volts, Terminal terminal) => Tables.Of(
+        terminal, $"One cabinet, half space, 1 m, {Show.Number(volts)} V", [">frequency", ">level", ">greatest level", ">excursion, peak", ">impedance", ">group delay"],
+        points.Select(p => (IReadOnlyList<string>)[
+            Show.Frequency(p.FrequencyHz), Show.Level(p.SplDb), p.MaxSplDb is { } most ? Show.Level(most) : "unknown",
+            $"{Show.Number(p.ExcursionPeakMm, 2)} mm", $"{Show.Number(p.ImpedanceOhm)} Ω", $"{Show.Number(p.GroupDelayMs, 2)} ms"]));
+}

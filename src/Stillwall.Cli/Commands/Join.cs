@@ -1,0 +1,38 @@
+using Stillwall.Appraisals;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Json;
+using Stillwall.Neighbours.MainSpeakers;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>join</c>: the cabinet with the main speakers.</summary>
+internal static class Join
+{
+    internal static Verb Verb()
+    {
+        var project = Common.Project;
+        var json = Common.Json;
+        return new Verb("join", "delay, polarity and level with which the cabinet joins the main speakers best, in the free field", "stillwall join my-cabinet")
+        {
+            Takes = [project, json],
+            Do = call =>
+            {
+                var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
+                var joining = facts.Joining ?? throw Refusal.Input($"join: unknown, for want of {Want.OfJoining(facts)}");
+                call.Session.Print(call.Has(json) ? ResultJson.Write(joining) : Table(joining, call.Session.Terminal));
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static string Table(Joining joining, Terminal terminal)
+    {
+        var delayed = joining.DelayS < 0 ? "cabinet" : "main speakers";
+        var heading = $"Delay the {delayed} by {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms, polarity {(joining.Inverted ? "turned" : "as it is")}, cabinet {Show.Level(joining.TrimDb)}: ripple ±{Show.Level(joining.RippleDb)}";
+        return Tables.Of(
+            terminal, heading, [">frequency", ">cabinet", ">main speakers", ">together"],
+            joining.Curve.Where((_, i) => i % 8 == 0).Select(p => (IReadOnlyList<string>)[Show.Frequency(p.FrequencyHz), Show.Level(p.CabinetDb), Show.Level(p.MainsDb), Show.Level(p.SumDb)]))
+            + "\nFree field: the room changes it, so the ear has the last word.\n";
+    }
+}

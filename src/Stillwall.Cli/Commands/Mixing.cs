@@ -1,0 +1,60 @@
+using Stillwall.Appraisals;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Json;
+using Stillwall.Materials;
+using Stillwall.Pours;
+using Stillwall.Projects;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>mix</c>: one batch.</summary>
+internal static class Mixing
+{
+    internal static Verb Verb()
+    {
+        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg") { IsPositive = true };
+        var volume = new QuantityOption("--volume", Dimension.Volume, "slurry to mix, such as 4L; instead of --powder") { IsPositive = true };
+        var ratio = new QuantityOption("--powder-per-water", Dimension.None, "mass of powder for one of water; the mix's usual ratio where left out") { Span = (0.3, 20) };
+        var name = new TextOption("--mix", "MIX", $"kind of mix: {string.Join(", ", Names)}; plaster where left out", Names);
+        var json = Common.Json;
+        return new Verb("mix", "one batch of cast: what it takes, fills, weighs and how warm it gets", "stillwall mix --powder 4kg --powder-per-water 1.5 --mix plaster")
+        {
+            Takes = [powder, volume, ratio, name, json],
+            Do = call =>
+            {
+                var kind = CastMixes.Find(call.Text(name) ?? "plaster")!;
+                var mix = Mixed(kind, call.Value(powder), call.Value(volume), call.Value(ratio) ?? kind.PowderPerWaterRatio);
+                call.Session.Print(call.Has(json) ? ResultJson.Write(mix) : Table(mix, kind, call.Session.Terminal));
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static IReadOnlyList<string> Names { get; } = [.. CastMixes.All.Select(m => m.Name)];
+
+    private static Mix Mixed(CastMix kind, double? powderKg, double? volumeM3, double ratio) => (powderKg, volumeM3) switch
+    {
+        ({ } mass, null) => Mix.FromPowder(kind, mass, ratio, Air.Reference.TemperatureC),
+        (null, { } volume) => Mix.FromVolume(kind, volume, ratio, Air.Reference.TemperatureC),
+        (null, null) => throw Refusal.Input("mix: --powder or --volume is missing; one of them"),
+        _ => throw Refusal.Input("mix: --powder and --volume are both given; one of them"),
+    };
+
+    private static string Table(Mix mix, CastMix kind, Terminal terminal)
+    {
+        var show = new Show(false, "");
+        var range = mix.AdiabaticPeakRangeC is [var least, var greatest] ? $", {show.Temperature(least)} to {show.Temperature(greatest)} by published heats" : "";
+        return Tables.Of(
+            terminal, $"{kind.Name}, powder to water {Show.Number(mix.PowderKg / mix.WaterKg)} : 1, at 20 °C", ["", ""],
+            [
+                ["powder", show.Mass(mix.PowderKg)],
+                ["water", show.Mass(mix.WaterKg)],
+                ["slurry", $"{show.Volume(mix.SlurryVolumeM3)} at {Show.Number(mix.SlurryDensityKgM3, 4)} kg/m³"],
+                ["wet", show.Mass(mix.WetMassKg)],
+                ["set and dry", $"{show.Mass(mix.DryMassKg)} at {Show.Number(mix.DryDensityKgM3, 4)} kg/m³, {Show.Percent(mix.Porosity)} pores"],
+                ["free water", show.Mass(mix.FreeWaterKg)],
+                ["peak if no heat left", mix.AdiabaticPeakC is { } peak ? show.Temperature(peak) + range : "unknown: the heat of setting of this mix is not known"],
+            ]);
+    }
+}

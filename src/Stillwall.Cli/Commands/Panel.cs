@@ -1,0 +1,64 @@
+using Stillwall.Appraisals;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Json;
+using Stillwall.Projects;
+using Stillwall.Walls;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>panel</c>: one wall panel.</summary>
+internal static class Panel
+{
+    // Beyond it the panel is a strip, and the terms for its short waves no longer suffice.
+    private const double GreatestSideRatio = 50;
+
+    private static readonly IReadOnlyList<string> Edges = ["clamped", "supported"];
+
+    internal static Verb Verb()
+    {
+        var layers = new TextOption("--layers", "LAYERS", "from the outside in: 2mm:petg,12mm:plaster,2mm:petg, or t:E:nu:rho in mm, Pa, -, kg/m3");
+        var size = new TextOption("--size", "AxB", "clear width and height, such as 330mmx210mm");
+        var edges = new TextOption("--edges", "EDGES", "clamped, or supported: only the deflection is zero on the edge; supported where left out", Edges);
+        var json = Common.Json;
+        return new Verb("panel", "one wall panel: its first six modes and how far it gives, layers bonded and slipping", "stillwall panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped")
+        {
+            Takes = [layers, size, edges, json],
+            Do = call =>
+            {
+                var (width, height) = SizeOf(call.Needed(size));
+                var stack = LayerList.Read(call.Needed(layers));
+                var result = PanelModel.Solve(stack, width, height, call.Text(edges) == "clamped" ? PanelEdges.Clamped : PanelEdges.Supported);
+                call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, call.Session.Terminal));
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static (double WidthM, double HeightM) SizeOf(string text)
+    {
+        var sides = text.Split('x', '×');
+        if (sides.Length != 2)
+        {
+            throw Refusal.Input($"--size: \"{text}\" is not two sizes; two lengths and one x, such as 330mmx210mm");
+        }
+
+        var (width, height) = (Side(sides[0]), Side(sides[1]));
+        return Math.Max(width, height) / Math.Min(width, height) <= GreatestSideRatio
+            ? (width, height)
+            : throw Refusal.Input($"--size: \"{text}\" is longer than {Show.Number(GreatestSideRatio)} times its width; a squarer panel");
+    }
+
+    private static double Side(string text) => !Units.TryRead(text.Trim(), Dimension.Length, out var metres, out var fault) ? throw Refusal.Input($"--size: {fault}")
+        : metres is >= 1e-3 and <= 100 ? metres
+        : throw Refusal.Input($"--size: \"{text.Trim()}\" is out of range; 1 mm to 100 m");
+
+    private static string Table(PanelResult panel, Terminal terminal)
+    {
+        IReadOnlyList<string> Row(string name, PanelCase c) =>
+            [name, string.Join(", ", c.ModesHz.Select(f => Show.Number(f))) + " Hz", $"{Show.Number(c.CentreDeflectionMPerPa * 1e9)} nm/Pa", $"{Show.Number(c.MeanDeflectionMPerPa * 1e9)} nm/Pa"];
+        return Tables.Of(
+            terminal, $"{Show.Number(panel.SurfaceDensityKgM2)} kg/m²", ["layers", "modes", "gives in the middle", "on average"], [Row("bonded", panel.Bonded), Row("slipping", panel.Slipping)])
+            + $"\nBasis: {PanelModel.Basis}.\n";
+    }
+}

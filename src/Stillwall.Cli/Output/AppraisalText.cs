@@ -1,0 +1,117 @@
+using System.Globalization;
+using System.Text;
+using Stillwall.Appraisals;
+using Stillwall.Cli.Running;
+
+namespace Stillwall.Cli.Output;
+
+/// <summary>An appraisal in words.</summary>
+internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
+{
+    private const int Indent = 2;
+
+    /// <summary>The summary line, what does not hold, cautions and the next thing to do; with everything, every finding and figure besides.</summary>
+    internal string Of(Appraisal appraisal, bool everything)
+    {
+        var text = new StringBuilder();
+        text.Append(Ink.Strong(terminal, Summary(appraisal))).Append('\n');
+        foreach (var verdict in new[] { Verdict.Fails, Verdict.Tight })
+        {
+            foreach (var finding in appraisal.Findings.Where(f => f.Verdict == verdict))
+            {
+                text.Append('\n').Append(One(finding));
+            }
+        }
+
+        Unknowns(text, appraisal, everything);
+        if (everything)
+        {
+            text.Append('\n');
+            foreach (var finding in appraisal.Findings.Where(f => f.Verdict == Verdict.Holds))
+            {
+                text.Append(One(finding));
+            }
+
+            text.Append('\n').Append(FigureTables.Of(loaded.Project, appraisal, terminal));
+        }
+
+        Lines(text, Cautions.Of(loaded.Project, appraisal));
+        text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded.Project, appraisal)}", terminal.Width, 0, 6)).Append('\n');
+        return text.ToString();
+    }
+
+    /// <summary>One verdict that is no longer what it was.</summary>
+    internal string Changed(Finding was, Finding now) =>
+        $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, taken: 4)}";
+
+    /// <summary>A verdict as a verb.</summary>
+    internal static string Says(Verdict verdict) => verdict switch { Verdict.Fails => "fails", Verdict.Tight => "is tight", Verdict.Holds => "holds", _ => "is unknown" };
+
+    private string Summary(Appraisal appraisal)
+    {
+        int Count(Verdict verdict) => appraisal.Findings.Count(f => f.Verdict == verdict);
+        var show = Show.Of(loaded.Project);
+        var counts = $"{Number(Count(Verdict.Holds))} hold, {Number(Count(Verdict.Tight))} tight, {Number(Count(Verdict.Fails))} fail, {Number(Count(Verdict.Unknown))} unknown";
+        var mass = appraisal.Mass.FinishedKg is { } kg ? show.Mass(kg) : "mass unknown";
+        var hours = appraisal.Print.HonestPrintSeconds is [var from, var to] ? $"{Number(Math.Round(from / 3600))} to {Number(Math.Round(to / 3600))} h of printing" : "printing time unknown";
+        var cost = appraisal.Cost is { TotalPrice: 0, Unpriced.Count: > 0 } ? "cost unknown"
+            : appraisal.Cost.Unpriced.Count == 0 ? show.Money(appraisal.Cost.TotalPrice)
+            : $"{show.Money(appraisal.Cost.TotalPrice)} and {Number(appraisal.Cost.Unpriced.Count)} without a price";
+        return $"{counts}; {mass}, {hours}, {cost}";
+    }
+
+    private string One(Finding finding, int taken = 0)
+    {
+        var mark = Ink.Of(terminal, finding.Verdict, Ink.Mark(finding.Verdict));
+        var head = $"{finding.Stage}: {finding.Topic}: ";
+        var body = Words.Wrapped(head + finding.Because, terminal.Width, taken + Indent, Indent);
+        var text = $"{mark} {body}\n";
+        if (finding.Remedy is null)
+        {
+            return text;
+        }
+
+        // A line to be typed is never broken.
+        var line = finding.Change.Count > 0 ? $"    {loaded.ApplyLine(finding.Id)}\n" : "";
+        return text + $"  → {Words.Wrapped(finding.Remedy, terminal.Width, Indent + 2, Indent + 2)}\n" + line;
+    }
+
+    // One line for each stage is enough to see what is not stated; with everything, every one of them has its own.
+    private void Unknowns(StringBuilder text, Appraisal appraisal, bool everything)
+    {
+        var unknown = appraisal.Findings.Where(f => f.Verdict == Verdict.Unknown).ToList();
+        if (unknown.Count == 0)
+        {
+            return;
+        }
+
+        text.Append('\n');
+        if (everything)
+        {
+            unknown.ForEach(f => text.Append(One(f)));
+            return;
+        }
+
+        foreach (var stage in unknown.GroupBy(f => f.Stage))
+        {
+            var mark = Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown));
+            var because = string.Join("; ", stage.Select(f => f.Because).Distinct(StringComparer.Ordinal));
+            text.Append($"{mark} {Words.Wrapped($"{stage.Key}: {string.Join(", ", stage.Select(f => f.Topic))}: {because}", terminal.Width, Indent, Indent)}\n");
+        }
+    }
+
+    private void Lines(StringBuilder text, IReadOnlyList<string> lines)
+    {
+        if (lines.Count > 0)
+        {
+            text.Append('\n');
+        }
+
+        foreach (var line in lines)
+        {
+            text.Append($"! {Words.Wrapped(line, terminal.Width, Indent, Indent)}\n");
+        }
+    }
+
+    private static string Number(double value) => value.ToString("0", CultureInfo.InvariantCulture);
+}

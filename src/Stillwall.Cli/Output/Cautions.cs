@@ -1,0 +1,53 @@
+using Stillwall.Appraisals;
+using Stillwall.Materials;
+using Stillwall.Projects;
+
+namespace Stillwall.Cli.Output;
+
+/// <summary>What to take care of where a plan gives cause.</summary>
+/// <remarks>Source: ISO 11228-1 for the mass one person lifts (from memory); the rest is common practice, no source.</remarks>
+internal static class Cautions
+{
+    private const double OnePersonKg = 25;
+
+    internal static IReadOnlyList<string> Of(Project project, Appraisal appraisal)
+    {
+        var lines = new List<string>();
+        if (appraisal.Pour.PowderKg is not null)
+        {
+            lines.AddRange(OfCast(CastMixes.Of(project.Materials?.Cast)));
+        }
+
+        if (appraisal.Parts.Count > 0)
+        {
+            lines.Add("Air the room while printing, painting and gluing.");
+        }
+
+        if (appraisal.Mass.FinishedKg > OnePersonKg || appraisal.Mass.WetKg > OnePersonKg)
+        {
+            lines.Add($"Lift it by two: it weighs more than {Show.Of(project).Mass(OnePersonKg)}.");
+        }
+
+        if (project.Brief.Neighbour is not null || project.Brief.Everyday is not null)
+        {
+            lines.Add("Local rules decide on noise; the figures here are a forecast.");
+        }
+
+        return lines;
+    }
+
+    private static IEnumerable<string> OfCast(CastMix? mix)
+    {
+        var hasSand = mix?.Name is "sand-plaster" or "cement-grout" or "own";
+        yield return hasSand ? "Wear a dust mask for powder and sanding: sand is silica." : "Wear a dust mask for powder and sanding.";
+        if (mix?.Name is "cement-grout" or "own")
+        {
+            yield return "Cement is caustic: gloves and goggles.";
+        }
+
+        if (mix?.Name is not "cement-grout")
+        {
+            yield return "Setting plaster burns skin in bulk: never cast it around a hand or limb.";
+        }
+    }
+}

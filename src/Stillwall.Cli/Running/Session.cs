@@ -1,0 +1,132 @@
+using System.Globalization;
+using System.Security;
+using System.Text;
+
+namespace Stillwall.Cli.Running;
+
+/// <summary>One run: holds back what goes to standard output until it is known that the run succeeds.</summary>
+internal sealed class Session(Terminal terminal) : IDisposable
+{
+    private const int LongestLine = 300;
+
+    private readonly MemoryStream held = new();
+
+    internal Terminal Terminal { get; } = terminal;
+
+    /// <summary>Full path of what a person named.</summary>
+    /// <exception cref="Refusal">It is no path.</exception>
+    internal string FullPath(string path)
+    {
+        try
+        {
+            return Path.GetFullPath(path.Length == 0 ? throw new ArgumentException("empty", nameof(path)) : path, Terminal.Folder);
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            throw Refusal.Path($"\"{path}\": is not a path; a folder or a file");
+        }
+    }
+
+    /// <summary>Puts a text on standard output.</summary>
+    internal void Print(string text) => held.Write(Encoding.UTF8.GetBytes(text));
+
+    internal void PrintLine(string line = "") => Print(line + "\n");
+
+    /// <summary>Says one line on standard error, at once.</summary>
+    internal void Tell(string line)
+    {
+        Terminal.Error.Write(OneLine(line) + "\n");
+        Terminal.Error.Flush();
+    }
+
+    /// <summary>Writes what a run was asked to write, into a file or, for <c>-</c>, on standard output.</summary>
+    /// <param name="file">Path of the file, or <c>-</c>.</param>
+    /// <param name="text">Its text.</param>
+    internal void Deliver(string file, string text) => Deliver(file, Encoding.UTF8.GetBytes(text));
+
+    /// <inheritdoc cref="Deliver(string, string)"/>
+    internal void Deliver(string file, ReadOnlySpan<byte> bytes)
+    {
+        if (file == "-")
+        {
+            held.Write(bytes);
+            return;
+        }
+
+        var path = FullPath(file);
+        try
+        {
+            File.WriteAllBytes(path, bytes);
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            throw Refusal.Path($"{file}: cannot be written ({Why(e)}); a file in a folder that is there and may be written");
+        }
+    }
+
+    /// <summary>Reads a file that a person named.</summary>
+    internal byte[] Read(string file, int most, string? shown = null)
+    {
+        var path = FullPath(file);
+        shown ??= file;
+        try
+        {
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, most + 1) : most + 1];
+            var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            return read <= most ? bytes[..read] : throw Refusal.Input($"{shown}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            throw Refusal.Path($"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({Why(e)})")}; a file that may be read");
+        }
+    }
+
+    /// <summary>Lets go what was held back.</summary>
+    internal void Release()
+    {
+        try
+        {
+            held.WriteTo(Terminal.Output);
+            Terminal.Output.Flush();
+            held.SetLength(0);
+        }
+        catch (IOException e) when (!IsBrokenPipe(e))
+        {
+            throw Refusal.Path($"standard output: cannot be written ({Why(e)})");
+        }
+        catch (IOException)
+        {
+            // Whoever was reading has seen enough.
+        }
+    }
+
+    public void Dispose() => held.Dispose();
+
+    internal static bool IsOfThePath(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
+
+    internal static string Why(Exception e) => e switch
+    {
+        UnauthorizedAccessException => "no permission, or it is a folder",
+        PathTooLongException => "the path is too long",
+        DirectoryNotFoundException or FileNotFoundException => "its folder is not there",
+        ArgumentException => "a character that no path may have",
+        _ => "the system refuses",
+    };
+
+    // EPIPE on Unix; ERROR_BROKEN_PIPE and ERROR_NO_DATA on Windows.
+    private static bool IsBrokenPipe(IOException e) => OperatingSystem.IsWindows() ? (e.HResult & 0xFFFF) is 109 or 232 : e.HResult == 32;
+
+    // What would break the line or hide itself is shown by its code.
+    private static string OneLine(string text)
+    {
+        var line = new StringBuilder(text.Length);
+        foreach (var c in text)
+        {
+            var isHidden = char.IsControl(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
+            line.Append(isHidden ? $"\\u{(int)c:x4}" : c);
+        }
+
+        return line.Length <= LongestLine ? line.ToString() : line.ToString(0, char.IsHighSurrogate(line[LongestLine - 2]) ? LongestLine - 2 : LongestLine - 1) + "…";
+    }
+}

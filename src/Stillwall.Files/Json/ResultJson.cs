@@ -1,0 +1,54 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Stillwall.Appraisals;
+using Stillwall.Neighbours.Equalisers;
+using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Pours;
+using Stillwall.Walls;
+
+namespace Stillwall.Files.Json;
+
+/// <summary>Writes results as JSON: the one place that knows how.</summary>
+public static class ResultJson
+{
+    private static readonly ResultContext Context = new(Options());
+
+    /// <summary>Writes one result.</summary>
+    /// <typeparam name="T">Kind of result; one of those this class knows.</typeparam>
+    /// <param name="result">The result.</param>
+    /// <returns>
+    /// One JSON document: keys from the properties' names, what is unknown as null, numbers in the shortest form that reads back as the same number,
+    /// two spaces of indent, line feeds, one at the end.
+    /// </returns>
+    /// <exception cref="NotSupportedException">A kind of result that is not known here.</exception>
+    /// <exception cref="ArgumentException">A number that is not finite: results never hold one.</exception>
+    public static string Write<T>(T result)
+    {
+        var info = Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException($"{typeof(T).Name} is no result this class writes; add it to {nameof(ResultContext)}");
+        return JsonSerializer.Serialize(result, info) + "\n";
+    }
+
+    private static JsonSerializerOptions Options() => new()
+    {
+        PropertyNamingPolicy = UnderscoreNames.Policy,
+        WriteIndented = true,
+        IndentSize = 2,
+        NewLine = "\n",
+        // Read by people and by JSON readers, never put into a web page as it is: "−" stays "−".
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        NumberHandling = JsonNumberHandling.Strict,
+        Converters = { new JsonStringEnumConverter<Verdict>(UnderscoreNames.Policy, allowIntegerValues: false) },
+    };
+}
+
+/// <summary>The kinds of result that are written, found out when this is compiled.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(Appraisal))]
+[JsonSerializable(typeof(Mix))]
+[JsonSerializable(typeof(PanelResult))]
+[JsonSerializable(typeof(Biquad))]
+[JsonSerializable(typeof(Joining))]
+[JsonSerializable(typeof(string))]
+[JsonSerializable(typeof(double))]
+internal sealed partial class ResultContext : JsonSerializerContext;

@@ -1,0 +1,95 @@
+using System.Globalization;
+using System.Text;
+
+namespace Stillwall.Cli.Tests;
+
+/// <summary>Everything a person sees is an approved file, compared byte by byte; see tests/data/cli/README.md.</summary>
+public sealed class ApprovedOutputTests
+{
+    private const string Ending = ".approved.txt";
+
+    private static readonly Dictionary<string, Action<Desk>> Preparations = new(StringComparer.Ordinal)
+    {
+        ["appraise-bare"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1, \"name\": \"bare\" }\n"),
+        ["appraise-failing"] = desk => desk.Change("\"level\": \"93 dB\"", "\"level\": \"103 dB\""),
+        ["error-driver-unknown"] = desk => desk.Change("\"Dunlin 8\"", "\"Dunlim 8\""),
+        ["error-drivers-outside"] = desk => desk.Change("\"drivers.csv\"", "\"../drivers.csv\""),
+        ["error-drivers-not-there"] = desk => desk.Change("\"drivers.csv\"", "\"candidates.csv\""),
+        ["error-faults"] = desk => desk.Write("faulty/stillwall.json", "{ \"stillwall\": 1,\n  \"budgett\": 3,\n  \"cabinet\": { \"core\": 12 } }\n"),
+        ["error-room-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
+        ["error-curves-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
+    };
+
+    private static readonly string[][] Cases =
+    [
+        ["help", "--help"], ["version", "--version"],
+        ["help-start", "start", "--help"], ["help-appraise", "appraise", "--help"], ["help-set", "set", "--help"], ["help-apply", "apply", "--help"],
+        ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
+        ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"],
+        ["start", "start", "another", "--demo"],
+        ["appraise", "appraise", "reading-room"], ["appraise-all", "appraise", "reading-room", "--all"], ["appraise-bare", "appraise", "bare"],
+        ["appraise-failing", "appraise", "reading-room", "--strict"],
+        ["set", "set", "cabinet.core", "8 mm", "--project", "reading-room"],
+        ["set-nothing-changes", "set", "limits.wall_to_cone", "-28 dB", "--project", "reading-room"],
+        ["apply", "apply", "pour/mix-flows-into-the-cavity", "--project", "reading-room"],
+        ["curves", "curves", "reading-room"], ["room", "room", "reading-room"], ["join", "join", "reading-room"],
+        ["panel", "panel", "--layers", "2mm:petg,12mm:plaster,2mm:petg", "--size", "330mmx210mm", "--edges", "clamped"],
+        ["mix", "mix", "--powder", "4kg", "--powder-per-water", "1.5", "--mix", "plaster"], ["mix-grout", "mix", "--volume", "4 L", "--mix", "cement-grout"],
+        ["filter", "filter", "peaking", "--f0", "45 Hz", "--q", "2", "--gain", "-8 dB"],
+        ["error-verb", "apprase"], ["error-option", "appraise", "--jsn"], ["error-value-missing", "mix", "--powder"], ["error-option-twice", "mix", "--powder", "4kg", "--powder", "5kg"],
+        ["error-word-too-many", "appraise", "reading-room", "twice"], ["error-argument-missing", "start"],
+        ["error-unit", "mix", "--powder", "4"], ["error-nothing-to-mix", "mix"], ["error-range", "mix", "--powder", "4kg", "--powder-per-water", "100"],
+        ["error-mix", "mix", "--powder", "4kg", "--mix", "plastr"], ["error-size", "panel", "--layers", "2mm:petg", "--size", "330mm"], ["error-layer", "panel", "--layers", "2mm:pteg", "--size", "330mmx210mm"],
+        ["error-filter-kind", "filter", "peeking", "--f0", "45Hz"], ["error-filter-f0", "filter", "highpass", "--f0", "30kHz"], ["error-filter-slope", "filter", "lowshelf", "--f0", "60Hz", "--gain", "12 dB", "--slope", "6"],
+        ["error-two-outputs", "filter", "lowpass", "--f0", "30Hz", "--csv", "-", "--json"],
+        ["error-project-not-there", "appraise", "nowhere"], ["error-faults", "appraise", "faulty"], ["error-driver-unknown", "appraise", "reading-room"],
+        ["error-drivers-outside", "appraise", "reading-room"], ["error-drivers-not-there", "appraise", "reading-room"],
+        ["error-room-unknown", "room", "bare"], ["error-curves-unknown", "curves", "bare"],
+        ["error-start-not-empty", "start", "reading-room"], ["error-csv-folder", "curves", "reading-room", "--csv", "nowhere/curves.csv"],
+        ["error-set-key", "set", "cabinet.cor", "8 mm", "--project", "reading-room"], ["error-set-value", "set", "cabinet.core", "8", "--project", "reading-room"],
+        ["error-watch-json", "appraise", "reading-room", "--watch", "--json"], ["error-apply-id", "apply", "pour/skins-bulg", "--project", "reading-room"], ["error-apply-holds", "apply", "pour/skins-bulge", "--project", "reading-room"],
+    ];
+
+    public static TheoryData<string> Names => [.. Cases.Select(c => c[0])];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_output_is_as_approved(string name)
+    {
+        using var desk = new Desk();
+        Preparations.GetValueOrDefault(name)?.Invoke(desk);
+        var args = Cases.Single(c => c[0] == name)[1..];
+        var seen = Record(args, desk.Run(args));
+        var file = Repository.Data($"cli/{name}{Ending}");
+        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        {
+            File.WriteAllText(file, seen);
+        }
+
+        Assert.True(File.Exists(file), $"{file} is not there: look at the output and run again with STILLWALL_APPROVE=1");
+        Assert.Equal(File.ReadAllText(file), seen);
+    }
+
+    [Fact]
+    public void Every_approved_file_belongs_to_a_case() =>
+        Assert.Equal(
+            Cases.Select(c => c[0] + Ending).Append("README.md").Order(StringComparer.Ordinal),
+            Directory.GetFiles(Repository.Data("cli")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void Every_verb_has_its_help_approved()
+    {
+        using var desk = new Desk();
+        var listed = desk.Run("--help").Output.Split("Verbs:\n")[1].Split("\n\n")[0].Split('\n')
+            .Where(l => l.Length > 2 && l[2] != ' ').Select(l => l.Trim().Split(' ')[0]);
+        Assert.Equal(listed.Order(StringComparer.Ordinal), Cases.Select(c => c[0]).Where(n => n.StartsWith("help-", StringComparison.Ordinal)).Select(n => n[5..]).Order(StringComparer.Ordinal));
+    }
+
+    private static string Record(string[] args, Ran ran)
+    {
+        var text = new StringBuilder();
+        text.Append("$ stillwall ").AppendJoin(' ', args.Select(a => a.Contains(' ', StringComparison.Ordinal) ? $"\"{a}\"" : a)).Append('\n');
+        text.Append(CultureInfo.InvariantCulture, $"exit code {ran.ExitCode}\n--- standard output\n{ran.Output}--- standard error\n{ran.Error}");
+        return text.ToString();
+    }
+}

@@ -1,0 +1,138 @@
+using System.Text.Json;
+
+namespace Stillwall.Cli.Tests;
+
+/// <summary>What changes files: start, set, apply.</summary>
+public sealed class ChangeTests : IDisposable
+{
+    private readonly Desk desk = new();
+
+    public void Dispose() => desk.Dispose();
+
+    [Fact]
+    public void A_new_folder_has_everything_that_a_project_needs()
+    {
+        Assert.Equal(
+            ["drivers.csv", "measurements", "stillwall.json", "stillwall.schema.json"],
+            Directory.GetFileSystemEntries(desk.PathTo("reading-room")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(File.ReadAllBytes(Path.Combine(Repository.Folder, "samples/reading-room/stillwall.json")), File.ReadAllBytes(desk.Project));
+        Assert.Equal(desk.Run("schema").Output, File.ReadAllText(desk.PathTo("reading-room/stillwall.schema.json")));
+    }
+
+    [Fact]
+    public void An_empty_folder_may_become_a_project()
+    {
+        Directory.CreateDirectory(desk.PathTo("empty"));
+        Assert.Equal(0, desk.Run("start", "empty").ExitCode);
+        Assert.Equal(0, desk.Run("appraise", "empty").ExitCode);
+    }
+
+    [Fact]
+    public void A_person_is_asked_for_name_and_printer_and_asked_again_when_the_answer_will_not_do()
+    {
+        var ran = desk.Run(["start", "asked"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, "Window cabinet\n300\n300 mm\n\n310 mm\n");
+        var project = JsonDocument.Parse(File.ReadAllText(desk.PathTo("asked/stillwall.json"))).RootElement;
+        var printer = project.GetProperty("brief").GetProperty("printer");
+
+        Assert.Equal(0, ran.ExitCode);
+        Assert.Contains("has no unit", ran.Error, StringComparison.Ordinal);
+        Assert.Equal("Window cabinet", project.GetProperty("name").GetString());
+        Assert.Equal(("300 mm", "256 mm", "310 mm"), (printer.GetProperty("build_width").GetString(), printer.GetProperty("build_depth").GetString(), printer.GetProperty("build_height").GetString()));
+    }
+
+    [Fact]
+    public void Nobody_is_asked_without_a_terminal_or_for_the_demo()
+    {
+        Assert.Equal("", desk.Run(["start", "piped"], terminal => terminal with { OutputIsTerminal = true }, "Window cabinet\n").Error);
+        Assert.Equal("", desk.Run(["start", "demo", "--demo"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, "Window cabinet\n").Error);
+        Assert.Equal(File.ReadAllBytes(desk.Project), File.ReadAllBytes(desk.PathTo("piped/stillwall.json")));
+        Assert.Equal(File.ReadAllBytes(desk.Project), File.ReadAllBytes(desk.PathTo("demo/stillwall.json")));
+    }
+
+    [Fact]
+    public void Setting_a_value_changes_that_value_only_and_keeps_the_former_file()
+    {
+        var before = File.ReadAllText(desk.Project);
+        Assert.Equal(0, desk.Run("set", "cabinet.core", "14 mm", "--project", "reading-room").ExitCode);
+
+        Assert.Equal(before.Replace("\"core\": \"12 mm\"", "\"core\": \"14 mm\"", StringComparison.Ordinal), File.ReadAllText(desk.Project));
+        Assert.Equal(before, File.ReadAllText(desk.Project + ".1"));
+    }
+
+    [Theory]
+    [InlineData("cabinet.core", "-3 mm")]
+    [InlineData("cabinet.core", "3 kg")]
+    [InlineData("driver", "Dodo 9")]
+    [InlineData("drivers", "nowhere.csv")]
+    [InlineData("pour_date", "tomorrow")]
+    [InlineData("cabinet.net_volume", "20 L")]
+    [InlineData("brief.aim.system_q", "0,7")]
+    public void A_value_that_will_not_do_leaves_the_file_as_it_was(string key, string value)
+    {
+        var before = File.ReadAllBytes(desk.Project);
+        var ran = desk.Run("set", key, value, "--project", "reading-room");
+
+        Assert.InRange(ran.ExitCode, 2, 3);
+        Assert.Equal("", ran.Output);
+        Assert.Equal(before, File.ReadAllBytes(desk.Project));
+    }
+
+    [Theory]
+    [InlineData("limits.wall_to_cone", "-28 dB")]
+    [InlineData("brief.neighbour.allowance", "-3 dB")]
+    [InlineData("brief.aim.system_q", "0.75")]
+    [InlineData("brief.room.seat_at", "2 m, 2.5 m, 1.1 m")]
+    [InlineData("name", "Another name")]
+    public void Any_stated_value_can_be_set(string key, string value) =>
+        Assert.Equal(0, desk.Run("set", key, value, "--project", "reading-room").ExitCode);
+
+    [Fact]
+    public void Applying_a_finding_makes_it_hold_or_tight()
+    {
+        desk.Change("\"level\": \"93 dB\"", "\"level\": \"110 dB\"");
+        desk.Change("\"strut_pitch\": \"40 mm\"", "\"strut_pitch\": \"110 mm\"");
+        var proposed = Findings().Where(f => f.GetProperty("change").GetArrayLength() > 0 && f.GetProperty("verdict").GetString() == "fails").Select(f => f.GetProperty("id").GetString()!).ToList();
+        Assert.NotEmpty(proposed);
+
+        foreach (var id in proposed)
+        {
+            var ran = desk.Run("apply", id, "--project", "reading-room");
+            Assert.True(ran.ExitCode == 0, ran.Error);
+            Assert.Contains(Findings().Single(f => f.GetProperty("id").GetString() == id).GetProperty("verdict").GetString(), new[] { "holds", "tight" });
+        }
+    }
+
+    [Fact]
+    public void The_project_file_itself_may_be_named()
+    {
+        Assert.Equal(desk.Run("appraise", "reading-room", "--json").Output, desk.Run("appraise", "reading-room/stillwall.json", "--json").Output);
+        Assert.Equal(desk.Run("appraise", "reading-room", "--json").Output, desk.Run(["appraise", "--json"], terminal => terminal with { Folder = desk.PathTo("reading-room") }).Output);
+    }
+
+    [Fact]
+    public async Task A_watched_project_is_appraised_again_when_it_is_saved()
+    {
+        using var stop = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        using var output = new MemoryStream();
+        var watched = Task.Run(() => CliApp.Run(["appraise", "reading-room", "--watch"], new Running.Terminal(Stream.Synchronized(output), TextWriter.Null, TextReader.Null) { Folder = desk.Folder, Stop = stop.Token }), stop.Token);
+        await Until(() => Count(output, "next: ") == 1, stop.Token);
+        desk.Change("\"level\": \"93 dB\"", "\"level\": \"110 dB\"");
+        await Until(() => Count(output, "▲ Cabinet: loud enough") == 1, stop.Token);
+        await stop.CancelAsync();
+
+        Assert.Equal(0, await watched);
+        Assert.Equal(2, Count(output, "next: "));
+    }
+
+    private static int Count(MemoryStream output, string words) => System.Text.Encoding.UTF8.GetString(output.ToArray()).Split(words).Length - 1;
+
+    private static async Task Until(Func<bool> isSo, CancellationToken stop)
+    {
+        while (!isSo())
+        {
+            await Task.Delay(50, stop);
+        }
+    }
+
+    private List<JsonElement> Findings() => [.. desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray()];
+}
