@@ -33,7 +33,7 @@ internal static class Mixing
 
     private static IReadOnlyList<string> Names { get; } = [.. CastMixes.All.Select(m => m.Name)];
 
-    private static Mix Mixed(CastMix kind, double? powderKg, double? volumeM3, double ratio) => (powderKg, volumeM3) switch
+    private static MixFigures Mixed(CastMix kind, double? powderKg, double? volumeM3, double ratio) => (powderKg, volumeM3) switch
     {
         ({ } mass, null) => Mix.FromPowder(kind, mass, ratio, Air.Reference.TemperatureC),
         (null, { } volume) => Mix.FromVolume(kind, volume, ratio, Air.Reference.TemperatureC),
@@ -41,7 +41,7 @@ internal static class Mixing
         _ => throw Refusal.Input("mix: --powder and --volume are both given; one of them"),
     };
 
-    private static string Table(Mix mix, CastMix kind, Terminal terminal)
+    private static string Table(MixFigures mix, CastMix kind, Terminal terminal)
     {
         var show = new Show(false, "");
         var range = mix.AdiabaticPeakRangeC is [var least, var greatest] ? $", {show.Temperature(least)} to {show.Temperature(greatest)} by published heats" : "";

@@ -160,7 +160,16 @@ public sealed partial class Facts
 
     private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core) : null;
 
-    private IReadOnlyList<WallPanelFigures> ComputeWalls() => WallSet?.Figures(BoxCompliance, Project.Brief.Aim?.CrossoverHz) ?? [];
+    private IReadOnlyList<WallPanelFigures> ComputeWalls()
+    {
+        if (WallSet is not { } set)
+        {
+            return [];
+        }
+
+        var (compliance, crossover) = (BoxCompliance, Project.Brief.Aim?.CrossoverHz);
+        return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover ? before.Walls : set.Figures(compliance, crossover);
+    }
 
     private IReadOnlyList<PartFigures> ComputeParts() =>
         Geometry is { } g ? PartList.Of(g, Project.Cabinet!, Sheet, Project.Brief.Printer, Skin?.DensityKgM3) : [];
