@@ -1,4 +1,5 @@
 using System.Globalization;
+using CsCheck;
 
 namespace Stillwall.Cli.Tests;
 
@@ -16,6 +17,10 @@ public sealed class StreamTests : IDisposable
     [InlineData("start reading-room/stillwall.json", 3)]
     [InlineData("room reading-room --csv reading-room", 3)]
     [InlineData("nothing", 2)]
+    [InlineData("stillwall", 2)]
+    [InlineData("[diagram] schema", 2)]
+    [InlineData("mix --powder 4kg --json=false", 2)]
+    [InlineData("room reading-room --volume-velocity 1e308 --csv -", 2)]
     [InlineData("appraise --nothing", 2)]
     [InlineData("curves reading-room --volts 0", 2)]
     [InlineData("curves reading-room --volts 2,83", 2)]
@@ -144,6 +149,25 @@ public sealed class StreamTests : IDisposable
     {
         desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n");
         Assert.Equal(0, desk.Run("appraise", "bare", "--strict").ExitCode);
+    }
+
+    [Fact]
+    public void No_words_whatever_end_in_a_defect()
+    {
+        string[] verbs = ["appraise", "curves", "room", "join", "mix", "panel", "filter", "set", "apply", "start", "schema", "rank", "--help", ""];
+        string[] words =
+        [
+            "reading-room", "nowhere", "-", "--", "-9.5 dB", "45 Hz", "1e300 Hz", "0", "-1", "1e308", "4kg", "1e-9 kg", "∞", "NaN", "2mm:petg", "1:1:0:1", "1mx1m", "x", "peaking", "transform", "lowshelf", "cabinet.core", "12 mm",
+            "--json", "--all", "--csv", "--volts", "--powder", "--volume", "--mix", "plaster", "own", "--layers", "--size", "--edges", "clamped", "--f0", "--fp", "--q", "--gain", "--slope", "--rate", "--frequencies", "--project", "=", "[x]", "@x", "\0", "\u202e",
+        ];
+        Gen.Select(Gen.Int[0, verbs.Length - 1], Gen.Int[0, words.Length - 1].Array[0, 7]).Sample(
+            (verb, rest) =>
+            {
+                var ran = desk.Run([verbs[verb], .. rest.Select(i => words[i])]);
+                Assert.True(ran.ExitCode is 0 or 2 or 3, ran.Error);
+                Assert.True(ran.ExitCode == 0 || ran.Output.Length == 0, ran.Output);
+            },
+            iter: 300, threads: 1);
     }
 
     private sealed class Broken : MemoryStream
