@@ -13,8 +13,8 @@ internal static class Mixing
 {
     internal static Verb Verb()
     {
-        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg") { IsPositive = true };
-        var volume = new QuantityOption("--volume", Dimension.Volume, "slurry to mix, such as 4L; instead of --powder") { IsPositive = true };
+        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg") { Span = (1e-6, 1e6) };
+        var volume = new QuantityOption("--volume", Dimension.Volume, "slurry to mix, such as 4L; instead of --powder") { Span = (1e-9, 1e3) };
         var ratio = new QuantityOption("--powder-per-water", Dimension.None, "mass of powder for one of water; the mix's usual ratio where left out") { Span = (0.3, 20) };
         var name = new TextOption("--mix", "MIX", $"kind of mix: {string.Join(", ", Names)}; plaster where left out", Names);
         var json = Common.Json;
