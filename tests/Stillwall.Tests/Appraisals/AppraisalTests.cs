@@ -130,7 +130,7 @@ public sealed class AppraisalTests
 
     private static Appraisal Everyday(double levelDb) => Of(DemoProject.Project with { Brief = DemoProject.Project.Brief with { Everyday = new Everyday { LevelDb = levelDb } } });
 
-    private static Appraisal Core(double coreM) => Of(VariedProjects.With(DemoProject.Project, c => c with { CoreM = coreM }));
+    private static Appraisal Core(double coreM) => Of(VariedProjects.With(DemoProject.Project, c => c with { CoreM = coreM, StrutPitchM = 0.08 }));
 
     private static IEnumerable<string> NotFinite(object? value, string path) => value switch
     {

@@ -29,7 +29,7 @@ internal static class VariedProjects
         ("a single printed wall", With(DemoProject.Project, c => c with { CoreM = 0 })),
         ("a single printed wall of one skin", With(DemoProject.Project, c => c with { CoreM = 0, InnerSkinM = null })),
         ("the smallest core that the file takes", With(DemoProject.Project, c => c with { CoreM = 1e-6 })),
-        ("walls that leave a slit of air", With(DemoProject.Project, c => c with { CoreM = 0.1175, Openings = null })),
+        ("walls that leave a slit of air", With(DemoProject.Project, c => c with { CoreM = 0.1175, Openings = null, StrutPitchM = 1 })),
         ("no strut in any wall", With(DemoProject.Project, c => c with { StrutPitchM = 1 })),
         ("two drivers", With(DemoProject.Project, c => c with { DriverCount = 2 })),
         ("ten braces", With(DemoProject.Project, c => c with { Braces = 10 })),
