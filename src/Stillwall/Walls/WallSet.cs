@@ -40,7 +40,7 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <param name="crossoverHz">Crossover, Hz; null where not stated.</param>
     /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
     /// <remarks>
-    /// Model: thin plates with supported edges, the softer of the two bounds; the front counts as whole, which its driver and collar make up for.
+    /// Model: first-order shear plates with supported edges, the softer of the two bounds; the front counts as whole, which its driver and collar make up for.
     /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
     /// </remarks>
     public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz)
