@@ -21,10 +21,9 @@ public sealed class AppraisalTests
     [MemberData(nameof(BareNames))]
     public void A_project_of_which_little_is_stated_is_appraised_all_the_same(string name)
     {
-        var project = VariedProjects.Bare.Single(b => b.Name == name).Project;
+        var (_, project, appraisal) = VariedProjects.BareAll.Single(b => b.Name == name);
         Assert.Empty(ProjectChecks.Of(project));
-        Assert.Empty(NotFinite(Appraisal.WithoutRemedies(project, DemoDrivers.All), ""));
-        Assert.Empty(NotFinite(Appraisal.Of(project, DemoDrivers.All), ""));
+        Assert.Empty(NotFinite(appraisal, ""));
     }
 
     [Fact]
