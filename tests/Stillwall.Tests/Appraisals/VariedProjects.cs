@@ -12,8 +12,14 @@ internal static class VariedProjects
     private static readonly Lazy<IReadOnlyList<(Project Project, Appraisal Appraisal)>> Appraised =
         new(() => [.. Projects.AsParallel().AsOrdered().Select(p => (p, Appraisal.Of(p, DemoDrivers.All)))]);
 
+    private static readonly Lazy<IReadOnlyList<(string Name, Project Project, Appraisal Appraisal)>> BareAppraised =
+        new(() => [.. Bare!.AsParallel().AsOrdered().Select(b => (b.Name, b.Project, Appraisal.Of(b.Project, DemoDrivers.All)))]);
+
     /// <summary>The demo, then the thirty.</summary>
     internal static IReadOnlyList<(Project Project, Appraisal Appraisal)> All => Appraised.Value;
+
+    /// <summary>The bare ones, appraised.</summary>
+    internal static IReadOnlyList<(string Name, Project Project, Appraisal Appraisal)> BareAll => BareAppraised.Value;
 
     /// <summary>Projects of which little is stated.</summary>
     internal static IReadOnlyList<(string Name, Project Project)> Bare { get; } =
