@@ -13,10 +13,7 @@ internal static class ChartLabels
         List<Mark> lines = [.. chart.Limits.SelectMany(l => Limit(l, plot, placer, theme)), .. chart.Rules.Select(r => Rule(r, plot, placer, theme))];
         foreach (var bars in chart.Series.Where(s => s.Shape is SeriesShape.Bars or SeriesShape.Strokes))
         {
-            foreach (var point in bars.Points.Concat(bars.UpperPoints).Select(plot.At))
-            {
-                placer.Avoid([new(point.X - 16, point.Y), new(point.X + 16, point.Y)], 4);
-            }
+            AvoidBars(bars, plot, placer);
         }
 
         List<Mark> marks = [.. chart.Landmarks.SelectMany(l => Sign(plot.At(l.At), l.Mark, theme))];
@@ -30,7 +27,7 @@ internal static class ChartLabels
             .. chart.Landmarks.OrderBy(l => l.MayDropLabel).Select(l => placer.Place(Beside(plot.At(l.At), l.Label, theme.Ink, theme), l.MayDropLabel)),
             .. chart.Limits.Select(l => placer.Place(PastEdge(l, plot, theme))),
             .. chart.Rules.Select(r => placer.Place(BesideRule(r, plot, theme))),
-            .. chart.Series.Reverse().Where(s => s.Name.Length > 0).Select(s => placer.Place(Along(s, plot, theme))),
+            .. chart.Series.Reverse().Where(s => s.Name.Length > 0 && s.Shape != SeriesShape.Bars).Select(s => placer.Place(Along(s, chart, plot, theme))),
         ];
         return [.. lines, .. marks, .. texts.OfType<TextMark>()];
     }
@@ -60,6 +57,20 @@ internal static class ChartLabels
         return new StrokeMark([line], theme.SecondInk, 1, "4 3");
     }
 
+    // A label on a bar would need the bar's colour for its ground; it stands beside or above.
+    private static void AvoidBars(ChartSeries series, ChartPlot plot, LabelPlacer placer)
+    {
+        foreach (var (low, k) in series.Points.Select((p, k) => (plot.At(p), k)))
+        {
+            var end = series.Shape == SeriesShape.Bars ? plot.Area.Bottom : plot.At(series.UpperPoints[k]).Y;
+            var across = series.Shape == SeriesShape.Bars ? new[] { -24.0, -12, 0, 12, 24 } : [0];
+            foreach (var x in across)
+            {
+                placer.Avoid([new(low.X + x, low.Y), new(low.X + x, end)], 8);
+            }
+        }
+    }
+
     private static IEnumerable<Mark> Sign(Spot at, LandmarkMark mark, ChartTheme theme) => mark switch
     {
         LandmarkMark.Holds => [new DiscMark(at, Radius + 1, theme.Holds, theme.Holds, 1.4)],
@@ -81,7 +92,7 @@ internal static class ChartLabels
         from far in new[] { 10.0, 24, 40 }
         from place in new[]
         {
-            Text(label, at.X + 10, at.Y + far + 6, Anchor.Start, colour, theme), Text(label, at.X - 10, at.Y - far + 4, Anchor.End, colour, theme), Text(label, at.X + 10, at.Y - far + 4, Anchor.Start, colour, theme),
+            Text(label, at.X + 10, at.Y + far + 6, Anchor.Start, colour, theme), Text(label, at.X + 10, at.Y - far + 4, Anchor.Start, colour, theme), Text(label, at.X - 10, at.Y - far + 4, Anchor.End, colour, theme),
             Text(label, at.X - 10, at.Y + far + 6, Anchor.End, colour, theme), Text(label, at.X, at.Y - far - 4, Anchor.Middle, colour, theme), Text(label, at.X, at.Y + far + 10, Anchor.Middle, colour, theme),
             Text(label, at.X + 10, at.Y + 4, Anchor.Start, colour, theme), Text(label, at.X - 10, at.Y + 4, Anchor.End, colour, theme),
         }
@@ -112,7 +123,7 @@ internal static class ChartLabels
         from side in new[] { (X: plot.X(rule.X) + 7, Anchor: Anchor.Start), (X: plot.X(rule.X) - 7, Anchor: Anchor.End) }
         select Text(rule.Label, side.X, y, side.Anchor, theme.SecondInk, theme);
 
-    private static IEnumerable<TextMark> Along(ChartSeries series, ChartPlot plot, ChartTheme theme)
+    private static IEnumerable<TextMark> Along(ChartSeries series, Chart chart, ChartPlot plot, ChartTheme theme)
     {
         var colour = series.Role == StyleRole.Main ? theme.Ink : series.Role == StyleRole.Pencil ? theme.Pencil : theme.SecondInk;
         var line = series.Shape is SeriesShape.Strokes ? plot.Line(series.UpperPoints) : [.. plot.Clipped(plot.Line(series.Points)).SelectMany(p => p)];
@@ -122,9 +133,11 @@ internal static class ChartLabels
         }
 
         var (from, to) = (line[0].X, line[^1].X);
-        foreach (var far in new[] { 8.0, 20, 34 })
+        var others = chart.Series.Where(s => s != series && s.Shape == SeriesShape.Line).Select(s => plot.Line(s.Points)).Where(l => l.Count > 1).ToList();
+        var shares = new[] { 0.5, 0.7, 0.3, 0.9, 0.15, 1.0, 0.4, 0.6, 0.8, 0 }.OrderByDescending(s => Apart(line, from + (s * (to - from)), others)).ToList();
+        foreach (var far in new[] { 8.0, 20, 34, 56, 84 })
         {
-            foreach (var share in new[] { 0.5, 0.7, 0.3, 0.9, 0.15, 1.0, 0.4, 0.6, 0.8, 0 })
+            foreach (var share in shares)
             {
                 var x = from + (share * (to - from));
                 var y = HeightAt(line, x);
@@ -136,6 +149,13 @@ internal static class ChartLabels
                 }
             }
         }
+    }
+
+    // How far the line is from the next at one place, in steps of 3 px and no more than 24: nearer ones could be mistaken for each other.
+    private static double Apart(IReadOnlyList<Spot> line, double x, List<IReadOnlyList<Spot>> others)
+    {
+        var y = HeightAt(line, x);
+        return others.Where(o => x >= o[0].X && x <= o[^1].X).Select(o => Math.Floor(Math.Min(24, Math.Abs(HeightAt(o, x) - y)) / 3)).DefaultIfEmpty(8).Min();
     }
 
     private static double HeightAt(IReadOnlyList<Spot> line, double x)

@@ -13,7 +13,7 @@ internal static class ChartLayout
     internal static IReadOnlyList<Mark> Of(Chart chart, double width, double height, ChartTheme theme, double left = 0, double top = 0)
     {
         var answer = Wrapped(chart.Answer, 14, width - (2 * Margin)).ToList();
-        var plotTop = top + 66 + (20 * answer.Count);
+        var plotTop = top + 78 + (20 * answer.Count);
         var plot = new ChartPlot(chart, new Box(left + Margin + TickRoom, plotTop, left + width - Margin - 4, top + height - 58));
         List<Mark> marks = [.. Head(chart, answer, theme, left, top, width, height), .. Axes(chart, plot, theme)];
         var placer = new LabelPlacer(plot.Area.Grown(-3));
@@ -58,9 +58,9 @@ internal static class ChartLayout
             yield return Text(Number(tick), area.Left - 8, plot.Y(tick) + 4, Anchor.End);
         }
 
-        foreach (var tick in across.Ticks)
+        foreach (var (tick, words) in across.Ticks.Zip(across.TickLabels.Count > 0 ? across.TickLabels : [.. across.Ticks.Select(Number)]))
         {
-            yield return Text(Number(tick), plot.X(tick), area.Bottom + 17, Anchor.Middle);
+            yield return Text(words, plot.X(tick), area.Bottom + 17, Anchor.Middle);
         }
 
         var label = Text($"{across.Label}, {across.Unit}", area.Right, area.Bottom + 37, Anchor.End);
@@ -83,7 +83,7 @@ internal static class ChartLayout
         {
             StyleRole.Main => (theme.Ink, 2.2, ""),
             StyleRole.Second => (theme.SecondInk, 1.2, ""),
-            StyleRole.Pencil => (theme.Pencil, 1.1, ""),
+            StyleRole.Pencil => (theme.Pencil, 1.1, "2 2"),
             _ => (theme.SecondInk, 1.4, ""),
         };
         return series.Shape switch
@@ -97,8 +97,8 @@ internal static class ChartLayout
 
     private static AreaMark Bar(ChartPoint point, ChartPlot plot, ChartTheme theme)
     {
-        // A third-octave is a sixth of an octave to either side; a tenth of that is left free between bars.
-        var reach = Math.Pow(2, 0.9 / 6);
+        // A third-octave is a twentieth of a decade to either side; a tenth of that is left free between bars.
+        var reach = Math.Pow(10, 0.9 / 20);
         var (left, right) = (plot.X(point.X / reach), plot.X(point.X * reach));
         return new AreaMark(Rectangle(left, Math.Clamp(plot.Y(point.Y), plot.Area.Top, plot.Area.Bottom), right, plot.Area.Bottom), theme.Cast, theme.CastLine, 1);
     }

@@ -28,7 +28,7 @@ internal static class Hatch
         for (var x = from; x <= to; x += StepPx)
         {
             var spot = new Spot(x, sum - x);
-            if (!Inside(spot, region) || DistancePx(spot, edge) > DepthPx)
+            if (!Inside(spot, region) || SquaredDistance(spot, edge) > DepthPx * DepthPx)
             {
                 if (start is { } begun && last.X > begun.X)
                 {
@@ -64,7 +64,7 @@ internal static class Hatch
         return inside;
     }
 
-    private static double DistancePx(Spot p, IReadOnlyList<Spot> line)
+    private static double SquaredDistance(Spot p, IReadOnlyList<Spot> line)
     {
         var least = double.MaxValue;
         for (var i = 1; i < line.Count; i++)
@@ -73,7 +73,8 @@ internal static class Hatch
             var (dx, dy) = (b.X - a.X, b.Y - a.Y);
             var length = (dx * dx) + (dy * dy);
             var t = length == 0 ? 0 : Math.Clamp((((p.X - a.X) * dx) + ((p.Y - a.Y) * dy)) / length, 0, 1);
-            least = Math.Min(least, Math.Sqrt(Math.Pow(p.X - a.X - (t * dx), 2) + Math.Pow(p.Y - a.Y - (t * dy), 2)));
+            var (offX, offY) = (p.X - a.X - (t * dx), p.Y - a.Y - (t * dy));
+            least = Math.Min(least, (offX * offX) + (offY * offY));
         }
 
         return least;

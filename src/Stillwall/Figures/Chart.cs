@@ -70,6 +70,9 @@ public sealed record AxisNote(double X, string Text);
 /// <param name="Ticks">Where numbers stand, ascending, in the unit.</param>
 public sealed record ChartAxis(string Label, string Unit, bool IsLogarithmic, double Low, double High, IReadOnlyList<double> Ticks)
 {
+    /// <summary>What stands at the ticks instead of their numbers; empty where the numbers do.</summary>
+    public IReadOnlyList<string> TickLabels { get; init; } = [];
+
     /// <summary>What places on the axis mean, ascending.</summary>
     public IReadOnlyList<AxisNote> Notes { get; init; } = [];
 }

@@ -21,7 +21,7 @@ internal static class HowFarChart
         var main = points.Select(p => new ChartPoint(p.FrequencyHz, p.ExcursionPeakM * 1e3)).ToList();
         series.Add(new ChartSeries($"at the amplifier's full {Show.Number(volts)} V", StyleRole.Main, SeriesShape.Line, main));
         double? xmax = network.Driver.XmaxM * 1e3;
-        var up = Axes.Linear("excursion of the cone, one way, peak", "mm", 0, 1.15 * Math.Max(series.Max(s => s.Points.Max(p => p.Y)), 1.2 * (xmax ?? 0)));
+        var up = Axes.Linear("excursion of the cone, one way, peak", "mm", 0, Math.Max(1.1 * series.Max(s => s.Points.Max(p => p.Y)), 1.25 * (xmax ?? 0)));
         var lowest = facts.Project.Brief.Aim?.LowestHz is { } l and > 10 and < HighHz ? l : (double?)null;
         return new Chart("how-far", "How far does the cone move?", Answer(main, xmax, volts), across, up, series,
             xmax is { } x ? [Axes.Level($"past the cone's {Show.Number(x)} mm", across.Low, across.High, x, true, up)] : [],

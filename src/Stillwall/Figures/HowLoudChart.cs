@@ -29,7 +29,7 @@ internal static class HowLoudChart
         var across = Axes.Frequency(HighHz);
         var seat = Seat(facts, network, limits);
         List<ChartSeries> series = seat.Count == 0 ? [] : [new ChartSeries("at the seat, room counted", StyleRole.Second, SeriesShape.Line, seat)];
-        series.AddRange(Runs(points).Select(run => new ChartSeries($"{Words(run.By)} gives out", StyleRole.Main, SeriesShape.Line, run.Line)));
+        series.AddRange(Runs(points).Select(run => new ChartSeries($"{Range(run.Line, points)}{Words(run.By)} gives out", StyleRole.Main, SeriesShape.Line, run.Line)));
         var levels = points.Select(p => p.At.Y).Concat(seat.Select(p => p.Y)).Concat(aim?.LevelDb is { } l ? [l] : []).ToList();
         var up = Axes.Linear("greatest level, rms sine", "dB", Math.Max(levels.Min() - 1, levels.Max() - 60), levels.Max() + 2);
         var table = new ChartSeries($"half space, {Show.Number(distance)} m, dB", StyleRole.Main, SeriesShape.Line, [.. points.Select(p => p.At)]);
@@ -69,6 +69,14 @@ internal static class HowLoudChart
             .. facts.Box.MaxSplAtLowestDb is { } half ? [new ChartLandmark(new(lowest, half), $"{Show.Level(half)} in half space")] : Array.Empty<ChartLandmark>(),
             .. facts.Box.MaxSplAtSeatDb is { } seat ? [new ChartLandmark(new(lowest, seat), $"{Show.Level(seat)} at the seat")] : Array.Empty<ChartLandmark>(),
         ];
+
+    private static string Range(IReadOnlyList<ChartPoint> run, List<(ChartPoint At, string By)> points) => (run[0] == points[0].At, run[^1] == points[^1].At) switch
+    {
+        (true, true) => "",
+        (true, false) => $"below {Show.Frequency(run[^1].X)} ",
+        (false, true) => $"above {Show.Frequency(run[0].X)} ",
+        _ => $"{Show.Number(run[0].X)} to {Show.Frequency(run[^1].X)}: ",
+    };
 
     private static string Answer(Facts facts, double distanceM)
     {

@@ -15,7 +15,7 @@ internal static class HowLowChart
         var lossless = Lossless(system.Network);
         var passband = PassbandDb(system.Network);
         var main = Line(lossless, passband);
-        var up = Axes.Linear("level relative to the passband", "dB", -30, Math.Max(3, main.Max(p => p.Y) + 2)) with { Ticks = [-30, -20, -10, 0] };
+        var up = Axes.Linear("level relative to the passband", "dB", -30, Math.Max(3, main.Max(p => p.Y) + 2)) with { High = Math.Max(4, main.Max(p => p.Y) + 2), Ticks = [-30, -20, -10, 0] };
         List<ChartSeries> series = [Band(lossless, passband)];
         if (before?.System is { } former)
         {

@@ -6,8 +6,8 @@ namespace Stillwall.Figures;
 /// <summary>The neighbour question as bars against a curve.</summary>
 public static class NeighbourChart
 {
-    // A band reaches a sixth of an octave to either side of its middle.
-    private static readonly double HalfBand = Math.Pow(2, 1.0 / 6);
+    // A band reaches a twentieth of a decade to either side of its exact middle (IEC 61260-1, base ten).
+    private static readonly double HalfBand = Math.Pow(10, 0.05);
 
     /// <summary>What the neighbour gets in each third-octave, against the curve.</summary>
     /// <param name="quiet">The neighbour question.</param>
@@ -24,15 +24,18 @@ public static class NeighbourChart
 
         var ends = bands.SelectMany(b => new[] { b.NeighbourDb - (b.UncertaintyDb ?? 0), b.NeighbourDb + (b.UncertaintyDb ?? 0), b.CurveDb }).OfType<double>().ToList();
         var up = Axes.Linear("level in the neighbour's room", "dB", Math.Max(ends.Min() - 3, ends.Max() - 90), ends.Max() + 4);
-        var across = new ChartAxis("third-octave", "Hz", true, bands[0].BandHz / HalfBand / 1.04, bands[^1].BandHz * HalfBand * 1.04, [.. bands.Select(b => b.BandHz)]);
+        var across = new ChartAxis("third-octave", "Hz", true, MiddleHz(bands[0]) / HalfBand / 1.04, MiddleHz(bands[^1]) * HalfBand * 1.04, [.. bands.Select(MiddleHz)])
+        {
+            TickLabels = [.. bands.Select(b => Show.Number(b.BandHz))],
+        };
         var doubtful = bands.Where(b => b.UncertaintyDb is not null).ToList();
         return new Chart(
             "neighbour", "What does the neighbour hear?", Answer(quiet), across, up,
             [
-                new ChartSeries("in the neighbour's room", StyleRole.Main, SeriesShape.Bars, [.. bands.Select(b => new ChartPoint(b.BandHz, b.NeighbourDb!.Value))]),
-                new ChartSeries("nineteen in twenty such walls lie here", StyleRole.Band, SeriesShape.Strokes, [.. doubtful.Select(b => new ChartPoint(b.BandHz, b.NeighbourDb!.Value - b.UncertaintyDb!.Value))])
+                new ChartSeries("in the neighbour's room", StyleRole.Main, SeriesShape.Bars, [.. bands.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value))]),
+                new ChartSeries("nineteen in twenty such walls lie here", StyleRole.Band, SeriesShape.Strokes, [.. doubtful.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value - b.UncertaintyDb!.Value))])
                 {
-                    UpperPoints = [.. doubtful.Select(b => new ChartPoint(b.BandHz, b.NeighbourDb!.Value + b.UncertaintyDb!.Value))],
+                    UpperPoints = [.. doubtful.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value + b.UncertaintyDb!.Value))],
                 },
             ],
             Curve(bands, up), [], [],
@@ -44,9 +47,12 @@ public static class NeighbourChart
     private static IReadOnlyList<ChartLimit> Curve(List<QuietBand> bands, ChartAxis up)
     {
         var edge = bands.Where(b => b.CurveDb is not null)
-            .SelectMany(b => new ChartPoint[] { new(b.BandHz / HalfBand, b.CurveDb!.Value), new(b.BandHz * HalfBand, b.CurveDb!.Value) }).ToList();
+            .SelectMany(b => new ChartPoint[] { new(MiddleHz(b) / HalfBand, b.CurveDb!.Value), new(MiddleHz(b) * HalfBand, b.CurveDb!.Value) }).ToList();
         return edge.Count == 0 ? [] : [Axes.Along("louder than the curve", edge, true, up)];
     }
+
+    // Nominal bands are rounded: 31.5 Hz stands for 31.62 Hz.
+    private static double MiddleHz(QuietBand band) => Math.Pow(10, Math.Round(10 * Math.Log10(band.BandHz)) / 10);
 
     private static string Answer(Quiet quiet)
     {
