@@ -25,7 +25,7 @@ internal static class Axes
     internal static ChartAxis Logarithmic(string label, string unit, double low, double high)
     {
         var ticks = Enumerable.Range(-4, 12).SelectMany(d => new[] { 1, 2, 5 }.Select(m => Math.Round(m * Math.Pow(10, d), 6))).ToList();
-        var (first, last) = (ticks.FindLastIndex(t => t <= low), ticks.FindIndex(t => t >= high));
+        var (first, last) = (Math.Max(0, ticks.FindLastIndex(t => t <= low)), ticks.FindIndex(t => t >= high) is var above and >= 0 ? above : ticks.Count - 1);
         return new ChartAxis(label, unit, true, ticks[first], ticks[last], ticks[first..(last + 1)]);
     }
 

@@ -15,7 +15,7 @@ internal static class HowLowChart
         var lossless = Lossless(system.Network);
         var passband = PassbandDb(system.Network);
         var main = Line(lossless, passband);
-        var up = Axes.Linear("level relative to the passband", "dB", -30, Math.Max(3, main.Max(p => p.Y) + 2)) with { High = Math.Max(4, main.Max(p => p.Y) + 2), Ticks = [-30, -20, -10, 0] };
+        var up = Up(main);
         List<ChartSeries> series = [Band(lossless, passband)];
         if (before?.System is { } former)
         {
@@ -25,9 +25,17 @@ internal static class HowLowChart
         series.Add(new ChartSeries("with leak, fill and coil", StyleRole.Second, SeriesShape.Line, Line(system.Network, passband)));
         series.Add(new ChartSeries("this cabinet, nine of ten drivers in the band", StyleRole.Main, SeriesShape.Line, main));
         var aim = facts.Project.Brief.Aim;
-        return new Chart("how-low", "How low?", Answer(facts, aim?.LowestHz), across, up, series, LimitsOf(aim?.LowestHz, across, up), Landmarks(facts, system.Network),
+        return new Chart("how-low", "How low?", Answer(F10Hz(facts, system.Network, main), aim?.LowestHz), across, up, series, LimitsOf(aim?.LowestHz, across, up), Landmarks(facts, system.Network),
             aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the mains take over")] : [],
             ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)]));
+    }
+
+    // The next whole step above 0 dB would be mostly empty paper.
+    private static ChartAxis Up(List<ChartPoint> main)
+    {
+        var high = Math.Max(4, main.Max(p => p.Y) + 2);
+        var up = Axes.Linear("level relative to the passband", "dB", -30, high);
+        return up with { High = high, Ticks = [.. up.Ticks.Where(t => t <= high)] };
     }
 
     // Leak, fill loss and inductance have no part in the closed forms of f3 and f10.
@@ -53,13 +61,27 @@ internal static class HowLowChart
         : [new ChartLimit($"from {Show.Frequency(lowest)} up, not below −10 dB", [new(lowest, up.Low), new(lowest, -10), new(across.High, -10)], [new(lowest, up.Low), new(lowest, -10), new(across.High, -10), new(across.High, up.Low)])];
 
     // With a port or a second cone the closed forms do not hold, so neither do their marks.
-    private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, BoxNetwork network) => network.Port is null && network.SecondCone is null && facts.Box is { F3Hz: { } f3, F10Hz: { } f10 }
+    private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, BoxNetwork network) => IsClosed(network) && facts.Box is { F3Hz: { } f3, F10Hz: { } f10 }
         ? [.. new ChartLandmark[] { new(new(f10, -10), $"10 dB under at {Show.Frequency(f10)}"), new(new(f3, -10 * Math.Log10(2)), $"3 dB under at {Show.Frequency(f3)}") }.Where(l => l.At.X is > 10 and < HighHz)]
         : [];
 
-    private static string Answer(Facts facts, double? lowestHz)
+    private static bool IsClosed(BoxNetwork network) => network.Port is null && network.SecondCone is null;
+
+    // From where on the line stays within 10 dB of the passband; null where it does throughout, or nowhere.
+    private static double? F10Hz(Facts facts, BoxNetwork network, List<ChartPoint> main)
     {
-        var said = facts.Box.F10Hz is { } f10 ? $"To {Show.Frequency(f10)} at 10 dB under" : "The box is not known";
+        if (IsClosed(network))
+        {
+            return facts.Box.F10Hz;
+        }
+
+        var last = main.FindLastIndex(p => p.Y < -10);
+        return last < 0 || last == main.Count - 1 ? null : main[last].X * Math.Pow(main[last + 1].X / main[last].X, (-10 - main[last].Y) / (main[last + 1].Y - main[last].Y));
+    }
+
+    private static string Answer(double? f10Hz, double? lowestHz)
+    {
+        var said = f10Hz is { } f10 ? $"To {Show.Frequency(f10)} at 10 dB under" : "Where it is 10 dB under lies outside 10 to 500 Hz";
         return lowestHz is { } lowest ? $"{said}; your lowest note is {Show.Frequency(lowest)}." : $"{said}.";
     }
 }

@@ -156,6 +156,18 @@ public sealed class ChartDataTests
     }
 
     [Fact]
+    public void A_vented_box_answers_from_its_own_line_not_from_the_closed_boxs_formula()
+    {
+        // Below its tuning a vented box falls by 24 dB an octave, a closed one by 12 (Small, JAES 21(5), 1973): 10 and 15 Hz lie well under 40 Hz.
+        var vented = new Facts(DemoProject.Project with { Cabinet = new Cabinet { NetVolumeM3 = 0.03, Port = new Port { DiameterM = 0.07, LengthM = 0.15 } } }, DemoDrivers.All);
+        var chart = ResponseCharts.HowLow(vented)!;
+        Assert.Empty(chart.Landmarks);
+        Assert.InRange((At(MainLine(chart), 15) - At(MainLine(chart), 10)) / Math.Log2(1.5), 22, 29);
+        var said = double.Parse(chart.Answer.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(-10, At(MainLine(chart), said), 0.2);
+    }
+
+    [Fact]
     public void No_band_no_picture()
     {
         var nothing = new Quiet([new QuietBand(20, null, null, null, null, null, null, null)], null, null, null, null, null, null, null, ["brief.room"]);
