@@ -1,0 +1,46 @@
+using Stillwall.Appraisals;
+using Stillwall.Figures;
+using Stillwall.Files.Charts;
+using Stillwall.Tests.Appraisals;
+
+namespace Stillwall.Files.Tests.Charts;
+
+/// <summary>The demo's pictures in the documentation, held to the bytes. STILLWALL_APPROVE=1 writes them anew.</summary>
+public sealed class ApprovedPictureTests
+{
+    private static readonly Lazy<IReadOnlyList<Chart>> Demo = new(() => ResponseCharts.All(new Facts(DemoProject.Project, DemoDrivers.All)));
+
+    [Theory]
+    [InlineData("how-low")]
+    [InlineData("how-loud")]
+    [InlineData("how-far")]
+    [InlineData("what-the-amplifier-feels")]
+    [InlineData("neighbour")]
+    public void The_demo_draws_the_approved_picture(string name)
+    {
+        var svg = ChartPicture.Svg(Demo.Value.Single(c => c.Name == name));
+        var file = Path.Combine(Pictures, name + ".svg");
+        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        {
+            File.WriteAllText(file, svg);
+        }
+
+        Assert.Equal(File.ReadAllText(file), svg);
+    }
+
+    [Fact]
+    public void The_picture_shown_in_the_documentation_is_small_and_of_the_stated_size()
+    {
+        var file = Path.Combine(Pictures, "how-low.png");
+        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        {
+            File.WriteAllBytes(file, ChartPicture.Png(Demo.Value[0]));
+        }
+
+        var png = File.ReadAllBytes(file);
+        Assert.InRange(png.Length, 5000, 80000);
+        Assert.Equal((ChartPicture.WidthPx, ChartPicture.HeightPx), PngFile.Size(png));
+    }
+
+    private static string Pictures => Path.Combine(Path.GetDirectoryName(TestData.Demo("stillwall.json"))!, "..", "..", "docs", "pictures");
+}
