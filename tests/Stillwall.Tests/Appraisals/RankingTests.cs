@@ -61,13 +61,13 @@ public sealed class RankingTests
     public void The_front_is_whatever_no_cheaper_or_equally_dear_driver_outdoes_in_level()
     {
         Check(Demo.Drivers);
+        Assert.Contains(Demo.Drivers, d => d.Front);
         var dunlin = DemoDrivers.All.Single(d => d.Name == "Dunlin 8");
         Gen.Select(Gen.Int[1, 5], Gen.Int[2, 6], (price, xmax) => (price, xmax)).Array[1, 12].Sample(
-            draws => Check(Ranking.Of(ReadyBox, [.. draws.Select((d, i) => dunlin with { Name = $"{i}", Price = d.price, XmaxM = d.xmax * 1e-3 })]).Drivers), iter: 50);
+            draws => Check(Ranking.Of(Quiet, [.. draws.Select((d, i) => dunlin with { Name = $"{i}", Price = d.price, XmaxM = d.xmax * 1e-3 })]).Drivers), iter: 50);
 
         static void Check(IReadOnlyList<RankedDriver> drivers)
         {
-            Assert.Contains(drivers, d => d.Front);
             Assert.All(drivers, d => Assert.Equal(
                 d.Verdict != Verdict.Fails && d is { Price: not null, MaxSplAtLowestDb: not null } && !drivers.Any(o => o.Price <= d.Price && o.MaxSplAtLowestDb > d.MaxSplAtLowestDb), d.Front));
         }
@@ -120,6 +120,9 @@ public sealed class RankingTests
         Assert.Equal(Demo.Drivers.Take(3).Select(d => (d.Name, d.Front)), Ranking.Of(DemoProject.Project, DemoDrivers.All, 3).Drivers.Select(d => (d.Name, d.Front)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Ranking.Of(DemoProject.Project, DemoDrivers.All, 0));
     }
+
+    // In half space at 2 m this much is within reach of some of the drawn excursions.
+    private static Project Quiet => ReadyBox with { Brief = ReadyBox.Brief with { Aim = ReadyBox.Brief.Aim! with { LevelDb = 80 } } };
 
     private static Project ReadyBox => DemoProject.Project with { Cabinet = new Cabinet { NetVolumeM3 = 0.024 }, Driver = null };
 }

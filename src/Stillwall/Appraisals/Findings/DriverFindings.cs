@@ -21,7 +21,7 @@ internal static class DriverFindings
 
     private static Judgement Agreement(Facts f)
     {
-        if (f.Resolution is not { } resolution)
+        if (f.Resolution is not { Driver: not null } resolution)
         {
             return Unknown("1", f.MissingForDriver);
         }
