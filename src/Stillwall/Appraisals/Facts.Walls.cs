@@ -68,13 +68,7 @@ public sealed partial class Facts
         {
             var stated = Project.Cabinet!.CoreM!.Value;
             var set = WallSet!;
-            bool Passes(double core)
-            {
-                var thinner = set with { Geometry = set.Geometry with { Sizes = set.Geometry.Sizes with { Core = core * 1e3 } } };
-                var figures = thinner.Figures(BoxCompliance, Project.Brief.Aim?.CrossoverHz);
-                return figures.SelectMany(Cases).All(c => !(c.Figures.WallToConeDb > Limits.WallToConeDb) && !(c.Figures.FirstModeHz < WorkingRangeHz(Limits.PanelModeRatio)));
-            }
-
+            bool Passes(double core) => set.WouldPass(core, WorkingRangeHz(Limits.PanelModeRatio), Limits.WallToConeDb, BoxCompliance!.Value, Project.Brief.Aim!.CrossoverHz!.Value);
             var thinnest = LightestCore.FindM(Passes, 0.002, Math.Max(0.002, stated)) ?? stated;
             return (thinnest, (Pour.DryInCabinetKg ?? 0) * (1 - thinnest / stated));
         }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Numerics;
 using Stillwall.Cabinets;
 using Stillwall.Drivers;
@@ -19,6 +20,7 @@ public sealed partial class Facts
 
     private readonly IReadOnlyList<DriverSheet> candidates;
     private readonly Facts? before;
+    private readonly ConcurrentDictionary<CabinetSizes, CabinetGeometry> drawn;
     private readonly Lazy<DriverResolution?> resolution;
     private readonly Lazy<CabinetGeometry?> geometry;
     private readonly Lazy<BoxSystemResolution?> system;
@@ -36,7 +38,7 @@ public sealed partial class Facts
     {
     }
 
-    // What a change left as it was is taken over from the facts before it.
+    // What a change left as it was is taken over from the facts before it; sections once drawn are shared by all that come from one project.
     private Facts(Project project, IReadOnlyList<DriverSheet> candidates, Facts? before)
     {
         ArgumentNullException.ThrowIfNull(project);
@@ -44,11 +46,12 @@ public sealed partial class Facts
         Project = project;
         this.candidates = candidates;
         this.before = before;
+        drawn = before?.drawn ?? new ConcurrentDictionary<CabinetSizes, CabinetGeometry>();
         Air = Air.At(project.Brief.Air.TemperatureC, project.Brief.Air.PressurePa);
         Show = Show.Of(project);
         Sheet = project.Driver switch { { Sheet: { } sheet } => sheet, { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name), _ => null };
         resolution = new(() => Sheet is null ? null : before is not null && before.Sheet == Sheet ? before.Resolution : DriverResolver.Resolve(Sheet));
-        geometry = new(ComputeGeometry);
+        geometry = new(() => Sizes is { } sizes && !ProjectChecks.Of(project).Any() ? Drawn(sizes) : null);
         system = new(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, project.Cabinet, project.Measured, Air) : null);
         room = new(() => before is not null && before.Air == Air && before.Project.Brief.Room == project.Brief.Room ? before.Room : RoomGeometry.Of(project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null);
         hollow = new(() => Geometry is { } g ? Appraisals.Hollow.Of(g, project.Cabinet!) : null);
@@ -150,15 +153,7 @@ public sealed partial class Facts
         : Driver.PowerW is null ? "driver.power"
         : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power" : "brief.amplifier.rated_load";
 
-    private CabinetGeometry? ComputeGeometry()
-    {
-        if (Sizes is not { } sizes || ProjectChecks.Of(Project).Any())
-        {
-            return null;
-        }
-
-        return before?.Geometry is { } drawn && drawn.Sizes == sizes ? drawn : CabinetGeometry.Of(sizes);
-    }
+    private CabinetGeometry Drawn(CabinetSizes sizes) => drawn.GetOrAdd(sizes with { Depth = 0, Braces = 0 }, _ => CabinetGeometry.Of(sizes)).Along(sizes);
 
     private BoxFigures ComputeBox()
     {
