@@ -26,6 +26,9 @@ public sealed partial class Facts
     private readonly Lazy<BoxSystemResolution?> system;
     private readonly Lazy<RoomModel?> room;
     private readonly Lazy<BoxFigures> box;
+    private readonly Lazy<Hollow?> hollow;
+    private readonly Lazy<double?> seatTransfer;
+    private readonly bool isCandidate;
 
     /// <summary>Prepares a project; nothing is computed yet.</summary>
     /// <param name="project">The project as stated.</param>
@@ -51,6 +54,8 @@ public sealed partial class Facts
         geometry = new(() => Sizes is { } sizes && !ProjectChecks.Of(project).Any() ? Drawn(sizes) : null);
         system = new(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, project.Cabinet, project.Measured, Air) : null);
         room = new(() => before is not null && before.Air == Air && before.Project.Brief.Room == project.Brief.Room ? before.Room : RoomGeometry.Of(project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null);
+        hollow = new(() => Geometry is { } g ? Appraisals.Hollow.Of(g, project.Cabinet!) : null);
+        seatTransfer = new(() => Room is { } r && project.Brief.Aim?.LowestHz is { } lowest ? RoomCurve.SeatOverHalfSpaceDb(r, lowest, 1) - Limits.RoomAllowanceDb : null);
         box = new(ComputeBox);
         walls = new(ComputeWalls);
         parts = new(ComputeParts);
@@ -58,6 +63,16 @@ public sealed partial class Facts
         supplies = new(ComputeSupplies);
         quiet = new(ComputeQuiet);
         joining = new(ComputeJoining);
+    }
+
+    // One of many candidates in the same cabinet: what no driver changes is taken over.
+    private Facts(Facts cabinet, DriverSheet candidate)
+        : this(cabinet.Project with { Driver = new DriverChoice(null, candidate) }, cabinet.candidates)
+    {
+        hollow = cabinet.hollow;
+        room = cabinet.room;
+        seatTransfer = cabinet.seatTransfer;
+        isCandidate = true;
     }
 
     /// <summary>The project as stated.</summary>
@@ -97,12 +112,18 @@ public sealed partial class Facts
     public BoxFigures Box => box.Value;
 
     /// <summary>Net acoustic volume, m³; null where it is not known.</summary>
-    public double? NetVolumeM3 => Project.Cabinet?.NetVolumeM3 ?? (Geometry is { } g && Sheet is not null ? Math.Max(0, g.InsideM3 - TakenInsideM3(g)) : null);
+    public double? NetVolumeM3 => Project.Cabinet?.NetVolumeM3 ?? (Hollow is { } h && Sheet is not null ? h.NetM3(Sheet) : null);
 
     /// <summary>The same, for a changed project with the same candidates.</summary>
     /// <param name="changed">The changed project.</param>
     /// <returns>Its facts.</returns>
     public Facts With(Project changed) => new(changed, candidates, this);
+
+    /// <summary>The same project with another driver; inside, braces and room are worked out once for all, and the spread of drivers is left out.</summary>
+    internal Facts Choosing(DriverSheet candidate) => new(this, candidate);
+
+    /// <summary>What the drawn cabinet offers any driver; null where its sizes are not stated.</summary>
+    internal Hollow? Hollow => hollow.Value;
 
     /// <summary>Upper end of the range in which the cabinet must not ring, Hz; null without a crossover.</summary>
     /// <param name="ratio">Multiple of the crossover.</param>
@@ -134,35 +155,32 @@ public sealed partial class Facts
 
     private CabinetGeometry Drawn(CabinetSizes sizes) => drawn.GetOrAdd(sizes with { Depth = 0, Braces = 0 }, _ => CabinetGeometry.Of(sizes)).Along(sizes);
 
-    private double TakenInsideM3(CabinetGeometry g) =>
-        g.Sizes.Braces * g.BraceM3 + g.Sizes.DriverCount * Displacement.DriverM3(Sheet!) + Displacement.PortM3(Project.Cabinet!.Port) + Displacement.SecondConeM3(Project.Cabinet.SecondCone);
-
     private BoxFigures ComputeBox()
     {
         var inside = new BoxFigures
         {
-            InsideVolumeM3 = Geometry?.InsideM3,
+            InsideVolumeM3 = Hollow?.InsideM3,
             NetVolumeM3 = NetVolumeM3,
-            LowestAirModeHz = Geometry is null ? null : BoxFigures.AirModeHz(LongestInsideM, Air),
+            LowestAirModeHz = Hollow is { } h ? BoxFigures.AirModeHz(h.LongestInsideM, Air) : null,
         };
         if (System is not { } s)
         {
             return inside;
         }
 
-        var aim = Project.Brief.Aim;
-        double? transfer = Room is { } r && aim?.LowestHz is { } lowest ? RoomCurve.SeatOverHalfSpaceDb(r, lowest, 1) - Limits.RoomAllowanceDb : null;
-        var band = Tolerance.Of(s.Network.Driver, s.Network.EffectiveVolumeM3, Air);
-        return BoxFigures.Of(s, aim, Project.Brief.Amplifier, Geometry is null ? null : LongestInsideM, transfer) with
+        var figures = BoxFigures.Of(s, Project.Brief.Aim, Project.Brief.Amplifier, Hollow?.LongestInsideM, seatTransfer.Value) with
         {
             InsideVolumeM3 = inside.InsideVolumeM3,
             MinimumImpedanceOhm = ResponseCurve.MinimumImpedance(s.Network).ImpedanceOhm,
-            SystemResonanceBandHz = [band.LowResonanceHz, band.HighResonanceHz],
-            SystemQBand = [band.LowSystemQ, band.HighSystemQ],
         };
-    }
+        if (isCandidate)
+        {
+            return figures;
+        }
 
-    private double LongestInsideM => Math.Max(Geometry!.InsideDepthM, Math.Max(Geometry.InsideWidthM, Geometry.InsideHeightM));
+        var band = Tolerance.Of(s.Network.Driver, s.Network.EffectiveVolumeM3, Air);
+        return figures with { SystemResonanceBandHz = [band.LowResonanceHz, band.HighResonanceHz], SystemQBand = [band.LowSystemQ, band.HighSystemQ] };
+    }
 
     private Func<double, Complex>? VolumeVelocity => System is { } s ? f => s.Network.At(f, 1).OutwardVolumeVelocityM3S : null;
 }

@@ -54,14 +54,12 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
         Require.Positive(frequencyHz);
         Require.Positive(volts);
         var omega = 2 * Math.PI * frequencyHz;
-        var box = new Complex(0, omega * EffectiveVolumeM3 / Air.BulkModulusPa);
         var leak = LeakResistancePaSM3 is { } resistance ? 1 / resistance : 0;
         var port = PortAdmittance(omega);
         var second = SecondConeAdmittance(omega);
-        var load = 1 / (box + leak + port + second);
-        var mechanical = new Complex(Driver.RmsKgS + FillLossKgS, (omega * Driver.MmsKg) - (1 / (omega * Driver.CmsMPerN)));
-        var moving = mechanical + (Driver.SdM2 * Driver.SdM2 * load);
-        var impedance = new Complex(Driver.ReOhm, omega * Driver.LeH) + (Driver.BlTM * Driver.BlTM / moving);
+        var load = 1 / (BoxAdmittance(omega) + leak + port + second);
+        var moving = Moving(omega, load);
+        var impedance = Impedance(omega, moving);
         var velocity = Driver.BlTM * (volts / impedance) / moving;
         var pressure = -Driver.SdM2 * velocity * load;
         return new NetworkPoint(frequencyHz, impedance, velocity, pressure, (Driver.SdM2 * velocity) + (pressure * (leak + port + second)), Air)
@@ -70,6 +68,21 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
             SecondConeVelocityMS = SecondCone is null ? null : pressure * second / SecondCone.SdM2,
         };
     }
+
+    /// <summary>What the amplifier feels at one frequency, without the rest of the solution; the same to the last bit.</summary>
+    internal Complex ImpedanceOhm(double frequencyHz)
+    {
+        var omega = 2 * Math.PI * frequencyHz;
+        var leak = LeakResistancePaSM3 is { } resistance ? 1 / resistance : 0;
+        return Impedance(omega, Moving(omega, 1 / (BoxAdmittance(omega) + leak + PortAdmittance(omega) + SecondConeAdmittance(omega))));
+    }
+
+    private Complex Impedance(double omega, Complex moving) => new Complex(Driver.ReOhm, omega * Driver.LeH) + (Driver.BlTM * Driver.BlTM / moving);
+
+    private Complex Moving(double omega, Complex load) =>
+        new Complex(Driver.RmsKgS + FillLossKgS, (omega * Driver.MmsKg) - (1 / (omega * Driver.CmsMPerN))) + (Driver.SdM2 * Driver.SdM2 * load);
+
+    private Complex BoxAdmittance(double omega) => new(0, omega * EffectiveVolumeM3 / Air.BulkModulusPa);
 
     private Complex PortAdmittance(double omega) =>
         Port is null ? 0 : 1 / new Complex(Port.ResistancePaSM3, omega * Air.DensityKgM3 * Port.LengthM / Port.TotalAreaM2);

@@ -137,8 +137,16 @@ public static class ResponseCurve
         Require.Within(highestHz, Math.BitIncrement(lowestHz), double.MaxValue, nameof(highestHz), "Hz");
         const int steps = 400;
         double At(double position) => lowestHz * Math.Pow(highestHz / lowestHz, Math.Clamp(position, 0, steps) / steps);
-        double Ohm(double position) => network.At(At(position), 1).ImpedanceOhm.Magnitude;
-        var best = Enumerable.Range(0, steps + 1).MinBy(k => Ohm(k));
+        double Ohm(double position) => network.ImpedanceOhm(At(position)).Magnitude;
+        var (best, least) = (0, double.PositiveInfinity);
+        for (var k = 0; k <= steps; k++)
+        {
+            if (Ohm(k) is var ohm && ohm < least)
+            {
+                (best, least) = (k, ohm);
+            }
+        }
+
         double low = best - 1, high = best + 1;
         for (var i = 0; i < 60; i++)
         {

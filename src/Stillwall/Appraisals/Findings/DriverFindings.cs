@@ -21,7 +21,7 @@ internal static class DriverFindings
 
     private static Judgement Agreement(Facts f)
     {
-        if (f.Resolution is not { } resolution)
+        if (f.Resolution is not { Driver: not null } resolution)
         {
             return Unknown("1", f.MissingForDriver);
         }
@@ -41,12 +41,12 @@ internal static class DriverFindings
 
     private static Judgement Front(Facts f)
     {
-        if (f.Geometry is null || f.Sheet is not { CutoutM: { } cutout } sheet)
+        if (f.Hollow is not { } hollow || f.Sheet is not { CutoutM: { } cutout } sheet)
         {
-            return Unknown("m", f.Geometry is null ? "cabinet.outside" : f.Sheet is null ? f.MissingForDriver : "driver.cutout");
+            return Unknown("m", f.Hollow is null ? "cabinet.outside" : f.Sheet is null ? f.MissingForDriver : "driver.cutout");
         }
 
-        var worst = FrontFit.Of(f.Geometry.Sizes, sheet, cutout)[0];
+        var worst = FrontFit.Of(hollow.Sizes, sheet, cutout)[0];
         return AtLeast(worst.SpareM, 0, "m", Nearness.Fit, worst.SpareM >= 0
             ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
             : $"the {worst.What} is {f.Show.Length(-worst.SpareM)} past it");
@@ -54,7 +54,7 @@ internal static class DriverFindings
 
     private static Judgement Depth(Facts f)
     {
-        if (f.Geometry is not { } geometry)
+        if (f.Hollow is not { } hollow)
         {
             return Unknown("m", "cabinet.outside");
         }
@@ -65,10 +65,10 @@ internal static class DriverFindings
         }
 
         var clearance = f.Limits.MagnetClearanceM;
-        var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= geometry.BraceWindowM;
-        var room = geometry.RoomForDriverM(passes);
+        var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= hollow.BraceWindowM;
+        var room = hollow.RoomForDriverM(passes);
         return AtMost(depth + clearance, room, "m", Nearness.Fit,
-            $"the driver reaches {f.Show.Length(depth)} in and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || geometry.Sizes.Braces == 0 ? "rear" : "first brace")}");
+            $"the driver reaches {f.Show.Length(depth)} in and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
     }
 
     private static Judgement Load(Facts f)
