@@ -25,6 +25,8 @@ public sealed class ApprovedOutputTests
     [
         ["help", "--help"], ["version", "--version"],
         ["help-start", "start", "--help"], ["help-appraise", "appraise", "--help"], ["help-set", "set", "--help"], ["help-apply", "apply", "--help"],
+        ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
+        ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
         ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
         ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"],
         ["start", "start", "another", "--demo"],

@@ -2,7 +2,9 @@ using Stillwall.Appraisals;
 using Stillwall.Cabinets;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
+using Stillwall.Files.Charts;
 using Stillwall.Files.Tables;
+using Stillwall.Figures;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
@@ -19,9 +21,11 @@ internal static class Curves
         var volts = new QuantityOption("--volts", Dimension.None, "voltage of the source, V rms; 2.83 where left out") { Span = (1e-6, 1e6) };
         var points = new QuantityOption("--points-per-decade", Dimension.None, "points in each of the two decades; 40 where left out") { IsWhole = true, Span = (1, 10000) };
         var csv = Common.Csv("every column for every point, 10 Hz to 1 kHz");
+        var svg = new TextOption("--svg", "FILE", "draws the four questions: how low, how loud, how far the cone moves, what the amplifier feels; - is standard output");
+        var png = new TextOption("--png", "FILE", "the same as a picture of points; - is standard output");
         return new Verb("curves", "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m", "stillwall curves my-cabinet --csv curves.csv")
         {
-            Takes = [project, volts, points, csv],
+            Takes = [project, volts, points, csv, svg, png],
             Do = call =>
             {
                 var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
@@ -30,6 +34,19 @@ internal static class Curves
                 var file = call.Text(csv);
                 var network = facts.System?.Network ?? throw Refusal.Input($"curves: unknown, for want of {Want.OfBox(facts)}");
                 var limits = MaximumLevel.LimitsOf(network.Driver, network.SecondCone, facts.Project.Brief.Amplifier);
+                if (call.Text(svg) is { } drawing)
+                {
+                    call.Session.Deliver(drawing, ChartPicture.Svg(ResponseCharts.All(facts)));
+                    return ExitCodes.Done;
+                }
+
+                if (call.Text(png) is { } picture)
+                {
+                    _ = ChartPicture.HasFont ? true : throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg");
+                    call.Session.Deliver(picture, ChartPicture.Png(ResponseCharts.All(facts)));
+                    return ExitCodes.Done;
+                }
+
                 if (file is null)
                 {
                     call.Session.Print(Table([.. ShownHz.Select(f => ResponseCurve.PointAt(network, limits, f, drive))], drive, call.Session.Terminal));

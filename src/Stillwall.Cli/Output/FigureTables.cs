@@ -58,7 +58,7 @@ internal static class FigureTables
                 p.Fits switch { true => "yes", false => "no", _ => "unknown" }]).Append(total));
     }
 
-    private static string? Pour(Appraisal a, Show show, Terminal terminal)
+    internal static string? Pour(Appraisal a, Show show, Terminal terminal)
     {
         var p = a.Pour;
         if (p.PowderKg is null)
@@ -78,7 +78,7 @@ internal static class FigureTables
             p.Batches.Select((b, i) => (IReadOnlyList<string>)[Count(i + 1), Count(b.Lift), show.Mass(b.PowderKg), show.Mass(b.WaterKg), Show.Time(b.StartS), Show.Time(b.PourByS)]));
     }
 
-    private static string? Supplies(Appraisal a, Show show, Terminal terminal)
+    internal static string? Supplies(Appraisal a, Show show, Terminal terminal)
     {
         static string Amount(double? amount, string unit) => amount is { } v ? $"{Show.Number(v)} {unit}" : "unknown";
         return a.Supplies.Count == 0 ? null : Tables.Of(terminal, "Supplies", ["item", ">needed", ">in stock", ">to buy", ">price", "state"],
@@ -86,7 +86,7 @@ internal static class FigureTables
                 s.Item, Amount(s.Needed, s.Unit), Amount(s.InStock, s.Unit), Amount(s.ToBuy, s.Unit), s.Price is { } price ? show.Money(price) : "–", s.State]));
     }
 
-    private static string? Quiet(Appraisal a, Terminal terminal) =>
+    internal static string? Quiet(Appraisal a, Terminal terminal) =>
         a.Quiet.Bands.All(b => b.OverDb is null && b.SeatDb is null) ? null : Tables.Of(terminal, "Quiet: everyday level by third-octaves", [">band", ">seat", ">room", ">wall", ">neighbour", ">give or take", ">curve", ">over"],
             a.Quiet.Bands.Select(b => (IReadOnlyList<string>)[
                 Show.Frequency(b.BandHz), Or(b.SeatDb, Show.Level), Or(b.SourceRoomDb, Show.Level), Or(b.ReductionDb, Show.Level), Or(b.NeighbourDb, Show.Level),

@@ -9,6 +9,9 @@ public static class ChartPicture
     /// <summary>Width a picture has unless told otherwise, px.</summary>
     public const int WidthPx = 900;
 
+    /// <summary>Whether this machine has a font that <see cref="Png(Chart, int, int, ChartTheme?, double)"/> can write labels with.</summary>
+    public static bool HasFont => MachineFonts.Find() is not null;
+
     /// <summary>Height a picture has unless told otherwise, px.</summary>
     public const int HeightPx = 520;
 

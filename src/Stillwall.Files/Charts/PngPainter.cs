@@ -10,8 +10,9 @@ internal static class PngPainter
     {
         using var surface = SKSurface.Create(new SKImageInfo((int)Math.Round(width * scale), (int)Math.Round(height * scale), SKColorType.Rgba8888, SKAlphaType.Opaque))
             ?? throw new InvalidOperationException("no room in memory for the picture");
-        using var regular = Face("fonts/AtkinsonHyperlegible-Regular.ttf");
-        using var bold = Face("fonts/AtkinsonHyperlegible-Bold.ttf");
+        var fonts = MachineFonts.Find() ?? throw new InvalidOperationException("there is no sans font on this machine to write the labels with");
+        using var regular = Face(fonts.Regular);
+        using var bold = Face(fonts.Bold);
         surface.Canvas.Scale((float)scale);
         foreach (var mark in marks)
         {
@@ -23,13 +24,7 @@ internal static class PngPainter
         return data.ToArray();
     }
 
-    // The font comes with the assembly: a bare container has none.
-    private static SKTypeface Face(string name)
-    {
-        using var stream = typeof(PngPainter).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"the font {name} is missing from the assembly");
-        using var data = SKData.Create(stream);
-        return SKTypeface.FromData(data) ?? throw new InvalidOperationException($"the font {name} cannot be read");
-    }
+    private static SKTypeface Face(string file) => SKTypeface.FromFile(file) ?? throw new InvalidOperationException($"the font {file} cannot be read");
 
     private static void Paint(SKCanvas canvas, Mark mark, SKTypeface regular, SKTypeface bold)
     {

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Ranking;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
 using Stillwall.Pours;
@@ -49,6 +50,7 @@ public static class ResultJson
 [JsonSerializable(typeof(PanelResult))]
 [JsonSerializable(typeof(Biquad))]
 [JsonSerializable(typeof(Joining))]
+[JsonSerializable(typeof(RankedDrivers))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]
 internal sealed partial class ResultContext : JsonSerializerContext;

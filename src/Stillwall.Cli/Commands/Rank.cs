@@ -1,0 +1,57 @@
+using Stillwall.Appraisals;
+using Stillwall.Appraisals.Ranking;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Charts;
+using Stillwall.Files.Json;
+using Stillwall.Figures;
+using Stillwall.Projects;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>rank</c>: every candidate in this cabinet, the best first.</summary>
+internal static class Rank
+{
+    internal static Verb Verb()
+    {
+        var project = Common.Project;
+        var json = Common.Json;
+        var top = new QuantityOption("--top", Dimension.None, "how many to show; all where left out") { IsWhole = true, Span = (1, 100000) };
+        var svg = new TextOption("--svg", "FILE", "draws level against price; - is standard output");
+        return new Verb("rank", "every candidate driver in this cabinet, the best first, with the reason for each refusal", "stillwall rank my-cabinet --top 5")
+        {
+            Takes = [project, top, json, svg],
+            Do = call =>
+            {
+                var loaded = LoadedProject.Load(call.Session, call.Text(project));
+                var ranked = Ranking.Of(loaded.Project, loaded.Candidates, (int?)call.Value(top));
+                if (call.Text(svg) is { } file)
+                {
+                    call.Session.Deliver(file, Drawn(loaded.Project, Ranking.Of(loaded.Project, loaded.Candidates)));
+                    Common.SayWritten(call.Session, file, ranked.Drivers.Count);
+                    return ExitCodes.Done;
+                }
+
+                call.Session.Print(call.Has(json) ? ResultJson.Write(ranked) : Table(loaded.Project, ranked, call.Session.Terminal));
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static string Drawn(Project project, RankedDrivers ranked)
+    {
+        var drivers = ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front)).ToList();
+        return ChartPicture.Svg(FrontChart.Of(drivers, Show.Of(project)) ?? throw Refusal.Input("rank: no candidate has both a price and a level to draw"));
+    }
+
+    private static string Table(Project project, RankedDrivers ranked, Terminal terminal)
+    {
+        var show = Show.Of(project);
+        return Tables.Of(
+            terminal, "Drivers in this cabinet; * none cheaper is louder", ["", "driver", ">price", ">level at the lowest note", ">resonance", ">Q", "because"],
+            ranked.Drivers.Select(d => (IReadOnlyList<string>)[
+                Ink.Mark(d.Verdict) + (d.Front ? " *" : ""), d.Name, d.Price is { } price ? show.Money(price) : "–",
+                d.MaxSplAtLowestDb is { } level ? $"{Show.Level(level)}, {d.LimitedByAtLowest}" : "unknown", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
+                d.SystemQ is { } q ? Show.Number(q) : "–", string.Join("; ", d.Reasons)]));
+    }
+}
