@@ -11,7 +11,7 @@ public sealed record BoxFigures
     public double? InsideVolumeM3 { get; init; }
 
     /// <summary>Net air volume, m³.</summary>
-    [ComputedBy("net-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
+    [ComputedBy("net-volume", "cabinet.net_volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
     public double? NetVolumeM3 { get; init; }
 
     /// <summary>Volume as the cone feels it, m³.</summary>

@@ -11,14 +11,17 @@ public class DriverTableTests
     private const string Header = "name,re_ohm,fs_hz,qms,qes,vas_l,sd_cm2";
     private const string Row = "Wren,3.4,52,4.2,0.42,5.2,85";
 
+    // They stand in the demo so that a contradiction can be seen; its README names them.
+    private static readonly string[] Odd = ["Coot 8", "Smew 8", "Ruff 6"];
+
     private static readonly DriverTable Demo = DriverTable.Read(File.ReadAllBytes(TestData.Demo("drivers.csv")));
 
     [Fact]
-    public void The_demo_has_twelve_drivers_and_no_fault()
+    public void The_demo_has_forty_eight_drivers_and_no_fault()
     {
         Assert.Empty(Demo.AllFaults);
-        Assert.Equal(12, Demo.Rows.Count);
-        Assert.Equal(Enumerable.Range(2, 12), Demo.Rows.Select(r => r.Line));
+        Assert.Equal(48, Demo.Rows.Count);
+        Assert.Equal(Enumerable.Range(2, 48), Demo.Rows.Select(r => r.Line));
     }
 
     [Fact]
@@ -55,7 +58,7 @@ public class DriverTableTests
 
     // IEC 60268-5: Cms = Vas/(ρc²Sd²), Mms = 1/((2πfs)²Cms), Bl = √(2πfs·Mms·Re/Qes), Qts = Qms·Qes/(Qms + Qes).
     [Fact]
-    public void The_drivers_of_the_demo_agree_with_themselves_within_one_per_cent() => Assert.All(Demo.Rows.Select(r => r.Sheet), d =>
+    public void The_drivers_of_the_demo_agree_with_themselves_within_one_per_cent_but_for_three() => Assert.All(Demo.Rows.Select(r => r.Sheet).Where(d => !Odd.Contains(d.Name)), d =>
     {
         var omega = 2 * Math.PI * d.FsHz!.Value;
         var complianceMPerN = d.VasM3!.Value / (Air.Reference.BulkModulusPa * d.SdM2!.Value * d.SdM2.Value);
@@ -64,9 +67,21 @@ public class DriverTableTests
         Assert.Equal(massKg, d.MmsKg!.Value, 0.01 * massKg);
         Assert.Equal(Math.Sqrt(omega * massKg * d.ReOhm!.Value / d.Qes!.Value), d.BlTM!.Value, 0.01 * d.BlTM.Value);
         Assert.Equal(d.Qms!.Value * d.Qes.Value / (d.Qms.Value + d.Qes.Value), d.Qts!.Value, 0.01 * d.Qts.Value);
-        Assert.InRange(d.BlTM.Value, 6, 20);
+        Assert.InRange(d.BlTM.Value, 5, 26);
         Assert.True(d.CutoutM < d.BoltCircleM && d.BoltCircleM < d.FlangeM && d.MagnetDiameterM < d.CutoutM, d.Name);
     });
+
+    [Theory]
+    [InlineData("Coot 8", "bl", 0.22)]
+    [InlineData("Smew 8", "mms", -0.18)]
+    [InlineData("Ruff 6", "qts", 0.17)]
+    public void Three_drivers_of_the_demo_contradict_themselves_in_one_printed_figure_each(string name, string parameter, double deviation)
+    {
+        var mismatches = Stillwall.Drivers.DriverResolver.Resolve(Demo.Rows.Single(r => r.Sheet.Name == name).Sheet).Mismatches;
+
+        Assert.Equal(deviation, mismatches.Single(m => m.Parameter == parameter).DeviationRatio, 0.01);
+        Assert.All(mismatches.Where(m => m.Parameter != parameter), m => Assert.InRange(m.DeviationRatio, -0.01, 0.01));
+    }
 
     [Fact]
     public void The_order_of_the_columns_changes_nothing()

@@ -20,6 +20,8 @@ public sealed class RankingTests
     [InlineData("Wren 5")]
     [InlineData("Curlew 8")]
     [InlineData("Godwit 8")]
+    [InlineData("Coot 8")]
+    [InlineData("Teal 8")]
     [InlineData("Bittern 10")]
     public void A_candidate_is_judged_as_the_appraisal_of_a_project_with_that_driver_judges_it(string name)
     {
@@ -112,6 +114,17 @@ public sealed class RankingTests
         Assert.Equal(Verdict.Fails, pelican.Verdict);
         Assert.Contains(pelican.Reasons, r => r.Contains("past it", StringComparison.Ordinal));
         Assert.True(pelican.Reasons.Count >= 2);
+    }
+
+    [Theory]
+    [InlineData("Coot 8")]
+    [InlineData("Smew 8")]
+    [InlineData("Ruff 6")]
+    public void A_driver_whose_sheet_contradicts_itself_is_refused_for_that(string name)
+    {
+        var line = Demo.Drivers.Single(d => d.Name == name);
+        Assert.Equal(Verdict.Fails, line.Verdict);
+        Assert.Contains(line.Reasons, r => r.Contains("from what the other parameters give", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -66,7 +66,7 @@ internal static class VariedProjects
         Name = "drawn from a seed",
         Budget = d.Between(100, 700, 5),
         Brief = AnyBrief(d),
-        Driver = new DriverChoice(d.OneOf([.. DemoDrivers.All.Select(s => s.Name)]), null),
+        Driver = new DriverChoice(d.OneOf([.. DemoDrivers.All.Take(12).Select(s => s.Name)]), null),
         Cabinet = AnyCabinet(d),
         Materials = new Stillwall.Projects.Materials
         {

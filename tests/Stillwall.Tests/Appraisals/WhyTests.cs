@@ -1,0 +1,114 @@
+using Stillwall.Appraisals;
+using Stillwall.Appraisals.Explaining;
+using Stillwall.Projects;
+
+namespace Stillwall.Tests.Appraisals;
+
+public sealed class WhyTests
+{
+    private static readonly Facts Demo = new(DemoProject.Project, DemoDrivers.All);
+
+    // A ready box with a stated fill factor in half space: everything below has a closed form.
+    private static readonly Facts Ready = new(
+        DemoProject.Project with
+        {
+            Cabinet = new Cabinet { NetVolumeM3 = 0.024, Fill = new Fill { Factor = 1.2 }, Leak = new Leak { GapM = 1e-4, LengthM = 0.7, DepthM = 0.008 } },
+            Brief = DemoProject.Project.Brief with { Room = null },
+        },
+        DemoDrivers.All);
+
+    private const double Alpha = 0.024 / (1.2 * 0.024);
+
+    [Fact]
+    public void Every_number_of_the_appraisal_has_a_formula_a_basis_and_finite_sensitivities()
+    {
+        var results = Why.Results(Demo);
+        Assert.True(results.Count > 300, $"{results.Count} results");
+        foreach (var why in Why.Of(Demo, results))
+        {
+            Assert.False(string.IsNullOrWhiteSpace(why.Formula), why.Result);
+            Assert.False(string.IsNullOrWhiteSpace(why.Basis), why.Result);
+            Assert.False(string.IsNullOrWhiteSpace(why.Unit), why.Result);
+            Assert.All(why.Inputs, i => Assert.True(double.IsFinite(i.Sensitivity ?? 0), $"{why.Result}: {i.Key}"));
+        }
+    }
+
+    [Fact]
+    public void The_values_are_those_of_the_appraisal()
+    {
+        var appraisal = Appraisal.WithoutRemedies(DemoProject.Project, DemoDrivers.All);
+        double? Value(string result) => Why.Of(Demo, result).Value;
+        Assert.Equal(appraisal.Box.SystemQ, Value("box.system_q"));
+        Assert.Equal(appraisal.Walls.Single(w => w.Panel == "front").Bonded.FirstModeHz, Value("walls.front.bonded.first_mode_hz"));
+        Assert.Equal(appraisal.Walls[4].Bonded.FirstModeHz, Value("walls[4].bonded.first_mode_hz"));
+        Assert.Equal(appraisal.Pour.Batches[0].PowderKg, Value("pour.batches[0].powder_kg"));
+        Assert.Equal(appraisal.Pour.AdiabaticPeakRangeC![1], Value("pour.adiabatic_peak_range_c[1]"));
+        Assert.Equal(appraisal.Quiet.Bands.Single(b => b.BandHz == 63).NeighbourDb, Value("quiet.bands[63].neighbour_db"));
+        Assert.Equal(appraisal.Quiet.Bands[2].NeighbourDb, Value("quiet.bands[2].neighbour_db"));
+        Assert.Equal(appraisal.Parts[1].MassKg, Value($"parts[\"{appraisal.Parts[1].Name}\"].mass_kg"));
+        Assert.Equal(appraisal.Supplies.Single(s => s.Item == "cast powder").Needed, Value("supplies[\"cast powder\"].needed"));
+        Assert.Equal(appraisal.Findings.Single(f => f.Id == "cabinet/system-q-as-wanted").Value, Value("cabinet/system-q-as-wanted"));
+    }
+
+    // Small 1972: fc = fs √(1 + α), Qtc = Qts √(1 + α), α = Vas/(kV). Leak: Q ∝ fc · kV · depth/(length · gap³). Power ∝ distance² · 10^(level/10).
+    [Theory]
+    [InlineData("box.system_resonance_hz", "driver.fs", 1)]
+    [InlineData("box.system_resonance_hz", "driver.vas", Alpha / (2 * (1 + Alpha)))]
+    [InlineData("box.system_resonance_hz", "cabinet.net_volume", -Alpha / (2 * (1 + Alpha)))]
+    [InlineData("box.system_q", "driver.qes", 5.5 / (5.5 + 0.475))]
+    [InlineData("box.system_q", "driver.qms", 0.475 / (5.5 + 0.475))]
+    [InlineData("box.system_q", "cabinet.net_volume", -Alpha / (2 * (1 + Alpha)))]
+    [InlineData("box.reference_efficiency", "driver.fs", 3)]
+    [InlineData("box.reference_efficiency", "driver.qes", -1)]
+    [InlineData("box.leak_q", "cabinet.leak.gap", -3)]
+    [InlineData("box.leak_q", "cabinet.leak.length", -1)]
+    [InlineData("box.leak_q", "cabinet.leak.depth", 1)]
+    [InlineData("box.power_needed_w", "brief.aim.distance", 2)]
+    public void A_sensitivity_is_the_exponent_of_the_closed_form(string result, string key, double exponent)
+    {
+        var input = Why.Of(Ready, result).Inputs.Single(i => i.Key == key);
+        Assert.Equal(exponent, input.Sensitivity!.Value, 0.002);
+    }
+
+    [Fact]
+    public void A_driver_of_the_table_shows_its_resolved_parameters()
+    {
+        var inputs = Why.Of(Demo, "box.system_q").Inputs;
+        Assert.Equal(0.475, (double)inputs.Single(i => i.Key == "driver.qes").Value!, 1e-9);
+        Assert.Null(inputs.Single(i => i.Key == "box.effective_volume_m3").Sensitivity);
+        Assert.Equal(Demo.Box.EffectiveVolumeM3, inputs.Single(i => i.Key == "box.effective_volume_m3").Value);
+    }
+
+    [Fact]
+    public void What_stands_behind_a_result_that_goes_in_is_told_too()
+    {
+        var depth = Why.Of(Demo, "box.system_resonance_hz").Inputs.Single(i => i.Key == "cabinet.outside.depth");
+        Assert.Equal(0.33, depth.Value);
+        Assert.InRange(depth.Sensitivity!.Value, -1, -0.01);
+    }
+
+    [Fact]
+    public void A_mistyped_result_is_answered_with_the_nearest()
+    {
+        var fault = Assert.Throws<ArgumentException>(() => Why.Of(Ready, "box.systm_q"));
+        Assert.Contains("box.system_q", fault.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => Why.Of(Ready, "walls.front.bonded.first_mode_hz"));
+        Assert.Throws<ArgumentException>(() => Why.Of(Ready, ""));
+    }
+
+    [Fact]
+    public void A_word_a_whole_number_and_a_result_have_no_sensitivity()
+    {
+        var inputs = Why.Of(Demo, "walls.left.bonded.first_mode_hz").Inputs;
+        Assert.Equal("petg", inputs.Single(i => i.Key == "materials.skin").Value);
+        Assert.All(inputs.Where(i => i.Value is string or int or null || i.Key.StartsWith("walls[", StringComparison.Ordinal)), i => Assert.Null(i.Sensitivity));
+    }
+
+    [Fact]
+    public void A_result_that_is_not_known_is_explained_without_a_value()
+    {
+        var why = Why.Of(new Facts(DemoProject.Project with { Driver = null }, DemoDrivers.All), "box.system_q");
+        Assert.Null(why.Value);
+        Assert.All(why.Inputs, i => Assert.Null(i.Sensitivity));
+    }
+}
