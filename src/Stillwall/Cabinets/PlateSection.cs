@@ -77,7 +77,19 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     private static double CommonArea(Region plate, Region? holes) => holes is null ? 0 : plate.Intersect(holes).AreaM2;
 
     private static Region? Together(IReadOnlyList<Circle> circles) =>
-        circles.Where(c => c.Diameter > 0).Select(c => Region.Disc(c.X, c.Z, c.Diameter)).Aggregate((Region?)null, (all, next) => all?.Join(next) ?? next);
+        Joined([.. circles.Where(c => c.Diameter > 0).Distinct().Select(c => Region.Disc(c.X, c.Z, c.Diameter))]);
+
+    // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
+    private static Region? Joined(ReadOnlySpan<Region> regions)
+    {
+        var half = regions.Length / 2;
+        return regions.Length switch
+        {
+            0 => null,
+            1 => regions[0],
+            _ => Joined(regions[..half])!.Join(Joined(regions[half..])!),
+        };
+    }
 
     private static int PostCount(RoundedFrame inner, double pitch, IReadOnlyList<Circle> avoid)
     {

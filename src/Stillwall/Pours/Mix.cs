@@ -37,7 +37,7 @@ public static class Mix
     /// <param name="mix">Kind of mix.</param>
     /// <param name="powderKg">Powder, kg, above 0.</param>
     /// <param name="powderPerWaterRatio">Mass of powder for one of water, 0.1 to 50.</param>
-    /// <param name="airC">Temperature that powder, water and room start from, −20 to 60 °C.</param>
+    /// <param name="airC">Temperature that powder, water and room start from, −40 to 60 °C.</param>
     /// <returns>The mix.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
@@ -50,7 +50,7 @@ public static class Mix
         ArgumentNullException.ThrowIfNull(mix);
         Require.Positive(powderKg);
         Require.Within(powderPerWaterRatio, 0.1, 50, nameof(powderPerWaterRatio));
-        Require.Within(airC, -20, 60, nameof(airC), "°C");
+        Require.Within(airC, -40, 60, nameof(airC), "°C");
         var water = powderKg / powderPerWaterRatio;
         var volume = powderKg / mix.PowderDensityKgM3 + water / CastMixes.WaterDensityKgM3;
         var wanted = mix.BoundWaterRatio * powderKg;
@@ -67,7 +67,7 @@ public static class Mix
     /// <param name="mix">Kind of mix.</param>
     /// <param name="slurryVolumeM3">Volume of slurry, m³, above 0.</param>
     /// <param name="powderPerWaterRatio">Mass of powder for one of water, 0.1 to 50.</param>
-    /// <param name="airC">Temperature that powder, water and room start from, −20 to 60 °C.</param>
+    /// <param name="airC">Temperature that powder, water and room start from, −40 to 60 °C.</param>
     /// <returns>The mix.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>

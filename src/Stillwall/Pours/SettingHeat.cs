@@ -42,7 +42,7 @@ public static class SettingHeat
         Require.Positive(coreM);
         Require.Positive(outerM);
         Require.NotNegative(innerM);
-        Require.Within(airC, -20, 60, nameof(airC), "°C");
+        Require.Within(airC, -40, 60, nameof(airC), "°C");
         if (mix.Heat is null)
         {
             return null;
