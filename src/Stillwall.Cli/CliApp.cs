@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Reflection;
 using Stillwall.Cli.Commands;
 using Stillwall.Cli.Output;
@@ -51,7 +52,7 @@ public static class CliApp
         var root = Root();
         var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         var command = parsed.CommandResult.Command;
-        var isUnknown = parsed.UnmatchedTokens.Count > 0;
+        var isUnknown = parsed.UnmatchedTokens.Count > 0 || parsed.Tokens.Any(t => t.Type == TokenType.Directive);
         if (!isUnknown && parsed.GetValue(Version))
         {
             session.PrintLine($"stillwall {VersionText()}");

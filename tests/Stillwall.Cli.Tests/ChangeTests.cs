@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace Stillwall.Cli.Tests;
 
@@ -53,9 +54,9 @@ public sealed class ChangeTests : IDisposable
     public void Setting_a_value_changes_that_value_only_and_keeps_the_former_file()
     {
         var before = File.ReadAllText(desk.Project);
-        Assert.Equal(0, desk.Run("set", "cabinet.core", "14 mm", "--project", "reading-room").ExitCode);
+        Assert.Equal(0, desk.Run("set", "cabinet.core", "14.3 mm", "--project", "reading-room").ExitCode);
 
-        Assert.Equal(before.Replace("\"core\": \"12 mm\"", "\"core\": \"14 mm\"", StringComparison.Ordinal), File.ReadAllText(desk.Project));
+        Assert.Equal(Regex.Replace(before, "\"core\": \"[^\"]*\"", "\"core\": \"14.3 mm\""), File.ReadAllText(desk.Project));
         Assert.Equal(before, File.ReadAllText(desk.Project + ".1"));
     }
 
@@ -89,8 +90,8 @@ public sealed class ChangeTests : IDisposable
     [Fact]
     public void Applying_a_finding_makes_it_hold_or_tight()
     {
-        desk.Change("\"level\": \"93 dB\"", "\"level\": \"110 dB\"");
-        desk.Change("\"strut_pitch\": \"40 mm\"", "\"strut_pitch\": \"110 mm\"");
+        desk.State("brief.aim.level", "\"110 dB\"");
+        desk.State("cabinet.strut_pitch", "\"110 mm\"");
         var proposed = Findings().Where(f => f.GetProperty("change").GetArrayLength() > 0 && f.GetProperty("verdict").GetString() == "fails").Select(f => f.GetProperty("id").GetString()!).ToList();
         Assert.NotEmpty(proposed);
 
@@ -116,7 +117,7 @@ public sealed class ChangeTests : IDisposable
         using var output = new MemoryStream();
         var watched = Task.Run(() => CliApp.Run(["appraise", "reading-room", "--watch"], new Running.Terminal(Stream.Synchronized(output), TextWriter.Null, TextReader.Null) { Folder = desk.Folder, Stop = stop.Token }), stop.Token);
         await Until(() => Count(output, "next: ") == 1, stop.Token);
-        desk.Change("\"level\": \"93 dB\"", "\"level\": \"110 dB\"");
+        desk.State("brief.aim.level", "\"110 dB\"");
         await Until(() => Count(output, "▲ Cabinet: loud enough") == 1, stop.Token);
         await stop.CancelAsync();
 

@@ -50,11 +50,11 @@ public sealed class CsvTests : IDisposable
     }
 
     [Theory]
-    [InlineData("\"port\": { \"diameter\": \"60 mm\", \"length\": \"200 mm\" }", ",port_speed_m_s")]
-    [InlineData("\"second_cone\": { \"sd\": \"214 cm2\", \"mms\": \"150 g\", \"cms\": \"0.4 mm/N\", \"rms\": \"2 kg/s\" }", ",second_cone_excursion_mm")]
-    public void A_port_or_a_second_cone_adds_its_column(string block, string column)
+    [InlineData("cabinet.port", "{ \"diameter\": \"60 mm\", \"length\": \"200 mm\" }", ",port_speed_m_s")]
+    [InlineData("cabinet.second_cone", "{ \"sd\": \"214 cm2\", \"mms\": \"150 g\", \"cms\": \"0.4 mm/N\", \"rms\": \"2 kg/s\" }", ",second_cone_excursion_mm")]
+    public void A_port_or_a_second_cone_adds_its_column(string key, string block, string column)
     {
-        desk.Change("\"leak\":", $"{block}, \"leak\":");
+        desk.State(key, block);
         var ran = desk.Run("curves", "reading-room", "--csv", "-");
 
         Assert.Equal(CurveColumns + column, ran.Lines[0]);
@@ -64,11 +64,21 @@ public sealed class CsvTests : IDisposable
     [Fact]
     public void An_unknown_greatest_level_is_an_empty_cell()
     {
-        desk.Change("\"amplifier\": { \"power\": \"120 W\", \"rated_load\": \"4 ohm\", \"minimum_load\": \"3.2 ohm\" },", "");
+        desk.State("brief.amplifier", null);
         var ran = desk.Run("curves", "reading-room", "--csv", "-");
 
         Assert.Equal(0, ran.ExitCode);
         Assert.All(ran.Lines.Skip(1), line => Assert.EndsWith(",", line, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("driver", null, "driver")]
+    [InlineData("driver", "{ \"re\": \"3.5 ohm\", \"sd\": \"214 cm2\", \"fs\": \"30 Hz\", \"qes\": 0.4, \"vas\": \"24 L\" }", "driver (qms)")]
+    [InlineData("cabinet.outside", null, "cabinet.outside, the skins and the core")]
+    public void A_curve_that_cannot_be_known_names_what_is_missing(string key, string? json, string missing)
+    {
+        desk.State(key, json);
+        Assert.Equal($"curves: unknown, for want of {missing}\n", desk.Run("curves", "reading-room", "--csv", "-").Error);
     }
 
     [Fact]

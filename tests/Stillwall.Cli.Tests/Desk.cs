@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Stillwall.Cli.Running;
 
 namespace Stillwall.Cli.Tests;
@@ -50,12 +51,21 @@ internal sealed class Desk : IDisposable
         File.WriteAllText(PathTo(file), text);
     }
 
-    /// <summary>Changes the demo project's text.</summary>
-    internal void Change(string from, string to)
+    /// <summary>States something in the demo project, whatever it states there now; null takes it out.</summary>
+    /// <param name="key">Keys joined by points.</param>
+    /// <param name="json">The value as JSON.</param>
+    internal void State(string key, string? json)
     {
-        var text = File.ReadAllText(Project);
-        Assert.Contains(from, text, StringComparison.Ordinal);
-        File.WriteAllText(Project, text.Replace(from, to, StringComparison.Ordinal));
+        var root = JsonNode.Parse(File.ReadAllText(Project))!.AsObject();
+        var keys = key.Split('.');
+        var block = keys[..^1].Aggregate(root, (at, k) => at[k]!.AsObject());
+        block.Remove(keys[^1]);
+        if (json is not null)
+        {
+            block.Add(keys[^1], JsonNode.Parse(json));
+        }
+
+        File.WriteAllText(Project, root.ToJsonString());
     }
 }
 

@@ -57,7 +57,8 @@ public sealed class JsonTests : IDisposable
     [Fact]
     public void A_change_is_a_text_with_its_unit_or_a_bare_number()
     {
-        desk.Change("\"system_q\": 0.707", "\"system_q\": 0.5");
+        desk.State("brief.aim.system_q", "0.5");
+        desk.State("brief.aim.level", "\"110 dB\"");
         var changes = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().SelectMany(f => f.GetProperty("change").EnumerateArray()).ToList();
 
         Assert.Contains(changes, c => c.GetProperty("value").ValueKind == JsonValueKind.String);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CsCheck;
 
 namespace Stillwall.Cli.Tests;
 
@@ -16,6 +17,10 @@ public sealed class StreamTests : IDisposable
     [InlineData("start reading-room/stillwall.json", 3)]
     [InlineData("room reading-room --csv reading-room", 3)]
     [InlineData("nothing", 2)]
+    [InlineData("stillwall", 2)]
+    [InlineData("[diagram] schema", 2)]
+    [InlineData("mix --powder 4kg --json=false", 2)]
+    [InlineData("room reading-room --volume-velocity 1e308 --csv -", 2)]
     [InlineData("appraise --nothing", 2)]
     [InlineData("curves reading-room --volts 0", 2)]
     [InlineData("curves reading-room --volts 2,83", 2)]
@@ -106,10 +111,12 @@ public sealed class StreamTests : IDisposable
     {
         File.AppendAllText(desk.PathTo("reading-room/drivers.csv"), "Ruff 6,165,nought,0.9,36,5.2,0.5,,13.5,134,9.5,,,150,,,,,,,,,,,\n");
         var other = desk.Run("appraise", "reading-room", "--json");
-        desk.Change("\"Dunlin 8\"", "\"Ruff 6\"");
+        var changed = desk.Run("set", "cabinet.core", "14.3 mm", "--project", "reading-room");
+        desk.State("driver", "\"Ruff 6\"");
         var chosen = desk.Run("appraise", "reading-room", "--json");
 
         Assert.Equal((0, 1), (other.ExitCode, other.Error.Split('\n').Length - 1));
+        Assert.Equal(other.Error, changed.Error);
         Assert.StartsWith("warning: drivers.csv:14: re_ohm: ", other.Error, StringComparison.Ordinal);
         Assert.Equal((2, ""), (chosen.ExitCode, chosen.Output));
     }
@@ -132,7 +139,7 @@ public sealed class StreamTests : IDisposable
     [InlineData("appraise reading-room", 0)]
     public void Only_a_strict_run_ends_with_1_when_something_fails(string words, int exitCode)
     {
-        desk.Change("\"level\": \"93 dB\"", "\"level\": \"130 dB\"");
+        desk.State("brief.aim.level", "\"130 dB\"");
         var ran = desk.Run(words.Split(' '));
 
         Assert.Equal(exitCode, ran.ExitCode);
@@ -144,6 +151,25 @@ public sealed class StreamTests : IDisposable
     {
         desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n");
         Assert.Equal(0, desk.Run("appraise", "bare", "--strict").ExitCode);
+    }
+
+    [Fact]
+    public void No_words_whatever_end_in_a_defect()
+    {
+        string[] verbs = ["appraise", "curves", "room", "join", "mix", "panel", "filter", "set", "apply", "start", "schema", "rank", "--help", ""];
+        string[] words =
+        [
+            "reading-room", "nowhere", "-", "--", "-9.5 dB", "45 Hz", "1e300 Hz", "0", "-1", "1e308", "4kg", "1e-9 kg", "∞", "NaN", "2mm:petg", "1:1:0:1", "1mx1m", "x", "peaking", "transform", "lowshelf", "cabinet.core", "12 mm",
+            "--json", "--all", "--csv", "--volts", "--powder", "--volume", "--mix", "plaster", "own", "--layers", "--size", "--edges", "clamped", "--f0", "--fp", "--q", "--gain", "--slope", "--rate", "--frequencies", "--project", "=", "[x]", "@x", "\0", "\u202e",
+        ];
+        Gen.Select(Gen.Int[0, verbs.Length - 1], Gen.Int[0, words.Length - 1].Array[0, 7]).Sample(
+            (verb, rest) =>
+            {
+                var ran = desk.Run([verbs[verb], .. rest.Select(i => words[i])]);
+                Assert.True(ran.ExitCode is 0 or 2 or 3, ran.Error);
+                Assert.True(ran.ExitCode == 0 || ran.Output.Length == 0, ran.Output);
+            },
+            iter: 200, threads: 1);
     }
 
     private sealed class Broken : MemoryStream

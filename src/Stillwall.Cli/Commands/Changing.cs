@@ -18,7 +18,7 @@ internal static class Changing
     internal static int Save(Session session, LoadedProject before, IReadOnlyList<(string Key, string Stated, string Text)> changes)
     {
         var after = before.With(session, changes[^1].Text);
-        var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.WithoutRemedies(after.Project, after.Candidates));
+        var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.Of(after.Project, after.Candidates));
         if (ProjectStore.Save(before.File, after.Text) is { } trouble)
         {
             throw Refusal.Path((trouble with { Path = before.Named }).ToString());

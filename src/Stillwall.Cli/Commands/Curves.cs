@@ -16,7 +16,7 @@ internal static class Curves
     internal static Verb Verb()
     {
         var project = Common.Project;
-        var volts = new QuantityOption("--volts", Dimension.None, "voltage of the source, V rms; 2.83 where left out") { IsPositive = true };
+        var volts = new QuantityOption("--volts", Dimension.None, "voltage of the source, V rms; 2.83 where left out") { Span = (1e-6, 1e6) };
         var points = new QuantityOption("--points-per-decade", Dimension.None, "points in each of the two decades; 40 where left out") { IsWhole = true, Span = (1, 10000) };
         var csv = Common.Csv("every column for every point, 10 Hz to 1 kHz");
         return new Verb("curves", "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m", "stillwall curves my-cabinet --csv curves.csv")

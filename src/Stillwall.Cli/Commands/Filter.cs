@@ -16,16 +16,18 @@ internal static class Filter
 {
     private const int GreatestFile = 16 << 20;
 
+    private static readonly (double, double) Hertz = (0.01, 1e6);
+
     internal static Verb Verb()
     {
         var kind = new TextArgument("KIND", $"one of {string.Join(", ", FilterDesign.Kinds)}");
-        var f0 = new QuantityOption("--f0", Dimension.Frequency, "corner or middle; for transform the box as it is") { IsPositive = true };
-        var q = new QuantityOption("--q", Dimension.None, "Q, 1/√2 where left out; for transform the box as it is") { IsPositive = true };
+        var f0 = new QuantityOption("--f0", Dimension.Frequency, "corner or middle; for transform the box as it is") { Span = Hertz };
+        var q = new QuantityOption("--q", Dimension.None, "Q, 1/√2 where left out; for transform the box as it is") { Span = (0.01, 1000) };
         var gain = new QuantityOption("--gain", Dimension.Level, "gain of a peak or shelf, such as \"-9.5 dB\"") { Span = (-60, 60) };
-        var slope = new QuantityOption("--slope", Dimension.None, "slope of a shelf, 1 where left out; instead of --q") { IsPositive = true };
-        var fp = new QuantityOption("--fp", Dimension.Frequency, "corner as wished, for transform") { IsPositive = true };
-        var qp = new QuantityOption("--qp", Dimension.None, "Q as wished, for transform; 1/√2 where left out") { IsPositive = true };
-        var rate = new QuantityOption("--rate", Dimension.None, "sampling rate, Hz; 48000 where left out") { IsPositive = true };
+        var slope = new QuantityOption("--slope", Dimension.None, "slope of a shelf, 1 where left out; instead of --q") { Span = (0.01, 10) };
+        var fp = new QuantityOption("--fp", Dimension.Frequency, "corner as wished, for transform") { Span = Hertz };
+        var qp = new QuantityOption("--qp", Dimension.None, "Q as wished, for transform; 1/√2 where left out") { Span = (0.01, 1000) };
+        var rate = new QuantityOption("--rate", Dimension.None, "sampling rate, Hz; 48000 where left out") { Span = (100, 1e7) };
         var json = Common.Json;
         var csv = Common.Csv("the response");
         var frequencies = new TextOption("--frequencies", "FILE", "CSV whose first column says at which frequencies, Hz; 10 Hz to 1 kHz where left out");

@@ -13,8 +13,8 @@ internal static class Mixing
 {
     internal static Verb Verb()
     {
-        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg") { IsPositive = true };
-        var volume = new QuantityOption("--volume", Dimension.Volume, "slurry to mix, such as 4L; instead of --powder") { IsPositive = true };
+        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg") { Span = (1e-6, 1e6) };
+        var volume = new QuantityOption("--volume", Dimension.Volume, "slurry to mix, such as 4L; instead of --powder") { Span = (1e-9, 1e3) };
         var ratio = new QuantityOption("--powder-per-water", Dimension.None, "mass of powder for one of water; the mix's usual ratio where left out") { Span = (0.3, 20) };
         var name = new TextOption("--mix", "MIX", $"kind of mix: {string.Join(", ", Names)}; plaster where left out", Names);
         var json = Common.Json;
@@ -33,7 +33,7 @@ internal static class Mixing
 
     private static IReadOnlyList<string> Names { get; } = [.. CastMixes.All.Select(m => m.Name)];
 
-    private static Mix Mixed(CastMix kind, double? powderKg, double? volumeM3, double ratio) => (powderKg, volumeM3) switch
+    private static MixFigures Mixed(CastMix kind, double? powderKg, double? volumeM3, double ratio) => (powderKg, volumeM3) switch
     {
         ({ } mass, null) => Mix.FromPowder(kind, mass, ratio, Air.Reference.TemperatureC),
         (null, { } volume) => Mix.FromVolume(kind, volume, ratio, Air.Reference.TemperatureC),
@@ -41,7 +41,7 @@ internal static class Mixing
         _ => throw Refusal.Input("mix: --powder and --volume are both given; one of them"),
     };
 
-    private static string Table(Mix mix, CastMix kind, Terminal terminal)
+    private static string Table(MixFigures mix, CastMix kind, Terminal terminal)
     {
         var show = new Show(false, "");
         var range = mix.AdiabaticPeakRangeC is [var least, var greatest] ? $", {show.Temperature(least)} to {show.Temperature(greatest)} by published heats" : "";

@@ -13,7 +13,7 @@ internal static class Room
     internal static Verb Verb()
     {
         var project = Common.Project;
-        var velocity = new QuantityOption("--volume-velocity", Dimension.None, "volume velocity of the source, m3/s rms; 0.001 where left out") { IsPositive = true };
+        var velocity = new QuantityOption("--volume-velocity", Dimension.None, "volume velocity of the source, m3/s rms; 0.001 where left out") { Span = (1e-12, 1e3) };
         var csv = Common.Csv("level and phase at 10, 12 … 200 Hz");
         return new Verb("room", "level at the seat for a source of constant volume velocity in the stated room", "stillwall room my-cabinet --volume-velocity 0.001 --csv room.csv")
         {

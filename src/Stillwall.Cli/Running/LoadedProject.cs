@@ -33,16 +33,22 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
             throw Refusal.Input(stored.Reading!.Faults.Select(f => f.ToString()));
         }
 
-        return new LoadedProject(named, stored.File, stored.Text!, project, CandidatesOf(session, stored.File, project));
+        var candidates = CandidatesOf(session, stored.File, project, out var warnings);
+        foreach (var warning in warnings)
+        {
+            session.Tell($"warning: {warning}");
+        }
+
+        return new LoadedProject(named, stored.File, stored.Text!, project, candidates);
     }
 
-    /// <summary>The same project from a changed text of its file, with its candidates.</summary>
+    /// <summary>The same project from a changed text of its file, with its candidates; it warns of nothing that was warned of before.</summary>
     /// <exception cref="Refusal">The changed text has a fault.</exception>
     internal LoadedProject With(Session session, string text)
     {
         var reading = ProjectReader.Read(text, Path.GetFileName(File));
         return reading.Project is { } project
-            ? this with { Text = text, Project = project, Candidates = CandidatesOf(session, File, project) }
+            ? this with { Text = text, Project = project, Candidates = CandidatesOf(session, File, project, out _) }
             : throw Refusal.Input(reading.Faults.Select(f => f.ToString()));
     }
 
@@ -53,18 +59,19 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
     /// <summary>Everything computed from it, each result when it is asked for.</summary>
     internal Facts Facts() => new(Project, Candidates);
 
-    private static IReadOnlyList<DriverSheet> CandidatesOf(Session session, string path, Project project)
+    private static IReadOnlyList<DriverSheet> CandidatesOf(Session session, string path, Project project, out IReadOnlyList<Fault> warnings)
     {
+        warnings = [];
         var (folder, file) = (Path.GetDirectoryName(path)!, Path.GetFileName(path));
         var chosen = project.Driver?.Name;
         if (project.Drivers is not { } table)
         {
-            return chosen is null ? [] : throw Refusal.Input(Fault(file, "driver", $"names \"{chosen}\", but no table of drivers is stated; \"drivers\" with the name of a CSV file in the project folder"));
+            return chosen is null ? [] : throw Refusal.Input(Told(file, "driver", $"names \"{chosen}\", but no table of drivers is stated; \"drivers\" with the name of a CSV file in the project folder"));
         }
 
         if (!IsInside(folder, table))
         {
-            throw Refusal.Input(Fault(file, "drivers", $"\"{table}\" leads out of the project folder; a file within it"));
+            throw Refusal.Input(Told(file, "drivers", $"\"{table}\" leads out of the project folder; a file within it"));
         }
 
         var read = DriverTable.Read(session.Read(Path.Combine(folder, table), GreatestTable, table), table);
@@ -77,18 +84,14 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
         var names = read.Rows.Select(r => r.Sheet.Name).ToList();
         if (chosen is not null && !names.Contains(chosen))
         {
-            throw Refusal.Input(Fault(file, "driver", $"\"{chosen}\" is not in {table}{NearestWord.Suggest(chosen, names)}; {Listed(names)}"));
+            throw Refusal.Input(Told(file, "driver", $"\"{chosen}\" is not in {table}{NearestWord.Suggest(chosen, names)}; {Listed(names)}"));
         }
 
-        foreach (var fault in read.AllFaults)
-        {
-            session.Tell($"warning: {fault}");
-        }
-
+        warnings = [.. read.AllFaults];
         return [.. read.Rows.Where(r => r.Faults.Count == 0).Select(r => r.Sheet)];
     }
 
-    private static string Fault(string file, string key, string message) => $"{file}: {key}: {message}";
+    private static string Told(string file, string key, string message) => $"{file}: {key}: {message}";
 
     private static string Listed(List<string> names) => names.Count == 0 ? "a row of it" : $"one of {string.Join(", ", names.Take(12))}{(names.Count > 12 ? " …" : "")}";
 

@@ -12,8 +12,12 @@ internal static class ParseFaults
     {
         var command = parsed.CommandResult.Command;
         var path = Path(command);
-        return Unmatched(parsed, command, path) ?? Disguised(parsed, command, path) ?? parsed.Errors.Select(e => Told(e, path)).FirstOrDefault();
+        return Directive(parsed, path) ?? Unmatched(parsed, command, path) ?? Disguised(parsed, command, path) ?? parsed.Errors.Select(e => Told(e, path)).FirstOrDefault();
     }
+
+    // The parser knows words in brackets that act on itself; here they are no more than mistyped verbs.
+    private static string? Directive(ParseResult parsed, string path) =>
+        parsed.Tokens.FirstOrDefault(t => t.Type == TokenType.Directive) is { } token ? $"{path}: \"{token.Value}\" is not a verb; see {path} --help" : null;
 
     /// <summary>Names from the program to a command.</summary>
     internal static string Path(Command command) =>
@@ -70,7 +74,8 @@ internal static class ParseFaults
         OptionResult { IdentifierTokenCount: > 1 } option => $"{option.Option.Name} stands here {option.IdentifierTokenCount switch { 2 => "twice", _ => "more than twice" }}; once",
         OptionResult option => $"{option.Option.Name} takes one value; in quotation marks where it has a space in it",
         ArgumentResult argument => $"{path}: {argument.Argument.Name} is missing; see {path} --help",
-        _ => $"{path}: {error.Message}",
+        CommandResult { Command: Verb { Do: not null } } => $"{path}: {error.Message}",
+        _ => $"{path}: a verb is missing; see {path} --help",
     };
 
     private static bool LooksLikeOption(string word) => word.Length > 1 && word[0] == '-' && (word[1] == '-' || char.IsAsciiLetter(word[1]));

@@ -45,7 +45,7 @@ public static class ResultJson
 /// <summary>The kinds of result that are written, found out when this is compiled.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(Appraisal))]
-[JsonSerializable(typeof(Mix))]
+[JsonSerializable(typeof(MixFigures))]
 [JsonSerializable(typeof(PanelResult))]
 [JsonSerializable(typeof(Biquad))]
 [JsonSerializable(typeof(Joining))]

@@ -68,13 +68,7 @@ public sealed partial class Facts
         {
             var stated = Project.Cabinet!.CoreM!.Value;
             var set = WallSet!;
-            bool Passes(double core)
-            {
-                var thinner = set with { Geometry = set.Geometry with { Sizes = set.Geometry.Sizes with { Core = core * 1e3 } } };
-                var figures = thinner.Figures(BoxCompliance, Project.Brief.Aim?.CrossoverHz);
-                return figures.SelectMany(Cases).All(c => !(c.Figures.WallToConeDb > Limits.WallToConeDb) && !(c.Figures.FirstModeHz < WorkingRangeHz(Limits.PanelModeRatio)));
-            }
-
+            bool Passes(double core) => set.WouldPass(core, WorkingRangeHz(Limits.PanelModeRatio), Limits.WallToConeDb, BoxCompliance!.Value, Project.Brief.Aim!.CrossoverHz!.Value);
             var thinnest = LightestCore.FindM(Passes, 0.002, Math.Max(0.002, stated)) ?? stated;
             return (thinnest, (Pour.DryInCabinetKg ?? 0) * (1 - thinnest / stated));
         }
@@ -160,7 +154,16 @@ public sealed partial class Facts
 
     private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core) : null;
 
-    private IReadOnlyList<WallPanelFigures> ComputeWalls() => WallSet?.Figures(BoxCompliance, Project.Brief.Aim?.CrossoverHz) ?? [];
+    private IReadOnlyList<WallPanelFigures> ComputeWalls()
+    {
+        if (WallSet is not { } set)
+        {
+            return [];
+        }
+
+        var (compliance, crossover) = (BoxCompliance, Project.Brief.Aim?.CrossoverHz);
+        return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover ? before.Walls : set.Figures(compliance, crossover);
+    }
 
     private IReadOnlyList<PartFigures> ComputeParts() =>
         Geometry is { } g ? PartList.Of(g, Project.Cabinet!, Sheet, Project.Brief.Printer, Skin?.DensityKgM3) : [];

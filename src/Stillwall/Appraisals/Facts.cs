@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Numerics;
 using Stillwall.Cabinets;
 using Stillwall.Drivers;
@@ -18,6 +19,8 @@ public sealed partial class Facts
     public const double KeyedAtEnds = 0.30;
 
     private readonly IReadOnlyList<DriverSheet> candidates;
+    private readonly Facts? before;
+    private readonly ConcurrentDictionary<CabinetSizes, CabinetGeometry> drawn;
     private readonly Lazy<DriverResolution?> resolution;
     private readonly Lazy<CabinetGeometry?> geometry;
     private readonly Lazy<BoxSystemResolution?> system;
@@ -28,18 +31,26 @@ public sealed partial class Facts
     /// <param name="project">The project as stated.</param>
     /// <param name="candidates">The candidate drivers, among which the project may name one.</param>
     public Facts(Project project, IReadOnlyList<DriverSheet> candidates)
+        : this(project, candidates, null)
+    {
+    }
+
+    // What a change left as it was is taken over from the facts before it; sections once drawn are shared by all that come from one project.
+    private Facts(Project project, IReadOnlyList<DriverSheet> candidates, Facts? before)
     {
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(candidates);
         Project = project;
         this.candidates = candidates;
+        this.before = before;
+        drawn = before?.drawn ?? new ConcurrentDictionary<CabinetSizes, CabinetGeometry>();
         Air = Air.At(project.Brief.Air.TemperatureC, project.Brief.Air.PressurePa);
         Show = Show.Of(project);
         Sheet = project.Driver switch { { Sheet: { } sheet } => sheet, { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name), _ => null };
-        resolution = new(() => Sheet is null ? null : DriverResolver.Resolve(Sheet));
-        geometry = new(() => Sizes is { } sizes && !ProjectChecks.Of(project).Any() ? CabinetGeometry.Of(sizes) : null);
+        resolution = new(() => Sheet is null ? null : before is not null && before.Sheet == Sheet ? before.Resolution : DriverResolver.Resolve(Sheet));
+        geometry = new(() => Sizes is { } sizes && !ProjectChecks.Of(project).Any() ? Drawn(sizes) : null);
         system = new(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, project.Cabinet, project.Measured, Air) : null);
-        room = new(() => RoomGeometry.Of(project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null);
+        room = new(() => before is not null && before.Air == Air && before.Project.Brief.Room == project.Brief.Room ? before.Room : RoomGeometry.Of(project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null);
         box = new(ComputeBox);
         walls = new(ComputeWalls);
         parts = new(ComputeParts);
@@ -91,7 +102,7 @@ public sealed partial class Facts
     /// <summary>The same, for a changed project with the same candidates.</summary>
     /// <param name="changed">The changed project.</param>
     /// <returns>Its facts.</returns>
-    public Facts With(Project changed) => new(changed, candidates);
+    public Facts With(Project changed) => new(changed, candidates, this);
 
     /// <summary>Upper end of the range in which the cabinet must not ring, Hz; null without a crossover.</summary>
     /// <param name="ratio">Multiple of the crossover.</param>
@@ -120,6 +131,8 @@ public sealed partial class Facts
         : Driver!.XmaxM is null ? "driver.xmax"
         : Driver.PowerW is null ? "driver.power"
         : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power" : "brief.amplifier.rated_load";
+
+    private CabinetGeometry Drawn(CabinetSizes sizes) => drawn.GetOrAdd(sizes with { Depth = 0, Braces = 0 }, _ => CabinetGeometry.Of(sizes)).Along(sizes);
 
     private double TakenInsideM3(CabinetGeometry g) =>
         g.Sizes.Braces * g.BraceM3 + g.Sizes.DriverCount * Displacement.DriverM3(Sheet!) + Displacement.PortM3(Project.Cabinet!.Port) + Displacement.SecondConeM3(Project.Cabinet.SecondCone);

@@ -68,9 +68,9 @@ public sealed record Show(bool Inch, string Currency)
 
     /// <summary>A sum of money.</summary>
     /// <param name="amount">The sum, in the project's currency.</param>
-    /// <returns>Whole units.</returns>
+    /// <returns>Whole units; two decimals below twenty.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Money(double amount) => $"{Fixed(amount, 0)} {Currency}";
+    public string Money(double amount) => $"{Fixed(amount, Math.Abs(amount) is > 0 and < 20 ? 2 : 0)} {Currency}";
 
     /// <summary>A ratio as a percentage.</summary>
     /// <param name="ratio">The ratio.</param>

@@ -24,8 +24,21 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     {
         ArgumentNullException.ThrowIfNull(sizes);
         Require.Positive(Math.Min(Math.Min(sizes.Width, sizes.Height), sizes.Depth) - 2 * sizes.Wall, "inside");
-        var struts = StrutRhythm.Of(sizes.Depth - 2 * (sizes.OuterSkin + sizes.Core), sizes.Core);
-        return new CabinetGeometry(sizes, SleeveSection.Of(sizes), PlateSection.Front(sizes), PlateSection.Rear(sizes), struts);
+        return new CabinetGeometry(sizes, SleeveSection.Of(sizes), PlateSection.Front(sizes), PlateSection.Rear(sizes), StrutsOf(sizes));
+    }
+
+    /// <summary>The same sections along another depth or with other braces, without drawing them anew.</summary>
+    /// <param name="sizes">Sizes that differ from these in depth and braces alone; the walls must leave an inside.</param>
+    /// <returns>The geometry, the same as if it had been drawn.</returns>
+    /// <exception cref="ArgumentException">Sizes that need other sections.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Walls that leave no inside.</exception>
+    public CabinetGeometry Along(CabinetSizes sizes)
+    {
+        ArgumentNullException.ThrowIfNull(sizes);
+        Require.Positive(sizes.Depth - 2 * sizes.Wall, "inside");
+        return sizes == (Sizes with { Depth = sizes.Depth, Braces = sizes.Braces })
+            ? this with { Sizes = sizes, Struts = StrutsOf(sizes) }
+            : throw new ArgumentException("accepted: sizes that differ in depth and braces alone", nameof(sizes));
     }
 
     /// <summary>Inside depth, between the inner plates, m.</summary>
@@ -168,4 +181,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         var ends = Math.Min(2 * BuildUp.EndZone * MetresPerMillimetre, InsideDepthM);
         return atEnds.Sum(r => r.AreaM2) * ends + along.Sum(r => r.AreaM2) * (InsideDepthM - ends);
     }
+
+    private static StrutRhythm StrutsOf(CabinetSizes sizes) => StrutRhythm.Of(sizes.Depth - 2 * (sizes.OuterSkin + sizes.Core), sizes.Core);
 }

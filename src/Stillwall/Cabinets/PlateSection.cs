@@ -59,36 +59,31 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
 
     private static PlateSection Of(CabinetSizes sizes, IReadOnlyList<Circle> openings, IReadOnlyList<Circle> collars, IReadOnlyList<Circle> outerOnly)
     {
-        var outline = sizes.Outline;
-        var (outer, cavity, inner) = (outline.Inset(0).ToRegion(), outline.Inset(sizes.OuterSkin).ToRegion(), outline.Inset(sizes.OuterSkin + sizes.Core));
-        var innerPlate = inner.ToRegion();
-        var holes = Together(openings);
-        var standing = Together(collars);
+        var (outer, cavity, inner) = (sizes.Outline.Inset(0), sizes.Outline.Inset(sizes.OuterSkin), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core));
         var posts = sizes.Core > 0 ? PostCount(inner, sizes.StrutPitch, [.. collars, .. outerOnly]) : 0;
         var post = posts * Math.PI / 4 * BuildUp.Post * BuildUp.Post * 1e-6;
-        var blocked = CommonArea(cavity, standing);
+        var blocked = CommonAreaM2(cavity, collars);
         return new PlateSection(
-            outer.AreaM2 - CommonArea(outer, holes) - outerOnly.Sum(o => Region.Disc(o.X, o.Z, o.Diameter).AreaM2),
-            innerPlate.AreaM2 - CommonArea(innerPlate, holes),
-            sizes.Core > 0 ? cavity.AreaM2 - blocked - post : 0,
-            CommonArea(innerPlate, holes), sizes.Core > 0 ? blocked - CommonArea(cavity, holes) : 0, post, posts);
+            outer.ToRegion().AreaM2 - CommonAreaM2(outer, openings) - CommonAreaM2(outer, outerOnly),
+            inner.ToRegion().AreaM2 - CommonAreaM2(inner, openings),
+            sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - post : 0,
+            CommonAreaM2(inner, openings), sizes.Core > 0 ? blocked - CommonAreaM2(cavity, openings) : 0, post, posts);
     }
 
-    private static double CommonArea(Region plate, Region? holes) => holes is null ? 0 : plate.Intersect(holes).AreaM2;
-
-    private static Region? Together(IReadOnlyList<Circle> circles) =>
-        Joined([.. circles.Where(c => c.Diameter > 0).Distinct().Select(c => Region.Disc(c.X, c.Z, c.Diameter))]);
+    // Discs that lie apart and within the plate add up; only where they touch one another or its edge are they drawn together.
+    private static double CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
+    {
+        var all = circles.Where(c => c.Diameter > 0).ToList();
+        var apart = all.All(c => c.IsWithin(plate)) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.IsApartFrom(b)));
+        var discs = all.Distinct().Select(c => Region.Disc(c.X, c.Z, c.Diameter)).ToArray();
+        return apart ? discs.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined(discs)).AreaM2;
+    }
 
     // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
-    private static Region? Joined(ReadOnlySpan<Region> regions)
+    private static Region Joined(ReadOnlySpan<Region> regions)
     {
         var half = regions.Length / 2;
-        return regions.Length switch
-        {
-            0 => null,
-            1 => regions[0],
-            _ => Joined(regions[..half])!.Join(Joined(regions[half..])!),
-        };
+        return regions.Length == 1 ? regions[0] : Joined(regions[..half]).Join(Joined(regions[half..]));
     }
 
     private static int PostCount(RoundedFrame inner, double pitch, IReadOnlyList<Circle> avoid)
@@ -105,5 +100,17 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
             && avoid.All(c => c.Diameter <= 0 || Math.Sqrt((x - c.X) * (x - c.X) + (z - c.Z) * (z - c.Z)) >= c.Diameter / 2 + room)));
     }
 
-    private sealed record Circle(double X, double Z, double Diameter);
+    private sealed record Circle(double X, double Z, double Diameter)
+    {
+        internal bool IsApartFrom(Circle other) => Math.Sqrt((X - other.X) * (X - other.X) + (Z - other.Z) * (Z - other.Z)) > (Diameter + other.Diameter) / 2 + 0.1;
+
+        // Inside the straight sides, and inside the arc of a corner where its centre lies in one.
+        internal bool IsWithin(RoundedFrame plate)
+        {
+            var (fromSide, fromEnd) = (Math.Min(X - plate.Left, plate.Right - X), Math.Min(Z - plate.Bottom, plate.Top - Z));
+            var (intoX, intoZ) = (Math.Max(0, plate.Radius - fromSide), Math.Max(0, plate.Radius - fromEnd));
+            var room = intoX > 0 && intoZ > 0 ? plate.Radius - Math.Sqrt(intoX * intoX + intoZ * intoZ) : Math.Min(fromSide, fromEnd);
+            return room > Diameter / 2 + 0.1;
+        }
+    }
 }

@@ -46,7 +46,7 @@ public sealed record SleeveSection(
         var path = outline.Inset(sizes.OuterSkin + sizes.Core / 2);
         var count = 2 * (int)Math.Ceiling(path.Length / sizes.StrutPitch / 2);
         var pitch = path.Length / count;
-        var pen = new WallPen(path, sizes.Core, new Lazy<Region>(() => outerWall.Cut(innerWall)));
+        var pen = new WallPen(path, sizes.Core, CornerRings(path, outerWall, innerWall));
         var places = Enumerable.Range(0, count).Select(i => (i + 0.5) * pitch).ToList();
         var web = Math.Max(1.2, sizes.OuterSkin);
         var (gap, head, lip) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2, BuildUp.LipThickness);
@@ -77,6 +77,16 @@ public sealed record SleeveSection(
     /// <remarks>Source: geometry of the section.</remarks>
     public double ClearBay(double outerSkin) => StrutPitch - Math.Max(1.2, outerSkin);
 
+    // The ring's four quarters: a piece at a corner is clipped by the nearest one, which has few points.
+    private static IReadOnlyList<Lazy<Region>> CornerRings(RoundedFrame path, Region outerWall, Region innerWall)
+    {
+        var (x, z) = ((path.Left + path.Right) / 2, (path.Bottom + path.Top) / 2);
+        const double far = 1e4;
+        var ring = new Lazy<Region>(() => outerWall.Cut(innerWall));
+        return [.. new[] { (-far, -far, x, z), (x, -far, far, z), (-far, z, x, far), (x, z, far, far) }
+            .Select(q => new Lazy<Region>(() => ring.Value.Intersect(Region.RoundedRectangle(q.Item1, q.Item2, q.Item3, q.Item4, 0))))];
+    }
+
     // Keys stand evenly in the clear wall from one strut to the next.
     private static IEnumerable<double> Between(double strut, double pitch, double taken, double spacing)
     {
@@ -89,8 +99,8 @@ public sealed record SleeveSection(
 /// <summary>Draws pieces that stand across the wall: along the path, and from the inner skin outwards.</summary>
 /// <param name="path">Middle of the core.</param>
 /// <param name="core">Thickness of the core, mm.</param>
-/// <param name="ring">The core ring, to clip what stands at a corner.</param>
-internal sealed class WallPen(RoundedFrame path, double core, Lazy<Region> ring)
+/// <param name="corners">The quarters of the core ring, lower left, lower right, upper left, upper right, to clip what stands at a corner.</param>
+internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy<Region>> corners)
 {
     private const double Past = 1.5;
 
@@ -110,16 +120,17 @@ internal sealed class WallPen(RoundedFrame path, double core, Lazy<Region> ring)
     }
 
     // u runs along the path, v from the inner skin outwards. At a corner a piece is drawn past the skins and clipped by the ring.
-    private Region Piece(double at, (double U, double V)[] corners)
+    private Region Piece(double at, (double U, double V)[] outline)
     {
         var place = path.At(at);
-        var atCorner = place.ToCorner < corners.Max(c => Math.Abs(c.U));
-        var drawn = corners.Select(c => (c.U, V: !atCorner ? c.V : c.V <= 0 ? c.V - Past : c.V >= core ? c.V + Past : c.V));
+        var atCorner = place.ToCorner < outline.Max(c => Math.Abs(c.U));
+        var drawn = outline.Select(c => (c.U, V: !atCorner ? c.V : c.V <= 0 ? c.V - Past : c.V >= core ? c.V + Past : c.V));
         var region = Region.Polygon(drawn.Select(c =>
         {
             var outwards = c.V - core / 2;
             return (place.X + c.U * place.AlongX + outwards * place.AlongY, place.Y + c.U * place.AlongY - outwards * place.AlongX);
         }));
-        return atCorner ? region.Intersect(ring.Value) : region;
+        var corner = (place.X > (path.Left + path.Right) / 2 ? 1 : 0) + (place.Y > (path.Bottom + path.Top) / 2 ? 2 : 0);
+        return atCorner ? region.Intersect(corners[corner].Value) : region;
     }
 }

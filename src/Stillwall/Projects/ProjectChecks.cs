@@ -24,7 +24,7 @@ public static class ProjectChecks
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsLeaveRoom),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.braces"], BracesLeaveRoom),
         new(["cabinet.outside"], CornersFit),
-        new(["cabinet.core", "cabinet.strut_pitch"], StrutsApart),
+        new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch"], StrutsApart),
         new([], FillOneWay),
         new(["cabinet.leak"], LeakOneWay),
         new(["cabinet.port"], PortWhole),
@@ -141,7 +141,7 @@ public static class ProjectChecks
     private static IEnumerable<(string, string)> StrutsApart(Project project)
     {
         const double leastPitchPerCore = 1.6, leastTiedM = 0.024, tiedCoreM = 0.008;
-        if (project.Cabinet is not { Outside: not null, CoreM: > 0 and { } coreM } cabinet)
+        if (project.Cabinet is not { Outside: not null, CoreM: > 0 and { } coreM } cabinet || WallsLeaveRoom(project).Any())
         {
             yield break;
         }

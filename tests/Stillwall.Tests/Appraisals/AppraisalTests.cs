@@ -21,10 +21,9 @@ public sealed class AppraisalTests
     [MemberData(nameof(BareNames))]
     public void A_project_of_which_little_is_stated_is_appraised_all_the_same(string name)
     {
-        var project = VariedProjects.Bare.Single(b => b.Name == name).Project;
+        var (_, project, appraisal) = VariedProjects.BareAll.Single(b => b.Name == name);
         Assert.Empty(ProjectChecks.Of(project));
-        Assert.Empty(NotFinite(Appraisal.WithoutRemedies(project, DemoDrivers.All), ""));
-        Assert.Empty(NotFinite(Appraisal.Of(project, DemoDrivers.All), ""));
+        Assert.Empty(NotFinite(appraisal, ""));
     }
 
     [Fact]
@@ -126,11 +125,24 @@ public sealed class AppraisalTests
         Assert.Equal(plain.Findings.Select(f => (f.Id, f.Verdict, f.Value)), p.Appraisal.Findings.Select(f => (f.Id, f.Verdict, f.Value)));
     });
 
+    [Fact]
+    public void What_a_change_takes_over_is_what_would_be_computed_anew() => Gen.Select(Gen.Double[0.2, 0.5], Gen.Int[0, 3], Gen.Double[0.2, 0.25]).Sample((depth, braces, width) =>
+    {
+        var changed = VariedProjects.With(DemoProject.Project, c => c with { Braces = braces, Outside = c.Outside! with { DepthM = depth, WidthM = width } });
+        var first = new Facts(DemoProject.Project, DemoDrivers.All);
+        Assert.NotNull(first.Geometry);
+        var (shared, fresh) = (first.With(changed), new Facts(changed, DemoDrivers.All));
+        var again = shared.With(VariedProjects.With(changed, c => c with { Outside = c.Outside! with { DepthM = depth + 0.01 } })).With(changed);
+        Assert.Equal(JsonSerializer.Serialize(new { fresh.Box, fresh.Parts, fresh.Pour, fresh.Walls }), JsonSerializer.Serialize(new { again.Box, again.Parts, again.Pour, again.Walls }));
+        Assert.Equal(fresh.Geometry!.CavityM3, shared.Geometry!.CavityM3);
+        Assert.Throws<ArgumentException>(() => fresh.Geometry.Along(fresh.Geometry.Sizes with { Width = fresh.Geometry.Sizes.Width + 1 }));
+    }, iter: 5);
+
     private static Appraisal Of(Project project) => Appraisal.WithoutRemedies(project, DemoDrivers.All);
 
     private static Appraisal Everyday(double levelDb) => Of(DemoProject.Project with { Brief = DemoProject.Project.Brief with { Everyday = new Everyday { LevelDb = levelDb } } });
 
-    private static Appraisal Core(double coreM) => Of(VariedProjects.With(DemoProject.Project, c => c with { CoreM = coreM }));
+    private static Appraisal Core(double coreM) => Of(VariedProjects.With(DemoProject.Project, c => c with { CoreM = coreM, StrutPitchM = 0.08 }));
 
     private static IEnumerable<string> NotFinite(object? value, string path) => value switch
     {

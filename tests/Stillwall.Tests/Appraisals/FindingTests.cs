@@ -82,7 +82,7 @@ public sealed partial class FindingTests
             .Where(p => !ProjectChecks.Of(p.Project).Any()).ToList();
         Assert.True(left.Count > 80);
         var told = left.AsParallel().AsOrdered().SelectMany(p => Appraisal.WithoutRemedies(p.Project, DemoDrivers.All).Findings.Select(f => (p.Key, p.Project, Finding: f))).AsSequential()
-            .Concat(VariedProjects.Bare.SelectMany(b => Appraisal.WithoutRemedies(b.Project, DemoDrivers.All).Findings.Select(f => (Key: b.Name, b.Project, Finding: f))))
+            .Concat(VariedProjects.BareAll.SelectMany(b => b.Appraisal.Findings.Select(f => (Key: b.Name, b.Project, Finding: f))))
             .Where(t => t.Finding.Because.EndsWith(" is not stated", StringComparison.Ordinal)).ToList();
         Assert.All(told, t => Assert.True(IsAbsent(t.Project, t.Finding.Because.Split(' ')[0]), $"without {t.Key}, {t.Finding.Id} says: {t.Finding.Because}"));
     }
@@ -122,7 +122,7 @@ public sealed partial class FindingTests
     }
 
     private static IEnumerable<Appraisal> Appraisals() =>
-        VariedProjects.All.Select(p => p.Appraisal).Concat(VariedProjects.Bare.Select(b => Appraisal.WithoutRemedies(b.Project, DemoDrivers.All)));
+        VariedProjects.All.Select(p => p.Appraisal).Concat(VariedProjects.BareAll.Select(b => b.Appraisal));
 
     private static IEnumerable<Finding> Findings() => Appraisals().SelectMany(a => a.Findings);
 

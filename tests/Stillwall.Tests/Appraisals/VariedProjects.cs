@@ -12,8 +12,14 @@ internal static class VariedProjects
     private static readonly Lazy<IReadOnlyList<(Project Project, Appraisal Appraisal)>> Appraised =
         new(() => [.. Projects.AsParallel().AsOrdered().Select(p => (p, Appraisal.Of(p, DemoDrivers.All)))]);
 
+    private static readonly Lazy<IReadOnlyList<(string Name, Project Project, Appraisal Appraisal)>> BareAppraised =
+        new(() => [.. Bare!.AsParallel().AsOrdered().Select(b => (b.Name, b.Project, Appraisal.Of(b.Project, DemoDrivers.All)))]);
+
     /// <summary>The demo, then the thirty.</summary>
     internal static IReadOnlyList<(Project Project, Appraisal Appraisal)> All => Appraised.Value;
+
+    /// <summary>The bare ones, appraised.</summary>
+    internal static IReadOnlyList<(string Name, Project Project, Appraisal Appraisal)> BareAll => BareAppraised.Value;
 
     /// <summary>Projects of which little is stated.</summary>
     internal static IReadOnlyList<(string Name, Project Project)> Bare { get; } =
@@ -29,7 +35,7 @@ internal static class VariedProjects
         ("a single printed wall", With(DemoProject.Project, c => c with { CoreM = 0 })),
         ("a single printed wall of one skin", With(DemoProject.Project, c => c with { CoreM = 0, InnerSkinM = null })),
         ("the smallest core that the file takes", With(DemoProject.Project, c => c with { CoreM = 1e-6 })),
-        ("walls that leave a slit of air", With(DemoProject.Project, c => c with { CoreM = 0.1175, Openings = null })),
+        ("walls that leave a slit of air", With(DemoProject.Project, c => c with { CoreM = 0.1175, Openings = null, StrutPitchM = 1 })),
         ("no strut in any wall", With(DemoProject.Project, c => c with { StrutPitchM = 1 })),
         ("two drivers", With(DemoProject.Project, c => c with { DriverCount = 2 })),
         ("ten braces", With(DemoProject.Project, c => c with { Braces = 10 })),

@@ -11,8 +11,8 @@ internal static class WallFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Walls", "panel resonance above the working range", "thin plate with supported edges, the softer bound; the limit is our choice", Resonance, MoreBraces, ThickerCore),
-        new("Walls", "wall sound below the cone", "static pressure on thin plates with supported edges and their first mode; the limit is our choice", Sound, MoreBraces, ThickerCore),
+        new("Walls", "panel resonance above the working range", "first-order shear plate with supported edges, the softer bound; the front counts as whole; the limit is our choice", Resonance, MoreBraces, ThickerCore),
+        new("Walls", "wall sound below the cone", "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice", Sound, MoreBraces, ThickerCore),
         new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
         new("Walls", "core keyed to the skins", "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice", Keyed, CloserStruts, ThickerCore),
         new("Walls", "inner skin stays on", "setting and cooling strain over half the width against the undercut of the keys (strain from memory)", SkinGap, CloserStruts, ThickerCore),

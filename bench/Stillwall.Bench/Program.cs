@@ -1,0 +1,1 @@
+BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Stillwall.Bench.AppraisalBench).Assembly).Run(args);

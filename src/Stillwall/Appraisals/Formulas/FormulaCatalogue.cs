@@ -1,0 +1,19 @@
+namespace Stillwall.Appraisals.Formulas;
+
+/// <summary>Every formula that a result may name, in the order of the job.</summary>
+public static class FormulaCatalogue
+{
+    private static readonly Dictionary<string, Formula> ById = new Formula[][]
+    {
+        [.. DriverFormulas.All], [.. CabinetFormulas.All], [.. WallFormulas.All], [.. PartFormulas.All], [.. PourFormulas.All], [.. QuietFormulas.All],
+    }.SelectMany(f => f).ToDictionary(f => f.Id);
+
+    /// <summary>Every formula.</summary>
+    public static IReadOnlyCollection<Formula> All => ById.Values;
+
+    /// <summary>Finds a formula.</summary>
+    /// <param name="id">Id in kebab case, as a result names it.</param>
+    /// <returns>The formula, or null.</returns>
+    /// <remarks>Source: the catalogue itself.</remarks>
+    public static Formula? Find(string id) => ById.GetValueOrDefault(id);
+}
