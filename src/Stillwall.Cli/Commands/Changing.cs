@@ -19,7 +19,7 @@ internal static class Changing
     {
         var after = before.With(session, changes[^1].Text);
         var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.Of(after.Project, after.Candidates));
-        if (ProjectStore.Save(before.File, after.Text) is { } trouble)
+        if (ProjectStore.Save(before.File, after.Text, before.Text) is { } trouble)
         {
             throw Refusal.Path((trouble with { Path = before.Named }).ToString());
         }

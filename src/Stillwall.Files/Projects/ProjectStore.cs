@@ -15,6 +15,9 @@ public enum StoreTrouble
 
     /// <summary>It cannot be written.</summary>
     Unwritable,
+
+    /// <summary>Somebody else has changed it since it was read.</summary>
+    Changed,
 }
 
 /// <summary>A path that cannot be used, and why.</summary>
@@ -71,8 +74,12 @@ public static class ProjectStore
     /// <summary>Replaces the project file in one step: a reader finds the former or the new text, never a part of one. The former text is kept.</summary>
     /// <param name="path">The project's folder or file; a file that is not there yet is made.</param>
     /// <param name="text">The new text.</param>
+    /// <param name="expected">The text that was loaded: where the file no longer says that, it is left alone. Null saves whatever stands there.</param>
     /// <returns>Null when it is saved; else why not, and the former file is as it was.</returns>
-    public static StoreFault? Save(string path, string text)
+    public static StoreFault? Save(string path, string text, string? expected = null) => Save(path, text, expected, null);
+
+    // The step is told after each thing that is done to the disk, so that a test can break off there.
+    internal static StoreFault? Save(string path, string text, string? expected, Action? step)
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(text);
@@ -85,7 +92,13 @@ public static class ProjectStore
                 return new StoreFault(StoreTrouble.NotThere, path, "its folder is not there; a folder that is");
             }
 
+            using var turn = WriterTurn.Take(file);
             var bytes = Encoding.UTF8.GetBytes(text);
+            if (expected is not null && !(File.Exists(file) && Encoding.UTF8.GetString(File.ReadAllBytes(file)) == expected))
+            {
+                return new StoreFault(StoreTrouble.Changed, path, "was changed by another program since it was read; read it again, then change it");
+            }
+
             if (File.Exists(file))
             {
                 if (File.ReadAllBytes(file).AsSpan().SequenceEqual(bytes))
@@ -99,10 +112,16 @@ public static class ProjectStore
                 }
             }
 
+            if (turn.IsHeld)
+            {
+                RemoveLeftovers(file);
+            }
+
             draft = $"{file}.{Path.GetRandomFileName()}.tmp";
-            WriteThrough(draft, bytes);
-            KeepFormer(file, draft);
+            WriteThrough(draft, bytes, step);
+            KeepFormer(file, draft, step);
             File.Move(draft, file, overwrite: true);
+            step?.Invoke();
             return null;
         }
         catch (Exception e) when (IsOfThePath(e))
@@ -148,30 +167,44 @@ public static class ProjectStore
         return bytes[..read];
     }
 
-    private static void WriteThrough(string file, byte[] bytes)
+    private static void WriteThrough(string file, byte[] bytes, Action? step)
     {
-        using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        stream.Write(bytes);
+        using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0);
+        step?.Invoke();
+        stream.Write(bytes.AsSpan(0, bytes.Length / 2));
+        step?.Invoke();
+        stream.Write(bytes.AsSpan(bytes.Length / 2));
         stream.Flush(flushToDisk: true);
+        step?.Invoke();
+    }
+
+    // What a save left behind that was broken off; nobody else is saving while the turn is held.
+    private static void RemoveLeftovers(string file)
+    {
+        foreach (var leftover in Directory.GetFiles(Path.GetDirectoryName(file)!, Path.GetFileName(file) + ".*.tmp"))
+        {
+            Discard(leftover);
+        }
     }
 
     // The former file is copied, not moved: at no moment is there no project file. The draft takes over its permissions.
-    private static void KeepFormer(string file, string draft)
+    private static void KeepFormer(string file, string draft, Action? step)
     {
         if (!File.Exists(file))
         {
             return;
         }
 
-        for (var version = KeptVersions - 1; version >= 1; version--)
+        // Only up to the first gap, which a save that was broken off leaves: no version is pushed out for nothing.
+        var gap = Enumerable.Range(1, KeptVersions).FirstOrDefault(version => !File.Exists(Version(file, version)), KeptVersions);
+        for (var version = gap - 1; version >= 1; version--)
         {
-            if (File.Exists(Version(file, version)))
-            {
-                File.Move(Version(file, version), Version(file, version + 1), overwrite: true);
-            }
+            File.Move(Version(file, version), Version(file, version + 1), overwrite: true);
+            step?.Invoke();
         }
 
         File.Copy(file, Version(file, 1), overwrite: true);
+        step?.Invoke();
         if (!OperatingSystem.IsWindows())
         {
             File.SetUnixFileMode(draft, File.GetUnixFileMode(file));

@@ -119,7 +119,8 @@ public sealed partial class Facts
 
     private BulgeFigures Strip(CabinetGeometry g, double pressurePa)
     {
-        var bay = g.Sleeve.ClearBay(g.Sizes.OuterSkin) * 1e-3;
+        // Struts thicker than their distance leave no bay; the skin is then held all over.
+        var bay = Math.Max(1e-5, g.Sleeve.ClearBay(g.Sizes.OuterSkin) * 1e-3);
         return SkinBulge.Skin(pressurePa, bay, g.Sleeve.StrutPitch * 1e-3, Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin) * 1e-3, Skin!.HotModulusPa, Skin.Poisson);
     }
 

@@ -1,3 +1,5 @@
+using Stillwall.Projects;
+
 namespace Stillwall.Cabinets;
 
 /// <summary>The sizes of struts, keys, collars and braces that the maker does not state.</summary>
@@ -68,7 +70,7 @@ public static class BuildUp
     public const double PostRoom = 8;
 
     /// <summary>Thickness of a brace, mm.</summary>
-    public const double BraceThickness = 8;
+    public const double BraceThickness = ProjectChecks.BraceThicknessM * 1e3;
 
     /// <summary>Width of a brace's frame round its window, mm.</summary>
     public const double BraceFrame = 28;

@@ -75,8 +75,15 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     {
         var all = circles.Where(c => c.Diameter > 0).ToList();
         var apart = all.All(c => c.IsWithin(plate)) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.IsApartFrom(b)));
-        var discs = all.Select(c => Region.Disc(c.X, c.Z, c.Diameter));
-        return apart ? discs.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(discs.Aggregate((together, next) => together.Join(next))).AreaM2;
+        var discs = all.Distinct().Select(c => Region.Disc(c.X, c.Z, c.Diameter)).ToArray();
+        return apart ? discs.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined(discs)).AreaM2;
+    }
+
+    // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
+    private static Region Joined(ReadOnlySpan<Region> regions)
+    {
+        var half = regions.Length / 2;
+        return regions.Length == 1 ? regions[0] : Joined(regions[..half]).Join(Joined(regions[half..]));
     }
 
     private static int PostCount(RoundedFrame inner, double pitch, IReadOnlyList<Circle> avoid)

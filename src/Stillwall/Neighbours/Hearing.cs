@@ -33,7 +33,7 @@ public static class Hearing
     public static double CWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.CDb);
 
     /// <summary>Share of a day's recommended dose.</summary>
-    /// <param name="aWeightedLevelDb">A-weighted level at the ear, 0 to 150 dB.</param>
+    /// <param name="aWeightedLevelDb">A-weighted level at the ear, −300 to 200 dB.</param>
     /// <param name="hours">Hours a day, 0 to 24.</param>
     /// <returns>Dose; 1 is the whole of the recommended limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -48,13 +48,13 @@ public static class Hearing
     }
 
     /// <summary>Time in which a level makes up the whole of a day's recommended dose.</summary>
-    /// <param name="aWeightedLevelDb">A-weighted level at the ear, 0 to 150 dB.</param>
+    /// <param name="aWeightedLevelDb">A-weighted level at the ear, −300 to 200 dB.</param>
     /// <returns>Time, s; more than a day where the level is low.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Model: 8 h / 2^((L − 85)/3). Validity: as the dose. Source: NIOSH criteria document 98-126 (1998). Accuracy: by definition.</remarks>
     public static double LongestS(double aWeightedLevelDb)
     {
-        Require.Within(aWeightedLevelDb, 0, 150, nameof(aWeightedLevelDb), "dB");
+        Require.Within(aWeightedLevelDb, -300, 200, nameof(aWeightedLevelDb), "dB");
         return CriterionHours * 3600 / Math.Pow(2, (aWeightedLevelDb - CriterionDb) / ExchangeDb);
     }
 

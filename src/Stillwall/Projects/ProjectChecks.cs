@@ -8,11 +8,21 @@ public static class ProjectChecks
     // Rim of the rear panel that the terminal opening leaves, m (our choice).
     private const double TerminalRimM = 0.020;
 
+    /// <summary>Thickness of a brace as it is drawn, m (our choice).</summary>
+    internal const double BraceThicknessM = 0.008;
+
+    // Least amount that a price may be for, in SI or pieces (our choice).
+    private const double LeastPriced = 1e-6;
+
+    // Quantities are stated with so many figures that two of them may differ by this share and still be meant as equal (our choice).
+    private const double Rounding = 1e-9;
+
     private static readonly Check[] All =
     [
         new(["cabinet.net_volume", "cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], NetVolumeAlone),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsStated),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsLeaveRoom),
+        new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.braces"], BracesLeaveRoom),
         new(["cabinet.outside"], CornersFit),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch"], StrutsApart),
         new([], FillOneWay),
@@ -30,6 +40,7 @@ public static class ProjectChecks
         new([], p => InRoom(p.Brief.Room, "seat_at", p.Brief.Room?.SeatAtM)),
         new(["limits.fill_density_low", "limits.fill_density_high"], FillDensitiesInOrder),
         new([], PricesNamedOnce),
+        new([], PricesForSomething),
     ];
 
     /// <summary>Every fault that shows only when values are read together.</summary>
@@ -102,9 +113,24 @@ public static class ProjectChecks
         }
     }
 
+    private static IEnumerable<(string, string)> BracesLeaveRoom(Project project)
+    {
+        if (project.Cabinet is not { Outside: { } outside, Braces: > 0 and var braces } cabinet || WallM(cabinet) is not { } wallM)
+        {
+            yield break;
+        }
+
+        var insideM = outside.DepthM - 2 * wallM;
+        if (insideM > 0 && braces * BraceThicknessM >= insideM)
+        {
+            yield return ("cabinet.braces",
+                $"{braces.ToString(CultureInfo.InvariantCulture)} braces of {Length(BraceThicknessM)} fill the whole depth of {Length(insideM)}; fewer braces, or a deeper cabinet");
+        }
+    }
+
     private static IEnumerable<(string, string)> CornersFit(Project project)
     {
-        if (project.Cabinet?.Outside is { } outside && outside.CornerRadiusM > Math.Min(outside.WidthM, outside.HeightM) / 2)
+        if (project.Cabinet?.Outside is { } outside && outside.CornerRadiusM > Math.Min(outside.WidthM, outside.HeightM) / 2 * (1 + Rounding))
         {
             yield return ("cabinet.outside.corner_radius",
                 $"{Length(outside.CornerRadiusM)} is more than half the smaller of width and height; 0 mm to {Length(Math.Min(outside.WidthM, outside.HeightM) / 2)}");
@@ -121,7 +147,7 @@ public static class ProjectChecks
         }
 
         var leastM = Math.Max(leastPitchPerCore * coreM, coreM >= tiedCoreM ? leastTiedM : 0);
-        if (cabinet.StrutPitchM < leastM)
+        if (cabinet.StrutPitchM < leastM * (1 - Rounding))
         {
             yield return ("cabinet.strut_pitch", $"{Length(cabinet.StrutPitchM)} is too close for a core of {Length(coreM)}; at least {Length(leastM)}");
         }
@@ -189,7 +215,7 @@ public static class ProjectChecks
 
         var insideM = Math.Min(outside.WidthM, outside.HeightM) - 2 * wallM;
         var greatestM = insideM - 2 * TerminalRimM;
-        if (insideM > 0 && terminalM > greatestM)
+        if (insideM > 0 && terminalM > greatestM + Rounding)
         {
             yield return ("cabinet.openings.terminal", greatestM > 0
                 ? $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; at most {Length(greatestM)}"
@@ -249,6 +275,11 @@ public static class ProjectChecks
             }
         }
     }
+
+    // A price for nothing gives no price for anything.
+    private static IEnumerable<(string, string)> PricesForSomething(Project project) =>
+        (project.Prices ?? []).Select((price, index) => (price.Per, index)).Where(entry => entry.Per.Value < LeastPriced)
+            .Select(entry => ($"prices[{entry.index.ToString(CultureInfo.InvariantCulture)}].per", "is next to nothing; an amount of more than a millionth"));
 
     private static double? WallM(Cabinet cabinet) =>
         cabinet.CoreM == 0 ? cabinet.OuterSkinM + (cabinet.InnerSkinM ?? 0) : cabinet.OuterSkinM + cabinet.CoreM + cabinet.InnerSkinM;
