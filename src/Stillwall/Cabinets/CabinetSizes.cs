@@ -35,6 +35,7 @@ public sealed record CabinetSizes(
     /// <param name="cabinet">The cabinet as drawn.</param>
     /// <param name="sheet">The driver's data sheet, or null.</param>
     /// <returns>The sizes, or null where outside size or walls are not stated; without a core the outer skin alone is a wall.</returns>
+    /// <remarks>Source: the stated sizes, in millimetres.</remarks>
     public static CabinetSizes? Of(Cabinet? cabinet, DriverSheet? sheet) =>
         cabinet is { Outside: { } outside, OuterSkinM: { } outer, CoreM: { } core } && (cabinet.InnerSkinM ?? (core == 0 ? 0 : null)) is { } inner
             ? new CabinetSizes(

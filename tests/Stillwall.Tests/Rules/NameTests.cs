@@ -1,0 +1,82 @@
+using System.Collections;
+using System.Reflection;
+
+namespace Stillwall.Tests.Rules;
+
+/// <summary>A public number says its unit at the end of its name, or is on the short list of numbers without one.</summary>
+public sealed class NameTests
+{
+    private static readonly string[] Units =
+    [
+        "M", "M2", "M3", "Mm", "Kg", "KgM2", "KgM3", "Hz", "Pa", "S", "Seconds", "Days", "Hours", "Db", "W", "V", "Ohm", "H", "C", "K", "N", "NM", "Nm", "NPerM", "MPerN", "MPerPa", "M3PerPa", "PerK", "TM",
+        "KgS", "KgM2S", "PaS", "PaSM3", "M3S", "MS", "JK", "JKg", "JKgK", "WMK", "WM2K", "Deg", "Rad", "KgM4", "M5N", "Ms", "PaRms",
+    ];
+
+    // A ratio, a share, a count or a quality needs no unit; a price is in the project's currency; a limit's value carries the unit of its finding.
+    private static readonly string[] Words =
+    [
+        "Q", "Qms", "Qes", "Qts", "Qtc", "Qmc", "Factor", "Ratio", "Ratios", "Fraction", "Count", "Efficiency", "Share", "Shares", "Porosity", "Poisson", "Tolerance", "Safety", "Factors", "PerWater", "Price", "Cost", "Budget", "Hours", "Value", "Limit", "Margin",
+    ];
+
+    // Names that neither end in a unit nor in such a word, each with its reason.
+    private static readonly Dictionary<string, string> Exempt = new(StringComparer.Ordinal)
+    {
+        ["BoxFigures.SystemQFilled"] = "a Q; the word that tells it from the other comes last in its key",
+        ["BoxFigures.SystemQBand"] = "two Qs",
+        ["Quiet.SeatADb"] = "decibels, A-weighted",
+        ["Quiet.SeatCDb"] = "decibels, C-weighted",
+        ["Biquad.A"] = "coefficients, a name of the key in the output",
+        ["Biquad.B"] = "coefficients, a name of the key in the output",
+        ["Aim.SystemQTolerance"] = "a span of Q; the name is a key of the file",
+        ["Limits.ParameterMismatch"] = "a ratio; the name is a key of the file",
+        ["Limits.FilamentWaste"] = "a ratio; the name is a key of the file",
+        ["Limits.SkinStrength"] = "a safety factor; the name is a key of the file",
+        ["Limits.CastReserve"] = "a ratio; the name is a key of the file",
+        ["Limits.Dryness"] = "a ratio; the name is a key of the file",
+        ["Limits.ProofResonance"] = "a ratio; the name is a key of the file",
+        ["Limits.ProofModulus"] = "a ratio; the name is a key of the file",
+        ["OwnMix.BoundWater"] = "a ratio; the name is a key of the file",
+        ["Printer.Flow"] = "a bare number in mm³/s, as its key says",
+        ["Need.Amount"] = "in the unit that stands beside it",
+        ["SupplyLine.Needed"] = "in the unit that stands beside it",
+        ["SupplyLine.InStock"] = "in the unit that stands beside it",
+        ["SupplyLine.ToBuy"] = "in the unit that stands beside it",
+        ["SupplyLine.PriceToBuy"] = "in the project's currency",
+        ["ColumnAttribute.ToSi"] = "a factor between units",
+        ["Unit.Offset"] = "in the SI unit of whatever is measured in it",
+        ["WithinAttribute.Least"] = "in the SI unit of the property that carries it",
+        ["WithinAttribute.Greatest"] = "in the SI unit of the property that carries it",
+    };
+
+    // Geometry in millimetres: the sections as they are drawn, which users do not see.
+    private static readonly string[] InMillimetres = ["CabinetSizes", "RoundedOutline", "SleeveSection", "StrutRhythm", "PathPlace", "RoundedFrame"];
+
+    [Fact]
+    public void A_public_number_of_a_record_ends_in_its_unit_or_in_a_word_for_a_bare_number()
+    {
+        var wrong = Numbers().Where(p => !Exempt.ContainsKey($"{p.DeclaringType!.Name}.{p.Name}") && !InMillimetres.Contains(p.DeclaringType.Name) && !IsNamed(p.Name))
+            .Select(p => $"{p.DeclaringType!.FullName}.{p.Name}").ToList();
+        Assert.True(wrong.Count == 0, $"end the name in a unit ({string.Join(", ", Units)}) or in a word for a bare number ({string.Join(", ", Words)}):\n{string.Join("\n", wrong)}");
+    }
+
+    [Fact]
+    public void Every_exemption_from_the_rule_of_names_is_still_needed()
+    {
+        var numbers = Numbers().ToList();
+        Assert.All(Exempt, e => Assert.Contains(numbers, p => $"{p.DeclaringType!.Name}.{p.Name}" == e.Key && !IsNamed(p.Name)));
+        Assert.All(InMillimetres, t => Assert.Contains(numbers, p => p.DeclaringType!.Name == t));
+    }
+
+    private static IEnumerable<PropertyInfo> Numbers() => Repository.PublicTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
+        .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)).Where(p => IsNumber(p.PropertyType));
+
+    private static bool IsNumber(Type type) => (Nullable.GetUnderlyingType(type) ?? type) == typeof(double)
+        || (typeof(IEnumerable).IsAssignableFrom(type) && type.IsGenericType && type.GetGenericArguments() is [var item] && item == typeof(double)) || type == typeof(double[]);
+
+    private static bool IsNamed(string name) => Units.Any(unit => EndsIn(name, unit)) || Words.Any(word => name == word || EndsIn(name, word));
+
+    // The letter before the ending closes a word: WidthM and XM end in M, FORM does not.
+    private static bool EndsIn(string name, string ending) =>
+        name.Length > ending.Length && name.EndsWith(ending, StringComparison.Ordinal)
+        && (name.Length == ending.Length + 1 || char.IsLower(name[^(ending.Length + 1)]) || char.IsDigit(name[^(ending.Length + 1)]));
+}
