@@ -47,11 +47,13 @@ internal static class Rank
     private static string Table(Project project, RankedDrivers ranked, Terminal terminal)
     {
         var show = Show.Of(project);
-        return Tables.Of(
-            terminal, "Drivers in this cabinet; * none cheaper is louder", ["", "driver", ">price", ">level at the lowest note", ">resonance", ">Q", "because"],
+        var table = Tables.Of(
+            terminal, "Drivers in this cabinet; * none cheaper is louder", ["", "driver", ">price", ">level at the lowest note", ">resonance", ">Q"],
             ranked.Drivers.Select(d => (IReadOnlyList<string>)[
                 Ink.Mark(d.Verdict) + (d.Front ? " *" : ""), d.Name, d.Price is { } price ? show.Money(price) : "–",
                 d.MaxSplAtLowestDb is { } level ? $"{Show.Level(level)}, {d.LimitedByAtLowest}" : "unknown", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
-                d.SystemQ is { } q ? Show.Number(q) : "–", string.Join("; ", d.Reasons)]));
+                d.SystemQ is { } q ? Show.Number(q) : "–"]));
+        var reasons = ranked.Drivers.Where(d => d.Reasons.Count > 0).Select(d => $"\n{Ink.Mark(d.Verdict)} {d.Name}\n" + string.Concat(d.Reasons.Select(r => $"  {r}\n")));
+        return table + string.Concat(reasons);
     }
 }
