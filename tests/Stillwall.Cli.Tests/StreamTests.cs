@@ -109,15 +109,15 @@ public sealed class StreamTests : IDisposable
     [Fact]
     public void A_faulty_row_stops_only_the_driver_it_describes()
     {
-        File.AppendAllText(desk.PathTo("reading-room/drivers.csv"), "Ruff 6,165,nought,0.9,36,5.2,0.5,,13.5,134,9.5,,,150,,,,,,,,,,,\n");
+        File.AppendAllText(desk.PathTo("reading-room/drivers.csv"), "Ouzel 6,165,nought,0.9,36,5.2,0.5,,13.5,134,9.5,,,150,,,,,,,,,,,\n");
         var other = desk.Run("appraise", "reading-room", "--json");
         var changed = desk.Run("set", "cabinet.core", "14.3 mm", "--project", "reading-room");
-        desk.State("driver", "\"Ruff 6\"");
+        desk.State("driver", "\"Ouzel 6\"");
         var chosen = desk.Run("appraise", "reading-room", "--json");
 
         Assert.Equal((0, 1), (other.ExitCode, other.Error.Split('\n').Length - 1));
         Assert.Equal(other.Error, changed.Error);
-        Assert.StartsWith("warning: drivers.csv:14: re_ohm: ", other.Error, StringComparison.Ordinal);
+        Assert.StartsWith("warning: drivers.csv:50: re_ohm: ", other.Error, StringComparison.Ordinal);
         Assert.Equal((2, ""), (chosen.ExitCode, chosen.Output));
     }
 
