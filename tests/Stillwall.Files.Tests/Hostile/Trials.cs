@@ -13,7 +13,7 @@ internal static class Trials
     private const double LongestS = 10;
 
     /// <summary>Cases of them that are appraised to the end, which takes most of the time.</summary>
-    internal const int Appraised = 100;
+    internal const int Appraised = 60;
 
     private const int MostTold = 12;
 
