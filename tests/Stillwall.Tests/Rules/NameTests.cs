@@ -37,6 +37,7 @@ public sealed class NameTests
         ["Limits.ProofModulus"] = "a ratio; the name is a key of the file",
         ["OwnMix.BoundWater"] = "a ratio; the name is a key of the file",
         ["Printer.Flow"] = "a bare number in mm³/s, as its key says",
+        ["ExplainedInput.Sensitivity"] = "a share of the result for a share of the input; the name is a key of the output",
         ["Need.Amount"] = "in the unit that stands beside it",
         ["SupplyLine.Needed"] = "in the unit that stands beside it",
         ["SupplyLine.InStock"] = "in the unit that stands beside it",
