@@ -1,8 +1,11 @@
 using BenchmarkDotNet.Attributes;
 using Stillwall.Appraisals;
 using Stillwall.Cabinets;
+using Stillwall.Drivers;
 using Stillwall.Files.Projects;
 using Stillwall.Files.Tables;
+using Stillwall.Materials;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Bench;
@@ -13,6 +16,7 @@ public class AppraisalBench
 {
     private Project project = null!;
     private IReadOnlyList<DriverSheet> drivers = [];
+    private IReadOnlyList<DriverSheet> thousand = [];
     private byte[] text = [];
 
     [GlobalSetup]
@@ -22,6 +26,8 @@ public class AppraisalBench
         text = File.ReadAllBytes(Path.Combine(folder, "stillwall.json"));
         project = ProjectReader.Read(text, "stillwall.json").Project ?? throw new InvalidDataException("the demo has faults");
         drivers = [.. DriverTable.Read(File.ReadAllBytes(Path.Combine(folder, "drivers.csv"))).Rows.Select(r => r.Sheet)];
+        var draw = new SeededGenerator(1);
+        thousand = [.. Enumerable.Range(0, 1000).Select(i => Varied(drivers[i % drivers.Count], draw))];
     }
 
     [Benchmark(Baseline = true)]
@@ -44,4 +50,31 @@ public class AppraisalBench
 
     [Benchmark]
     public object Quiet() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 } }, drivers).Quiet;
+
+    // A long list of candidates in one box, each resolved and held against excursion, coil and amplifier.
+    [Benchmark]
+    public double Thousand_drivers()
+    {
+        var loudest = double.NegativeInfinity;
+        foreach (var sheet in thousand)
+        {
+            if (DriverResolver.Resolve(sheet).Driver is { } driver && BoxSystem.Of(driver, 0.012, project.Cabinet, project.Measured, Air.Reference).System is { } system)
+            {
+                loudest = Math.Max(loudest, BoxFigures.Of(system, project.Brief.Aim, project.Brief.Amplifier).MaxSplAtLowestDb ?? loudest);
+            }
+        }
+
+        return loudest;
+    }
+
+    private static DriverSheet Varied(DriverSheet sheet, SeededGenerator draw) => sheet with
+    {
+        FsHz = sheet.FsHz * draw.Factor(0.2),
+        Qms = sheet.Qms * draw.Factor(0.2),
+        Qes = sheet.Qes * draw.Factor(0.2),
+        VasM3 = sheet.VasM3 * draw.Factor(0.2),
+        BlTM = null,
+        MmsKg = null,
+        Qts = null,
+    };
 }
