@@ -77,7 +77,10 @@ public static class ChartPicture
         Require.Within(widthPx, 400, 4000, nameof(widthPx), "px");
         Require.Within(heightPx, 300, 4000, nameof(heightPx), "px");
         var columns = Math.Min(charts.Count, 2);
+        var (width, height) = (columns * widthPx, (charts.Count + columns - 1) / columns * heightPx);
+        // The paper under them all: an odd number of charts leaves a corner free.
+        var paper = new AreaMark([new Spot(0, 0), new Spot(width, 0), new Spot(width, height), new Spot(0, height)], theme.Sheet);
         var marks = charts.SelectMany((c, i) => ChartLayout.Of(c, widthPx, heightPx, theme, i % columns * widthPx, i / columns * heightPx));
-        return (marks, columns * widthPx, (charts.Count + columns - 1) / columns * heightPx);
+        return (charts.Count > 1 ? marks.Prepend(paper) : marks, width, height);
     }
 }

@@ -51,7 +51,7 @@ internal static class Models
         FieldKind.Text when field.Words.Count > 0 => Gen.Int[0, field.Words.Count - 1].Select(i => (object?)field.Words[i]),
         FieldKind.Text => AnyText.Select(t => (object?)t),
         FieldKind.Date => Gen.Int[0, 20_000].Select(d => (object?)new DateOnly(2000, 1, 1).AddDays(d)),
-        FieldKind.Amount => Gen.Select(Gen.Int[0, 4], Number(new WithinAttribute(0, 1e6))).Select(c => (object?)new Amount(c.Item2, AmountKinds[c.Item1])),
+        FieldKind.Amount => Gen.Select(Gen.Int[0, 4], Number(new WithinAttribute(1e-5, 1e6))).Select(c => (object?)new Amount(c.Item2, AmountKinds[c.Item1])),
         FieldKind.Quantities => Number(field.Span!).Array[field.Count!.Value].Select(a => (object?)a),
         FieldKind.Block => Block(field.Block!).Select(b => (object?)b),
         FieldKind.Blocks => Block(field.Block!).Array[0, 3].Select(a => (object?)Typed(field.Block!.Type, a)),
