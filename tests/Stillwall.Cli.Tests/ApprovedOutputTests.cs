@@ -25,6 +25,7 @@ public sealed class ApprovedOutputTests
     [
         ["help", "--help"], ["version", "--version"],
         ["help-start", "start", "--help"], ["help-appraise", "appraise", "--help"], ["help-set", "set", "--help"], ["help-apply", "apply", "--help"],
+        ["help-why", "why", "--help"], ["why", "why", "box.system_resonance_hz", "--project", "reading-room"], ["error-why", "why", "box.system_k", "--project", "reading-room"],
         ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
         ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
         ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],

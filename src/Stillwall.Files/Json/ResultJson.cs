@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
@@ -51,6 +52,8 @@ public static class ResultJson
 [JsonSerializable(typeof(Biquad))]
 [JsonSerializable(typeof(Joining))]
 [JsonSerializable(typeof(RankedDrivers))]
+[JsonSerializable(typeof(Explanation))]
+[JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]
 internal sealed partial class ResultContext : JsonSerializerContext;
