@@ -82,7 +82,7 @@ internal static class Models
     {
         FormatVersion = 1,
         Cabinet = p.Cabinet is null ? null : Sound(p.Cabinet),
-        Prices = p.Prices?.DistinctBy(x => x.Item).ToArray(),
+        Prices = p.Prices?.DistinctBy(x => x.Item).Select(x => x with { Per = x.Per with { Value = Math.Max(x.Per.Value, 0.001) } }).ToArray(),
         Limits = p.Limits with { FillDensityLowKgM3 = Math.Min(p.Limits.FillDensityLowKgM3, p.Limits.FillDensityHighKgM3) },
         Materials = p.Materials is null ? null : p.Materials with
         {
