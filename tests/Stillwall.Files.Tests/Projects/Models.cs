@@ -114,7 +114,6 @@ internal static class Models
             OuterSkinM = skinM,
             CoreM = skinM,
             InnerSkinM = skinM,
-            Braces = Math.Min(c.Braces, 1),
             Openings = c.Openings is null ? null : c.Openings with { TerminalM = null },
             Fill = c.Fill is { MassKg: not null } ? c.Fill with { Factor = null } : c.Fill,
             Leak = c.Leak is { GapM: not null, LengthM: not null, DepthM: not null } ? c.Leak with { ResistancePaSM3 = null }
