@@ -120,7 +120,7 @@ public sealed partial class Facts
     private BulgeFigures Strip(CabinetGeometry g, double pressurePa)
     {
         // Struts thicker than their distance leave no bay; the skin is then held all over.
-        var bay = Math.Max(1e-5, g.Sleeve.ClearBay(g.Sizes.OuterSkin) * 1e-3);
+        var bay = Math.Max(1e-5, g.ClearBayM);
         return SkinBulge.Skin(pressurePa, bay, g.Sleeve.StrutPitch * 1e-3, Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin) * 1e-3, Skin!.HotModulusPa, Skin.Poisson);
     }
 
@@ -128,7 +128,7 @@ public sealed partial class Facts
     private double BulgeM(CabinetGeometry g, double pressurePa)
     {
         var strip = Strip(g, pressurePa).BulgeM;
-        var web = Math.Max(1.2, g.Sizes.OuterSkin) * 1e-3;
+        var web = g.Sizes.Web * 1e-3;
         return g.Sizes.Tied ? strip : strip + SkinBulge.UntiedStrut(pressurePa, g.Sleeve.StrutPitch * 1e-3, g.ClearDepthM, web, g.CoreM, Skin!.HotModulusPa).SupportedM;
     }
 }

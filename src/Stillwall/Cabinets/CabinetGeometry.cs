@@ -85,6 +85,9 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         return passesBraces || Sizes.Braces == 0 ? toRear : first;
     }
 
+    /// <summary>Clear wall between two struts, m.</summary>
+    public double ClearBayM => (Sleeve.StrutPitch - Sizes.Web) * MetresPerMillimetre;
+
     /// <summary>Clear depth from one brace to the next, or from plate to plate without braces, m.</summary>
     public double ClearDepthM => (InsideDepthM - Sizes.Braces * BuildUp.BraceThickness * MetresPerMillimetre) / (Sizes.Braces + 1);
 
@@ -144,7 +147,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
             return (0, 0);
         }
 
-        var web = Math.Max(1.2, Sizes.OuterSkin);
+        var web = Sizes.Web;
         var slot = Sizes.Tied ? BuildUp.HeadWidth + 2 * (BuildUp.SlotGap + BuildUp.LipThickness) : 0;
         double Share(IReadOnlyList<Shapes.Region> keys, double besides) => (keys.Count(k => k.AreaM2 > 0) * BuildUp.KeyHead / struts + besides) / Sleeve.StrutPitch;
         return (Math.Min(Share(Sleeve.OuterKeys, web), Share(Sleeve.InnerKeys, slot)), Math.Min(Share(Sleeve.OuterEndKeys, web), Share(Sleeve.InnerEndKeys, slot)));

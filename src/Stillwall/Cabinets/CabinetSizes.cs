@@ -25,6 +25,9 @@ public sealed record CabinetSizes(
     /// <summary>Thickness of the whole wall, mm.</summary>
     public double Wall => OuterSkin + Core + InnerSkin;
 
+    /// <summary>Thickness of a strut's web, mm: the outer skin's, 1.2 mm at least (our choice).</summary>
+    public double Web => Math.Max(1.2, OuterSkin);
+
     /// <summary>Whether struts tie the inner skin: the core has room for their heads.</summary>
     public bool Tied => Core >= BuildUp.LeastTiedCore;
 

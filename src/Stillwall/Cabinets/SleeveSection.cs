@@ -48,7 +48,7 @@ public sealed record SleeveSection(
         var pitch = path.Length / count;
         var pen = new WallPen(path, sizes.Core, CornerRings(path, outerWall, innerWall));
         var places = Enumerable.Range(0, count).Select(i => (i + 0.5) * pitch).ToList();
-        var web = Math.Max(1.2, sizes.OuterSkin);
+        var web = sizes.Web;
         var (gap, head, lip) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2, BuildUp.LipThickness);
         var (capFrom, capTo) = (2 * gap + BuildUp.HeadThickness, 2 * gap + BuildUp.HeadThickness + lip);
         var wallAt = head + gap;
@@ -70,12 +70,6 @@ public sealed record SleeveSection(
             Keys(BuildUp.KeySpacingAtEnds, web, true), Keys(BuildUp.KeySpacingAtEnds, slot, false),
             pitch);
     }
-
-    /// <summary>Clear wall between two struts, mm.</summary>
-    /// <param name="outerSkin">Thickness of the outer skin, mm; a web is as thick, 1.2 mm at least.</param>
-    /// <returns>The distance.</returns>
-    /// <remarks>Source: geometry of the section.</remarks>
-    public double ClearBay(double outerSkin) => StrutPitch - Math.Max(1.2, outerSkin);
 
     // The ring's four quarters: a piece at a corner is clipped by the nearest one, which has few points.
     private static IReadOnlyList<Lazy<Region>> CornerRings(RoundedFrame path, Region outerWall, Region innerWall)

@@ -54,7 +54,7 @@ internal static class PartFindings
 
         var tallest = f.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal)).Max(p => p.SizeM[2]) * 1e3;
         var thin = g.Sizes.Core <= 0 ? g.Sizes.Wall : Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin);
-        var span = g.Sizes.Core <= 0 ? Math.Max(g.Sizes.Width, g.Sizes.Height) : g.Sleeve.ClearBay(g.Sizes.OuterSkin);
+        var span = g.Sizes.Core <= 0 ? Math.Max(g.Sizes.Width, g.Sizes.Height) : g.ClearBayM * 1e3;
         var byHeight = tallest / thin / f.Limits.WallHeightRatio >= span / thin / f.Limits.SpanRatio;
         var (value, limit) = byHeight ? (tallest / thin, f.Limits.WallHeightRatio) : (span / thin, f.Limits.SpanRatio);
         return AtMost(value, limit, "1", Nearness.Tenth, byHeight
