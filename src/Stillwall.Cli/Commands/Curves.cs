@@ -2,9 +2,9 @@ using Stillwall.Appraisals;
 using Stillwall.Cabinets;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
+using Stillwall.Figures;
 using Stillwall.Files.Charts;
 using Stillwall.Files.Tables;
-using Stillwall.Figures;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
@@ -42,7 +42,11 @@ internal static class Curves
 
                 if (call.Text(png) is { } picture)
                 {
-                    _ = ChartPicture.HasFont ? true : throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg");
+                    if (!ChartPicture.HasFont)
+                    {
+                        throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg");
+                    }
+
                     call.Session.Deliver(picture, ChartPicture.Png(ResponseCharts.All(facts)));
                     return ExitCodes.Done;
                 }

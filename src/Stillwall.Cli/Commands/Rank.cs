@@ -2,9 +2,9 @@ using Stillwall.Appraisals;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
+using Stillwall.Figures;
 using Stillwall.Files.Charts;
 using Stillwall.Files.Json;
-using Stillwall.Figures;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
