@@ -150,7 +150,7 @@ public sealed partial class Facts
 
     private CoreMaterial? AssumedCore => CastMix is { } mix && PowderPerWater is { } ratio ? CoreMaterial.Dry(mix, Mix.FromPowder(mix, 1, ratio).DryDensityKgM3) : null;
 
-    private double? BoxCompliance => System is { } s ? WallSound.BoxComplianceM3PerPa(s.Network.EffectiveVolumeM3, Air) : null;
+    private double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
 
     private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core) : null;
 

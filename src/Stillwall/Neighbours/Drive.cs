@@ -1,6 +1,6 @@
+using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Neighbours.Equalisers;
-using Stillwall.Neighbours.Rooms;
 
 namespace Stillwall.Neighbours;
 
@@ -39,7 +39,7 @@ internal sealed class Drive
             {
                 var f = frequencies[b][i];
                 var u = velocity(f) * Analogue.FourthOrderLowPass(f, crossover);
-                var atSeat = inputs.Room is { } room ? room.SeatPressurePa(f, u).Magnitude : RoomCurve.HalfSpacePressurePa(inputs.Air, f, u, inputs.DistanceM).Magnitude;
+                var atSeat = inputs.Room is { } room ? room.SeatPressurePa(f, u).Magnitude : FarField.HalfSpacePressurePa(u, f, inputs.DistanceM, inputs.Air).Magnitude;
                 var over = inputs.Room is { } whole ? whole.MeanPressurePa(f, u.Magnitude) : atSeat;
                 (seat[b][i], mean[b][i]) = (share * atSeat * atSeat, share * over * over);
             }

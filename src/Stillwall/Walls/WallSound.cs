@@ -1,5 +1,4 @@
 using System.Numerics;
-using Stillwall.Materials;
 using Stillwall.Numerics;
 
 namespace Stillwall.Walls;
@@ -38,21 +37,6 @@ public static class WallSound
     public const double LowestHz = 20;
 
     private const int Steps = 400;
-
-    /// <summary>Volume that the enclosed air gives way per pascal.</summary>
-    /// <param name="effectiveVolumeM3">Effective volume, m³, above 0.</param>
-    /// <param name="air">The air.</param>
-    /// <returns>Acoustic compliance, m³/Pa.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>
-    /// <remarks>
-    /// Model: V/(ρc²). Validity: sizes well below a wavelength. Source: Beranek, Acoustics (1954), chapter 5 (from memory). Accuracy: exact for its model.
-    /// </remarks>
-    public static double BoxComplianceM3PerPa(double effectiveVolumeM3, Air air)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        Require.Positive(effectiveVolumeM3);
-        return effectiveVolumeM3 / air.BulkModulusPa;
-    }
 
     /// <summary>Volume velocity of one wall over that of the cone at a frequency.</summary>
     /// <param name="wall">The wall.</param>

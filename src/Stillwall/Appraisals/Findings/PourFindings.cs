@@ -102,7 +102,7 @@ internal static class PourFindings
             return Unknown("m", "materials.cast.mix");
         }
 
-        var limit = Math.Max(f.Limits.PassageM, Pours.Flow.GrainFactor * f.GrainM);
+        var limit = Pours.Flow.WantedPassageM(f.Limits.PassageM, f.GrainM);
         return AtLeast(geometry.PassageM, limit, "m", Nearness.Tenth,
             $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another ({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix wants {f.Show.Length(limit)}");
     }

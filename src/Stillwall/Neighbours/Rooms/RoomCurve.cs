@@ -1,4 +1,5 @@
 using System.Numerics;
+using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Numerics;
 
@@ -70,7 +71,7 @@ public static class RoomCurve
     {
         Require.Positive(frequencyHz);
         Require.Positive(distanceM);
-        return room is null ? 0 : 20 * Math.Log10(room.SeatPressurePa(frequencyHz, Complex.One).Magnitude / HalfSpacePressurePa(room.Air, frequencyHz, Complex.One, distanceM).Magnitude);
+        return room is null ? 0 : 20 * Math.Log10(room.SeatPressurePa(frequencyHz, Complex.One).Magnitude / FarField.HalfSpacePressurePa(Complex.One, frequencyHz, distanceM, room.Air).Magnitude);
     }
 
     /// <summary>Greatest level at the seat from the greatest level in the half space.</summary>
@@ -90,25 +91,6 @@ public static class RoomCurve
         Require.Within(halfSpaceDb, -300, 300, nameof(halfSpaceDb), "dB");
         Require.Within(roomAllowanceDb, 0, 20, nameof(roomAllowanceDb), "dB");
         return halfSpaceDb + SeatOverHalfSpaceDb(room, frequencyHz, distanceM) - roomAllowanceDb;
-    }
-
-    /// <summary>Pressure of a small source in a half space.</summary>
-    /// <param name="air">The air.</param>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="volumeVelocityM3S">Volume velocity outward, m³/s rms.</param>
-    /// <param name="distanceM">Distance, above 0 m.</param>
-    /// <returns>Pressure, Pa rms, without travel time.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A frequency or distance that is not above zero.</exception>
-    /// <remarks>
-    /// Model: p = jωρU/(2πr). Validity: a source small against the wavelength on a wide hard floor or wall. Source: Kinsler, Frey, Coppens and Sanders, Fundamentals of Acoustics, chapter 7 (baffled simple source).
-    /// Accuracy: exact for the point source.
-    /// </remarks>
-    public static Complex HalfSpacePressurePa(Air air, double frequencyHz, Complex volumeVelocityM3S, double distanceM)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        Require.Positive(frequencyHz);
-        Require.Positive(distanceM);
-        return Complex.ImaginaryOne * frequencyHz * air.DensityKgM3 / distanceM * volumeVelocityM3S;
     }
 
     private static RoomPoint Point(RoomModel room, double frequencyHz, double volumeVelocityM3S)
