@@ -1,10 +1,9 @@
 using BenchmarkDotNet.Attributes;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Ranking;
 using Stillwall.Cabinets;
-using Stillwall.Drivers;
 using Stillwall.Files.Projects;
 using Stillwall.Files.Tables;
-using Stillwall.Materials;
 using Stillwall.Numerics;
 using Stillwall.Projects;
 
@@ -16,7 +15,7 @@ public class AppraisalBench
 {
     private Project project = null!;
     private IReadOnlyList<DriverSheet> drivers = [];
-    private IReadOnlyList<DriverSheet> thousand = [];
+    private IReadOnlyList<DriverSheet> tenThousand = [];
     private byte[] text = [];
 
     [GlobalSetup]
@@ -27,7 +26,7 @@ public class AppraisalBench
         project = ProjectReader.Read(text, "stillwall.json").Project ?? throw new InvalidDataException("the demo has faults");
         drivers = [.. DriverTable.Read(File.ReadAllBytes(Path.Combine(folder, "drivers.csv"))).Rows.Select(r => r.Sheet)];
         var draw = new SeededGenerator(1);
-        thousand = [.. Enumerable.Range(0, 1000).Select(i => Varied(drivers[i % drivers.Count], draw))];
+        tenThousand = [.. Enumerable.Range(0, 10000).Select(i => Varied(drivers[i % drivers.Count], draw))];
     }
 
     [Benchmark(Baseline = true)]
@@ -51,21 +50,11 @@ public class AppraisalBench
     [Benchmark]
     public object Quiet() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 } }, drivers).Quiet;
 
-    // A long list of candidates in one box, each resolved and held against excursion, coil and amplifier.
     [Benchmark]
-    public double Thousand_drivers()
-    {
-        var loudest = double.NegativeInfinity;
-        foreach (var sheet in thousand)
-        {
-            if (DriverResolver.Resolve(sheet).Driver is { } driver && BoxSystem.Of(driver, 0.012, project.Cabinet, project.Measured, Air.Reference).System is { } system)
-            {
-                loudest = Math.Max(loudest, BoxFigures.Of(system, project.Brief.Aim, project.Brief.Amplifier).MaxSplAtLowestDb ?? loudest);
-            }
-        }
+    public object Joining() => Neighbours.MainSpeakers.Joining.Of(Neighbours.MainSpeakers.JoiningInputs.From(project.Brief, 49, 0.72)!);
 
-        return loudest;
-    }
+    [Benchmark]
+    public object Rank_ten_thousand_drivers() => Ranking.Of(project, tenThousand, 10);
 
     private static DriverSheet Varied(DriverSheet sheet, SeededGenerator draw) => sheet with
     {

@@ -67,9 +67,8 @@ public sealed partial class Facts
         get
         {
             var stated = Project.Cabinet!.CoreM!.Value;
-            var set = WallSet!;
-            bool Passes(double core) => set.WouldPass(core, WorkingRangeHz(Limits.PanelModeRatio), Limits.WallToConeDb, BoxCompliance!.Value, Project.Brief.Aim!.CrossoverHz!.Value);
-            var thinnest = LightestCore.FindM(Passes, 0.002, Math.Max(0.002, stated)) ?? stated;
+            var thinnest = WallSet!.ThinnestCoreM(
+                0.002, Math.Max(0.002, stated), WorkingRangeHz(Limits.PanelModeRatio), Limits.WallToConeDb, BoxCompliance!.Value, Project.Brief.Aim!.CrossoverHz!.Value) ?? stated;
             return (thinnest, (Pour.DryInCabinetKg ?? 0) * (1 - thinnest / stated));
         }
     }

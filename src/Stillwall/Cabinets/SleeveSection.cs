@@ -53,17 +53,16 @@ public sealed record SleeveSection(
         var (capFrom, capTo) = (2 * gap + BuildUp.HeadThickness, 2 * gap + BuildUp.HeadThickness + lip);
         var wallAt = head + gap;
         var tied = sizes.Tied;
-        List<Region> OnInner(Func<double, IEnumerable<Region>> draw) => [.. places.SelectMany(draw)];
         var slot = tied ? 2 * (wallAt + lip) : web;
 
         IReadOnlyList<Region> Keys(double spacing, double taken, bool onOuter) =>
-            [.. places.SelectMany(p => Between(p, pitch, taken, spacing).Select(at => pen.Key(at, onOuter)))];
+            pen.OnBothSides(places.SelectMany(p => Between(p, pitch, taken, spacing)), at => [pen.Key(at, onOuter)]);
 
         return new SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
-            OnInner(p => [pen.Block(p, -web / 2, web / 2, tied ? gap + BuildUp.HeadThickness : 0, sizes.Core)]),
-            tied ? OnInner(p => [pen.Block(p, -head, head, gap, gap + BuildUp.HeadThickness)]) : [],
-            tied ? OnInner(p => [
+            pen.OnBothSides(places, p => [pen.Block(p, -web / 2, web / 2, tied ? gap + BuildUp.HeadThickness : 0, sizes.Core)]),
+            tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, gap, gap + BuildUp.HeadThickness)]) : [],
+            tied ? pen.OnBothSides(places, p => [
                 pen.Block(p, -wallAt - lip, -wallAt, 0, capTo), pen.Block(p, wallAt, wallAt + lip, 0, capTo),
                 pen.Block(p, -wallAt, -web / 2 - gap, capFrom, capTo), pen.Block(p, web / 2 + gap, wallAt, capFrom, capTo)]) : [],
             Keys(BuildUp.KeySpacing, web, true), Keys(BuildUp.KeySpacing, slot, false),
@@ -97,6 +96,30 @@ public sealed record SleeveSection(
 internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy<Region>> corners)
 {
     private const double Past = 1.5;
+
+    // A place as near as this to the middle of the lower or upper side stands on it, mm.
+    private const double OnMirror = 1e-6;
+
+    /// <summary>Pieces at places that lie alike left and right: those on the right are drawn, those on the left are their mirror images.</summary>
+    internal IReadOnlyList<Region> OnBothSides(IEnumerable<double> places, Func<double, IEnumerable<Region>> draw)
+    {
+        var (middle, half) = ((path.Left + path.Right) / 2, path.Length / 2);
+        var drawn = new List<Region>();
+        foreach (var at in places.Select(p => p % path.Length).Where(p => p <= half + OnMirror || p >= path.Length - OnMirror))
+        {
+            var single = at <= OnMirror || at >= half - OnMirror;
+            foreach (var piece in draw(at))
+            {
+                drawn.Add(piece);
+                if (!single)
+                {
+                    drawn.Add(piece.Mirrored(middle));
+                }
+            }
+        }
+
+        return drawn;
+    }
 
     /// <summary>A block across the wall.</summary>
     internal Region Block(double at, double from, double to, double low, double high) => Piece(at, [(from, low), (to, low), (to, high), (from, high)]);

@@ -104,6 +104,18 @@ public sealed class Region
         return new Region(Factory.CreatePolygon([.. ring]));
     }
 
+    /// <summary>The mirror image left to right.</summary>
+    /// <param name="x">Where the mirror stands, mm.</param>
+    /// <returns>The image, on the grid.</returns>
+    public Region Mirrored(double x)
+    {
+        var mirror = Math.Round(2 * x * MicrometresPerMillimetre);
+        var image = geometry.Copy();
+        image.Apply(new ToPlace(c => c.X = mirror - c.X));
+        image.GeometryChanged();
+        return new Region(image);
+    }
+
     /// <summary>What lies in both regions.</summary>
     /// <param name="other">The other region.</param>
     /// <returns>The common part, on the grid.</returns>
@@ -150,18 +162,14 @@ public sealed class Region
     private static Geometry? Rounded(Geometry drawn)
     {
         var rounded = Factory.CreateGeometry(drawn);
-        rounded.Apply(new ToGrid());
+        rounded.Apply(new ToPlace(c => (c.X, c.Y) = (Math.Round(c.X), Math.Round(c.Y))));
         rounded.GeometryChanged();
         return rounded is IPolygonal && rounded.IsValid ? rounded : null;
     }
 
-    private sealed class ToGrid : ICoordinateFilter
+    private sealed class ToPlace(Action<Coordinate> move) : ICoordinateFilter
     {
-        public void Filter(Coordinate coord)
-        {
-            coord.X = Math.Round(coord.X);
-            coord.Y = Math.Round(coord.Y);
-        }
+        public void Filter(Coordinate coord) => move(coord);
     }
 
     private static int Segments(double radius) => Math.Max(4, (int)Math.Ceiling(Math.PI / 4 / Math.Acos(1 - Math.Min(0.5, ChordMillimetres / radius))));

@@ -26,11 +26,7 @@ public static class ShearPlate
     /// </remarks>
     public static PanelCase Solve(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges)
     {
-        ArgumentNullException.ThrowIfNull(stiffness);
-        Require.Positive(massKgM2);
-        Require.Positive(widthM);
-        Require.Positive(heightM);
-        var plate = new Plate(stiffness, massKgM2, 2 / widthM, 2 / heightM, edges == PanelEdges.Clamped ? Held : Free);
+        var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges);
         var squares = new List<double>();
         double centre = 0, mean = 0;
         foreach (var (p, q) in ((int, int)[])[(0, 0), (0, 1), (1, 0), (1, 1)])
@@ -46,8 +42,36 @@ public static class ShearPlate
         return new PanelCase([.. squares.Order().Take(ThinPlate.Modes).Select(s => Math.Sqrt(s) / (2 * Math.PI))], centre, mean);
     }
 
+    /// <summary>The first frequency and the mean deflection of a plate, without the rest: a quarter of the work.</summary>
+    /// <param name="stiffness">Stiffness against bending and shear, and inertia against turning.</param>
+    /// <param name="massKgM2">Mass per area, kg/m², above 0.</param>
+    /// <param name="widthM">Clear width, m, above 0.</param>
+    /// <param name="heightM">Clear height, m, above 0.</param>
+    /// <param name="edges">How it is held.</param>
+    /// <returns>First frequency, Hz, and mean deflection, m/Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
+    /// <remarks>
+    /// Model: as <see cref="Solve"/>, on the class even in both directions, to which the first mode and an even load belong. Validity: as <see cref="Solve"/>. Source: as <see cref="Solve"/>. Accuracy: the same figures.
+    /// </remarks>
+    public static (double FirstModeHz, double MeanDeflectionMPerPa) First(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges)
+    {
+        var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges);
+        var (bends, follow) = Condense(plate, 0, 0);
+        return (Math.Sqrt(Squares(plate, bends, follow).Min()) / (2 * Math.PI), Deflection(bends).Mean);
+    }
+
     // Derivatives along x and y are those on −1 … 1 times ScaleX and ScaleY.
-    private sealed record Plate(BendingStiffness Stiffness, double Mass, double ScaleX, double ScaleY, Func<int, EdgePolynomials> Turning);
+    private sealed record Plate(BendingStiffness Stiffness, double Mass, double ScaleX, double ScaleY, Func<int, EdgePolynomials> Turning)
+    {
+        internal static Plate Of(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges)
+        {
+            ArgumentNullException.ThrowIfNull(stiffness);
+            Require.Positive(massKgM2);
+            Require.Positive(widthM);
+            Require.Positive(heightM);
+            return new Plate(stiffness, massKgM2, 2 / widthM, 2 / heightM, edges == PanelEdges.Clamped ? Held : Free);
+        }
+    }
 
     // One class of symmetry: the deflection has parity (p, q), the rotation along x turns p round, that along y turns q round.
     // Returns the stiffness of the deflection alone, and how the rotations follow it.

@@ -79,17 +79,19 @@ public static class WallPanels
     public static WallPanelFigures Of(WallPanel panel, PanelEdges edges, double? boxComplianceM3PerPa, double? crossoverHz)
     {
         ArgumentNullException.ThrowIfNull(panel);
-        var solved = PanelModel.Solve(panel.Layers, panel.WidthM, panel.HeightM, edges);
-        var (bondedLoss, slippingLoss) = (Laminate.Bonded(panel.Layers).LossFactor, Laminate.Slipping(panel.Layers).LossFactor);
-        WallCase Case(PanelCase figures, double loss)
+        var (bonded, slipping, mass) = (Laminate.Bonded(panel.Layers), Laminate.Slipping(panel.Layers), Laminate.SurfaceDensityKgM2(panel.Layers));
+        var area = panel.WidthM * panel.HeightM;
+        WallCase Case(WallMotion motion) => new(
+            motion.FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst([motion], box, cross).WallToConeDb : null);
+        WallCase Plate(BendingStiffness stiffness)
         {
-            var motion = WallMotion.Of(figures, panel.WidthM * panel.HeightM, loss);
-            return new WallCase(motion.FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst([motion], box, cross).WallToConeDb : null);
+            var (mode, mean) = ShearPlate.First(stiffness, mass, panel.WidthM, panel.HeightM, edges);
+            return Case(new WallMotion(area * mean, mode, stiffness.LossFactor));
         }
 
         return new WallPanelFigures(
-            panel.Panel, panel.WidthM, panel.HeightM, Case(solved.Bonded, bondedLoss), Case(solved.Slipping, slippingLoss),
-            panel.StrutSpanM is { } span ? Case(CutCore.Solve(panel.Layers, span, edges), slippingLoss) : null);
+            panel.Panel, panel.WidthM, panel.HeightM, Plate(bonded), Plate(slipping),
+            panel.StrutSpanM is { } span ? Case(WallMotion.Of(CutCore.Solve(panel.Layers, span, edges), area, slipping.LossFactor)) : null);
     }
 
     /// <summary>The worst sound of all panels together, each bonded or each slipping.</summary>

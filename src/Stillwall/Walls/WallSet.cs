@@ -49,27 +49,34 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
         return [.. Panels.Select(p => solved[Size(p)] with { Panel = p.Panel })];
     }
 
-    /// <summary>Whether thin plates as large as the panels, with another core, ring above a frequency and stay below a level: a quick look.</summary>
-    /// <param name="coreM">Thickness of the core, m, above 0.</param>
+    /// <summary>The thinnest core with which thin plates as large as the panels ring above a frequency and stay below a level: a quick look.</summary>
+    /// <param name="leastM">Least core, m, above 0.</param>
+    /// <param name="greatestM">Greatest core, m, at least the least.</param>
     /// <param name="leastModeHz">Least first mode, Hz; null where it is not asked.</param>
     /// <param name="greatestDb">Greatest wall sound relative to the cone, dB.</param>
     /// <param name="boxComplianceM3PerPa">Compliance of the air in the box, m³/Pa.</param>
     /// <param name="crossoverHz">Crossover, Hz.</param>
-    /// <returns>True where every panel does, bonded.</returns>
+    /// <returns>The core, m, in whole millimetres; null where even the greatest does not do.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A thickness that is out of range.</exception>
     /// <remarks>
-    /// Model: thin plates with supported edges, bonded. Validity: for advice; shear takes a few per cent more. Source: <see cref="ThinPlate"/>, <see cref="WallSound"/>. Accuracy: 5 % in frequency.
+    /// Model: thin plates with supported edges, bonded. Validity: for advice; shear takes a few per cent more. Source: <see cref="ThinPlate"/>, <see cref="WallSound"/>, <see cref="LightestCore"/>. Accuracy: 5 % in frequency.
     /// </remarks>
-    public bool WouldPass(double coreM, double? leastModeHz, double greatestDb, double boxComplianceM3PerPa, double crossoverHz)
+    public double? ThinnestCoreM(double leastM, double greatestM, double? leastModeHz, double greatestDb, double boxComplianceM3PerPa, double crossoverHz)
     {
-        var layers = (this with { Geometry = Geometry with { Sizes = Geometry.Sizes with { Core = coreM * 1e3 } } }).Layers;
-        var (bending, mass) = (Laminate.Bonded(layers), Laminate.SurfaceDensityKgM2(layers));
-        return Panels.DistinctBy(Size).All(p =>
+        var plates = Panels.DistinctBy(Size).Select(p => (p.WidthM, Area: p.WidthM * p.HeightM, Factors: ThinPlate.Factors(p.WidthM / p.HeightM, Edges))).ToList();
+        return LightestCore.FindM(Passes, leastM, greatestM);
+
+        bool Passes(double coreM)
         {
-            var factors = ThinPlate.Factors(p.WidthM / p.HeightM, Edges);
-            var mode = factors.FrequencyFactors[0] * Math.Sqrt(bending.StiffnessNm / mass) / (2 * Math.PI * p.WidthM * p.WidthM);
-            var motion = new WallMotion(p.WidthM * p.HeightM * factors.MeanFactor * Math.Pow(p.WidthM, 4) / bending.StiffnessNm, mode, bending.LossFactor);
-            return !(mode < leastModeHz) && WallSound.Worst([motion], boxComplianceM3PerPa, crossoverHz).WallToConeDb <= greatestDb;
-        });
+            var layers = (this with { Geometry = Geometry with { Sizes = Geometry.Sizes with { Core = coreM * 1e3 } } }).Layers;
+            var (bending, mass) = (Laminate.Bonded(layers), Laminate.SurfaceDensityKgM2(layers));
+            return plates.All(p =>
+            {
+                var mode = p.Factors.FrequencyFactors[0] * Math.Sqrt(bending.StiffnessNm / mass) / (2 * Math.PI * p.WidthM * p.WidthM);
+                var motion = new WallMotion(p.Area * p.Factors.MeanFactor * Math.Pow(p.WidthM, 4) / bending.StiffnessNm, mode, bending.LossFactor);
+                return !(mode < leastModeHz) && WallSound.Worst([motion], boxComplianceM3PerPa, crossoverHz).WallToConeDb <= greatestDb;
+            });
+        }
     }
 
     private static (double, double, double?) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM);

@@ -94,7 +94,10 @@ public static class WallSound
         Check(walls);
         Require.Within(crossoverHz, LowestHz / 2, 20000, nameof(crossoverHz), "Hz");
         var highest = 2 * crossoverHz;
-        var looked = Enumerable.Range(0, Steps + 1).Select(k => k == Steps ? highest : LowestHz * Math.Pow(highest / LowestHz, k / (double)Steps));
+
+        // One wall's peak lies at its resonance or at an end of the range.
+        var looked = walls.Count == 1 ? [LowestHz, highest]
+            : Enumerable.Range(0, Steps + 1).Select(k => k == Steps ? highest : LowestHz * Math.Pow(highest / LowestHz, k / (double)Steps));
         var peaks = walls.Select(w => w.FirstModeHz).Where(f => f > LowestHz && f < highest);
         return looked.Concat(peaks).Select(f => new WorstWallSound(TotalDb(walls, boxComplianceM3PerPa, f), f)).MaxBy(w => w.WallToConeDb)!;
     }

@@ -73,6 +73,24 @@ public sealed class CabinetGeometryTests
     }
 
     [Fact]
+    public void Every_strut_has_its_piece_and_its_slot_on_both_sides() => AnyCabinet.Sample(sizes =>
+    {
+        var s = SleeveSection.Of(sizes);
+        var path = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core / 2);
+        var struts = (int)Math.Round(path.Length / s.StrutPitch);
+        Assert.Equal((struts, 0), (s.Webs.Count, struts % 2));
+        for (var i = 0; i < struts; i++)
+        {
+            var at = path.At((i + 0.5) * s.StrutPitch);
+            var (outX, outY) = (at.AlongY, -at.AlongX);
+            Assert.Single(s.Webs, w => w.Contains(at.X + sizes.Core / 4 * outX, at.Y + sizes.Core / 4 * outY));
+        }
+
+        Assert.Equal(sizes.Tied ? struts : 0, s.Heads.Count);
+        Assert.Equal(sizes.Tied ? 4 * struts : 0, s.Lips.Count);
+    }, iter: 60);
+
+    [Fact]
     public void Struts_keys_and_slots_stand_in_the_ring_and_never_overlap() => AnyCabinet.Sample(sizes =>
     {
         var s = SleeveSection.Of(sizes);

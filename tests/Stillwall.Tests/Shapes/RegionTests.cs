@@ -24,6 +24,17 @@ public sealed class RegionTests
     });
 
     [Fact]
+    public void A_mirror_image_is_as_large_and_lies_as_far_on_the_other_side() => Gen.Select(Gen.Double[-50, 50], Gen.Double[-50, 50], Gen.Double[1, 40]).Sample((x, y, mirror) =>
+    {
+        var piece = Region.Polygon([(x, y), (x + 9, y + 1), (x + 2, y + 7)]);
+        var image = piece.Mirrored(mirror);
+        Assert.Equal(piece.AreaM2, image.AreaM2);
+        Assert.True(piece.Contains(x + 3, y + 3));
+        Assert.True(image.Contains(2 * mirror - x - 3, y + 3));
+        Assert.Equal(0, image.Mirrored(mirror).Cut(piece).AreaM2);
+    });
+
+    [Fact]
     public void Edges_that_have_passed_one_another_leave_nothing() => Assert.Equal(0, Region.RoundedRectangle(5, 0, 4, 10, 1).AreaM2);
 
     [Fact]

@@ -106,6 +106,16 @@ public class PanelModelTests
     }
 
     [Fact]
+    public void The_first_mode_alone_is_the_first_of_six() => Gen.Select(AnyLayer, Gen.Double[0.1, 0.5], Gen.Double[0.1, 0.5], Gen.Enum<PanelEdges>()).Sample((layer, width, height, edges) =>
+    {
+        var (bending, mass) = (Laminate.Bonded([layer]), Laminate.SurfaceDensityKgM2([layer]));
+        var (first, mean) = ShearPlate.First(bending, mass, width, height, edges);
+        var all = ShearPlate.Solve(bending, mass, width, height, edges);
+        Assert.Equal(all.ModesHz[0], first, 1e-9 * first);
+        Assert.Equal(all.MeanDeflectionMPerPa, mean, 1e-9 * mean);
+    }, iter: 40);
+
+    [Fact]
     public void Turning_a_panel_by_a_right_angle_changes_nothing()
     {
         Gen.Select(AnyLayer, Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5]).Sample((layer, width, height) =>

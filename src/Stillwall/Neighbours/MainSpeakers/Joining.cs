@@ -36,8 +36,7 @@ public sealed record Joining(
         ArgumentNullException.ThrowIfNull(inputs);
         Require.Within(inputs.CrossoverHz, 1, 2000, nameof(inputs.CrossoverHz), "Hz");
         var band = Points(inputs, 0.5, 2);
-        var start = new[] { false, true }.Select(inverted => Coarse(band, inverted, inputs.CrossoverHz)).MinBy(setting => setting.Ripple);
-        var best = Refine(band, start, inputs.CrossoverHz);
+        var best = Refine(band, Coarse(band, inputs.CrossoverHz), inputs.CrossoverHz);
         return new(best.Delay, best.Inverted, best.Trim, best.Ripple, Drawn(Points(inputs, 0.125, 4), best));
     }
 
@@ -58,17 +57,21 @@ public sealed record Joining(
         })];
     }
 
-    private static Setting Coarse(Point[] band, bool inverted, double crossoverHz)
+    private static Setting Coarse(Point[] band, double crossoverHz)
     {
-        var best = new Setting(0, inverted, 0, double.PositiveInfinity);
+        var best = new Setting(0, false, 0, double.PositiveInfinity);
         for (var step = -24; step <= 24; step++)
         {
-            for (var trim = -MostTrimDb; trim <= MostTrimDb; trim++)
+            var delayed = new Delayed(band, step / 24.0 / crossoverHz);
+            foreach (var inverted in (bool[])[false, true])
             {
-                var tried = Try(band, step / 24.0 / crossoverHz, inverted, trim);
+                for (var trim = -MostTrimDb; trim <= MostTrimDb; trim++)
+                {
+                    var tried = delayed.With(inverted, trim);
 
-                // Between equals the least delay and trim.
-                best = tried.Ripple < best.Ripple - 1e-9 || (tried.Ripple < best.Ripple + 1e-9 && Size(tried, crossoverHz) < Size(best, crossoverHz)) ? tried : best;
+                    // Between equals the least delay and trim.
+                    best = tried.Ripple < best.Ripple - 1e-9 || (tried.Ripple < best.Ripple + 1e-9 && Size(tried, crossoverHz) < Size(best, crossoverHz)) ? tried : best;
+                }
             }
         }
 
@@ -82,12 +85,14 @@ public sealed record Joining(
         while (trimStep > 1e-4)
         {
             var better = best;
-            for (var direction = 0; direction < 9; direction++)
+            for (var later = -1; later <= 1; later++)
             {
-                var delay = Math.Clamp(best.Delay + (((direction % 3) - 1) * delayStep), -1 / crossoverHz, 1 / crossoverHz);
-                var trim = Math.Clamp(best.Trim + (((direction / 3) - 1) * trimStep), -MostTrimDb, MostTrimDb);
-                var tried = Try(band, delay, best.Inverted, trim);
-                better = tried.Ripple < better.Ripple - 1e-9 ? tried : better;
+                var delayed = new Delayed(band, Math.Clamp(best.Delay + later * delayStep, -1 / crossoverHz, 1 / crossoverHz));
+                for (var louder = -1; louder <= 1; louder++)
+                {
+                    var tried = delayed.With(best.Inverted, Math.Clamp(best.Trim + louder * trimStep, -MostTrimDb, MostTrimDb));
+                    better = tried.Ripple < better.Ripple - 1e-9 ? tried : better;
+                }
             }
 
             (delayStep, trimStep) = better.Ripple < best.Ripple ? (delayStep, trimStep) : (delayStep / 2, trimStep / 2);
@@ -99,31 +104,45 @@ public sealed record Joining(
 
     private static double Size(Setting setting, double crossoverHz) => Math.Abs(setting.Delay * crossoverHz) + (Math.Abs(setting.Trim) / 100);
 
-    private static Setting Try(Point[] band, double delay, bool inverted, double trim)
+    // The band at one delay of the mains. Polarity and trim then scale the cabinet by a real factor g: |g c + m|² = g²|c|² + 2g Re(c m*) + |m|².
+    private sealed class Delayed(Point[] band, double delay)
     {
-        var (least, greatest) = (double.PositiveInfinity, 0.0);
-        foreach (var point in band)
+        private readonly (double Cabinet, double Both, double Mains)[] powers = [.. band.Select(point =>
         {
-            var sum = Sum(point, delay, inverted, trim);
-            var power = (sum.Real * sum.Real) + (sum.Imaginary * sum.Imaginary);
-            (least, greatest) = (Math.Min(least, power), Math.Max(greatest, power));
+            var both = point.Cabinet * Complex.Conjugate(Late(point, delay));
+            return (Square(point.Cabinet), 2 * both.Real, Square(point.Mains));
+        })];
+
+        internal Setting With(bool inverted, double trim)
+        {
+            var gain = Gain(inverted, trim);
+            var (least, greatest) = (double.PositiveInfinity, 0.0);
+            foreach (var (cabinet, both, mains) in powers)
+            {
+                var power = gain * gain * cabinet + gain * both + mains;
+                (least, greatest) = (Math.Min(least, power), Math.Max(greatest, power));
+            }
+
+            // Half the span of 10 log10 of the power; a notch to nothing is a great number, not infinity.
+            return new(delay, inverted, trim, 5 * Math.Log10(greatest / Math.Max(least, greatest * 1e-30)));
         }
 
-        // Half the span of 10 log10 of the power; a notch to nothing is a great number, not infinity.
-        return new(delay, inverted, trim, 5 * Math.Log10(greatest / Math.Max(least, greatest * 1e-30)));
+        private static double Square(Complex value) => value.Real * value.Real + value.Imaginary * value.Imaginary;
     }
 
-    private static Complex Sum(Point point, double delay, bool inverted, double trim)
+    private static double Gain(bool inverted, double trim) => (inverted ? -1 : 1) * Math.Pow(10, trim / 20);
+
+    private static Complex Late(Point point, double delay)
     {
         var (sine, cosine) = Math.SinCos(-2 * Math.PI * point.FrequencyHz * delay);
-        return (point.Cabinet * ((inverted ? -1 : 1) * Math.Pow(10, trim / 20))) + (point.Mains * new Complex(cosine, sine));
+        return point.Mains * new Complex(cosine, sine);
     }
 
     private static JoiningPoint[] Drawn(Point[] points, Setting setting) => [.. points.Select(point => new JoiningPoint(
         point.FrequencyHz,
         Db(point.Cabinet) + setting.Trim,
         Db(point.Mains),
-        Db(Sum(point, setting.Delay, setting.Inverted, setting.Trim))))];
+        Db(Gain(setting.Inverted, setting.Trim) * point.Cabinet + Late(point, setting.Delay))))];
 
     private static double Db(Complex value) => 20 * Math.Log10(Math.Max(value.Magnitude, 1e-15));
 }
