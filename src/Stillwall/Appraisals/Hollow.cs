@@ -6,14 +6,14 @@ namespace Stillwall.Appraisals;
 /// <summary>What a drawn cabinet offers whatever driver goes into it; the driver's own openings change none of it.</summary>
 /// <param name="Geometry">The cabinet as drawn, with or without a driver's openings.</param>
 /// <param name="InsideM3">Air space within the inner skins, m³.</param>
-/// <param name="BracesM3">Volume of all braces, m³.</param>
+/// <param name="BracesM3">Volume of all braces, their seats and the tongues of the inner plates, m³.</param>
 /// <param name="PortM3">Volume of the ports' bodies, m³.</param>
 /// <param name="SecondConeM3">Volume of the second cone's body, m³.</param>
 internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double BracesM3, double PortM3, double SecondConeM3)
 {
     /// <summary>Takes it from the drawing.</summary>
     internal static Hollow Of(CabinetGeometry geometry, Cabinet cabinet) =>
-        new(geometry, geometry.InsideM3, geometry.Sizes.Braces * geometry.BraceM3, Displacement.PortM3(cabinet.Port), Displacement.SecondConeM3(cabinet.SecondCone));
+        new(geometry, geometry.InsideM3, geometry.Sizes.Braces * geometry.BraceM3 + geometry.FittingsM3, Displacement.PortM3(cabinet.Port), Displacement.SecondConeM3(cabinet.SecondCone));
 
     /// <summary>Stated sizes; of the driver's openings they say nothing reliable.</summary>
     internal CabinetSizes Sizes => Geometry.Sizes;

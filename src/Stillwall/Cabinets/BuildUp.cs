@@ -84,6 +84,78 @@ public static class BuildUp
     /// <summary>Thickness of the trim ring over the driver's screws, mm.</summary>
     public const double TrimThickness = 4;
 
+    /// <summary>Thickness of the tongue that stands on a plate inside the sleeve, mm.</summary>
+    public const double TongueThickness = 2;
+
+    /// <summary>Height of a tongue, mm.</summary>
+    public const double TongueHeight = 5;
+
+    /// <summary>Length of each of the four tongues on an inner plate, mm.</summary>
+    public const double InnerTongue = 20;
+
+    /// <summary>Least core that has room for a tongue and for what flows past it, mm.</summary>
+    public const double LeastCoreForTongue = 6;
+
+    /// <summary>What a tongue keeps from a strut on either side, mm.</summary>
+    public const double TongueGap = 1;
+
+    /// <summary>Width of a seat that a brace rests on, mm; there are eight.</summary>
+    public const double SeatWidth = 12;
+
+    /// <summary>How far a seat stands out from the inner skin, mm; below it runs out at 45°.</summary>
+    public const double SeatDepth = 2.5;
+
+    /// <summary>Seats of a brace.</summary>
+    public const int Seats = 8;
+
+    /// <summary>Greatest diameter of a vent, mm.</summary>
+    public const double Vent = 4;
+
+    /// <summary>Greatest diameter of an opening for drying in the rear, mm.</summary>
+    public const double DryOut = 50;
+
+    /// <summary>Plate left between an opening for drying and whatever is next to it, mm.</summary>
+    public const double DryOutRoom = 8;
+
+    /// <summary>How much wider than its thread the hole for a heat-set insert is, mm; makers differ.</summary>
+    public const double PilotOver = 1.6;
+
+    /// <summary>Depth of the hole for a heat-set insert from the front face, mm.</summary>
+    public const double PilotDepth = 10;
+
+    /// <summary>Gap by which an accent ring is open, so that it springs into its groove, mm.</summary>
+    public const double AccentGap = 0.5;
+
+    /// <summary>Gap round a lid in its opening, mm.</summary>
+    public const double LidGap = 0.3;
+
+    /// <summary>Diameter of a foot, mm.</summary>
+    public const double FootDiameter = 30;
+
+    /// <summary>Height of a foot, mm.</summary>
+    public const double FootHeight = 8;
+
+    /// <summary>Least core that a spacer gauge is printed for, mm.</summary>
+    public const double LeastSpacerCore = 4;
+
+    /// <summary>How much thinner than the core a spacer gauge is, mm.</summary>
+    public const double SpacerPlay = 0.3;
+
+    /// <summary>Length of a spacer gauge that hangs between the skins, mm.</summary>
+    public const double SpacerLength = 40;
+
+    /// <summary>Height of a spacer gauge as printed, mm.</summary>
+    public const double SpacerHeight = 20;
+
+    /// <summary>How far the head of a spacer gauge stands out on either side, and its thickness, mm.</summary>
+    public const double SpacerHead = 8;
+
+    /// <summary>Clearance between parts that go into one another, for a length: 0.3 mm and a thousandth.</summary>
+    /// <param name="length">Length of the joint, mm, zero or greater.</param>
+    /// <returns>Clearance, mm.</returns>
+    /// <remarks>Source: our choice; a thousandth of the length covers a third of a percent of shrinkage of which two thirds are alike on both sides.</remarks>
+    public static double Clearance(double length) => 0.3 + 0.001 * length;
+
     /// <summary>Height of a key in a core of a given thickness.</summary>
     /// <param name="core">Thickness of the core, mm.</param>
     /// <returns>Height, mm.</returns>

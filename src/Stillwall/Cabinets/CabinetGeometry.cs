@@ -10,7 +10,7 @@ namespace Stillwall.Cabinets;
 /// <param name="Struts">Windows along the struts.</param>
 public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
 {
-    private const double MetresPerMillimetre = 1e-3;
+    private const double MetresPerMillimetre = 1e-3, CubicMetresPerCubicMillimetre = 1e-9;
 
     /// <summary>Draws the cabinet.</summary>
     /// <param name="sizes">Stated sizes; the walls must leave an inside in every direction.</param>
@@ -58,8 +58,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     {
         get
         {
-            var frame = Sizes.Outline.Inset(Sizes.Wall);
-            var window = frame.Inset(Math.Min(BuildUp.BraceFrame, Math.Min(frame.Width, frame.Height) / 3));
+            var (frame, window) = BraceFrames(Sizes);
             return (frame.ToRegion().AreaM2 - window.ToRegion().AreaM2) * BuildUp.BraceThickness * MetresPerMillimetre;
         }
     }
@@ -93,18 +92,21 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
 
     /// <summary>Space between the skins that the cast fills, m³.</summary>
     public double CavityM3 => Sizes.Core <= 0 ? 0
-        : Front.CoreM2 * CoreM + Rear.CoreM2 * CoreM - StrutFootM3
-            + Sleeve.CoreRingM2 * StrutLengthM - StrutsM3 - LipsM3 - KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys) - KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys);
+        : (Front.CoreM2 + Rear.CoreM2) * CoreM - (Front.TongueM2 + Rear.TongueM2) * BuildUp.TongueHeight * MetresPerMillimetre
+            + Sleeve.CoreRingM2 * StrutLengthM - StrutsM3 - LipsM3 - OuterKeysM3 - InnerKeysM3;
+
+    /// <summary>Volume of what stands out into the inside from skins and plates: seats for the braces and the tongues of the inner plates, m³.</summary>
+    public double FittingsM3 => (2 * InnerTonguesMm3 + Sizes.Braces * SeatsMm3) * CubicMetresPerCubicMillimetre;
 
     /// <summary>Volume of the outer sleeve with its struts and keys, less the grooves for accents, m³.</summary>
     /// <param name="accents">Number of accent grooves.</param>
     /// <returns>Volume of plastic.</returns>
     /// <remarks>Source: areas times lengths of the sections.</remarks>
     public double OuterSleeveM3(int accents) =>
-        Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutFootM3 + StrutsM3 + KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys) - accents * AccentRingM3;
+        Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentRingM3;
 
-    /// <summary>Volume of the inner sleeve with its slots and keys, m³.</summary>
-    public double InnerSleeveM3 => Sleeve.InnerSkinM2 * InsideDepthM + LipsM3 + KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys);
+    /// <summary>Volume of the inner sleeve with its slots, keys and seats, m³.</summary>
+    public double InnerSleeveM3 => Sleeve.InnerSkinM2 * InsideDepthM + LipsM3 + InnerKeysM3 + Sizes.Braces * SeatsMm3 * CubicMetresPerCubicMillimetre;
 
     /// <summary>Volume of one accent ring, half as thick as the outer skin, m³.</summary>
     public double AccentRingM3 =>
@@ -117,7 +119,8 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double OuterPlateM3(PlateSection plate)
     {
         ArgumentNullException.ThrowIfNull(plate);
-        return plate.OuterPlateM2 * Sizes.OuterSkin * MetresPerMillimetre + (plate.CollarM2 + plate.PostM2) * CoreM;
+        return plate.OuterPlateM2 * Sizes.OuterSkin * MetresPerMillimetre + (plate.CollarM2 + plate.PostM2) * CoreM
+            + plate.TongueM2 * BuildUp.TongueHeight * MetresPerMillimetre - plate.PilotM2 * (PilotDepth - Sizes.OuterSkin) * MetresPerMillimetre;
     }
 
     /// <summary>Volume of an inner plate, m³.</summary>
@@ -127,7 +130,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double InnerPlateM3(PlateSection plate)
     {
         ArgumentNullException.ThrowIfNull(plate);
-        return plate.InnerPlateM2 * Sizes.InnerSkin * MetresPerMillimetre;
+        return plate.InnerPlateM2 * Sizes.InnerSkin * MetresPerMillimetre + InnerTonguesMm3 * CubicMetresPerCubicMillimetre;
     }
 
     /// <summary>Length of the outer sleeve, m.</summary>
@@ -170,19 +173,50 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
 
     private double StrutLengthM => Struts.Length * MetresPerMillimetre;
 
-    private double StrutAreaM2 => Sleeve.Webs.Sum(r => r.AreaM2) + Sleeve.Heads.Sum(r => r.AreaM2);
+    /// <summary>Outer edge and window of a brace, which slides into the inner sleeve with half the joints' clearance on either side.</summary>
+    internal static (Shapes.RoundedFrame Frame, Shapes.RoundedFrame Window) BraceFrames(CabinetSizes sizes)
+    {
+        var inside = sizes.Outline.Inset(sizes.Wall);
+        return (inside.Inset(sizes.JointClearance / 2), inside.Inset(Math.Min(BuildUp.BraceFrame, Math.Min(inside.Width, inside.Height) / 3)));
+    }
 
-    private double StrutsM3 => StrutAreaM2 * Struts.EquivalentLength * MetresPerMillimetre;
+    /// <summary>Depth of the holes for inserts from the front face, mm: as deep as usual, or as the wall allows.</summary>
+    internal double PilotDepth => Math.Clamp(Sizes.OuterSkin + Sizes.Core - 1, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth, Sizes.OuterSkin));
 
-    // The slope on which the struts begin climbs through the front core zone.
-    private double StrutFootM3 => StrutAreaM2 * CoreM / 2;
+    private static double SeatsMm3 => BuildUp.Seats * BuildUp.SeatWidth * BuildUp.SeatDepth * BuildUp.SeatDepth / 2;
+
+    private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
+
+    private double StrutsM3 =>
+        StrutVolume(Sleeve.Webs.Sum(r => r.AreaM2), Sleeve.Heads.Sum(r => r.AreaM2), Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
+
+    /// <summary>
+    /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, in the areas' unit times mm.
+    /// A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean of v.
+    /// </summary>
+    internal static double StrutVolume(double webs, double heads, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
+    {
+        var (gap, thick) = (BuildUp.SlotGap, BuildUp.HeadThickness);
+        var slope = webs * ((sizes.Tied ? gap + thick : 0) + sizes.Core) / 2 + heads * (gap + thick / 2);
+        return (webs + heads) * rhythm.Solid + slope * slopes;
+    }
 
     private double LipsM3 => Sleeve.Lips.Sum(r => r.AreaM2) * InsideDepthM;
 
-    private double KeysM3(IReadOnlyList<Shapes.Region> along, IReadOnlyList<Shapes.Region> atEnds)
+    // The inner sleeve's first keys stand on the printer's bed; all others begin with a slope.
+    private double OuterKeysM3 => KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys, 0);
+
+    private double InnerKeysM3 => KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys, 1);
+
+    private double KeysM3(IReadOnlyList<Shapes.Region> along, IReadOnlyList<Shapes.Region> atEnds, int onBed)
     {
-        var ends = Math.Min(2 * BuildUp.EndZone * MetresPerMillimetre, InsideDepthM);
-        return atEnds.Sum(r => r.AreaM2) * ends + along.Sum(r => r.AreaM2) * (InsideDepthM - ends);
+        var inside = InsideDepthM / MetresPerMillimetre;
+        var ends = Math.Min(2 * BuildUp.EndZone, inside);
+        var (endStarts, alongStarts) = ends < inside ? (2, 1) : (1, 0);
+
+        // A slope loses the area times the mean height of the key over the skin: that of a trapezium from foot to head.
+        var lost = BuildUp.KeyHeightIn(Sizes.Core) / 3 * (BuildUp.KeyFoot + 2 * BuildUp.KeyHead) / (BuildUp.KeyFoot + BuildUp.KeyHead);
+        return (atEnds.Sum(r => r.AreaM2) * (ends - (endStarts - onBed) * lost) + along.Sum(r => r.AreaM2) * (inside - ends - alongStarts * lost)) * MetresPerMillimetre;
     }
 
     private static StrutRhythm StrutsOf(CabinetSizes sizes) => StrutRhythm.Of(sizes.Depth - 2 * (sizes.OuterSkin + sizes.Core), sizes.Core);

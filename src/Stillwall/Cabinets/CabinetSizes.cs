@@ -18,9 +18,10 @@ namespace Stillwall.Cabinets;
 /// <param name="Bolts">Number of bolts of one driver.</param>
 /// <param name="Terminal">Diameter of the terminal's opening; 0 for none.</param>
 /// <param name="Pour">Diameter of the pour opening; 0 for none.</param>
+/// <param name="Bolt">Thread of the driver's bolts; 0 where not known.</param>
 public sealed record CabinetSizes(
     double Width, double Depth, double Height, double Radius, double OuterSkin, double Core, double InnerSkin, double StrutPitch,
-    int Braces, int DriverCount, double Cutout, double BoltCircle, int Bolts, double Terminal, double Pour)
+    int Braces, int DriverCount, double Cutout, double BoltCircle, int Bolts, double Terminal, double Pour, double Bolt = 0)
 {
     /// <summary>Thickness of the whole wall, mm.</summary>
     public double Wall => OuterSkin + Core + InnerSkin;
@@ -30,6 +31,12 @@ public sealed record CabinetSizes(
 
     /// <summary>Whether struts tie the inner skin: the core has room for their heads.</summary>
     public bool Tied => Core >= BuildUp.LeastTiedCore;
+
+    /// <summary>Clearance between sleeve and tongue, mm.</summary>
+    public double JointClearance => BuildUp.Clearance(Math.Max(Width, Height));
+
+    /// <summary>Whether the outer plates have a tongue: the core has room for it.</summary>
+    public bool HasTongue => Core >= BuildUp.LeastCoreForTongue;
 
     /// <summary>The outline seen from the front.</summary>
     public RoundedOutline Outline => new(Width, Height, Math.Min(Radius, Math.Min(Width, Height) / 2));
@@ -44,7 +51,7 @@ public sealed record CabinetSizes(
             ? new CabinetSizes(
                 outside.WidthM * 1e3, outside.DepthM * 1e3, outside.HeightM * 1e3, outside.CornerRadiusM * 1e3, outer * 1e3, core * 1e3, inner * 1e3,
                 cabinet.StrutPitchM * 1e3, cabinet.Braces, cabinet.DriverCount, (sheet?.CutoutM ?? 0) * 1e3, (sheet?.BoltCircleM ?? 0) * 1e3,
-                sheet?.Bolts ?? 0, (cabinet.Openings?.TerminalM ?? 0) * 1e3, (cabinet.Openings?.PourM ?? 0) * 1e3)
+                sheet?.Bolts ?? 0, (cabinet.Openings?.TerminalM ?? 0) * 1e3, (cabinet.Openings?.PourM ?? 0) * 1e3, (sheet?.BoltM ?? 0) * 1e3)
             : null;
 }
 

@@ -8,75 +8,54 @@ namespace Stillwall.Cabinets;
 /// <param name="CoreM2">What the cast fills between outer sleeve and openings, m².</param>
 /// <param name="OpeningM2">Area of the opening that goes through the whole wall, m².</param>
 /// <param name="CollarM2">Area of the collars and bosses that stand on the outer plate, m².</param>
-/// <param name="PostM2">Area of the posts that stand on the outer plate, m².</param>
-/// <param name="Posts">Number of posts.</param>
-public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, double CoreM2, double OpeningM2, double CollarM2, double PostM2, int Posts)
+/// <param name="TongueM2">Area of the tongue that stands on the outer plate inside the sleeve, m².</param>
+/// <param name="Layout">Where things are.</param>
+public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, double CoreM2, double OpeningM2, double CollarM2, double TongueM2, PlateLayout Layout)
 {
-    /// <summary>Draws the front: driver openings with their collars, bosses for the inserts, posts on a grid of the strut pitch.</summary>
+    // Discs nearer than this to one another or to an edge are drawn together, mm.
+    private const double Apart = 0.1;
+
+    /// <summary>Area of the posts that stand on the outer plate, m².</summary>
+    public double PostM2 => Layout.Posts.Sum(p => p.AreaM2);
+
+    /// <summary>Number of posts.</summary>
+    public int Posts => Layout.Posts.Count;
+
+    /// <summary>Area of the holes for inserts, m².</summary>
+    public double PilotM2 => Layout.Pilots.Sum(p => p.AreaM2);
+
+    /// <summary>Draws the front.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The section; openings that reach past the front are clipped by it.</returns>
-    /// <remarks>Source: our choice of collars, bosses and posts. Accuracy: areas are exact to the 1 µm grid.</remarks>
-    public static PlateSection Front(CabinetSizes sizes)
-    {
-        ArgumentNullException.ThrowIfNull(sizes);
-        var centres = DriverCentres(sizes);
-        var openings = centres.Select(c => new Circle(c.X, c.Z, sizes.Cutout)).ToList();
-        var collars = openings.Select(o => o with { Diameter = o.Diameter > 0 ? o.Diameter + 2 * BuildUp.DriverCollar : 0 }).ToList();
-        var bosses = centres.SelectMany(c => Enumerable.Range(0, sizes.BoltCircle > 0 ? sizes.Bolts : 0).Select(i =>
-        {
-            var angle = 2 * Math.PI * (i + 0.5) / sizes.Bolts;
-            return new Circle(c.X + sizes.BoltCircle / 2 * Math.Cos(angle), c.Z + sizes.BoltCircle / 2 * Math.Sin(angle), BuildUp.Boss);
-        })).ToList();
-        return Of(sizes, openings, [.. collars, .. bosses], []);
-    }
+    /// <remarks>Source: <see cref="PlateLayout.Front"/>. Accuracy: areas are exact to the 1 µm grid, the tongue's to a part in a thousand.</remarks>
+    public static PlateSection Front(CabinetSizes sizes) => Of(sizes, PlateLayout.Front(sizes), SleeveSection.StrutPlaces(sizes).Places.Count);
 
-    /// <summary>Draws the rear: the terminal's opening with its collar, the pour opening in the outer plate alone, posts.</summary>
+    /// <summary>Draws the rear.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The section.</returns>
-    /// <remarks>Source: our choice of collar, posts and places: terminal a quarter up the inside, or as low as its opening allows, pour opening as far below the top.</remarks>
-    public static PlateSection Rear(CabinetSizes sizes)
-    {
-        ArgumentNullException.ThrowIfNull(sizes);
-        var inside = sizes.Height - 2 * sizes.Wall;
-        var up = sizes.Wall + Math.Min(inside / 2, Math.Max(inside / 4, sizes.Terminal / 2 + BuildUp.OpeningRoom));
-        var terminal = new Circle(sizes.Width / 2, up, sizes.Terminal);
-        var collar = terminal with { Diameter = sizes.Terminal > 0 ? sizes.Terminal + 2 * BuildUp.TerminalCollar : 0 };
-        var pour = new Circle(sizes.Width / 2, sizes.Height - up, sizes.Core > 0 ? sizes.Pour : 0);
-        return Of(sizes, [terminal], [collar], [pour]);
-    }
+    /// <remarks>Source: <see cref="PlateLayout.Rear"/>. Accuracy: areas are exact to the 1 µm grid.</remarks>
+    public static PlateSection Rear(CabinetSizes sizes) => Of(sizes, PlateLayout.Rear(sizes), 0);
 
-    /// <summary>Centres of the drivers on the front: in the middle, or side by side along the longer side.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
-    /// <returns>The centres in x and z, mm.</returns>
-    /// <remarks>Source: our choice.</remarks>
-    public static IReadOnlyList<(double X, double Z)> DriverCentres(CabinetSizes sizes)
-    {
-        ArgumentNullException.ThrowIfNull(sizes);
-        var n = sizes.DriverCount;
-        var across = sizes.Width >= sizes.Height;
-        return [.. Enumerable.Range(0, n).Select(i => (i + 0.5) / n).Select(s => across ? (sizes.Width * s, sizes.Height / 2) : (sizes.Width / 2, sizes.Height * s))];
-    }
-
-    private static PlateSection Of(CabinetSizes sizes, IReadOnlyList<Circle> openings, IReadOnlyList<Circle> collars, IReadOnlyList<Circle> outerOnly)
+    private static PlateSection Of(CabinetSizes sizes, PlateLayout layout, int notches)
     {
         var (outer, cavity, inner) = (sizes.Outline.Inset(0), sizes.Outline.Inset(sizes.OuterSkin), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core));
-        var posts = sizes.Core > 0 ? PostCount(inner, sizes.StrutPitch, [.. collars, .. outerOnly]) : 0;
-        var post = posts * Math.PI / 4 * BuildUp.Post * BuildUp.Post * 1e-6;
-        var blocked = CommonAreaM2(cavity, collars);
-        return new PlateSection(
-            outer.ToRegion().AreaM2 - CommonAreaM2(outer, openings) - CommonAreaM2(outer, outerOnly),
-            inner.ToRegion().AreaM2 - CommonAreaM2(inner, openings),
-            sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - post : 0,
-            CommonAreaM2(inner, openings), sizes.Core > 0 ? blocked - CommonAreaM2(cavity, openings) : 0, post, posts);
+        var standing = layout.Standing.ToList();
+        var blocked = CommonAreaM2(cavity, standing);
+        var (tongueFrom, tongueTo) = (sizes.Outline.Inset(sizes.OuterSkin + sizes.JointClearance), sizes.Outline.Inset(sizes.OuterSkin + sizes.JointClearance + BuildUp.TongueThickness));
+        var section = new PlateSection(
+            outer.ToRegion().AreaM2 - CommonAreaM2(outer, layout.Openings) - CommonAreaM2(outer, [.. layout.OuterOnly, .. layout.Pilots]),
+            inner.ToRegion().AreaM2 - CommonAreaM2(inner, layout.Openings),
+            0, CommonAreaM2(inner, layout.Openings), sizes.Core > 0 ? blocked - CommonAreaM2(cavity, layout.Openings) : 0,
+            sizes.HasTongue ? tongueFrom.ToRegion().AreaM2 - tongueTo.ToRegion().AreaM2 - notches * (sizes.Web + 2 * BuildUp.TongueGap) * BuildUp.TongueThickness * 1e-6 : 0, layout);
+        return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0 };
     }
 
     // Discs that lie apart and within the plate add up; only where they touch one another or its edge are they drawn together.
     private static double CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
     {
         var all = circles.Where(c => c.Diameter > 0).ToList();
-        var apart = all.All(c => c.IsWithin(plate)) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.IsApartFrom(b)));
-        var discs = all.Distinct().Select(c => Region.Disc(c.X, c.Z, c.Diameter)).ToArray();
-        return apart ? discs.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined(discs)).AreaM2;
+        var apart = all.All(c => c.DistanceTo(plate) > Apart) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.DistanceTo(b) > Apart));
+        return apart ? all.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined([.. all.Distinct().Select(c => c.ToRegion())])).AreaM2;
     }
 
     // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
@@ -84,33 +63,5 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     {
         var half = regions.Length / 2;
         return regions.Length == 1 ? regions[0] : Joined(regions[..half]).Join(Joined(regions[half..]));
-    }
-
-    private static int PostCount(RoundedFrame inner, double pitch, IReadOnlyList<Circle> avoid)
-    {
-        var room = BuildUp.PostRoom;
-        double[] Grid(double from, double to)
-        {
-            var n = Math.Max(1, (int)Math.Ceiling((to - from) / pitch) - 1);
-            return [.. Enumerable.Range(1, n).Select(i => from + (to - from) * i / (n + 1))];
-        }
-
-        return Grid(inner.Left, inner.Right).Sum(x => Grid(inner.Bottom, inner.Top).Count(z =>
-            Math.Min(Math.Min(x - inner.Left, inner.Right - x), Math.Min(z - inner.Bottom, inner.Top - z)) >= room
-            && avoid.All(c => c.Diameter <= 0 || Math.Sqrt((x - c.X) * (x - c.X) + (z - c.Z) * (z - c.Z)) >= c.Diameter / 2 + room)));
-    }
-
-    private sealed record Circle(double X, double Z, double Diameter)
-    {
-        internal bool IsApartFrom(Circle other) => Math.Sqrt((X - other.X) * (X - other.X) + (Z - other.Z) * (Z - other.Z)) > (Diameter + other.Diameter) / 2 + 0.1;
-
-        // Inside the straight sides, and inside the arc of a corner where its centre lies in one.
-        internal bool IsWithin(RoundedFrame plate)
-        {
-            var (fromSide, fromEnd) = (Math.Min(X - plate.Left, plate.Right - X), Math.Min(Z - plate.Bottom, plate.Top - Z));
-            var (intoX, intoZ) = (Math.Max(0, plate.Radius - fromSide), Math.Max(0, plate.Radius - fromEnd));
-            var room = intoX > 0 && intoZ > 0 ? plate.Radius - Math.Sqrt(intoX * intoX + intoZ * intoZ) : Math.Min(fromSide, fromEnd);
-            return room > Diameter / 2 + 0.1;
-        }
     }
 }

@@ -25,6 +25,16 @@ public sealed record SleeveSection(
     IReadOnlyList<Region> OuterKeys, IReadOnlyList<Region> InnerKeys, IReadOnlyList<Region> OuterEndKeys, IReadOnlyList<Region> InnerEndKeys,
     double StrutPitch)
 {
+    /// <summary>Width and height over the slots that stand on the inner skin, m; zeros without any.</summary>
+    public (double WidthM, double HeightM) InnerSizeM
+    {
+        get
+        {
+            var boxes = Lips.Concat(InnerKeys).Concat(InnerEndKeys).Select(r => r.Extent).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
+            return boxes.Count == 0 ? (0, 0) : ((boxes.Max(b => b.Right) - boxes.Min(b => b.Left)) * 1e-3, (boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom)) * 1e-3);
+        }
+    }
+
     /// <summary>Draws the cross-section.</summary>
     /// <param name="sizes">Sizes of the cabinet; its walls must leave an inside.</param>
     /// <returns>The section.</returns>
@@ -35,6 +45,17 @@ public sealed record SleeveSection(
     public static SleeveSection Of(CabinetSizes sizes)
     {
         ArgumentNullException.ThrowIfNull(sizes);
+        return Of(sizes, 0);
+    }
+
+    /// <summary>The same with pieces that reach a little into the skins at the corners, so that drawn together with them no slit is left.</summary>
+    internal static SleeveSection Rooted(CabinetSizes sizes) => Of(sizes, Math.Min(Root, Math.Min(sizes.OuterSkin, sizes.InnerSkin) / 2));
+
+    /// <summary>How far rooted pieces reach into the skins, mm.</summary>
+    internal const double Root = 0.2;
+
+    private static SleeveSection Of(CabinetSizes sizes, double root)
+    {
         var outline = sizes.Outline;
         var (outside, outerWall, innerWall, inside) = (outline.Inset(0).ToRegion(), outline.Inset(sizes.OuterSkin).ToRegion(), outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion(), outline.Inset(sizes.Wall).ToRegion());
         var areas = (Outer: outside.AreaM2 - outerWall.AreaM2, Core: outerWall.AreaM2 - innerWall.AreaM2, Inner: innerWall.AreaM2 - inside.AreaM2, Inside: inside.AreaM2);
@@ -43,14 +64,10 @@ public sealed record SleeveSection(
             return new SleeveSection(areas.Outer, areas.Core, areas.Inner, areas.Inside, [], [], [], [], [], [], [], 0);
         }
 
-        var path = outline.Inset(sizes.OuterSkin + sizes.Core / 2);
-        var count = 2 * (int)Math.Ceiling(path.Length / sizes.StrutPitch / 2);
-        var pitch = path.Length / count;
-        var pen = new WallPen(path, sizes.Core, CornerRings(path, outerWall, innerWall));
-        var places = Enumerable.Range(0, count).Select(i => (i + 0.5) * pitch).ToList();
+        var (path, places, pitch) = StrutPlaces(sizes);
+        var pen = PenOf(sizes, path, root);
         var web = sizes.Web;
         var (gap, head, lip) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2, BuildUp.LipThickness);
-        var (capFrom, capTo) = (2 * gap + BuildUp.HeadThickness, 2 * gap + BuildUp.HeadThickness + lip);
         var wallAt = head + gap;
         var tied = sizes.Tied;
         var slot = tied ? 2 * (wallAt + lip) : web;
@@ -62,13 +79,39 @@ public sealed record SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
             pen.OnBothSides(places, p => [pen.Block(p, -web / 2, web / 2, tied ? gap + BuildUp.HeadThickness : 0, sizes.Core)]),
             tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, gap, gap + BuildUp.HeadThickness)]) : [],
-            tied ? pen.OnBothSides(places, p => [
-                pen.Block(p, -wallAt - lip, -wallAt, 0, capTo), pen.Block(p, wallAt, wallAt + lip, 0, capTo),
-                pen.Block(p, -wallAt, -web / 2 - gap, capFrom, capTo), pen.Block(p, web / 2 + gap, wallAt, capFrom, capTo)]) : [],
+            tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
             Keys(BuildUp.KeySpacing, web, true), Keys(BuildUp.KeySpacing, slot, false),
             Keys(BuildUp.KeySpacingAtEnds, web, true), Keys(BuildUp.KeySpacingAtEnds, slot, false),
             pitch);
     }
+
+    /// <summary>Where the struts stand: along the middle of the core, at equal distances, an even number.</summary>
+    /// <param name="sizes">Sizes of the cabinet.</param>
+    /// <returns>The path, the places along it and the distance from one to the next, mm; no places without a core.</returns>
+    internal static (RoundedFrame Path, IReadOnlyList<double> Places, double Pitch) StrutPlaces(CabinetSizes sizes)
+    {
+        var path = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core / 2);
+        var count = sizes.Core > 0 ? 2 * (int)Math.Ceiling(path.Length / sizes.StrutPitch / 2) : 0;
+        var pitch = count > 0 ? path.Length / count : 0;
+        return (path, [.. Enumerable.Range(0, count).Select(i => (i + 0.5) * pitch)], pitch);
+    }
+
+    /// <summary>The lips of a slot round the head of a strut: two walls and two caps.</summary>
+    internal static IReadOnlyList<Region> Slot(WallPen pen, double at, double web)
+    {
+        var (gap, lip) = (BuildUp.SlotGap, BuildUp.LipThickness);
+        var (wallAt, capFrom) = (BuildUp.HeadWidth / 2 + gap, 2 * gap + BuildUp.HeadThickness);
+        return [
+            pen.Block(at, -wallAt - lip, -wallAt, 0, capFrom + lip), pen.Block(at, wallAt, wallAt + lip, 0, capFrom + lip),
+            pen.Block(at, -wallAt, -web / 2 - gap, capFrom, capFrom + lip), pen.Block(at, web / 2 + gap, wallAt, capFrom, capFrom + lip)];
+    }
+
+    /// <summary>A pen that draws across the wall, for what stands on plates between the struts.</summary>
+    /// <param name="sizes">Sizes of the cabinet; there must be a core.</param>
+    internal static WallPen Pen(CabinetSizes sizes) => PenOf(sizes, StrutPlaces(sizes).Path, 0);
+
+    private static WallPen PenOf(CabinetSizes sizes, RoundedFrame path, double root) => new(
+        path, sizes.Core, CornerRings(path, sizes.Outline.Inset(sizes.OuterSkin - root).ToRegion(), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core + root).ToRegion()));
 
     // The ring's four quarters: a piece at a corner is clipped by the nearest one, which has few points.
     private static IReadOnlyList<Lazy<Region>> CornerRings(RoundedFrame path, Region outerWall, Region innerWall)

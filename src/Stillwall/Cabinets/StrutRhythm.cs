@@ -30,9 +30,6 @@ public sealed record StrutRhythm(double Length, double Core, double Window, int 
     /// <summary>Share of the strut's side that is open to the core.</summary>
     public double OpenFraction => Length <= 0 ? 1 : Windows * (Window - Core / 2) / Length;
 
-    /// <summary>Length of a prism with the strut's section that has the same volume, mm; slopes counted by half.</summary>
-    public double EquivalentLength => Solid + Windows * Core / 2;
-
     /// <summary>The lengths over which the strut stands in full, from its foot, mm.</summary>
     /// <returns>From and to of each length; the slope that leads up to it is not in it.</returns>
     public IEnumerable<(double From, double To)> SolidLengths()

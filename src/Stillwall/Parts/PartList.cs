@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Parts.Drawing;
 using Stillwall.Projects;
 
 namespace Stillwall.Parts;
@@ -9,7 +10,14 @@ public static class PartList
     /// <summary>Size of the test bar that the last batch also fills, m: length, width, thickness.</summary>
     public static IReadOnlyList<double> TestBarM { get; } = [0.160, 0.040, 0.020];
 
-    private const double MouldWallM = 0.002, CouponM = 0.120;
+    /// <summary>Wall of the mould and of the coupon's ends, m.</summary>
+    internal const double MouldWallM = 0.002;
+
+    /// <summary>Number of spacer gauges.</summary>
+    internal const int Spacers = 4;
+
+    /// <summary>Side of the wall coupon, m.</summary>
+    internal const double CouponM = 0.120;
 
     /// <summary>Lists the parts in the order in which they are built in, then moulds and gauges.</summary>
     /// <param name="geometry">The drawn cabinet.</param>
@@ -62,82 +70,95 @@ public static class PartList
         if (s.Core <= 0)
         {
             // A single wall: both skins are one print.
+            var stepped = (s.Wall + BuildUp.TongueHeight) * 1e-3;
             return [
-                .. maker.Split("sleeve", g.OuterSleeveM3(accents) + g.InnerSleeveM3, [width, height, g.OuterSleeveLengthM]),
-                maker.Flat("front plate", g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front), [width, height, s.Wall * 1e-3]),
-                maker.Flat("rear plate", g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear), [width, height, s.Wall * 1e-3]),
+                .. maker.Of("sleeve", g.OuterSleeveM3(accents) + g.InnerSleeveM3, [width, height, g.OuterSleeveLengthM]),
+                .. maker.Of("front plate", g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front), [width, height, stepped]),
+                .. maker.Of("rear plate", g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear), [width, height, stepped]),
                 .. Braces(g, maker)];
         }
 
         var standing = 1e-3 * s.OuterSkin + g.CoreM;
+        var inner = (s.InnerSkin + BuildUp.TongueHeight) * 1e-3;
+        var (slotsWide, slotsHigh) = g.Sleeve.InnerSizeM;
         return [
-            .. maker.Split("outer sleeve", g.OuterSleeveM3(accents), [width, height, g.OuterSleeveLengthM]),
-            .. maker.Split("inner sleeve", g.InnerSleeveM3, [width - hidden, height - hidden, g.InsideDepthM]),
-            maker.Flat("front outer plate", g.OuterPlateM3(g.Front), [width, height, standing]),
-            maker.Flat("front inner plate", g.InnerPlateM3(g.Front), [width - hidden, height - hidden, s.InnerSkin * 1e-3]),
-            maker.Flat("rear outer plate", g.OuterPlateM3(g.Rear), [width, height, standing]),
-            maker.Flat("rear inner plate", g.InnerPlateM3(g.Rear), [width - hidden, height - hidden, s.InnerSkin * 1e-3]),
+            .. maker.Of("outer sleeve", g.OuterSleeveM3(accents), [width, height, g.OuterSleeveLengthM]),
+            .. maker.Of("inner sleeve", g.InnerSleeveM3, [Math.Max(width - hidden, slotsWide), Math.Max(height - hidden, slotsHigh), g.InsideDepthM]),
+            .. maker.Of("front outer plate", g.OuterPlateM3(g.Front), [width, height, standing]),
+            .. maker.Of("front inner plate", g.InnerPlateM3(g.Front), [width - hidden, height - hidden, inner]),
+            .. maker.Of("rear outer plate", g.OuterPlateM3(g.Rear), [width, height, standing]),
+            .. maker.Of("rear inner plate", g.InnerPlateM3(g.Rear), [width - hidden, height - hidden, inner]),
+            .. g.Rear.Layout.DryOuts.SelectMany((o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.Diameter - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)),
             .. Braces(g, maker)];
     }
 
-    private static IEnumerable<PartFigures> Braces(CabinetGeometry g, PartMaker maker) =>
-        Enumerable.Range(1, g.Sizes.Braces).Select(i => maker.Flat(
-            Numbered("brace", i, g.Sizes.Braces), g.BraceM3, [g.InsideWidthM, g.InsideHeightM, BuildUp.BraceThickness * 1e-3]));
+    private static IEnumerable<PartFigures> Braces(CabinetGeometry g, PartMaker maker)
+    {
+        var play = g.Sizes.JointClearance * 1e-3;
+        return Enumerable.Range(1, g.Sizes.Braces).SelectMany(i => maker.Of(
+            Numbered("brace", i, g.Sizes.Braces), g.BraceM3, [g.InsideWidthM - play, g.InsideHeightM - play, BuildUp.BraceThickness * 1e-3]));
+    }
 
     private static IEnumerable<PartFigures> Trims(CabinetGeometry g, Cabinet cabinet, DriverSheet? sheet, PartMaker maker)
     {
         if (sheet is { FlangeM: { } flange, CutoutM: { } cutout } && flange > cutout)
         {
             var thickness = BuildUp.TrimThickness * 1e-3;
+            var (pocket, depth) = SmallParts.HeadPocket(g.Sizes.Bolt);
+            var pockets = g.Sizes is { Bolt: > 0, BoltCircle: > 0 } s ? s.Bolts * Math.PI / 4 * pocket * pocket * depth * 1e-9 : 0;
             for (var i = 1; i <= g.Sizes.DriverCount; i++)
             {
-                yield return maker.Flat(Numbered("trim ring", i, g.Sizes.DriverCount), Math.PI / 4 * (flange * flange - cutout * cutout) * thickness, [flange, flange, thickness]);
+                foreach (var ring in maker.Of(Numbered("trim ring", i, g.Sizes.DriverCount), Math.PI / 4 * (flange * flange - cutout * cutout) * thickness - pockets, [flange, flange, thickness]))
+                {
+                    yield return ring;
+                }
             }
         }
 
         var rings = g.Sizes.OuterSkin > 0 ? cabinet.Accents?.Rings ?? 0 : 0;
-        for (var i = 1; i <= rings; i++)
+        var feet = cabinet.Feet is null ? 0 : 4;
+        var gap = BuildUp.AccentGap * g.Sizes.OuterSkin / 2 * BuildUp.AccentWidth * 1e-9;
+        foreach (var part in Enumerable.Range(1, rings).SelectMany(i => maker.Of(Numbered("accent ring", i, rings), g.AccentRingM3 - gap, [g.Sizes.Width * 1e-3, g.Sizes.Height * 1e-3, BuildUp.AccentWidth * 1e-3]))
+            .Concat(Enumerable.Range(1, feet).SelectMany(i => Disc(maker, Numbered("foot", i, feet), BuildUp.FootDiameter * 1e-3, BuildUp.FootHeight * 1e-3))))
         {
-            yield return maker.Flat(Numbered("accent ring", i, rings), g.AccentRingM3, [g.Sizes.Width * 1e-3, g.Sizes.Height * 1e-3, BuildUp.AccentWidth * 1e-3]);
-        }
-
-        if (cabinet.Feet is not null)
-        {
-            for (var i = 1; i <= 4; i++)
-            {
-                yield return maker.Flat(Numbered("foot", i, 4), Math.PI / 4 * 0.030 * 0.030 * 0.008, [0.030, 0.030, 0.008]);
-            }
+            yield return part;
         }
     }
 
-    // Mould of the test bar: a tray; coupon: a square of the real wall; strip and gauges: small blocks.
     private static IEnumerable<PartFigures> Gauges(CabinetGeometry g, PartMaker maker)
     {
         if (g.Sizes.Core <= 0)
         {
-            yield break;
+            return [];
         }
 
         var (length, width, deep) = (TestBarM[0], TestBarM[1], TestBarM[2]);
         double[] tray = [length + 2 * MouldWallM, width + 2 * MouldWallM, deep + MouldWallM];
-        yield return maker.Flat("test-bar mould", tray[0] * tray[1] * tray[2] - length * width * deep, tray, inCabinet: false);
-        var skins = (g.Sizes.OuterSkin + g.Sizes.InnerSkin) * 1e-3;
-        var wall = g.Sizes.Wall * 1e-3;
-        yield return maker.Flat("wall coupon", CouponM * CouponM * skins + 3 * CouponM * MouldWallM * g.CoreM, [CouponM, wall, CouponM], inCabinet: false);
-        yield return maker.Flat("calibration strip", 0.100 * 0.020 * 0.004, [0.100, 0.020, 0.004], inCabinet: false);
+        double[] spacer = [(g.Sizes.Core - BuildUp.SpacerPlay + 2 * BuildUp.SpacerHead) * 1e-3, (BuildUp.SpacerLength + BuildUp.SpacerHead) * 1e-3, BuildUp.SpacerHeight * 1e-3];
+        var spacerM3 = ((g.Sizes.Core - BuildUp.SpacerPlay) * BuildUp.SpacerLength * 1e-6 + spacer[0] * BuildUp.SpacerHead * 1e-3) * spacer[2];
+        return [
+            .. maker.Of("test-bar mould", tray[0] * tray[1] * tray[2] - length * width * deep, tray, false),
+            .. maker.Of("wall coupon", WallCoupon.Of(g.Sizes).VolumeM3, [CouponM, g.Sizes.Wall * 1e-3, CouponM], false),
+            .. maker.Of("calibration strip", GaugeDrawing.StripM3, GaugeDrawing.StripSizeM, false),
+            .. maker.Of("calibration peg", GaugeDrawing.PegM3, GaugeDrawing.PegSizeM, false),
+            .. Enumerable.Range(1, g.Sizes.Core >= BuildUp.LeastSpacerCore ? Spacers : 0).SelectMany(i => maker.Of(Numbered("spacer gauge", i, Spacers), spacerM3, spacer, false))];
     }
 
-    private static string Numbered(string name, int i, int of) => of == 1 ? name : FormattableString.Invariant($"{name} {i} of {of}");
+    private static IEnumerable<PartFigures> Disc(PartMaker maker, string name, double diameter, double thickness) =>
+        maker.Of(name, Math.PI / 4 * diameter * diameter * thickness, [diameter, diameter, thickness]);
+
+    internal static string Numbered(string name, int i, int of) => of == 1 ? name : FormattableString.Invariant($"{name} {i} of {of}");
 
     private sealed class PartMaker(Printer? printer, double? density)
     {
-        internal IEnumerable<PartFigures> Split(string name, double volume, double[] size)
+        // Pieces of a split part count as equal; a tooth reaches past the cut on one side or on both.
+        internal IEnumerable<PartFigures> Of(string name, double volume, double[] size, bool inCabinet = true)
         {
-            var pieces = printer?.BuildHeightM is { } height ? Math.Max(1, (int)Math.Ceiling(size[2] / height - 1e-9)) : 1;
-            return Enumerable.Range(1, pieces).Select(i => Part(Numbered(name, i, pieces), volume / pieces, [size[0], size[1], size[2] / pieces], true));
+            var (x, y, z) = printer is not null && PrinterFit.SpaceMm(printer) is { } space ? PrinterFit.Pieces([size[0] * 1e3, size[1] * 1e3, size[2] * 1e3], space) : (1, 1, 1);
+            var count = x * y * z;
+            double[] piece = [PrinterFit.PieceM(size[0], x), PrinterFit.PieceM(size[1], y), PrinterFit.PieceM(size[2], z)];
+            return Enumerable.Range(1, count).Select(i => Part(Numbered(name, i, count), volume / count, piece, inCabinet));
         }
-
-        internal PartFigures Flat(string name, double volume, double[] size, bool inCabinet = true) => Part(name, volume, size, inCabinet);
 
         private PartFigures Part(string name, double volume, double[] size, bool inCabinet)
         {

@@ -30,4 +30,39 @@ public static class PrinterFit
         IReadOnlyList<double> other = [sizeM[1], sizeM[0], sizeM[2]];
         return MarginM(other, printer) > MarginM(sizeM, printer) ? other : sizeM;
     }
+
+    /// <summary>How far a tooth of a keyed split reaches to either side of the cut, mm (our choice).</summary>
+    internal const double Tooth = 4;
+
+    /// <summary>What a part may take: x, y, z, mm; null where the build space is not stated.</summary>
+    internal static (double X, double Y, double Z)? SpaceMm(Printer printer) =>
+        printer is { BuildWidthM: { } width, BuildDepthM: { } depth, BuildHeightM: { } height }
+            ? ((width - 2 * printer.EdgeMarginM) * 1e3, (depth - 2 * printer.EdgeMarginM) * 1e3, height * 1e3)
+            : null;
+
+    /// <summary>Into how many pieces a part must be split along x, y and z so that each fits with its teeth; a part that fits when turned is not split.</summary>
+    internal static (int X, int Y, int Z) Pieces(IReadOnlyList<double> sizeMm, (double X, double Y, double Z) space)
+    {
+        var z = Count(sizeMm[2], space.Z);
+        var (upright, turned) = ((X: Count(sizeMm[0], space.X), Y: Count(sizeMm[1], space.Y)), (X: Count(sizeMm[0], space.Y), Y: Count(sizeMm[1], space.X)));
+        return turned.X * turned.Y < upright.X * upright.Y ? (turned.X, turned.Y, z) : (upright.X, upright.Y, z);
+    }
+
+    /// <summary>Length of the longest piece of a part that is split along it.</summary>
+    internal static double PieceM(double wholeM, int count) => wholeM / count + (count == 1 ? 0 : count == 2 ? Tooth : 2 * Tooth) * 1e-3;
+
+    // Rounding of a drawn circle outwards is no reason to split.
+    private static int Count(double size, double space)
+    {
+        const double rounding = 0.05;
+        var n = 1;
+        while (PieceM(size * 1e-3, n) * 1e3 > space + rounding && n < MostPieces)
+        {
+            n++;
+        }
+
+        return n;
+    }
+
+    private const int MostPieces = 20;
 }

@@ -1,0 +1,139 @@
+using Stillwall.Projects;
+using Stillwall.Shapes;
+
+namespace Stillwall.Parts.Drawing;
+
+/// <summary>Splits what is too large for the printer into pieces that key into one another.</summary>
+/// <remarks>
+/// Level cuts step up and down from quarter to quarter of the part; upright cuts step to and fro, in tall parts from height to height, in flat ones along the cut.
+/// A cut that would leave loose bits is moved. Source: our choice.
+/// </remarks>
+internal static class Pieces
+{
+    private const double Far = 10_000, Tall = 60, ToothLength = 30, Shift = 7;
+
+    // What a flank of a tooth gives way on the second piece, so that the pieces go together, mm.
+    private const double FlankGap = 0.2;
+
+    private const int MostShifts = 5;
+
+    /// <summary>The pieces of a part, named and marked; the part itself where it fits, or where no printer is stated.</summary>
+    internal static IReadOnlyList<DrawnPart> Of(string name, Blank blank, Placement? place, Printer? printer)
+    {
+        var cut = new[] { new Piece(blank.Solid, Everywhere, 0) };
+        if (printer is not null && PrinterFit.SpaceMm(printer) is { } space)
+        {
+            var size = SizeOf(blank.Solid);
+            var (nx, ny, nz) = PrinterFit.Pieces([size.X.Length, size.Y.Length, size.Z.Length], space);
+            cut = [.. cut.SelectMany(p => Level(p, nz, size)).SelectMany(p => Upright(p, nx, size, false)).SelectMany(p => Upright(p, ny, size, true))];
+        }
+
+        return [.. cut.Select((p, i) =>
+        {
+            var numbered = PartList.Numbered(name, i + 1, cut.Length);
+            var marked = blank.Mark(p.Solid, cut.Length == 1 ? name.Split(" of ")[0] : i == cut.Length - 1 ? name : FormattableString.Invariant($"{i + 1}/{cut.Length}"), p.Within);
+            return new DrawnPart(numbered, marked, place?.ShiftedFirst(0, 0, p.Foot));
+        })];
+    }
+
+    private static readonly Region Everywhere = Region.RoundedRectangle(-Far, -Far, Far, Far, 0);
+
+    private sealed record Piece(Solid Solid, Region Within, double Foot);
+
+    private sealed record Span(double From, double To)
+    {
+        internal double Length => To - From;
+
+        internal double Middle => (From + To) / 2;
+    }
+
+    private static (Span X, Span Y, Span Z) SizeOf(Solid solid)
+    {
+        var boxes = solid.Layers.SelectMany(l => new[] { l.Lower.Extent, l.Upper.Extent }).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
+        return (new(boxes.Min(b => b.Left), boxes.Max(b => b.Right)), new(boxes.Min(b => b.Bottom), boxes.Max(b => b.Top)), new(solid.Heights!.Value.Bottom, solid.Heights.Value.Top));
+    }
+
+    private static IEnumerable<Piece> Level(Piece whole, int count, (Span X, Span Y, Span Z) size)
+    {
+        var (x, y) = (size.X.Middle, size.Y.Middle);
+        Region Quarters(double gap) => Region.JoinAll([Region.RoundedRectangle(-Far, -Far, x - gap, y - gap, 0), Region.RoundedRectangle(x + gap, y + gap, Far, Far, 0)]);
+        var (tooth, loose) = (Quarters(0), Region.RoundedRectangle(-Far, -Far, Far, Far, 0).Cut(Quarters(-FlankGap)));
+        var rest = whole.Solid;
+        for (var i = 1; i < count; i++)
+        {
+            var at = size.Z.From + size.Z.Length * i / count;
+            var (low, high) = (at - PrinterFit.Tooth, at + PrinterFit.Tooth);
+            var (below, between, above) = (rest.Between(-Far, low), rest.Between(low, high), rest.Between(high, Far));
+            var lower = below.Add(between.Within(tooth));
+            yield return new Piece(lower.Lifted(-lower.Heights!.Value.Bottom), whole.Within, lower.Heights.Value.Bottom);
+            rest = between.Within(loose).Add(above);
+        }
+
+        yield return count == 1 ? whole : new Piece(rest.Lifted(-rest.Heights!.Value.Bottom), whole.Within, rest.Heights.Value.Bottom);
+    }
+
+    private static IEnumerable<Piece> Upright(Piece whole, int count, (Span X, Span Y, Span Z) size, bool alongX)
+    {
+        var span = alongX ? size.Y : size.X;
+        var rest = whole;
+        for (var i = 1; i < count; i++)
+        {
+            var (lesser, greater) = CutClean(rest, span.From + span.Length * i / count, alongX);
+            yield return lesser;
+            rest = greater;
+        }
+
+        yield return rest;
+    }
+
+    private static (Piece Lesser, Piece Greater) CutClean(Piece whole, double at, bool alongX)
+    {
+        var tries = Enumerable.Range(0, 2 * MostShifts + 1).Select(i => (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Shift).Select(away => Cut(whole, at + away, alongX)).ToList();
+        return tries.FirstOrDefault(t => Connections.Pieces(t.Lesser.Solid).Count == 1 && Connections.Pieces(t.Greater.Solid).Count == 1, tries[0]);
+    }
+
+    private static (Piece Lesser, Piece Greater) Cut(Piece whole, double at, bool alongX)
+    {
+        var ends = whole.Solid.Heights!.Value;
+        if (ends.Top - ends.Bottom <= Tall)
+        {
+            var side = Side(at, alongX, ToothLength);
+            var gap = FlankGap;
+            return (whole with { Solid = whole.Solid.Within(side), Within = whole.Within.Intersect(side) },
+                whole with { Solid = whole.Solid.Within(Everywhere.Cut(side.Offset(gap))), Within = whole.Within.Cut(side.Offset(gap)) });
+        }
+
+        var (lesser, greater) = (Solid.Empty, Solid.Empty);
+        var steps = Math.Max(2, (int)Math.Round((ends.Top - ends.Bottom) / ToothLength));
+        for (var i = 0; i < steps; i++)
+        {
+            var (from, to) = (ends.Bottom + (ends.Top - ends.Bottom) * i / steps, ends.Bottom + (ends.Top - ends.Bottom) * (i + 1) / steps);
+            var side = Side(at + (i % 2 == 0 ? PrinterFit.Tooth : -PrinterFit.Tooth), alongX, 0);
+            lesser = lesser.Add(whole.Solid.Between(from, to).Within(side));
+            greater = greater.Add(whole.Solid.Between(from, to).Within(Everywhere.Cut(side)));
+        }
+
+        return (whole with { Solid = lesser }, whole with { Solid = greater });
+    }
+
+    // Everything before a cut: a half plane, its edge straight or with teeth.
+    private static Region Side(double at, bool alongX, double tooth)
+    {
+        var edge = new List<(double Along, double At)>();
+        if (tooth <= 0)
+        {
+            edge.AddRange([(-Far, at), (Far, at)]);
+        }
+        else
+        {
+            for (var (along, i) = (-1000.0, 0); along < 1000; along += tooth, i++)
+            {
+                var d = at + (i % 2 == 0 ? PrinterFit.Tooth : -PrinterFit.Tooth);
+                edge.AddRange([(along, d), (along + tooth, d)]);
+            }
+        }
+
+        edge.AddRange([(Far, -Far), (-Far, -Far)]);
+        return Region.Polygon(edge.Select(p => alongX ? (p.Along, p.At) : (p.At, p.Along)));
+    }
+}

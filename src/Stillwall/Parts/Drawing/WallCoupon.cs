@@ -1,0 +1,62 @@
+using Stillwall.Cabinets;
+using Stillwall.Shapes;
+
+namespace Stillwall.Parts.Drawing;
+
+/// <summary>A square of the real wall, open at the top, with a floor and two ends: skins, struts with their windows, slots and keys. Printed standing.</summary>
+/// <param name="Sizes">Sizes of the cabinet whose wall it is.</param>
+/// <param name="Shell">Skins and ends.</param>
+/// <param name="Lips">Lips of the slots.</param>
+/// <param name="Keys">Keys of both skins.</param>
+/// <param name="Webs">Webs of the struts.</param>
+/// <param name="Heads">Heads of the struts.</param>
+internal sealed record WallCoupon(CabinetSizes Sizes, IReadOnlyList<Region> Shell, IReadOnlyList<Region> Lips, IReadOnlyList<Region> Keys, IReadOnlyList<Region> Webs, IReadOnlyList<Region> Heads)
+{
+    private const double Side = 1e3 * PartList.CouponM, Floor = 1e3 * PartList.MouldWallM;
+
+    /// <summary>Lays the section out: y from the outer face inwards, x along the wall.</summary>
+    internal static WallCoupon Of(CabinetSizes sizes)
+    {
+        var s = sizes;
+        var middle = s.OuterSkin + s.Core / 2;
+        var pen = new WallPen(new RoundedFrame(-500, middle, 500, middle + 1000, 0), s.Core, []);
+        var pitch = SleeveSection.StrutPlaces(s).Pitch;
+        var count = (int)((Side / 2 - BuildUp.HeadWidth - BuildUp.KeyHead) / pitch);
+        var places = Enumerable.Range(-count, 2 * count + 1).Select(i => i * pitch).ToList();
+        var bays = Enumerable.Range(-count - 1, 2 * count + 2).Select(i => (i + 0.5) * pitch).Where(p => Math.Abs(p) + BuildUp.KeyHead < Side / 2 - Floor);
+        var (gap, head) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2);
+        var top = s.Tied ? gap + BuildUp.HeadThickness : 0;
+        Region End(double from) => Region.RoundedRectangle(from, s.OuterSkin, from + Floor, s.OuterSkin + s.Core, 0);
+        return new WallCoupon(
+            s, [Strip(0, s.OuterSkin), Strip(s.OuterSkin + s.Core, s.Wall), End(-Side / 2), End(Side / 2 - Floor)],
+            s.Tied ? [.. places.SelectMany(p => SleeveSection.Slot(pen, p, s.Web))] : [],
+            [.. bays.SelectMany(p => new[] { pen.Key(p, true), pen.Key(p, false) })],
+            [.. places.Select(p => pen.Block(p, -s.Web / 2, s.Web / 2, top, s.Core))],
+            s.Tied ? [.. places.Select(p => pen.Block(p, -head, head, gap, top))] : []);
+    }
+
+    /// <summary>Volume of plastic, m³.</summary>
+    internal double VolumeM3 => (Side * Sizes.Wall * Floor * 1e-6 + (Area(Shell) + Area(Lips) + Area(Keys)) * (Side - Floor)
+        + CabinetGeometry.StrutVolume(Area(Webs), Area(Heads), Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
+
+    /// <summary>The coupon, without a name: it is filled.</summary>
+    internal Blank Draw(double layer)
+    {
+        var struts = Region.JoinAll([.. Webs, .. Heads]);
+        var solid = Solid.Empty.Add(Strip(0, Sizes.Wall), 0, Floor).Add(Region.JoinAll([.. Shell, .. Lips, .. Keys]), Floor, Side);
+        var steps = Slopes.Steps(struts, reach => Strip(Sizes.OuterSkin, Sizes.OuterSkin + reach), Sizes.Core, layer);
+        foreach (var (from, to) in Rhythm.SolidLengths())
+        {
+            solid = from > 0 ? steps.Aggregate(solid, (drawn, step) => drawn.Add(step.Region, Floor + from - Sizes.Core + step.From, Floor + from - Sizes.Core + step.To)) : solid;
+            solid = solid.Add(struts, Floor + from, Floor + to);
+        }
+
+        return Blank.Nameless(solid);
+    }
+
+    private StrutRhythm Rhythm => StrutRhythm.Of(Side - Floor, Sizes.Core);
+
+    private static Region Strip(double from, double to) => Region.RoundedRectangle(-Side / 2, from, Side / 2, to, 0);
+
+    private static double Area(IEnumerable<Region> regions) => regions.Sum(r => r.AreaM2);
+}
