@@ -23,7 +23,7 @@ internal sealed class CapSweep
     {
         var sweep = new CapSweep();
         var all = edges.Where(e => e.Value != 0).Select(e => (e.Key.From, e.Key.To, Runs: e.Value)).ToArray();
-        Array.Sort(all, (a, b) => a.From != b.From ? a.From.CompareTo(b.From) : -Math.Sign(GridPoint.Turn(a.From, a.To, b.To)));
+        Array.Sort(all, (a, b) => SweepStatus.InOrder(a.From, a.To, b.From, b.To));
         var points = all.SelectMany(e => new[] { e.From, e.To }).Distinct().ToArray();
         Array.Sort(points);
         var next = 0;
@@ -43,7 +43,7 @@ internal sealed class CapSweep
 
     private void Visit(GridPoint v, ReadOnlySpan<(GridPoint From, GridPoint To, int Runs)> starting)
     {
-        var (low, high) = EndingAt(v);
+        var (low, high) = SweepStatus.EndingAt(status, v);
         var below = low > 0 ? status[low - 1] : null;
         var (lower, upper) = (below?.Chain, below?.Chain);
         if (high > low)
@@ -83,32 +83,6 @@ internal sealed class CapSweep
             var chain = winding == 0 ? null : i == starting.Length - 1 && above is not null ? above : NewChain(v);
             status.Insert(at + i, new Open(starting[i].From, starting[i].To, winding, chain));
         }
-    }
-
-    // The edges that end at the point stand together; all before them run below it.
-    private (int Low, int High) EndingAt(GridPoint v)
-    {
-        var (low, end) = (0, status.Count);
-        while (low < end)
-        {
-            var middle = (low + end) / 2;
-            if (GridPoint.Turn(status[middle].From, status[middle].To, v) > 0)
-            {
-                low = middle + 1;
-            }
-            else
-            {
-                end = middle;
-            }
-        }
-
-        var high = low;
-        while (high < status.Count && status[high].To == v)
-        {
-            high++;
-        }
-
-        return (low, high);
     }
 
     private void AddOnTop(Chain? chain, int winding, GridPoint v)
@@ -199,5 +173,5 @@ internal sealed class CapSweep
         internal int Last { get; set; }
     }
 
-    private sealed record Open(GridPoint From, GridPoint To, int Winding, Chain? Chain);
+    private sealed record Open(GridPoint From, GridPoint To, int Winding, Chain? Chain) : ISweepEdge;
 }

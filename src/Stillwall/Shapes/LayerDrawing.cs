@@ -130,7 +130,7 @@ internal static class LayerDrawing
             if (!next.TryGetValue(key, out var found))
             {
                 var shapes = steps.Select(s => s.Taper is null ? s.Region : Region.OfRing(s.RingAt(height))).ToList();
-                next[key] = found = new Drawn(Apply(Region, steps[0].Kind, shapes).WithoutSlivers());
+                next[key] = found = new Drawn(Apply(Region, steps[0].Kind, shapes));
             }
 
             return found;
@@ -148,9 +148,9 @@ internal static class LayerDrawing
 
         private static Region Apply(Region region, SolidStepKind kind, IReadOnlyList<Region> shapes) => kind switch
         {
-            SolidStepKind.Add => Region.JoinAll([region, .. shapes]),
-            SolidStepKind.Cut => Region.JoinAll(shapes.Where(region.MayTouch)) is { IsEmpty: false } cut ? region.Cut(cut) : region,
-            _ => shapes.Aggregate(region, (rest, keep) => rest.IsEmpty ? rest : rest.Intersect(keep)),
+            SolidStepKind.Add => region.Combine(shapes, (a, b) => a || b),
+            SolidStepKind.Cut => region.Combine([.. shapes.Where(region.MayTouch)], (a, b) => a && !b),
+            _ => shapes.Aggregate(region, (rest, keep) => rest.Combine([keep], (a, b) => a && b)),
         };
     }
 }

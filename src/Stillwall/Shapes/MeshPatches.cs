@@ -60,16 +60,8 @@ internal static class MeshPatches
         return all.Count == 0 ? null : all;
     }
 
-    private static Region Patched(Region region, List<Region>? patches, bool join)
-    {
-        if (patches is null)
-        {
-            return region;
-        }
-
-        var around = Region.JoinAll(patches);
-        return (join ? region.Join(around) : region.Cut(around)).WithoutSlivers();
-    }
+    private static Region Patched(Region region, List<Region>? patches, bool join) =>
+        patches is null ? region : region.Combine(patches, join ? (a, b) => a || b : (a, b) => a && !b);
 
     private enum Place
     {

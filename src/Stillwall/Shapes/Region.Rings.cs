@@ -10,8 +10,6 @@ namespace Stillwall.Shapes;
 /// <content>What solids need of a region: its edges, its pieces, moving it, growing it.</content>
 public sealed partial class Region
 {
-    private const double SliverMicrometres = 1;
-
     private IReadOnlyList<GridPoint[]>? rings;
 
     /// <summary>Whether nothing is in the region.</summary>
@@ -112,19 +110,6 @@ public sealed partial class Region
     /// <summary>Whether two regions are the same, point by point.</summary>
     internal bool Same(Region other) => ReferenceEquals(this, other) || (AreaM2.Equals(other.AreaM2) && geometry.EqualsExact(other.geometry));
 
-    /// <summary>The region without slivers: rings whose mean width is about 2 µm or less (area under 1 µm times their length) go.</summary>
-    internal Region WithoutSlivers()
-    {
-        var parts = Polygons(geometry).ToList();
-        if (!parts.Any(p => IsSliver(p.ExteriorRing) || p.InteriorRings.Any(IsSliver)))
-        {
-            return this;
-        }
-
-        return new Region(Factory.CreateMultiPolygon([.. parts.Where(p => !IsSliver(p.ExteriorRing))
-            .Select(p => Factory.CreatePolygon((LinearRing)p.ExteriorRing, [.. p.InteriorRings.Where(h => !IsSliver(h)).Cast<LinearRing>()]))]));
-    }
-
     /// <summary>What a pen of some width draws along lines, mm; a line of one point is a dot.</summary>
     internal static Region Strokes(IEnumerable<IReadOnlyList<(double X, double Y)>> lines, double width)
     {
@@ -146,8 +131,6 @@ public sealed partial class Region
     /// <summary>A ring of grid points as a region.</summary>
     internal static Region OfRing(IReadOnlyList<GridPoint> ring) =>
         Polygon(ring.Select(p => (p.X / MicrometresPerMillimetre, p.Y / MicrometresPerMillimetre)));
-
-    private static bool IsSliver(LineString ring) => Area.OfRing(ring.CoordinateSequence) <= SliverMicrometres * ring.Length;
 
     private static IEnumerable<Polygon> Polygons(Geometry geometry) =>
         Enumerable.Range(0, geometry.NumGeometries).Select(geometry.GetGeometryN).OfType<Polygon>().Where(p => !p.IsEmpty);
