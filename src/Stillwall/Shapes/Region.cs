@@ -10,7 +10,7 @@ namespace Stillwall.Shapes;
 /// Sizes come in as millimetres and are rounded to 1 µm. Arcs are drawn as polygons that stray at most 20 µm from the arc and
 /// enclose its exact area (to the grid), so that volumes from areas are those of the true shape.
 /// </remarks>
-public sealed class Region
+public sealed partial class Region
 {
     private const double MicrometresPerMillimetre = 1000, SquareMetresPerSquareMicrometre = 1e-12, ChordMillimetres = 0.02;
 
@@ -172,18 +172,16 @@ public sealed class Region
         public void Filter(Coordinate coord) => move(coord);
     }
 
-    private static int Segments(double radius) => Math.Max(4, (int)Math.Ceiling(Math.PI / 4 / Math.Acos(1 - Math.Min(0.5, ChordMillimetres / radius))));
+    internal static int Segments(double radius) => Math.Max(4, (int)Math.Ceiling(Math.PI / 4 / Math.Acos(1 - Math.Min(0.5, ChordMillimetres / radius))));
 
     // The ends of a quarter lie on the arc, where the straight sides begin; the points between lie slightly outside it, so that
     // the area is the arc's: (n−2)/2·s² sin θ + r·s sin θ = π r²/4 for the radius s of those points.
-    private static IEnumerable<(double X, double Y)> Quarter(double x, double y, double radius, double fromDegrees)
-    {
-        if (radius < 0.001)
-        {
-            return [(x, y)];
-        }
+    private static IEnumerable<(double X, double Y)> Quarter(double x, double y, double radius, double fromDegrees) =>
+        radius < 0.001 ? [(x, y)] : Quarter(x, y, radius, fromDegrees, Segments(radius));
 
-        var n = Segments(radius);
+    // With so many sides, also where the radius is none: tapers join arcs of different radius side by side.
+    internal static IEnumerable<(double X, double Y)> Quarter(double x, double y, double radius, double fromDegrees, int n)
+    {
         var step = Math.PI / 2 / n;
         var a = (n - 2) / 2.0;
         var between = radius * (Math.Sqrt(1 + a * Math.PI / Math.Sin(step)) - 1) / (2 * a);

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace Stillwall.Shapes;
+
+/// <summary>A corner of a mesh, on the grid.</summary>
+/// <param name="X">Along x, µm.</param>
+/// <param name="Y">Along y, µm.</param>
+/// <param name="Z">Along z, µm.</param>
+public readonly record struct MeshPoint(int X, int Y, int Z);
+
+/// <summary>A triangle of a mesh, counter-clockwise seen from outside.</summary>
+/// <param name="A">Index of the first corner.</param>
+/// <param name="B">Index of the second corner.</param>
+/// <param name="C">Index of the third corner.</param>
+public readonly record struct MeshTriangle(int A, int B, int C);
+
+/// <summary>A surface of triangles on the grid of 1 µm: what a printer's file is written from.</summary>
+/// <param name="Points">Corners, each once.</param>
+/// <param name="Triangles">Triangles, outward.</param>
+public sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArray<MeshTriangle> Triangles)
+{
+    private const double CubicMetresPerCubicMicrometre = 1e-18, MetresPerMicrometre = 1e-6;
+
+    /// <summary>Volume that the surface encloses, m³, by the divergence theorem in whole numbers.</summary>
+    public double VolumeM3
+    {
+        get
+        {
+            Int128 six = 0;
+            foreach (var t in Triangles)
+            {
+                var (a, b, c) = (Points[t.A], Points[t.B], Points[t.C]);
+                var area = (long)(b.X - a.X) * (c.Y - a.Y) - (long)(b.Y - a.Y) * (c.X - a.X);
+                six += (Int128)area * ((long)a.Z + b.Z + c.Z);
+            }
+
+            return (double)six / 6 * CubicMetresPerCubicMicrometre;
+        }
+    }
+
+    /// <summary>Sizes of the box round the mesh, m: x, y, z; zeros round nothing.</summary>
+    public IReadOnlyList<double> SizeM => Points.IsEmpty
+        ? [0, 0, 0]
+        : [Span(Points, p => p.X), Span(Points, p => p.Y), Span(Points, p => p.Z)];
+
+    /// <summary>The mesh elsewhere.</summary>
+    /// <param name="placement">Turn and shift.</param>
+    /// <returns>The same surface, exactly.</returns>
+    public IndexedMesh Placed(Placement placement)
+    {
+        ArgumentNullException.ThrowIfNull(placement);
+        return this with { Points = [.. Points.Select(placement.Apply)] };
+    }
+
+    private static double Span(ImmutableArray<MeshPoint> points, Func<MeshPoint, int> along) => (points.Max(along) - points.Min(along)) * MetresPerMicrometre;
+}

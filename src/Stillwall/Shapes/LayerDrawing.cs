@@ -1,0 +1,156 @@
+using System.Globalization;
+
+namespace Stillwall.Shapes;
+
+/// <summary>Draws the slabs of a solid: one region for each set of steps that act together, beginnings in common drawn once.</summary>
+internal static class LayerDrawing
+{
+    private const int StepMicrometres = 100;
+
+    internal static IReadOnlyList<SolidLayer> Draw(IReadOnlyList<SolidStep> steps)
+    {
+        var heights = steps.SelectMany(s => new[] { s.Bottom, s.Top }).Distinct().Order().ToArray();
+        var drawn = new Drawn(Region.Empty);
+        var layers = new List<SolidLayer>();
+        for (var i = 0; i + 1 < heights.Length; i++)
+        {
+            var (bottom, top) = (heights[i], heights[i + 1]);
+            var acting = steps.Where(s => s.Bottom <= bottom && s.Top >= top).ToList();
+            foreach (var layer in acting.Exists(s => s.Taper is not null) ? Tapered(drawn, acting, bottom, top) : [new SolidLayer(bottom, top, drawn.At(acting, bottom))])
+            {
+                Append(layers, layer);
+            }
+        }
+
+        return layers;
+    }
+
+    /// <summary>A slab with inclined sides in upright steps of 0.1 mm at most, each with the region halfway up.</summary>
+    internal static IEnumerable<SolidLayer> Upright(SolidLayer layer)
+    {
+        if (!layer.Tapered)
+        {
+            return [layer];
+        }
+
+        return Steps(layer.Bottom, layer.Top).Select(s => new SolidLayer(s.Bottom, s.Top, layer.RegionAt((s.Bottom + s.Top) / 2.0)));
+    }
+
+    private static IEnumerable<(int Bottom, int Top)> Steps(int bottom, int top)
+    {
+        var n = (top - bottom + StepMicrometres - 1) / StepMicrometres;
+        int At(int i) => (int)(bottom + (long)(top - bottom) * i / n);
+        return Enumerable.Range(0, n).Select(i => (At(i), At(i + 1)));
+    }
+
+    private static void Append(List<SolidLayer> layers, SolidLayer layer)
+    {
+        if (layer.LowerEdges.Count == 0)
+        {
+            return;
+        }
+
+        if (layers.Count > 0 && layers[^1] is { Tapered: false } last && !layer.Tapered && last.Top == layer.Bottom && last.Lower.Same(layer.Lower))
+        {
+            layers[^1] = new SolidLayer(last.Bottom, layer.Top, last.Lower);
+        }
+        else
+        {
+            layers.Add(layer);
+        }
+    }
+
+    private static IEnumerable<SolidLayer> Tapered(Drawn drawn, IReadOnlyList<SolidStep> acting, int bottom, int top) =>
+        Inclined(drawn, acting, bottom, top) is { } layer ? [layer] : Steps(bottom, top).Select(s => new SolidLayer(s.Bottom, s.Top, drawn.At(acting, (s.Bottom + s.Top) / 2.0)));
+
+    // The rings of the tapers must come through whole at both ends, and everything else must be upright.
+    private static SolidLayer? Inclined(Drawn drawn, IReadOnlyList<SolidStep> acting, int bottom, int top)
+    {
+        var (lower, upper) = (new SolidLayer(bottom, bottom, drawn.At(acting, bottom)), new SolidLayer(top, top, drawn.At(acting, top)));
+        var (low, high) = (lower.LowerEdges.ToHashSet(), upper.LowerEdges.ToHashSet());
+        var (lowerEdges, upperEdges) = (new List<GridEdge>(), new List<GridEdge>());
+        foreach (var step in acting.Where(s => s.Taper is not null))
+        {
+            var (a, b) = (step.RingAt(bottom), step.RingAt(top));
+            for (var i = 0; i < a.Count; i++)
+            {
+                var j = (i + 1) % a.Count;
+                var (l, u) = step.Kind == SolidStepKind.Add ? (new GridEdge(a[i], a[j]), new GridEdge(b[i], b[j])) : (new GridEdge(a[j], a[i]), new GridEdge(b[j], b[i]));
+                if ((l.From != l.To && !low.Remove(l)) || (u.From != u.To && !high.Remove(u)))
+                {
+                    return null;
+                }
+
+                if (l.From != l.To || u.From != u.To)
+                {
+                    lowerEdges.Add(l);
+                    upperEdges.Add(u);
+                }
+            }
+        }
+
+        if (!low.SetEquals(high))
+        {
+            return null;
+        }
+
+        var upright = lower.LowerEdges.Where(low.Contains).ToList();
+        return new SolidLayer(bottom, top, lower.Lower, upper.Lower, [.. lowerEdges, .. upright], [.. upperEdges, .. upright], height => drawn.At(acting, height));
+    }
+
+    // A tree of what has been drawn: from each region on, by the next steps of one kind.
+    private sealed class Drawn(Region region)
+    {
+        private readonly Dictionary<string, Drawn> next = new(StringComparer.Ordinal);
+        private readonly Dictionary<SolidStep, int> numbers = new(ReferenceEqualityComparer.Instance);
+
+        private Region Region { get; } = region;
+
+        internal Region At(IReadOnlyList<SolidStep> acting, double height)
+        {
+            var at = this;
+            for (var i = 0; i < acting.Count;)
+            {
+                var j = i;
+                while (j < acting.Count && acting[j].Kind == acting[i].Kind)
+                {
+                    j++;
+                }
+
+                at = at.Next([.. acting.Skip(i).Take(j - i)], height, this);
+                i = j;
+            }
+
+            return at.Region;
+        }
+
+        private Drawn Next(IReadOnlyList<SolidStep> steps, double height, Drawn root)
+        {
+            var key = string.Join(',', steps.Select(s => root.NumberOf(s) + (s.Taper is null ? "" : string.Create(CultureInfo.InvariantCulture, $"@{height}")))) + steps[0].Kind;
+            if (!next.TryGetValue(key, out var found))
+            {
+                var shapes = steps.Select(s => s.Taper is null ? s.Region : Region.OfRing(s.RingAt(height))).ToList();
+                next[key] = found = new Drawn(Apply(Region, steps[0].Kind, shapes));
+            }
+
+            return found;
+        }
+
+        private string NumberOf(SolidStep step)
+        {
+            if (!numbers.TryGetValue(step, out var number))
+            {
+                numbers[step] = number = numbers.Count;
+            }
+
+            return number.ToString(CultureInfo.InvariantCulture);
+        }
+
+        private static Region Apply(Region region, SolidStepKind kind, IReadOnlyList<Region> shapes) => kind switch
+        {
+            SolidStepKind.Add => region.Combine(shapes, (a, b) => a || b),
+            SolidStepKind.Cut => region.Combine([.. shapes.Where(region.MayTouch)], (a, b) => a && !b),
+            _ => shapes.Aggregate(region, (rest, keep) => rest.Combine([keep], (a, b) => a && b)),
+        };
+    }
+}

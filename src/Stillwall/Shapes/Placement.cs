@@ -1,0 +1,95 @@
+using Stillwall.Numerics;
+
+namespace Stillwall.Shapes;
+
+/// <summary>Where a part goes in the assembly: turned by quarter turns, then shifted. Exact on the grid.</summary>
+public sealed record Placement
+{
+    private static readonly Placement None = new([1, 0, 0, 0, 1, 0, 0, 0, 1], new MeshPoint(0, 0, 0));
+
+    private readonly int[] turn;
+    private readonly MeshPoint shift;
+
+    private Placement(int[] turn, MeshPoint shift)
+    {
+        this.turn = turn;
+        this.shift = shift;
+    }
+
+    /// <summary>The part stays as it is printed.</summary>
+    public static Placement AsPrinted => None;
+
+    /// <summary>Rows of the turn and, last, the shift in mm: twelve numbers, as a transform that multiplies a row vector.</summary>
+    public IReadOnlyList<double> RowsMm =>
+        [turn[0], turn[3], turn[6], turn[1], turn[4], turn[7], turn[2], turn[5], turn[8], shift.X / 1000.0, shift.Y / 1000.0, shift.Z / 1000.0];
+
+    /// <summary>Turned about x, from y towards z, after what came before.</summary>
+    /// <param name="quarters">Number of quarter turns.</param>
+    /// <returns>The new placement.</returns>
+    public Placement TurnedAboutX(int quarters) => Then(quarters, (c, s) => [1, 0, 0, 0, c, -s, 0, s, c]);
+
+    /// <summary>Turned about y, from z towards x, after what came before.</summary>
+    /// <param name="quarters">Number of quarter turns.</param>
+    /// <returns>The new placement.</returns>
+    public Placement TurnedAboutY(int quarters) => Then(quarters, (c, s) => [c, 0, s, 0, 1, 0, -s, 0, c]);
+
+    /// <summary>Turned about z, from x towards y, after what came before.</summary>
+    /// <param name="quarters">Number of quarter turns.</param>
+    /// <returns>The new placement.</returns>
+    public Placement TurnedAboutZ(int quarters) => Then(quarters, (c, s) => [c, -s, 0, s, c, 0, 0, 0, 1]);
+
+    /// <summary>Shifted, after what came before.</summary>
+    /// <param name="x">Along x, mm, at most 100 000 either way.</param>
+    /// <param name="y">Along y, mm, at most 100 000 either way.</param>
+    /// <param name="z">Along z, mm, at most 100 000 either way.</param>
+    /// <returns>The new placement.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A shift out of range.</exception>
+    public Placement Shifted(double x, double y, double z) =>
+        new(turn, new MeshPoint(shift.X + Grid.Micrometres(x, nameof(x)), shift.Y + Grid.Micrometres(y, nameof(y)), shift.Z + Grid.Micrometres(z, nameof(z))));
+
+    /// <summary>Where a point goes.</summary>
+    /// <param name="point">The point in the part's own frame.</param>
+    /// <returns>The point in the assembly.</returns>
+    public MeshPoint Apply(MeshPoint point)
+    {
+        var p = Turned(turn, point);
+        return new MeshPoint(p.X + shift.X, p.Y + shift.Y, p.Z + shift.Z);
+    }
+
+    /// <summary>Whether two placements put every point in the same place.</summary>
+    /// <param name="other">The other placement.</param>
+    /// <returns>True for the same turn and shift.</returns>
+    public bool Equals(Placement? other) => other is not null && shift == other.shift && turn.AsSpan().SequenceEqual(other.turn);
+
+    /// <summary>A number that is the same for equal placements.</summary>
+    /// <returns>The number.</returns>
+    public override int GetHashCode() => shift.GetHashCode();
+
+    private static MeshPoint Turned(int[] m, MeshPoint p) =>
+        new(m[0] * p.X + m[1] * p.Y + m[2] * p.Z, m[3] * p.X + m[4] * p.Y + m[5] * p.Z, m[6] * p.X + m[7] * p.Y + m[8] * p.Z);
+
+    private Placement Then(int quarters, Func<int, int, int[]> about)
+    {
+        var (c, s) = (((quarters % 4) + 4) % 4) switch { 0 => (1, 0), 1 => (0, 1), 2 => (-1, 0), _ => (0, -1) };
+        var m = about(c, s);
+        var product = new int[9];
+        for (var i = 0; i < 9; i++)
+        {
+            product[i] = Enumerable.Range(0, 3).Sum(k => m[i / 3 * 3 + k] * turn[k * 3 + i % 3]);
+        }
+
+        return new Placement(product, Turned(m, shift));
+    }
+}
+
+/// <summary>Millimetres onto the grid.</summary>
+internal static class Grid
+{
+    internal const double MicrometresPerMillimetre = 1000, FarthestMm = 100_000;
+
+    internal static int Micrometres(double mm, string name)
+    {
+        Require.Within(mm, -FarthestMm, FarthestMm, name, "mm");
+        return (int)Math.Round(mm * MicrometresPerMillimetre);
+    }
+}

@@ -1,0 +1,103 @@
+using NetTopologySuite.Algorithm;
+using NetTopologySuite.Geometries;
+
+namespace Stillwall.Shapes;
+
+/// <content>Many shapes at once, by a sweep of our own, for slabs.</content>
+public sealed partial class Region
+{
+    private const double SliverMicrometres = 1;
+
+    /// <summary>What a rule keeps of this region and others.</summary>
+    /// <param name="others">The others; what lies in any of them is within the second side.</param>
+    /// <param name="keeps">Whether to keep a place that is within this region, and within any other.</param>
+    /// <returns>The region, without slivers: rings whose mean width is about 2 µm or less (area under 1 µm times their length) go.</returns>
+    internal Region Combine(IReadOnlyList<Region> others, Func<bool, bool, bool> keeps)
+    {
+        if (others.Count == 0 && keeps(true, false))
+        {
+            return this;
+        }
+
+        var found = RingSweep.Combine(Rings, others.SelectMany(o => o.Rings), keeps) is { } traced ? OfRings(WithoutSlivers(traced)) : null;
+        return found ?? Overlaid(JoinAll(others), keeps);
+    }
+
+    private Region Overlaid(Region other, Func<bool, bool, bool> keeps) => keeps(true, true) ? (keeps(true, false) ? Join(other) : Intersect(other)) : Cut(other);
+
+    // Outer rings run counter-clockwise; a hole belongs to the smallest outer ring that it lies in. Null where a hole lies in none.
+    private static Region? OfRings(IReadOnlyList<GridPoint[]> rings)
+    {
+        var sized = rings.Select(r => (Ring: r, Line: Line(r), Area: TwiceArea(r))).ToList();
+        var shells = sized.Where(r => r.Area > 0).OrderBy(r => r.Area).Select(r => (r.Line, Box: r.Line.EnvelopeInternal, Holes: new List<LinearRing>())).ToList();
+        foreach (var hole in sized.Where(r => r.Area < 0))
+        {
+            var box = hole.Line.EnvelopeInternal;
+            var around = shells.Count == 1 ? 0 : shells.FindIndex(s => s.Box.Contains(box) && LiesIn(hole.Line, s.Line));
+            if (around < 0)
+            {
+                return null;
+            }
+
+            shells[around].Holes.Add(hole.Line);
+        }
+
+        var polygons = shells.Select(s => Factory.CreatePolygon(s.Line, [.. s.Holes])).ToArray();
+        return polygons.Length switch
+        {
+            0 => Empty,
+            1 => new Region(polygons[0]) { rings = rings },
+            _ => new Region(Factory.CreateMultiPolygon(polygons)) { rings = rings },
+        };
+    }
+
+    // The rings do not cross, so the first corner that is not on the other's border decides.
+    private static bool LiesIn(LinearRing hole, LinearRing shell) =>
+        hole.Coordinates.Select(c => PointLocation.LocateInRing(c, shell.Coordinates)).FirstOrDefault(at => at != Location.Boundary, Location.Exterior) == Location.Interior;
+
+    private static LinearRing Line(GridPoint[] ring)
+    {
+        var line = new Coordinate[ring.Length + 1];
+        for (var i = 0; i <= ring.Length; i++)
+        {
+            line[i] = new Coordinate(ring[i % ring.Length].X, ring[i % ring.Length].Y);
+        }
+
+        return Factory.CreateLinearRing(line);
+    }
+
+    private static IReadOnlyList<GridPoint[]> WithoutSlivers(IReadOnlyList<GridPoint[]> rings)
+    {
+        var gone = rings.Where(IsSliver).ToHashSet();
+        if (gone.Count == 0)
+        {
+            return rings;
+        }
+
+        var shells = gone.Where(r => TwiceArea(r) > 0).Select(Line).ToList();
+        return [.. rings.Where(r => !gone.Contains(r) && (TwiceArea(r) > 0 || !shells.Exists(s => LiesIn(Line(r), s))))];
+    }
+
+    private static bool IsSliver(GridPoint[] ring)
+    {
+        var length = 0.0;
+        for (var i = 0; i < ring.Length; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Length]);
+            length += Math.Sqrt(Math.Pow((double)b.X - a.X, 2) + Math.Pow((double)b.Y - a.Y, 2));
+        }
+
+        return Math.Abs(TwiceArea(ring)) <= 2 * SliverMicrometres * length;
+    }
+
+    private static long TwiceArea(GridPoint[] ring)
+    {
+        var area = 0L;
+        for (var i = 1; i + 1 < ring.Length; i++)
+        {
+            area += GridPoint.Turn(ring[0], ring[i], ring[i + 1]);
+        }
+
+        return area;
+    }
+}

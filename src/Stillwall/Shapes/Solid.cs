@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+
+namespace Stillwall.Shapes;
+
+/// <summary>A part as a stack of slabs: shapes added and cut, in order, each between two heights. The last shape that covers a place decides.</summary>
+/// <remarks>Heights and sizes in millimetres, rounded to the grid of 1 µm. Slabs are drawn when first asked for, and then kept.</remarks>
+public sealed class Solid
+{
+    private readonly ImmutableList<SolidStep> steps;
+    private readonly Lazy<IReadOnlyList<SolidLayer>> layers;
+
+    private Solid(ImmutableList<SolidStep> steps)
+    {
+        this.steps = steps;
+        layers = new(() => LayerDrawing.Draw(steps));
+    }
+
+    /// <summary>Nothing yet.</summary>
+    public static Solid Empty { get; } = new([]);
+
+    /// <summary>The slabs from the lowest up; empty heights are left out, unchanged neighbours are one.</summary>
+    public IReadOnlyList<SolidLayer> Layers => layers.Value;
+
+    /// <summary>Volume, m³: the sum over the slabs.</summary>
+    public double VolumeM3 => Layers.Sum(l => l.VolumeM3);
+
+    /// <summary>Lowest and highest point, mm; null for nothing.</summary>
+    public (double Bottom, double Top)? Heights => Layers.Count == 0 ? null : (Layers[0].BottomMm, Layers[^1].TopMm);
+
+    /// <summary>Adds an upright shape.</summary>
+    /// <param name="region">Its region.</param>
+    /// <param name="from">Height of its foot, mm.</param>
+    /// <param name="to">Height of its top, mm; not below the foot.</param>
+    /// <returns>The new solid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
+    public Solid Add(Region region, double from, double to) => With(SolidStepKind.Add, region, from, to);
+
+    /// <summary>Cuts an upright shape out.</summary>
+    /// <param name="region">Its region.</param>
+    /// <param name="from">Height of its foot, mm.</param>
+    /// <param name="to">Height of its top, mm; not below the foot.</param>
+    /// <returns>The new solid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
+    public Solid Cut(Region region, double from, double to) => With(SolidStepKind.Cut, region, from, to);
+
+    /// <summary>Adds a tapered shape. Where nothing else crosses its inclined sides they stay plane, else they are cut in steps of 0.1 mm.</summary>
+    /// <param name="taper">The shape.</param>
+    /// <param name="from">Height of its foot, mm.</param>
+    /// <param name="to">Height of its top, mm; not below the foot.</param>
+    /// <returns>The new solid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
+    public Solid Add(Taper taper, double from, double to) => With(SolidStepKind.Add, taper, from, to);
+
+    /// <summary>Cuts a tapered shape out. Where nothing else crosses its inclined sides they stay plane, else they are cut in steps of 0.1 mm.</summary>
+    /// <param name="taper">The shape.</param>
+    /// <param name="from">Height of its foot, mm.</param>
+    /// <param name="to">Height of its top, mm; not below the foot.</param>
+    /// <returns>The new solid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
+    public Solid Cut(Taper taper, double from, double to) => With(SolidStepKind.Cut, taper, from, to);
+
+    /// <summary>Adds another solid's slabs.</summary>
+    /// <param name="other">The other solid; its inclined sides are taken in steps of 0.1 mm.</param>
+    /// <returns>Both together.</returns>
+    public Solid Add(Solid other) => With(SolidStepKind.Add, other);
+
+    /// <summary>Cuts another solid out.</summary>
+    /// <param name="other">The other solid; its inclined sides are taken in steps of 0.1 mm.</param>
+    /// <returns>What is left.</returns>
+    public Solid Cut(Solid other) => With(SolidStepKind.Cut, other);
+
+    /// <summary>Keeps what stands on a region and drops the rest, over all heights.</summary>
+    /// <param name="region">The region to keep.</param>
+    /// <returns>What is left.</returns>
+    public Solid Within(Region region)
+    {
+        ArgumentNullException.ThrowIfNull(region);
+        return steps.IsEmpty ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, null, steps.Min(s => s.Bottom), steps.Max(s => s.Top))));
+    }
+
+    /// <summary>Keeps what lies between two heights.</summary>
+    /// <param name="from">Lower height, mm.</param>
+    /// <param name="to">Upper height, mm; not below the lower.</param>
+    /// <returns>What is left, at the same height as before.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
+    public Solid Between(double from, double to)
+    {
+        var (bottom, top) = Span(from, to);
+        return new([.. steps.Where(s => s.Bottom < top && s.Top > bottom).Select(s => s with { Bottom = Math.Max(s.Bottom, bottom), Top = Math.Min(s.Top, top) })]);
+    }
+
+    /// <summary>Lifts or lowers the whole.</summary>
+    /// <param name="distance">Distance upwards, mm.</param>
+    /// <returns>The same solid elsewhere.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A distance out of range.</exception>
+    public Solid Lifted(double distance)
+    {
+        var by = Grid.Micrometres(distance, nameof(distance));
+        return new([.. steps.Select(s => s with { Bottom = s.Bottom + by, Top = s.Top + by, TaperBottom = s.TaperBottom + by, TaperTop = s.TaperTop + by })]);
+    }
+
+    private static (int Bottom, int Top) Span(double from, double to)
+    {
+        var (bottom, top) = (Grid.Micrometres(from, nameof(from)), Grid.Micrometres(to, nameof(to)));
+        return top < bottom ? throw new ArgumentOutOfRangeException(nameof(to), to, FormattableString.Invariant($"accepted: {from} mm or more")) : (bottom, top);
+    }
+
+    private Solid With(SolidStepKind kind, Region region, double from, double to)
+    {
+        ArgumentNullException.ThrowIfNull(region);
+        var (bottom, top) = Span(from, to);
+        return region.IsEmpty || bottom == top ? this : new(steps.Add(new SolidStep(kind, region, null, bottom, top)));
+    }
+
+    private Solid With(SolidStepKind kind, Taper taper, double from, double to)
+    {
+        ArgumentNullException.ThrowIfNull(taper);
+        var (bottom, top) = Span(from, to);
+        return bottom == top ? this : new(steps.Add(new SolidStep(kind, Region.Empty, taper, bottom, top)));
+    }
+
+    private Solid With(SolidStepKind kind, Solid other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return new(steps.AddRange(other.Layers.SelectMany(LayerDrawing.Upright).Select(l => new SolidStep(kind, l.Lower, null, l.Bottom, l.Top))));
+    }
+}
+
+/// <summary>What a step does.</summary>
+internal enum SolidStepKind
+{
+    Add,
+    Cut,
+    Keep,
+}
+
+/// <summary>One step: a shape added, cut or kept between two heights; a taper keeps the heights at which its own ends lie.</summary>
+internal sealed record SolidStep(SolidStepKind Kind, Region Region, Taper? Taper, int Bottom, int Top)
+{
+    internal int TaperBottom { get; init; } = Bottom;
+
+    internal int TaperTop { get; init; } = Top;
+
+    internal IReadOnlyList<GridPoint> RingAt(double height) => Taper!.At((height - TaperBottom) / (TaperTop - TaperBottom));
+}

@@ -1,0 +1,168 @@
+using CsCheck;
+using Stillwall.Shapes;
+
+namespace Stillwall.Tests.Shapes;
+
+public sealed class SolidMeshTests
+{
+    private static readonly Gen<bool[,,]> Cubes = Gen.Bool.Array[64].Select(b =>
+    {
+        var grid = new bool[4, 4, 4];
+        for (var i = 0; i < 64; i++)
+        {
+            grid[i % 4, i / 4 % 4, i / 16] = b[i];
+        }
+
+        return grid;
+    });
+
+    [Fact]
+    public void A_cube_has_twelve_triangles_and_its_volume()
+    {
+        var mesh = SolidMesh.Of(Solid.Empty.Add(Square(0, 0, 10), 0, 10));
+        Assert.Equal(12, mesh.Mesh.Triangles.Length);
+        Assert.Equal(8, mesh.Mesh.Points.Length);
+        Assert.Equal(1e-6, mesh.Mesh.VolumeM3, 1e-18);
+        Assert.Equal([0.01, 0.01, 0.01], mesh.Mesh.SizeM);
+        Assert.Equal([0], Genera(mesh));
+        Assert.Equal(0, mesh.PatchCount);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(7)]
+    [InlineData(200)]
+    public void A_plate_with_holes_has_a_handle_for_each_hole(int holes)
+    {
+        var plate = Solid.Empty.Add(Region.RoundedRectangle(0, -5, 10 * holes, 5, 3), 0, 4);
+        var drilled = Enumerable.Range(0, holes).Aggregate(plate, (p, i) => p.Cut(Region.Disc(10 * i + 5, 0, 6), -1, 5));
+        var mesh = SolidMesh.Of(drilled);
+        Assert.Equal([holes], Genera(mesh));
+        Near(drilled.VolumeM3, mesh);
+        // The areas of discs and rounded corners are those of true arcs, but for half a micrometre all round.
+        Assert.Equal((100 * holes - (4 - Math.PI) * 9 - holes * Math.PI * 9) * 4e-9, drilled.VolumeM3, 0.5e-6 * 4e-3 * Math.PI * 6e-3 * (holes + 1));
+    }
+
+    [Fact]
+    public void Steps_on_one_another_are_one_closed_body()
+    {
+        var steps = Enumerable.Range(0, 6).Aggregate(Solid.Empty, (s, i) => s.Add(Square(i, 2 * i, 30 - 4 * i), 3 * i, 3 * i + 3));
+        var mesh = SolidMesh.Of(steps);
+        Assert.Equal([0], Genera(mesh));
+        Assert.Equal(Enumerable.Range(0, 6).Sum(i => 3e-9 * (30 - 4 * i) * (30 - 4 * i)), mesh.Mesh.VolumeM3, 1e-15);
+    }
+
+    [Fact]
+    public void A_hollow_is_a_shell_of_its_own_with_its_volume_taken_away()
+    {
+        var mesh = SolidMesh.Of(Solid.Empty.Add(Square(0, 0, 30), 0, 30).Cut(Square(10, 10, 10), 10, 20));
+        var shells = MeshReport.Of(mesh.Mesh).Shells;
+        Assert.Equal([-1e-6, 27e-6], shells.Select(s => s.VolumeM3).Order(), (a, b) => Math.Abs(a - b) < 1e-15);
+        Assert.Equal([0, 0], shells.Select(s => s.GenusCount));
+    }
+
+    [Fact]
+    public void A_frame_with_windows_on_four_sides_has_the_handles_of_a_cubes_edges()
+    {
+        // The edges of a cube: 12 bars, 8 nodes, 12 − 8 + 1 = 5 ways through.
+        var frame = Solid.Empty.Add(Square(0, 0, 30), 0, 30).Cut(Region.RoundedRectangle(5, -1, 25, 31, 0), 5, 25).Cut(Region.RoundedRectangle(-1, 5, 31, 25, 0), 5, 25).Cut(Square(5, 5, 20), -1, 31);
+        var mesh = SolidMesh.Of(frame);
+        Assert.Equal([5], Genera(mesh));
+        Near(frame.VolumeM3, mesh);
+    }
+
+    [Fact]
+    public void A_stack_of_cubes_has_the_euler_characteristic_that_is_counted_on_its_grid() => Cubes.Select(c => new VoxelGrid(c)).Sample(grid =>
+    {
+        var mesh = SolidMesh.Of(grid.ToSolid());
+        Assert.True(mesh.Watertight);
+        if (grid.TouchesItselfOnlyInFaces())
+        {
+            Assert.Equal(0, mesh.PatchCount);
+            Assert.Equal(grid.EulerOfSurface(), MeshReport.Of(mesh.Mesh).Shells.Sum(s => s.EulerCount));
+            Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 1e-18);
+        }
+        else
+        {
+            // 10 µm round each line of contact: a square of 20 µm over the length of an edge.
+            Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 4.2e-13 * mesh.PatchCount + 1e-18);
+        }
+    }, iter: 300);
+
+    [Fact]
+    public void A_filled_grid_without_contacts_in_lines_has_the_euler_characteristic_that_is_counted() => Cubes.Select(Filled).Sample(grid =>
+    {
+        var mesh = SolidMesh.Of(grid.ToSolid());
+        Assert.Equal(0, mesh.PatchCount);
+        Assert.Equal(grid.EulerOfSurface(), MeshReport.Of(mesh.Mesh).Shells.Sum(s => s.EulerCount));
+        Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 1e-18);
+    }, iter: 300);
+
+    [Fact]
+    public void Two_bars_that_touch_in_an_upright_line_are_joined_or_parted_with_a_warning()
+    {
+        var touching = Solid.Empty.Add(Square(0, 0, 10), 0, 10).Add(Square(10, 10, 10), 0, 10);
+        var mesh = SolidMesh.Of(touching);
+        Assert.True(mesh.Watertight);
+        Assert.True(mesh.PatchCount > 0);
+        Assert.Equal(2e-6, mesh.Mesh.VolumeM3, 1e-11);
+    }
+
+    [Fact]
+    public void Two_blocks_that_touch_in_a_level_line_are_joined_or_parted_with_a_warning()
+    {
+        var touching = Solid.Empty.Add(Square(0, 0, 10), 0, 10).Add(Square(10, 0, 10), 10, 20);
+        var mesh = SolidMesh.Of(touching);
+        Assert.True(mesh.Watertight);
+        Assert.True(mesh.PatchCount > 0);
+        Assert.Equal(2e-6, mesh.Mesh.VolumeM3, 1e-11);
+    }
+
+    [Fact]
+    public void Random_stacks_are_closed_and_have_the_volume_of_their_slabs() => Stacks.Sample(solid =>
+    {
+        var mesh = SolidMesh.Of(solid);
+        Assert.True(mesh.Watertight);
+        if (mesh.PatchCount == 0)
+        {
+            Near(solid.VolumeM3, mesh);
+        }
+    }, iter: 300);
+
+    [Fact]
+    public void The_same_solid_gives_the_same_mesh() => Stacks.Sample(solid =>
+    {
+        var (a, b) = (SolidMesh.Of(solid).Mesh, SolidMesh.Of(solid).Mesh);
+        Assert.True(a.Points.SequenceEqual(b.Points) && a.Triangles.SequenceEqual(b.Triangles));
+    }, iter: 20);
+
+    /// <summary>Six to twelve rectangles and discs, added and cut in order at random places, heights and sizes.</summary>
+    internal static Gen<Solid> Stacks { get; } = Gen.Select(Gen.Bool, Gen.Bool, Gen.Double[0, 60], Gen.Double[0, 60], Gen.Double[2, 50], Gen.Double[2, 50], Gen.Int[0, 20], Gen.Int[1, 10])
+        .Array[6, 12].Select(steps => steps.Aggregate(Solid.Empty.Add(Region.RoundedRectangle(10, 10, 50, 50, 0), 0, 20), (solid, s) =>
+        {
+            var (add, round, x, y, w, h, from, thick) = s;
+            var region = round ? Region.Disc(x, y, w) : Region.RoundedRectangle(x, y, x + w, y + h, Math.Min(w, h) / 4);
+            return add ? solid.Add(region, from, from + thick) : solid.Cut(region, from, from + thick);
+        }));
+
+    private static Region Square(double x, double y, double side) => Region.RoundedRectangle(x, y, x + side, y + side, 0);
+
+    private static IEnumerable<int> Genera(SolidMesh mesh)
+    {
+        Assert.True(mesh.Watertight);
+        return MeshReport.Of(mesh.Mesh).Shells.Select(s => s.GenusCount);
+    }
+
+    private static void Near(double volume, SolidMesh mesh) => Assert.Equal(volume, mesh.Mesh.VolumeM3, 1e-6 * volume);
+
+    // Cubes are added where the solid touches itself in a line or a point, until it does not.
+    private static VoxelGrid Filled(bool[,,] cubes)
+    {
+        for (var i = 0; i < 64 && !new VoxelGrid(cubes).TouchesItselfOnlyInFaces(); i++)
+        {
+            cubes[i % 4, i / 4 % 4, i / 16] = true;
+        }
+
+        return new VoxelGrid(cubes);
+    }
+}
