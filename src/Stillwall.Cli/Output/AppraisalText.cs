@@ -36,6 +36,13 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
         }
 
         Lines(text, Cautions.Of(loaded.Project, appraisal));
+        if (DemoMarks.Of(loaded.Project) is [_, ..] marks)
+        {
+            var blocks = marks.Count == 1 ? "1 block still has" : $"{Number(marks.Count)} blocks still have";
+            var first = DemoMarks.ReplaceFirst(marks).FirstOrDefault() is { } what ? what.Split(':')[0] : marks[0].Block;
+            text.Append('\n').Append(Words.Wrapped($"{blocks} values of the demo, named in their notes; replace first: {first}", terminal.Width, 0, 2)).Append('\n');
+        }
+
         text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded.Project, appraisal)}", terminal.Width, 0, 6)).Append('\n');
         return text.ToString();
     }
@@ -43,6 +50,14 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     /// <summary>One verdict that is no longer what it was.</summary>
     internal string Changed(Finding was, Finding now) =>
         $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, taken: 4)}";
+
+    /// <summary>What of one stage does not hold, after one line that counts what does.</summary>
+    internal string Checks(Appraisal appraisal, string stage)
+    {
+        var all = appraisal.Findings.Where(f => f.Stage == stage).ToList();
+        var open = all.Where(f => f.Verdict != Verdict.Holds).ToList();
+        return $"\n{Number(all.Count - open.Count)} of {Number(all.Count)} checks of this stage hold{(open.Count > 0 ? "; the others:" : "")}\n" + string.Concat(open.Select(f => One(f)));
+    }
 
     /// <summary>A verdict as a verb.</summary>
     internal static string Says(Verdict verdict) => verdict switch { Verdict.Fails => "fails", Verdict.Tight => "is tight", Verdict.Holds => "holds", _ => "is unknown" };

@@ -25,7 +25,13 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="metres">Length, m.</param>
     /// <returns>Millimetres, or inches.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Length(double metres) => Inch ? $"{Digits(metres / 0.0254, 3)} in" : $"{Digits(metres * 1e3, 3)} mm";
+    public string Length(double metres) => Inch ? $"{Inches(metres / 0.0254)} in" : $"{Digits(metres * 1e3, 3)} mm";
+
+    /// <summary>A small length, such as the way of a cone.</summary>
+    /// <param name="metres">Length, m.</param>
+    /// <returns>Millimetres, or inches, with two digits.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Small(double metres) => Inch ? $"{Digits(metres / 0.0254, 2)} in" : $"{Digits(metres * 1e3, 2)} mm";
 
     /// <summary>A volume.</summary>
     /// <param name="cubicMetres">Volume, m³.</param>
@@ -53,7 +59,7 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="pascals">Pressure, Pa.</param>
     /// <returns>Pascals with a fitting prefix, or pounds per square inch.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Pressure(double pascals) => Inch ? $"{Digits(pascals / PsiPa, 2)} psi" : Math.Abs(pascals) switch
+    public string Pressure(double pascals) => Inch ? Psi(pascals / PsiPa) : Math.Abs(pascals) switch
     {
         >= 1e9 => $"{Digits(pascals / 1e9, 2)} GPa",
         >= 1e5 => $"{Digits(pascals / 1e6, 2)} MPa",
@@ -88,7 +94,13 @@ public sealed record Show(bool Inch, string Currency)
     /// <remarks>Source: our choice of digits.</remarks>
     public string Torque(double newtonMetres) => Inch ? $"{Digits(newtonMetres / PoundForceN / 0.0254, 2)} in·lbf" : $"{Digits(newtonMetres, 2)} N·m";
 
-    /// <summary>A flow, or the volume velocity of a source.</summary>
+    /// <summary>The volume velocity of a source.</summary>
+    /// <param name="cubicMetresPerSecond">Volume velocity, m³/s.</param>
+    /// <returns>Cubic metres, or cubic feet, a second.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string VolumeVelocity(double cubicMetresPerSecond) => Inch ? $"{Digits(cubicMetresPerSecond / CubicFootM3, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
+
+    /// <summary>How fast something is poured.</summary>
     /// <param name="cubicMetresPerSecond">Flow, m³/s.</param>
     /// <returns>Litres, or gallons, a minute.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
@@ -234,6 +246,11 @@ public sealed record Show(bool Inch, string Currency)
         Dimension.SpecificHeat => $"{Digits(si / 2326, 3)} BTU/lb",
         _ => null,
     };
+
+    // Hundredths from one inch on, so that a printer's 10.08 in do not look like 10.
+    private static string Inches(double inches) => Digits(inches, Math.Abs(inches) < 1 ? 3 : 3 + (int)Math.Floor(Math.Log10(Math.Abs(inches))));
+
+    private static string Psi(double psi) => Math.Abs(psi) >= 1e4 ? $"{Digits(psi / 1e3, 3)} ksi" : $"{Digits(psi, 2)} psi";
 
     private static string Pounds(double kilograms) => Math.Abs(kilograms) < 0.9995 * PoundKg ? $"{Digits(kilograms / PoundKg * 16, 3)} oz" : $"{Digits(kilograms / PoundKg, 3)} lb";
 

@@ -68,7 +68,7 @@ internal static class DriverFindings
         var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= hollow.BraceWindowM;
         var room = hollow.RoomForDriverM(passes);
         return AtMost(depth + clearance, room, "m", Nearness.Fit,
-            $"the driver reaches {f.Show.Length(depth)} in and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
+            $"the driver reaches {f.Show.Length(depth)} deep and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
     }
 
     private static Judgement Load(Facts f)
