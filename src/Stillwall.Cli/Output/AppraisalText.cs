@@ -14,7 +14,7 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     internal string Of(Appraisal appraisal, bool everything)
     {
         var text = new StringBuilder();
-        text.Append(Ink.Strong(terminal, Summary(appraisal))).Append('\n');
+        text.Append(Ink.Strong(terminal, Words.Wrapped(Summary(appraisal), terminal.Width, 0, 2))).Append('\n');
         foreach (var verdict in new[] { Verdict.Fails, Verdict.Tight })
         {
             foreach (var finding in appraisal.Findings.Where(f => f.Verdict == verdict))
