@@ -40,7 +40,7 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
         {
             var blocks = marks.Count == 1 ? "1 block still has" : $"{Number(marks.Count)} blocks still have";
             var first = DemoMarks.ReplaceFirst(marks).FirstOrDefault() is { } what ? what.Split(':')[0] : marks[0].Block;
-            text.Append('\n').Append(Words.Wrapped($"{blocks} values of the demo, named in their notes; replace first: {first}", terminal.Width, 0, 2)).Append('\n');
+            text.Append('\n').Append(Words.Wrapped($"{blocks} values of the demo, see the notes; first: {first}", terminal.Width, 0, 2)).Append('\n');
         }
 
         text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded.Project, appraisal)}", terminal.Width, 0, 6)).Append('\n');

@@ -20,14 +20,14 @@ internal static class QuietText
 
         var text = Ink.Strong(terminal, Wrap(Sentence(answer)).TrimEnd('\n')) + "\n" + Wrap(Doubt(answer));
         text += "\n" + Table(appraisal, terminal) + Wrap(
-            $"seat, room: levels in your room at the everyday level. wall: what it takes away. curve: {Curve(project)}. over: above 0 dB the neighbour hears it.");
+            $"seat, room: in your room. wall: what it takes away. ±: how far the forecast may be off. curve: {Curve(project)}. over: above 0 the neighbour is over the curve.");
         return text + "\n" + Ink.Strong(terminal, "What would help") + "\n" + string.Concat(Help(project, answer).Select(l => $"- {Words.Wrapped(l, terminal.Width, 2, 2)}\n"));
     }
 
     /// <summary>The bands; null where nothing of them is known.</summary>
     internal static string? Table(Appraisal a, Terminal terminal) =>
         a.Quiet.Bands.All(b => b.OverDb is null && b.SeatDb is null) ? null : Tables.Of(
-            terminal, "Everyday level by third-octave bands", [">band", ">seat", ">room", ">wall", ">neighbour", ">±", ">curve", ">over"],
+            terminal, "Third-octave bands at the everyday level, all in dB", [">band", ">seat", ">room", ">wall", ">neighbour", ">±", ">curve", ">over"],
             a.Quiet.Bands.Select(b => (IReadOnlyList<string>)[
                 Show.Frequency(b.BandHz), Or(b.SeatDb), Or(b.SourceRoomDb), Or(b.ReductionDb), Or(b.NeighbourDb), Or(b.UncertaintyDb), Or(b.CurveDb), Or(b.OverDb)]));
 
@@ -80,5 +80,5 @@ internal static class QuietText
         _ => "your own limit",
     };
 
-    private static string Or(double? value) => value is { } known ? Show.Level(known) : "unknown";
+    private static string Or(double? value) => value is { } known ? Show.Level(known).Replace(" dB", "", StringComparison.Ordinal) : "unknown";
 }

@@ -22,7 +22,7 @@ internal static class SupplyText
         Add("missing", "missing");
         Add("short", "short");
         Add("not known", "unknown");
-        lines.Add($"everything the build uses, what is on the shelf counted by its share: {show.Money(appraisal.Cost.TotalPrice)}");
+        lines.Add($"the whole build, counting what is on the shelf: {show.Money(appraisal.Cost.TotalPrice)}");
         return string.Concat(lines.Select(line => Words.Wrapped(line, width, 0, 2) + "\n"));
 
         void Add(string words, string state)

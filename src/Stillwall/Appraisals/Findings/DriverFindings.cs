@@ -49,7 +49,7 @@ internal static class DriverFindings
         var worst = FrontFit.Of(hollow.Sizes, sheet, cutout)[0];
         return AtLeast(worst.SpareM, 0, "m", Nearness.Fit, worst.SpareM >= 0
             ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
-            : $"the {worst.What} is {f.Show.Length(-worst.SpareM)} past it");
+            : $"the {worst.What} lacks {f.Show.Length(-worst.SpareM)} of room");
     }
 
     private static Judgement Depth(Facts f)
