@@ -29,7 +29,7 @@ internal static class StageViews
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var terminal = call.Session.Terminal with { Width = Math.Min(widest, call.Session.Terminal.Width) };
-                var appraisal = Appraisal.Of(loaded.Project, loaded.Candidates);
+                var appraisal = Appraisal.OfStage(loaded.Project, loaded.Candidates, stage);
                 call.Session.Print(says(loaded, appraisal, terminal));
                 call.Session.Print(new AppraisalText(loaded, terminal).Checks(appraisal, stage));
                 return ExitCodes.Done;
