@@ -78,6 +78,19 @@ public sealed partial class PeopleTests : IDisposable
     public void The_other_verbs_keep_to_eighty_columns_too() => Assert.All(
         new[] { "rank reading-room", "room reading-room", "join reading-room", "curves reading-room", "why box.system_q --project reading-room", "why walls.left.bonded.wall_to_cone_db --project reading-room", "mix --powder 4kg" }, words => Within(80, words));
 
+    [Theory]
+    [InlineData("appraise reading-room --all")]
+    [InlineData("rank reading-room")]
+    [InlineData("supplies reading-room")]
+    [InlineData("quiet reading-room")]
+    [InlineData("curves reading-room")]
+    public void A_table_that_is_too_wide_is_told_row_by_row_with_every_number_whole(string words)
+    {
+        var (wide, narrow) = (desk.Run(words.Split(' '), terminal => terminal with { Width = 160 }), desk.Run(words.Split(' '), terminal => terminal with { Width = 44 }));
+        Assert.All(narrow.Lines.Where(l => !l.Contains("stillwall ", StringComparison.Ordinal)), l => Assert.True(l.Length <= 44, l));
+        Assert.Equal(Figures(wide.Output), Figures(narrow.Output));
+    }
+
     [Fact]
     public void Every_batch_has_its_moment_by_which_it_must_be_poured()
     {
@@ -112,6 +125,9 @@ public sealed partial class PeopleTests : IDisposable
         desk.State("brief.neighbour", null);
         Assert.StartsWith("What is polite cannot be said yet; not stated: brief.neighbour", desk.Run("quiet", "reading-room").Output, StringComparison.Ordinal);
     }
+
+    // Every number with its decimals; a heading that stands beside each row in one layout and once in the other has none.
+    private static IEnumerable<string> Figures(string text) => Regex.Matches(text, @"(?<![\w.])−?\d+\.\d+(?![\w.])").Select(m => m.Value).Order(StringComparer.Ordinal);
 
     // The pour keeps to a telephone's width wherever it is read; a line to be typed is never broken.
     private Ran Within(int width, string words)

@@ -49,7 +49,7 @@ internal static class Rank
     {
         var show = Show.Of(loaded.Project);
         var table = Tables.Of(
-            terminal, Title(loaded, ranked, show, terminal), ["", "driver", ">price", ">greatest level", "limit", ">resonance", ">Q"],
+            terminal, Title(loaded, ranked, show), ["", "driver", ">price", ">greatest level", "limit", ">resonance", ">Q"],
             ranked.Drivers.Select(d => (IReadOnlyList<string>)[
                 Ink.Mark(d.Verdict) + (d.Front ? " *" : ""), d.Name, d.Price is { } price ? show.Money(price) : "–",
                 d.MaxSplAtLowestDb is { } level ? Show.Level(level) : "unknown", d.LimitedByAtLowest ?? "–", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
@@ -60,12 +60,12 @@ internal static class Rank
         return table + legend + string.Concat(reasons);
     }
 
-    private static string Title(LoadedProject loaded, RankedDrivers ranked, Show show, Terminal terminal)
+    private static string Title(LoadedProject loaded, RankedDrivers ranked, Show show)
     {
         static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
         var aim = loaded.Project.Brief.Aim;
         var (shown, all) = (ranked.Drivers.Count, loaded.Candidates.Count);
         var level = aim?.LowestHz is { } lowest ? $"; level at {Show.Frequency(lowest)}, half space, {show.Distance(aim.DistanceM)}" : "";
-        return Words.Wrapped($"{(shown < all ? $"The best {Count(shown)} of {Count(all)} drivers" : Count(all) + " drivers")} in this cabinet{level}", terminal.Width);
+        return $"{(shown < all ? $"The best {Count(shown)} of {Count(all)} drivers" : Count(all) + " drivers")} in this cabinet{level}";
     }
 }
