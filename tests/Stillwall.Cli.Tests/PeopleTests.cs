@@ -98,7 +98,7 @@ public sealed partial class PeopleTests : IDisposable
         var batches = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("pour").GetProperty("batches").EnumerateArray().ToList();
         Assert.Equal(batches.Count, Regex.Count(pour, "MUST BE POURED BY"));
         Assert.All(batches, b => Assert.Contains(
-            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"▶{(int)b.GetProperty("pour_by_s").GetDouble() / 60,4}:{(int)b.GetProperty("pour_by_s").GetDouble() % 60:00}  MUST BE POURED BY"), pour, StringComparison.Ordinal));
+            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"▶{(int)b.GetProperty("pour_by_s").GetDouble() / 60,5}:{(int)b.GetProperty("pour_by_s").GetDouble() % 60:00}  MUST BE POURED BY"), pour, StringComparison.Ordinal));
     }
 
     // 4 kg of filament are on the demo's shelf; without it four spools of 22 EUR are wanted.

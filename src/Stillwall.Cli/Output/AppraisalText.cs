@@ -56,7 +56,18 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     {
         var all = appraisal.Findings.Where(f => f.Stage == stage).ToList();
         var open = all.Where(f => f.Verdict != Verdict.Holds).ToList();
-        return $"\n{Number(all.Count - open.Count)} of {Number(all.Count)} checks of this stage hold{(open.Count > 0 ? "; the others:" : "")}\n" + string.Concat(open.Select(f => One(f)));
+        var text = new StringBuilder($"\n{Number(all.Count - open.Count)} of {Number(all.Count)} checks of this stage hold{(open.Count > 0 ? "; the others:" : "")}\n");
+        foreach (var finding in open.Where(f => f.Verdict != Verdict.Unknown || f.Remedy is not null))
+        {
+            text.Append(One(finding));
+        }
+
+        foreach (var same in open.Where(f => f.Verdict == Verdict.Unknown && f.Remedy is null).GroupBy(f => f.Because))
+        {
+            text.Append(Together(stage, same.Select(f => f.Topic), same.Key));
+        }
+
+        return text.ToString();
     }
 
     /// <summary>A verdict as a verb.</summary>
@@ -109,11 +120,12 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
 
         foreach (var stage in unknown.GroupBy(f => f.Stage))
         {
-            var mark = Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown));
-            var because = string.Join("; ", stage.Select(f => f.Because).Distinct(StringComparer.Ordinal));
-            text.Append($"{mark} {Words.Wrapped($"{stage.Key}: {string.Join(", ", stage.Select(f => f.Topic))}: {because}", terminal.Width, Indent, Indent)}\n");
+            text.Append(Together(stage.Key, stage.Select(f => f.Topic), string.Join("; ", stage.Select(f => f.Because).Distinct(StringComparer.Ordinal))));
         }
     }
+
+    private string Together(string stage, IEnumerable<string> topics, string because) =>
+        $"{Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown))} {Words.Wrapped($"{stage}: {string.Join(", ", topics)}: {because}", terminal.Width, Indent, Indent)}\n";
 
     private void Lines(StringBuilder text, IReadOnlyList<string> lines)
     {

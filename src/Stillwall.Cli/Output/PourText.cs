@@ -10,7 +10,7 @@ namespace Stillwall.Cli.Output;
 /// <summary>The pour as a clock for the bench, no wider than a telephone.</summary>
 internal sealed class PourText(Project project, Appraisal appraisal, Terminal terminal)
 {
-    private const int Widest = 60, ClockWidth = 8;
+    private const int Widest = 60, ClockWidth = 9, LongestInMinutesS = 3 * 3600;
 
     private readonly Show show = Show.Of(project);
 
@@ -22,7 +22,7 @@ internal sealed class PourText(Project project, Appraisal appraisal, Terminal te
         var text = new StringBuilder();
         var batches = bench.Plan.Batches;
         text.Append(Ink.Strong(terminal, Wrap($"Pour: {Count(batches.Count, "batch", "batches")} in {Count(bench.LiftTopsM.Count, "lift", "lifts")}, {Clock(bench.Plan.DurationS)} from the first water")));
-        text.Append('\n').Append(Wrap("Times are minutes:seconds from the first water.")).Append('\n');
+        text.Append('\n').Append(Wrap($"Times are minutes:seconds from the first water{(bench.Plan.Batches[^1].PourByS < LongestInMinutesS ? "" : ", hours:minutes:seconds from three hours on")}.")).Append('\n');
         Ready(text, bench);
         foreach (var lift in batches.Index().GroupBy(b => b.Item.Lift))
         {
@@ -115,16 +115,19 @@ internal sealed class PourText(Project project, Appraisal appraisal, Terminal te
 
     private string Wrap(string words) => Words.Wrapped(words, width);
 
-    // Beyond three hours nobody counts seconds. A moment not to be missed is rounded down.
+    // Minutes and seconds as a stopwatch shows them, hours before them from the third on; beyond two days nobody counts minutes.
+    // A moment not to be missed is rounded down.
     private static string Clock(double seconds, bool down = false)
     {
-        if (seconds >= 3 * 3600)
+        if (seconds >= 48 * 3600)
         {
             return Show.Time(seconds);
         }
 
         var whole = (int)(down ? Math.Floor(seconds + 1e-6) : Math.Round(seconds));
-        return string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}");
+        return whole < LongestInMinutesS
+            ? string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}")
+            : string.Create(CultureInfo.InvariantCulture, $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}");
     }
 
     private static string Count(int value, string one, string many) => $"{Number(value)} {(value == 1 ? one : many)}";

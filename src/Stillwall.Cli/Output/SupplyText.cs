@@ -21,7 +21,11 @@ internal static class SupplyText
         Add("past its date, to be replaced", "past date");
         Add("missing", "missing");
         Add("short", "short");
-        Add("not known", "unknown");
+        if (appraisal.Supplies.Any(s => s.ToBuy is not null))
+        {
+            Add("not known", "unknown");
+        }
+
         lines.Add($"the whole build, counting what is on the shelf: {show.Money(appraisal.Cost.TotalPrice)}");
         return string.Concat(lines.Select(line => Words.Wrapped(line, width, 0, 2) + "\n"));
 
@@ -56,6 +60,11 @@ internal static class SupplyText
             return "to spend now: nothing; everything is on the shelf";
         }
 
+        if (unknown.Count == appraisal.Supplies.Count)
+        {
+            return "to spend now: not known, since stock does not say what is on the shelf";
+        }
+
         var priced = open.Count - unknown.Count - unpriced.Count;
         return $"to spend now: {show.Money(appraisal.Cost.ToPayPrice)} for {Count(priced)} {(priced == 1 ? "item" : "items")}, in whole packs"
             + (unpriced.Count > 0 ? $"; without a price: {string.Join(", ", unpriced)}" : "")
@@ -71,6 +80,7 @@ internal static class SupplyText
     private static string Packs(SupplyLine s, Show show) => s switch
     {
         { ToBuy: 0 } => "–",
+        { PackCount: { } pieces, Pack: 1, Unit: "pc" } => Show.Number(pieces),
         { PackCount: { } packs, Pack: { } pack } => $"{Show.Number(packs)} × {Amount(pack, s.Unit, show)}",
         _ => "unknown",
     };
