@@ -39,6 +39,19 @@ internal sealed class Session(Terminal terminal) : IDisposable
         Terminal.Error.Flush();
     }
 
+    /// <summary>Makes a folder where there is none.</summary>
+    internal void MakeFolder(string folder)
+    {
+        try
+        {
+            Directory.CreateDirectory(FullPath(folder));
+        }
+        catch (Exception e) when (IsOfThePath(e))
+        {
+            throw Refusal.Path($"{folder}: cannot be made ({Why(e)}); a folder in one that may be written");
+        }
+    }
+
     /// <summary>Writes what a run was asked to write, into a file or, for <c>-</c>, on standard output.</summary>
     /// <param name="file">Path of the file, or <c>-</c>.</param>
     /// <param name="text">Its text.</param>

@@ -16,6 +16,9 @@ internal static class Want
         : facts.NetVolumeM3 <= 0 ? "air in the cabinet: driver and braces leave none"
         : string.Join(", ", BoxSystem.Of(facts.Driver, facts.NetVolumeM3.Value, facts.Project.Cabinet, facts.Project.Measured, facts.Air).Missing);
 
+    /// <summary>What a cabinet must state to be drawn.</summary>
+    internal const string OfCabinet = "cabinet.outside, the skins and the core, free of contradictions";
+
     internal static string OfRoom(Project project) => project.Brief.Room is null ? "brief.room" : "brief.room: width, length, height, decay_time, cabinet_at and seat_at, both within it";
 
     internal static string OfJoining(Facts facts) => facts.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover"

@@ -6,6 +6,7 @@ using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Parts;
 using Stillwall.Pours;
 using Stillwall.Walls;
 
@@ -52,6 +53,7 @@ public static class ResultJson
 [JsonSerializable(typeof(Biquad))]
 [JsonSerializable(typeof(Joining))]
 [JsonSerializable(typeof(RankedDrivers))]
+[JsonSerializable(typeof(PrintedParts))]
 [JsonSerializable(typeof(Explanation))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]

@@ -147,6 +147,10 @@ public static class PartList
     private static IEnumerable<PartFigures> Disc(PartMaker maker, string name, double diameter, double thickness) =>
         maker.Of(name, Math.PI / 4 * diameter * diameter * thickness, [diameter, diameter, thickness]);
 
+    /// <summary>Least time to print a part, s; null without the printer's flow.</summary>
+    internal static double? PrintSeconds(double volumeM3, double heightM, Printer? printer) =>
+        printer?.Flow is { } flow ? volumeM3 * 1e9 / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
+
     internal static string Numbered(string name, int i, int of) => of == 1 ? name : FormattableString.Invariant($"{name} {i} of {of}");
 
     private sealed class PartMaker(Printer? printer, double? density)
@@ -162,9 +166,8 @@ public static class PartList
 
         private PartFigures Part(string name, double volume, double[] size, bool inCabinet)
         {
-            double? seconds = printer?.Flow is { } flow ? volume * 1e9 / flow + Math.Ceiling(size[2] / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
             var turned = printer is null ? size : PrinterFit.Turned(size, printer);
-            return new PartFigures(name, volume, volume * density, turned, PrinterFit.MarginM(turned, printer) is { } margin ? margin >= 0 : null, seconds, inCabinet);
+            return new PartFigures(name, volume, volume * density, turned, PrinterFit.Fits(turned, printer), PrintSeconds(volume, size[2], printer), inCabinet);
         }
     }
 }

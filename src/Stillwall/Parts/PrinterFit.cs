@@ -19,6 +19,17 @@ public static class PrinterFit
             : null;
     }
 
+    // Rounding of a drawn circle outwards is no reason to split a part or to refuse it.
+    private const double RoundingM = 0.05e-3;
+
+    /// <summary>Whether a part fits the printer, the edge margin kept on all four sides.</summary>
+    /// <param name="sizeM">Size as printed: x, y, z, m.</param>
+    /// <param name="printer">The printer; null where none is stated.</param>
+    /// <returns>True where it fits; null where the build space is not stated.</returns>
+    /// <exception cref="ArgumentNullException">No size.</exception>
+    /// <remarks>Source: geometry; 0.05 mm are allowed for circles drawn as polygons.</remarks>
+    public static bool? Fits(IReadOnlyList<double> sizeM, Printer? printer) => MarginM(sizeM, printer) is { } margin ? margin >= -RoundingM : null;
+
     /// <summary>A part turned by a right angle on the bed where it lies better that way.</summary>
     /// <param name="sizeM">Size as drawn: x, y, z, m.</param>
     /// <param name="printer">The printer.</param>
@@ -51,12 +62,10 @@ public static class PrinterFit
     /// <summary>Length of the longest piece of a part that is split along it.</summary>
     internal static double PieceM(double wholeM, int count) => wholeM / count + (count == 1 ? 0 : count == 2 ? Tooth : 2 * Tooth) * 1e-3;
 
-    // Rounding of a drawn circle outwards is no reason to split.
     private static int Count(double size, double space)
     {
-        const double rounding = 0.05;
         var n = 1;
-        while (PieceM(size * 1e-3, n) * 1e3 > space + rounding && n < MostPieces)
+        while (PieceM(size * 1e-3, n) * 1e3 > space + RoundingM * 1e3 && n < MostPieces)
         {
             n++;
         }

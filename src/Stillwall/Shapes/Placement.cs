@@ -47,6 +47,24 @@ public sealed record Placement
     public Placement Shifted(double x, double y, double z) =>
         new(turn, new MeshPoint(shift.X + Grid.Micrometres(x, nameof(x)), shift.Y + Grid.Micrometres(y, nameof(y)), shift.Z + Grid.Micrometres(z, nameof(z))));
 
+    /// <summary>Shifted before all else: for a piece that was lowered to the bed.</summary>
+    /// <param name="x">Along the part's own x, mm.</param>
+    /// <param name="y">Along the part's own y, mm.</param>
+    /// <param name="z">Along the part's own z, mm.</param>
+    /// <returns>The new placement.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A shift out of range.</exception>
+    public Placement ShiftedFirst(double x, double y, double z) =>
+        new(turn, Apply(new MeshPoint(Grid.Micrometres(x, nameof(x)), Grid.Micrometres(y, nameof(y)), Grid.Micrometres(z, nameof(z)))));
+
+    /// <summary>Turned about the part's own z before all else, from x towards y.</summary>
+    /// <param name="quarters">Number of quarter turns.</param>
+    /// <returns>The new placement.</returns>
+    public Placement TurnedFirst(int quarters)
+    {
+        var first = None.TurnedAboutZ(quarters).turn;
+        return new Placement([.. Enumerable.Range(0, 9).Select(i => Enumerable.Range(0, 3).Sum(k => turn[i / 3 * 3 + k] * first[k * 3 + i % 3]))], shift);
+    }
+
     /// <summary>Where a point goes.</summary>
     /// <param name="point">The point in the part's own frame.</param>
     /// <returns>The point in the assembly.</returns>

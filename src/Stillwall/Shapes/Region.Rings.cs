@@ -81,9 +81,15 @@ public sealed partial class Region
         return Changed(AffineTransformation.TranslationInstance(Math.Round(x * MicrometresPerMillimetre), Math.Round(y * MicrometresPerMillimetre)));
     }
 
-    /// <summary>The region as seen from behind: left and right change places about x = 0.</summary>
-    /// <returns>The mirrored shape.</returns>
-    public Region Mirrored() => Changed(new AffineTransformation(-1, 0, 0, 0, 1, 0));
+    /// <summary>The mirror image left to right.</summary>
+    /// <param name="x">Where the mirror stands, mm.</param>
+    /// <returns>The image, on the grid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An endless distance.</exception>
+    public Region Mirrored(double x)
+    {
+        Require.Within(x, -1e5, 1e5, nameof(x), "mm");
+        return Changed(new AffineTransformation(-1, 0, Math.Round(2 * x * MicrometresPerMillimetre), 0, 1, 0));
+    }
 
     /// <summary>The region turned counter-clockwise about the origin.</summary>
     /// <param name="quarters">Number of quarter turns.</param>

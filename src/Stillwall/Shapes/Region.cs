@@ -104,18 +104,6 @@ public sealed partial class Region
         return new Region(Factory.CreatePolygon([.. ring]));
     }
 
-    /// <summary>The mirror image left to right.</summary>
-    /// <param name="x">Where the mirror stands, mm.</param>
-    /// <returns>The image, on the grid.</returns>
-    public Region Mirrored(double x)
-    {
-        var mirror = Math.Round(2 * x * MicrometresPerMillimetre);
-        var image = geometry.Copy();
-        image.Apply(new ToPlace(c => c.X = mirror - c.X));
-        image.GeometryChanged();
-        return new Region(image);
-    }
-
     /// <summary>What lies in both regions.</summary>
     /// <param name="other">The other region.</param>
     /// <returns>The common part, on the grid.</returns>

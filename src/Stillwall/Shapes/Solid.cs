@@ -27,6 +27,27 @@ public sealed class Solid
     /// <summary>Lowest and highest point, mm; null for nothing.</summary>
     public (double Bottom, double Top)? Heights => Layers.Count == 0 ? null : (Layers[0].BottomMm, Layers[^1].TopMm);
 
+    /// <summary>The box round everything that was added, whatever was cut away after: left, bottom, right, top in the plane, mm; null for nothing. Needs no drawing.</summary>
+    public (double Left, double Bottom, double Right, double Top)? AddedExtent
+    {
+        get
+        {
+            var boxes = steps.Where(s => s.Kind == SolidStepKind.Add).SelectMany(s => s.Taper is null ? [s.Region] : new[] { Region.OfRing(s.RingAt(s.Bottom)), Region.OfRing(s.RingAt(s.Top)) })
+                .Select(r => r.Extent).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
+            return boxes.Count == 0 ? null : (boxes.Min(b => b.Left), boxes.Min(b => b.Bottom), boxes.Max(b => b.Right), boxes.Max(b => b.Top));
+        }
+    }
+
+    /// <summary>The lowest foot and the highest top of what was added, mm; null for nothing. Needs no drawing.</summary>
+    public (double Bottom, double Top)? AddedHeights
+    {
+        get
+        {
+            var added = steps.Where(s => s.Kind == SolidStepKind.Add).ToList();
+            return added.Count == 0 ? null : (added.Min(s => s.Bottom) / Grid.MicrometresPerMillimetre, added.Max(s => s.Top) / Grid.MicrometresPerMillimetre);
+        }
+    }
+
     /// <summary>Adds an upright shape.</summary>
     /// <param name="region">Its region.</param>
     /// <param name="from">Height of its foot, mm.</param>

@@ -38,9 +38,9 @@ public sealed class OutlineTests
     public void A_region_that_is_turned_mirrored_or_moved_keeps_its_area_and_comes_back() => Gen.Select(Gen.Int[-5, 5], Gen.Double[-50, 50], Gen.Double[-50, 50]).Sample((quarters, x, y) =>
     {
         var region = Outlines.Teardrop(10, 5, 12);
-        Assert.Equal(region.AreaM2, region.Turned(quarters).Mirrored().Moved(x, y).AreaM2, 1e-15);
+        Assert.Equal(region.AreaM2, region.Turned(quarters).Mirrored(0).Moved(x, y).AreaM2, 1e-15);
         Assert.Equal(0, region.Turned(quarters).Turned(-quarters).Cut(region).AreaM2);
-        Assert.Equal(0, region.Mirrored().Mirrored().Moved(x, y).Moved(-x, -y).Cut(region).AreaM2);
+        Assert.Equal(0, region.Mirrored(0).Mirrored(0).Moved(x, y).Moved(-x, -y).Cut(region).AreaM2);
     });
 
     [Fact]
@@ -85,7 +85,7 @@ public sealed class OutlineTests
     [Fact]
     public void A_name_cut_into_the_foot_of_a_plate_leaves_it_closed()
     {
-        var name = Lettering.Text("REAR PLATE 1/2", 6).Mirrored().Moved(90, 10);
+        var name = Lettering.Text("REAR PLATE 1/2", 6).Mirrored(0).Moved(90, 10);
         var plate = Solid.Empty.Add(Region.RoundedRectangle(0, 0, 100, 30, 5), 0, 3).Cut(name, 0, Lettering.Depth);
         var mesh = SolidMesh.Of(plate);
         Assert.True(mesh.Watertight);

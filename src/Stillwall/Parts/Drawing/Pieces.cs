@@ -49,8 +49,8 @@ internal static class Pieces
 
     private static (Span X, Span Y, Span Z) SizeOf(Solid solid)
     {
-        var boxes = solid.Layers.SelectMany(l => new[] { l.Lower.Extent, l.Upper.Extent }).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
-        return (new(boxes.Min(b => b.Left), boxes.Max(b => b.Right)), new(boxes.Min(b => b.Bottom), boxes.Max(b => b.Top)), new(solid.Heights!.Value.Bottom, solid.Heights.Value.Top));
+        var (box, heights) = (solid.AddedExtent!.Value, solid.AddedHeights!.Value);
+        return (new(box.Left, box.Right), new(box.Bottom, box.Top), new(heights.Bottom, heights.Top));
     }
 
     private static IEnumerable<Piece> Level(Piece whole, int count, (Span X, Span Y, Span Z) size)
@@ -64,12 +64,17 @@ internal static class Pieces
             var at = size.Z.From + size.Z.Length * i / count;
             var (low, high) = (at - PrinterFit.Tooth, at + PrinterFit.Tooth);
             var (below, between, above) = (rest.Between(-Far, low), rest.Between(low, high), rest.Between(high, Far));
-            var lower = below.Add(between.Within(tooth));
-            yield return new Piece(lower.Lifted(-lower.Heights!.Value.Bottom), whole.Within, lower.Heights.Value.Bottom);
+            yield return OnBed(whole, below.Add(between.Within(tooth)));
             rest = between.Within(loose).Add(above);
         }
 
-        yield return count == 1 ? whole : new Piece(rest.Lifted(-rest.Heights!.Value.Bottom), whole.Within, rest.Heights.Value.Bottom);
+        yield return count == 1 ? whole : OnBed(whole, rest);
+    }
+
+    private static Piece OnBed(Piece whole, Solid part)
+    {
+        var foot = part.AddedHeights!.Value.Bottom;
+        return new Piece(part.Lifted(-foot), whole.Within, foot);
     }
 
     private static IEnumerable<Piece> Upright(Piece whole, int count, (Span X, Span Y, Span Z) size, bool alongX)
@@ -94,7 +99,7 @@ internal static class Pieces
 
     private static (Piece Lesser, Piece Greater) Cut(Piece whole, double at, bool alongX)
     {
-        var ends = whole.Solid.Heights!.Value;
+        var ends = whole.Solid.AddedHeights!.Value;
         if (ends.Top - ends.Bottom <= Tall)
         {
             var side = Side(at, alongX, ToothLength);

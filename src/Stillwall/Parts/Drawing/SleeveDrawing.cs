@@ -51,7 +51,7 @@ internal static class SleeveDrawing
     // The name stands inside, at the rear end of the lower side, where nothing grows out of the skin; further down there is room for a number beside the keys.
     private static Solid Marked(Solid piece, string words, PartDrawingJob job, double face, double fromTop, double height)
     {
-        var (s, top) = (job.Sizes, piece.Heights!.Value.Top);
+        var (s, top) = (job.Sizes, piece.AddedHeights!.Value.Top);
         var whole = words.Any(char.IsLetter);
         var (x, room) = whole ? (s.Width / 2, s.Width - 2 * Math.Max(s.Radius, s.Wall)) : (s.Width / 2 + job.Geometry.Sleeve.StrutPitch / 4, job.Geometry.Sleeve.StrutPitch / 2);
         return Naming.OnUprightFace(piece, words, x, face, top - fromTop - height, whole ? height : Math.Min(height, NumberHeight), room, job.LayerMm);

@@ -1,0 +1,68 @@
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Json;
+using Stillwall.Files.Meshes;
+using Stillwall.Parts;
+using Stillwall.Parts.Drawing;
+using Stillwall.Shapes;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>parts</c>: what has to be printed, as files.</summary>
+internal static class PartFiles
+{
+    private const string Assembly = "assembly";
+
+    internal static Verb Verb()
+    {
+        var project = Common.Project;
+        var folder = new TextOption("--out", "DIR", "folder to write into; out in the project folder where left out");
+        var format = new TextOption("--format", "FORMAT", "3mf, or stl in millimetres; 3mf where left out", ["3mf", "stl"]);
+        var json = Common.Json;
+        return new Verb("parts", "draws every part to print and writes a file for each, and one with all in their places", "stillwall parts my-cabinet --out out")
+        {
+            Takes = [project, folder, format, json],
+            Do = call =>
+            {
+                var loaded = LoadedProject.Load(call.Session, call.Text(project));
+                var facts = loaded.Facts();
+                var geometry = facts.Geometry ?? throw Refusal.Input($"parts: unknown, for want of {Want.OfCabinet}");
+                var (brief, extension) = (facts.Project.Brief, call.Text(format) ?? "3mf");
+                var into = call.Text(folder) ?? Path.Combine(Path.GetDirectoryName(loaded.File)!, "out");
+                var drawn = PartDrawings.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer));
+                var meshed = drawn.Select(part => Meshed(call.Session, part, brief.Printer)).ToList();
+                var printed = meshed.Select(m => m.Figures(brief.Printer, facts.Skin?.DensityKgM3, extension)).ToList();
+                var result = new PrintedParts(printed, SealantBead.Of(geometry), InteriorCheck.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer), drawn), geometry.CavityM3, facts.NetVolumeM3);
+                Write(call.Session, into, meshed, printed, extension, facts.Project.Name);
+                call.Session.Print(call.Has(json) ? ResultJson.Write(result) : PartText.Of(result, into, extension, facts, call.Session.Terminal));
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static MeshedPart Meshed(Session session, DrawnPart part, Projects.Printer? printer)
+    {
+        session.Terminal.Stop.ThrowIfCancellationRequested();
+        if (session.Terminal.OutputIsTerminal)
+        {
+            session.Tell($"drawing {part.Name}");
+        }
+
+        return MeshedPart.Of(part, printer);
+    }
+
+    private static void Write(Session session, string folder, List<MeshedPart> parts, List<PrintedPart> figures, string extension, string title)
+    {
+        session.MakeFolder(folder);
+        foreach (var (part, figure) in parts.Zip(figures))
+        {
+            session.Deliver(Path.Combine(folder, figure.File), extension == "stl"
+                ? StlFile.Write(part.Surface.Mesh, part.Name) : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name));
+        }
+
+        if (extension == "3mf")
+        {
+            session.Deliver(Path.Combine(folder, $"{Assembly}.3mf"), ThreeMfFile.Write([.. parts.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))], title));
+        }
+    }
+}

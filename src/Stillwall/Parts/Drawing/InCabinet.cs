@@ -1,0 +1,32 @@
+using Stillwall.Shapes;
+
+namespace Stillwall.Parts.Drawing;
+
+/// <summary>Parts in their places, as stacks along the depth: across is the cabinet's x, up its z, height of a slab its y.</summary>
+internal static class InCabinet
+{
+    /// <summary>A part in its place; null for one that does not lie along the depth.</summary>
+    internal static Solid? Of(DrawnPart part)
+    {
+        if (part.Place is not { } place)
+        {
+            return null;
+        }
+
+        var origin = place.Apply(new MeshPoint(0, 0, 0));
+        var (x, y, z) = (place.Apply(new MeshPoint(1, 0, 0)), place.Apply(new MeshPoint(0, 1, 0)), place.Apply(new MeshPoint(0, 0, 1)));
+        var (right, up, deep) = (x.X - origin.X, y.Z - origin.Z, z.Y - origin.Y);
+        if (Math.Abs(right) != 1 || up != 1 || Math.Abs(deep) != 1)
+        {
+            return null;
+        }
+
+        var (left, bottom, front) = (origin.X / 1000.0, origin.Z / 1000.0, origin.Y / 1000.0);
+        return part.Solid.Layers.Aggregate(Solid.Empty, (solid, slab) =>
+        {
+            var region = (right == 1 ? slab.Lower : slab.Lower.Mirrored(0)).Moved(left, bottom);
+            var (a, b) = (front + deep * slab.BottomMm, front + deep * slab.TopMm);
+            return solid.Add(region, Math.Min(a, b), Math.Max(a, b));
+        });
+    }
+}

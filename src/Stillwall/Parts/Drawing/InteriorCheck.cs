@@ -1,0 +1,107 @@
+using Stillwall.Cabinets;
+using Stillwall.Shapes;
+
+namespace Stillwall.Parts.Drawing;
+
+/// <summary>Two things that want the same place.</summary>
+/// <param name="First">One of them.</param>
+/// <param name="Second">The other.</param>
+/// <param name="DepthM">Distance from the front face where that begins, m.</param>
+/// <param name="AreaM2">Greatest area in common, m².</param>
+public sealed record Collision(string First, string Second, double DepthM, double AreaM2);
+
+/// <summary>Looks for things that collide in the assembled cabinet: parts, the driver's body and magnet, the terminal, the wire's path.</summary>
+public static class InteriorCheck
+{
+    /// <summary>Depth that a terminal cup takes behind the rear face, mm (our choice; the project does not state it).</summary>
+    public const double TerminalDepth = 40;
+
+    /// <summary>Least width of the passage that two wires need through a brace, mm (our choice).</summary>
+    public const double WirePassage = 10;
+
+    // Areas below this are rounding where parts touch, m².
+    private const double Touching = 0.1e-6;
+
+    /// <summary>Compares every pair of things that stand along the depth, slab by slab.</summary>
+    /// <param name="job">Cabinet and driver.</param>
+    /// <param name="parts">The parts as drawn.</param>
+    /// <returns>What collides; empty where nothing does.</returns>
+    /// <exception cref="ArgumentNullException">No job or no parts.</exception>
+    /// <remarks>
+    /// Model: regions of slabs at the same depth; the driver as a cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.
+    /// Validity: parts printed along the depth; ports are not placed and not looked at. Source: geometry; shape of the driver and depth of the terminal are our choice. Accuracy: 0.1 mm².
+    /// </remarks>
+    public static IReadOnlyList<Collision> Of(PartDrawingJob job, IReadOnlyList<DrawnPart> parts)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(parts);
+        var placed = parts.Select(p => (p.Name, Solid: InCabinet.Of(p))).Where(p => p.Solid is not null && !p.Name.StartsWith("trim", StringComparison.Ordinal)).Select(p => (p.Name, Solid: p.Solid!)).ToList();
+        var things = placed.Concat(Bodies(job)).ToList();
+        var collisions = new List<Collision>();
+        for (var i = 0; i < things.Count; i++)
+        {
+            for (var j = i + 1; j < things.Count; j++)
+            {
+                if (Between(things[i], things[j]) is { } collision)
+                {
+                    collisions.Add(collision);
+                }
+            }
+        }
+
+        return [.. collisions, .. Wire(job)];
+    }
+
+    private static Collision? Between((string Name, Solid Solid) one, (string Name, Solid Solid) other)
+    {
+        Collision? worst = null;
+        foreach (var a in one.Solid.Layers)
+        {
+            foreach (var b in other.Solid.Layers.SkipWhile(b => b.TopMm <= a.BottomMm).TakeWhile(b => b.BottomMm < a.TopMm))
+            {
+                var area = a.Lower.MayTouch(b.Lower) ? a.Lower.Intersect(b.Lower).AreaM2 : 0;
+                if (area > Math.Max(Touching, worst?.AreaM2 ?? 0))
+                {
+                    worst = new Collision(one.Name, other.Name, worst?.DepthM ?? Math.Max(a.BottomMm, b.BottomMm) * 1e-3, area);
+                }
+            }
+        }
+
+        return worst;
+    }
+
+    private static IEnumerable<(string, Solid)> Bodies(PartDrawingJob job)
+    {
+        var s = job.Sizes;
+        if (job.Sheet is { DepthM: { } depth, CutoutM: { } cutout } sheet)
+        {
+            foreach (var (x, z) in PlateLayout.DriverCentres(s))
+            {
+                var (body, magnet) = (Region.Disc(x, z, cutout * 1e3 - 0.1), Region.Disc(x, z, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 1e3 - 0.1));
+                yield return ("driver", Solid.Empty.Add(body, 0, depth * 500).Add(magnet, depth * 500, depth * 1e3));
+            }
+        }
+
+        if (job.Geometry.Rear.Layout.Openings is [{ Diameter: > 0 } terminal])
+        {
+            yield return ("terminal", Solid.Empty.Add((terminal with { Diameter = terminal.Diameter - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth));
+        }
+    }
+
+    // Through the window of a brace there must be a way beside the magnet that stands in it.
+    private static IEnumerable<Collision> Wire(PartDrawingJob job)
+    {
+        var s = job.Sizes;
+        var window = CabinetGeometry.BraceFrames(s).Window.ToRegion();
+        var magnets = job.Sheet is { DepthM: { } depth } sheet
+            ? SleeveDrawing.BracesAt(job.Geometry).Where(at => s.Wall + at < depth * 1e3).Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0)).ToList() : [];
+        foreach (var (at, magnet) in magnets)
+        {
+            var free = window.Cut(Region.JoinAll(PlateLayout.DriverCentres(s).Select(c => Region.Disc(c.X, c.Z, magnet * 1e3))));
+            if (free.Offset(-WirePassage / 2).IsEmpty)
+            {
+                yield return new Collision("wire", "magnet in the window of a brace", (s.Wall + at) * 1e-3, window.AreaM2 - free.AreaM2);
+            }
+        }
+    }
+}
