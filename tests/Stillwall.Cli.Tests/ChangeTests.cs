@@ -29,19 +29,6 @@ public sealed class ChangeTests : IDisposable
     }
 
     [Fact]
-    public void A_person_is_asked_for_name_and_printer_and_asked_again_when_the_answer_will_not_do()
-    {
-        var ran = desk.Run(["start", "asked"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, "Window cabinet\n300\n300 mm\n\n310 mm\n");
-        var project = JsonDocument.Parse(File.ReadAllText(desk.PathTo("asked/stillwall.json"))).RootElement;
-        var printer = project.GetProperty("brief").GetProperty("printer");
-
-        Assert.Equal(0, ran.ExitCode);
-        Assert.Contains("has no unit", ran.Error, StringComparison.Ordinal);
-        Assert.Equal("Window cabinet", project.GetProperty("name").GetString());
-        Assert.Equal(("300 mm", "256 mm", "310 mm"), (printer.GetProperty("build_width").GetString(), printer.GetProperty("build_depth").GetString(), printer.GetProperty("build_height").GetString()));
-    }
-
-    [Fact]
     public void Nobody_is_asked_without_a_terminal_or_for_the_demo()
     {
         Assert.Equal("", desk.Run(["start", "piped"], terminal => terminal with { OutputIsTerminal = true }, "Window cabinet\n").Error);

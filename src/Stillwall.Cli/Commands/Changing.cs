@@ -17,7 +17,7 @@ internal static class Changing
     /// <exception cref="Refusal">The changed file has a fault, or cannot be written; the file is then as it was.</exception>
     internal static int Save(Session session, LoadedProject before, IReadOnlyList<(string Key, string Stated, string Text)> changes)
     {
-        var after = before.With(session, changes[^1].Text);
+        var after = before.With(session, DemoMarks.Without(changes[^1].Text, before.Project, [.. changes.Select(c => c.Key)]));
         var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.Of(after.Project, after.Candidates));
         if (ProjectStore.Save(before.File, after.Text, before.Text) is { } trouble)
         {
@@ -47,7 +47,8 @@ internal static class Changing
     private static string Written(Project project, string key) => ProjectKeys.Get(project, key) switch
     {
         null => "not stated",
-        IReadOnlyList<double> numbers => string.Join(", ", numbers.Select(n => Units.Write(n, ProjectKeys.Find(key)!.Dimension))),
+        IReadOnlyList<double> numbers => string.Join(", ", numbers.Select(n => Show.Of(project).Kept(n, ProjectKeys.Find(key)!.Dimension))),
+        double number => Show.Of(project).Kept(number, ProjectKeys.Find(key)!.Dimension),
         DriverChoice choice => choice.Name ?? "a data sheet written in place",
         var value => ProjectKeys.Written(ProjectKeys.Find(key)!, value),
     };

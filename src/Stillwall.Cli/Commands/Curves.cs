@@ -53,7 +53,7 @@ internal static class Curves
 
                 if (file is null)
                 {
-                    call.Session.Print(Table([.. ShownHz.Select(f => ResponseCurve.PointAt(network, limits, f, drive))], drive, call.Session.Terminal));
+                    call.Session.Print(Table([.. ShownHz.Select(f => ResponseCurve.PointAt(network, limits, f, drive))], drive, facts.Show, call.Session.Terminal));
                     return ExitCodes.Done;
                 }
 
@@ -86,9 +86,10 @@ internal static class Curves
         return CsvText.Write([.. columns.Select(c => c.Name)], curve.Select(p => (IReadOnlyList<double?>)[.. columns.Select(c => c.Cell(p))]));
     }
 
-    private static string Table(IReadOnlyList<CurvePoint> points, double volts, Terminal terminal) => Tables.Of(
-        terminal, $"One cabinet, half space, 1 m, {Show.Number(volts)} V", [">frequency", ">level", ">greatest level", ">excursion, peak", ">impedance", ">group delay"],
+    private static string Table(IReadOnlyList<CurvePoint> points, double volts, Show show, Terminal terminal) => Tables.Of(
+        terminal, $"One cabinet, half space, {show.Distance(1)}, driven with {Show.Number(volts)} V", [">frequency", ">level", ">greatest level", ">cone moves", ">impedance", ">group delay"],
         points.Select(p => (IReadOnlyList<string>)[
             Show.Frequency(p.FrequencyHz), Show.Level(p.SplDb), p.MaxSplDb is { } most ? Show.Level(most) : "unknown",
-            $"{Show.Number(p.ExcursionPeakMm, 2)} mm", $"{Show.Number(p.ImpedanceOhm)} Ω", $"{Show.Number(p.GroupDelayMs, 2)} ms"]));
+            show.Small(p.ExcursionPeakMm / 1e3), $"{Show.Number(p.ImpedanceOhm)} Ω", $"{Show.Number(p.GroupDelayMs, 2)} ms"]))
+        + Words.Wrapped("greatest level: what cone, coil and amplifier allow. cone moves: one way, peak. No room, equaliser or main speakers.", terminal.Width) + "\n";
 }

@@ -29,7 +29,7 @@ internal static class Join
     private static string Table(Joining joining, Terminal terminal)
     {
         var delayed = joining.DelayS < 0 ? "cabinet" : "main speakers";
-        var heading = $"Delay the {delayed} by {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms, polarity {(joining.Inverted ? "turned" : "as it is")}, cabinet {Show.Level(joining.TrimDb)}: ripple ±{Show.Level(joining.RippleDb)}";
+        var heading = $"Delay the {delayed} by {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms, polarity {(joining.Inverted ? "turned" : "as it is")}, cabinet {Show.Level(Math.Abs(joining.TrimDb))} {(joining.TrimDb < 0 ? "down" : "up")}: the sum is even within ±{Show.Level(joining.RippleDb)}";
         return Tables.Of(
             terminal, heading, [">frequency", ">cabinet", ">main speakers", ">together"],
             joining.Curve.Where((_, i) => i % 8 == 0).Select(p => (IReadOnlyList<string>)[Show.Frequency(p.FrequencyHz), Show.Level(p.CabinetDb), Show.Level(p.MainsDb), Show.Level(p.SumDb)]))

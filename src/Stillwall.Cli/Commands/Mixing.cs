@@ -13,7 +13,7 @@ internal static class Mixing
 {
     internal static Verb Verb()
     {
-        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg") { Span = (1e-6, 1e6) };
+        var powder = new QuantityOption("--powder", Dimension.Mass, "powder to mix, such as 4kg; pounds or gallons here give pounds and gallons in the table") { Span = (1e-6, 1e6) };
         var volume = new QuantityOption("--volume", Dimension.Volume, "slurry to mix, such as 4L; instead of --powder") { Span = (1e-9, 1e3) };
         var ratio = new QuantityOption("--powder-per-water", Dimension.None, "mass of powder for one of water; the mix's usual ratio where left out") { Span = (0.3, 20) };
         var name = new TextOption("--mix", "MIX", $"kind of mix: {string.Join(", ", Names)}; plaster where left out", Names);
@@ -25,7 +25,7 @@ internal static class Mixing
             {
                 var kind = CastMixes.Find(call.Text(name) ?? "plaster")!;
                 var mix = Mixed(kind, call.Value(powder), call.Value(volume), call.Value(ratio) ?? kind.PowderPerWaterRatio);
-                call.Session.Print(call.Has(json) ? ResultJson.Write(mix) : Table(mix, kind, call.Session.Terminal));
+                call.Session.Print(call.Has(json) ? ResultJson.Write(mix) : Table(mix, kind, new Show(TypedUnits.AreInch(call.Text(powder), call.Text(volume)), ""), call.Session.Terminal));
                 return ExitCodes.Done;
             },
         };
@@ -41,19 +41,18 @@ internal static class Mixing
         _ => throw Refusal.Input("mix: --powder and --volume are both given; one of them"),
     };
 
-    private static string Table(MixFigures mix, CastMix kind, Terminal terminal)
+    private static string Table(MixFigures mix, CastMix kind, Show show, Terminal terminal)
     {
-        var show = new Show(false, "");
         var range = mix.AdiabaticPeakRangeC is [var least, var greatest] ? $", {show.Temperature(least)} to {show.Temperature(greatest)} by published heats" : "";
         return Tables.Of(
-            terminal, $"{kind.Name}, powder to water {Show.Number(mix.PowderKg / mix.WaterKg)} : 1, at 20 °C", ["", ""],
+            terminal, $"{kind.Name}, powder to water {Show.Number(mix.PowderKg / mix.WaterKg)} : 1, at {show.Temperature(Air.Reference.TemperatureC)}", ["", ""],
             [
                 ["powder", show.Mass(mix.PowderKg)],
                 ["water", show.Mass(mix.WaterKg)],
-                ["slurry", $"{show.Volume(mix.SlurryVolumeM3)} at {Show.Number(mix.SlurryDensityKgM3, 4)} kg/m³"],
-                ["wet", show.Mass(mix.WetMassKg)],
-                ["set and dry", $"{show.Mass(mix.DryMassKg)} at {Show.Number(mix.DryDensityKgM3, 4)} kg/m³, {Show.Percent(mix.Porosity)} pores"],
-                ["free water", show.Mass(mix.FreeWaterKg)],
+                ["slurry", $"{show.Liquid(mix.SlurryVolumeM3)} at {show.Density(mix.SlurryDensityKgM3, 4)}"],
+                ["together, wet", show.Mass(mix.WetMassKg)],
+                ["set and dry", $"{show.Mass(mix.DryMassKg)} at {show.Density(mix.DryDensityKgM3, 4)}, {Show.Percent(mix.Porosity)} pores"],
+                ["water to dry out", show.Mass(mix.FreeWaterKg)],
                 ["peak if no heat left", mix.AdiabaticPeakC is { } peak ? show.Temperature(peak) + range : "unknown: the heat of setting of this mix is not known"],
             ]);
     }

@@ -18,7 +18,7 @@ internal static class Panel
     internal static Verb Verb()
     {
         var layers = new TextOption("--layers", "LAYERS", "from the outside in: 2mm:petg,12mm:plaster,2mm:petg, or t:E:nu:rho in mm, Pa, -, kg/m3");
-        var size = new TextOption("--size", "AxB", "clear width and height, such as 330mmx210mm");
+        var size = new TextOption("--size", "AxB", "clear width and height, such as 330mmx210mm; inches here give inches in the table");
         var edges = new TextOption("--edges", "EDGES", "clamped, or supported: only the deflection is zero on the edge; supported where left out", Edges);
         var json = Common.Json;
         return new Verb("panel", "one wall panel: its first six modes and how far it gives, layers bonded and slipping", "stillwall panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped")
@@ -29,7 +29,7 @@ internal static class Panel
                 var (width, height) = SizeOf(call.Needed(size));
                 var stack = LayerList.Read(call.Needed(layers));
                 var result = PanelModel.Solve(stack, width, height, call.Text(edges) == "clamped" ? PanelEdges.Clamped : PanelEdges.Supported);
-                call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, call.Session.Terminal));
+                call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, new Show(TypedUnits.AreInch(call.Text(size), call.Text(layers)), ""), call.Session.Terminal));
                 return ExitCodes.Done;
             },
         };
@@ -53,12 +53,13 @@ internal static class Panel
         : metres is >= 1e-3 and <= 100 ? metres
         : throw Refusal.Input($"--size: \"{text.Trim()}\" is out of range; 1 mm to 100 m");
 
-    private static string Table(PanelResult panel, Terminal terminal)
+    private static string Table(PanelResult panel, Show show, Terminal terminal)
     {
         IReadOnlyList<string> Row(string name, PanelCase c) =>
-            [name, string.Join(", ", c.ModesHz.Select(f => Show.Number(f))) + " Hz", $"{Show.Number(c.CentreDeflectionMPerPa * 1e9)} nm/Pa", $"{Show.Number(c.MeanDeflectionMPerPa * 1e9)} nm/Pa"];
+            [name, string.Join(", ", c.ModesHz.Select(f => Show.Number(f))) + " Hz", show.InUnit(c.CentreDeflectionMPerPa, "m/Pa", 3), show.InUnit(c.MeanDeflectionMPerPa, "m/Pa", 3)];
         return Tables.Of(
-            terminal, $"{Show.Number(panel.SurfaceDensityKgM2)} kg/m²", ["layers", "modes", "gives in the middle", "on average"], [Row("bonded", panel.Bonded), Row("slipping", panel.Slipping)])
-            + $"\nBasis: {PanelModel.Basis}.\n";
+            terminal, $"One panel of {show.SurfaceDensity(panel.SurfaceDensityKgM2)}", ["layers", "first six modes", ">gives in the middle", ">on average"],
+            [Row("bonded", panel.Bonded), Row("slipping", panel.Slipping)])
+            + $"\n{Words.Wrapped($"basis: {PanelModel.Basis}.", terminal.Width)}\n";
     }
 }

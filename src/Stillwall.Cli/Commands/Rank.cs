@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Cli.Output;
@@ -32,7 +33,7 @@ internal static class Rank
                     return ExitCodes.Done;
                 }
 
-                call.Session.Print(call.Has(json) ? ResultJson.Write(ranked) : Table(loaded.Project, ranked, call.Session.Terminal));
+                call.Session.Print(call.Has(json) ? ResultJson.Write(ranked) : Table(loaded, ranked, call.Session.Terminal));
                 return ExitCodes.Done;
             },
         };
@@ -44,16 +45,27 @@ internal static class Rank
         return ChartPicture.Svg(FrontChart.Of(drivers, Show.Of(project)) ?? throw Refusal.Input("rank: no candidate has both a price and a level to draw"));
     }
 
-    private static string Table(Project project, RankedDrivers ranked, Terminal terminal)
+    private static string Table(LoadedProject loaded, RankedDrivers ranked, Terminal terminal)
     {
-        var show = Show.Of(project);
+        var show = Show.Of(loaded.Project);
         var table = Tables.Of(
-            terminal, "Drivers in this cabinet; * none cheaper is louder", ["", "driver", ">price", ">level at the lowest note", ">resonance", ">Q"],
+            terminal, Title(loaded, ranked, show), ["", "driver", ">price", ">greatest level", "limit", ">resonance", ">Q"],
             ranked.Drivers.Select(d => (IReadOnlyList<string>)[
                 Ink.Mark(d.Verdict) + (d.Front ? " *" : ""), d.Name, d.Price is { } price ? show.Money(price) : "–",
-                d.MaxSplAtLowestDb is { } level ? $"{Show.Level(level)}, {d.LimitedByAtLowest}" : "unknown", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
+                d.MaxSplAtLowestDb is { } level ? Show.Level(level) : "unknown", d.LimitedByAtLowest ?? "–", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
                 d.SystemQ is { } q ? Show.Number(q) : "–"]));
-        var reasons = ranked.Drivers.Where(d => d.Reasons.Count > 0).Select(d => $"\n{Ink.Mark(d.Verdict)} {d.Name}\n" + string.Concat(d.Reasons.Select(r => $"  {r}\n")));
-        return table + string.Concat(reasons);
+        var legend = Words.Wrapped("● holds, ◐ tight, ▲ fails, ○ unknown; * the loudest of those that cost no more; resonance and Q: of the closed box", terminal.Width) + "\n";
+        var reasons = ranked.Drivers.Where(d => d.Reasons.Count > 0)
+            .Select(d => $"\n{Ink.Mark(d.Verdict)} {d.Name}\n" + string.Concat(d.Reasons.Select(r => $"  {Words.Wrapped(r, terminal.Width, 2, 4)}\n")));
+        return table + legend + string.Concat(reasons);
+    }
+
+    private static string Title(LoadedProject loaded, RankedDrivers ranked, Show show)
+    {
+        static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
+        var aim = loaded.Project.Brief.Aim;
+        var (shown, all) = (ranked.Drivers.Count, loaded.Candidates.Count);
+        var level = aim?.LowestHz is { } lowest ? $"; level at {Show.Frequency(lowest)}, half space, {show.Distance(aim.DistanceM)}" : "";
+        return $"{(shown < all ? $"The best {Count(shown)} of {Count(all)} drivers" : Count(all) + " drivers")} in this cabinet{level}";
     }
 }

@@ -27,7 +27,7 @@ internal static class Room
                 var curve = RoomCurve.Of(room, source);
                 if (file is null)
                 {
-                    call.Session.Print(Table(curve, source, call.Session.Terminal));
+                    call.Session.Print(Table(curve, source, facts.Show, call.Session.Terminal));
                     return ExitCodes.Done;
                 }
 
@@ -38,7 +38,7 @@ internal static class Room
         };
     }
 
-    private static string Table(IReadOnlyList<RoomPoint> curve, double source, Terminal terminal) => Tables.Of(
-        terminal, $"At the seat, {Show.Number(source)} m³/s", [">frequency", ">level", ">phase"],
+    private static string Table(IReadOnlyList<RoomPoint> curve, double source, Show show, Terminal terminal) => Tables.Of(
+        terminal, $"At the seat, for a source of {show.VolumeVelocity(source)} at every frequency", [">frequency", ">level", ">phase"],
         curve.Where(p => p.FrequencyHz % 10 == 0).Select(p => (IReadOnlyList<string>)[Show.Frequency(p.FrequencyHz), Show.Level(p.SplDb), $"{Show.Number(Math.Round(p.PhaseDeg))}°"]));
 }

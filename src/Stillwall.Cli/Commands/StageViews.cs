@@ -7,13 +7,19 @@ namespace Stillwall.Cli.Commands;
 /// <summary><c>pour</c>, <c>supplies</c>, <c>quiet</c>: one stage of the appraisal to take to the bench or the shop.</summary>
 internal static class StageViews
 {
-    internal static Verb Pour() => Of("Pour", "pour", "the pour plan: what to mix, in which batches, and by when each must be in", FigureTables.Pour);
+    internal static Verb Pour() => Of("Pour", "pour", "a clock for the bench: what to lay ready, every moment of each batch, and by when it must be poured", (loaded, appraisal, terminal) =>
+        loaded.Facts().Bench is { } bench ? new PourText(loaded.Project, appraisal, terminal).Of(bench) : "The pour cannot be planned yet.\n", 60);
 
-    internal static Verb Supplies() => Of("Supplies", "supplies", "what the build needs, what is on the shelf, what to buy and for how much", FigureTables.Supplies);
+    internal static Verb Supplies() => Of("Supplies", "supplies", "a list for the shop: what the build needs, what is on the shelf, what to buy in which packs and for how much", (loaded, appraisal, terminal) =>
+    {
+        var show = Show.Of(loaded.Project);
+        return SupplyText.Table(appraisal, show, terminal) is { } table ? $"{table}\n{SupplyText.Summary(appraisal, show, terminal.Width)}" : "Nothing is needed as far as the project says.\n";
+    }, hasChecks: false);
 
-    internal static Verb Quiet() => Of("Quiet", "quiet", "what the neighbour gets at the everyday level, band by band", (a, _, terminal) => FigureTables.Quiet(a, terminal));
+    internal static Verb Quiet() => Of("Quiet", "quiet", "which everyday level is polite to the neighbour, band by band, and what would help", (loaded, appraisal, terminal) =>
+        QuietText.Of(loaded.Project, appraisal, terminal) + (loaded.Project.Brief.Neighbour is null ? "" : $"\n! {Words.Wrapped(Cautions.Local, terminal.Width, 2, 2)}\n"));
 
-    private static Verb Of(string stage, string name, string summary, Func<Appraisal, Show, Terminal, string?> table)
+    private static Verb Of(string stage, string name, string summary, Func<LoadedProject, Appraisal, Terminal, string> says, int widest = int.MaxValue, bool hasChecks = true)
     {
         var project = Common.Project;
         return new Verb(name, summary, $"stillwall {name} my-cabinet")
@@ -22,22 +28,10 @@ internal static class StageViews
             Do = call =>
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
-                var appraisal = Appraisal.Of(loaded.Project, loaded.Candidates);
-                if (table(appraisal, Show.Of(loaded.Project), call.Session.Terminal) is { } shown)
-                {
-                    call.Session.PrintLine(shown);
-                }
-
-                foreach (var finding in appraisal.Findings.Where(f => f.Stage == stage))
-                {
-                    call.Session.PrintLine($"{Ink.Mark(finding.Verdict)} {finding.Topic}: {finding.Because}" + (finding.Remedy is { } remedy ? $"\n  → {remedy}" : ""));
-                }
-
-                foreach (var caution in Cautions.Of(loaded.Project, appraisal))
-                {
-                    call.Session.PrintLine($"! {caution}");
-                }
-
+                var terminal = call.Session.Terminal with { Width = Math.Min(widest, call.Session.Terminal.Width) };
+                var appraisal = Appraisal.OfStage(loaded.Project, loaded.Candidates, stage);
+                call.Session.Print(says(loaded, appraisal, terminal));
+                call.Session.Print(hasChecks ? new AppraisalText(loaded, terminal).Checks(appraisal, stage) : "");
                 return ExitCodes.Done;
             },
         };

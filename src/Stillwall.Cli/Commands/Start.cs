@@ -1,24 +1,18 @@
+using System.Globalization;
+using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Projects;
-using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
 
 /// <summary><c>start</c>: a new project folder.</summary>
 internal static class Start
 {
-    private static readonly (string Key, string Question)[] PrinterSizes =
-    [
-        ("brief.printer.build_width", "build width of the printer"),
-        ("brief.printer.build_depth", "build depth of the printer"),
-        ("brief.printer.build_height", "build height of the printer"),
-    ];
-
     internal static Verb Verb()
     {
         var folder = new TextArgument("DIR", "folder to make; one that is there must be empty");
         var demo = new Flag("--demo", "writes the demo project and asks nothing");
-        return new Verb("start", "makes a new project folder: from a terminal it asks a few questions, else it writes the demo project", "stillwall start my-cabinet --demo")
+        return new Verb("start", "makes a new project folder: from a terminal it asks nine questions, else it writes the demo project", "stillwall start my-cabinet --demo")
         {
             Takes = [folder, demo],
             Do = call =>
@@ -28,13 +22,15 @@ internal static class Start
                 RefuseUsed(at, path);
                 var text = Embedded("demo/stillwall.json");
                 var terminal = call.Session.Terminal;
-                if (!call.Has(demo) && terminal.InputIsTerminal && terminal.OutputIsTerminal)
+                var isAsked = !call.Has(demo) && terminal.InputIsTerminal && terminal.OutputIsTerminal;
+                if (isAsked)
                 {
                     text = Asked(text, terminal);
                 }
 
                 Make(at, path, text);
                 call.Session.PrintLine($"{at}: {ProjectStore.FileName}, drivers.csv, stillwall.schema.json and the folder measurements");
+                call.Session.Print(isAsked ? StillTheDemos(text, terminal.Width) : "every value in it is the demo's, invented: a cabinet to try things on\n");
                 call.Session.PrintLine($"next: stillwall appraise {(at.Contains(' ', StringComparison.Ordinal) ? $"\"{at}\"" : at)}");
                 return ExitCodes.Done;
             },
@@ -81,40 +77,69 @@ internal static class Start
         }
     }
 
-    // Questions go to standard error: standard output keeps to what was done. An empty answer keeps the demo's value.
+    // Questions go to standard error: standard output keeps to what was done.
     private static string Asked(string text, Terminal terminal)
     {
-        var project = ProjectReader.Read(text).Project!;
-        text = Answer(terminal, text, "name", $"name of the cabinet [{project.Name}]");
-        foreach (var (key, question) in PrinterSizes)
+        Say(terminal, "Nine questions. Enter keeps what stands in brackets, the end of input all the\nrest. Any unit will do.\n\n");
+        var answered = new HashSet<string>(StringComparer.Ordinal);
+        var isInch = false;
+        foreach (var (i, question) in Question.All.Index())
         {
-            var now = ProjectKeys.Written(ProjectKeys.Find(key)!, ProjectKeys.Get(project, key)!);
-            text = Answer(terminal, text, key, $"{question} [{now}]");
+            if (question.Choices.Count > 0)
+            {
+                Say(terminal, $"   {Words.Wrapped(string.Join(", ", question.Choices), Math.Min(78, terminal.Width), 3, 3)}\n");
+            }
+
+            if (Answered(terminal, ref text, $"{Count(i + 1)}. {question.Ask} [{question.Now(text)}]: ", question, answered) is not { } answer)
+            {
+                Say(terminal, "\n");
+                break;
+            }
+
+            isInch |= question.Keys.Count > 1 && TypedUnits.AreInch(answer);
         }
 
-        return text;
+        return DemoMarks.Put(isInch ? ProjectTextEditor.SetStated(text, "display_units", "inch") : text, answered);
     }
 
-    private static string Answer(Terminal terminal, string text, string key, string question)
+    // The answer that was taken, empty where the demo's value was kept; null at the end of input.
+    private static string? Answered(Terminal terminal, ref string text, string prompt, Question question, HashSet<string> answered)
     {
         while (true)
         {
-            terminal.Error.Write(question + ": ");
-            terminal.Error.Flush();
-            if (terminal.Input.ReadLine()?.Trim() is not { Length: > 0 } answer)
+            Say(terminal, prompt);
+            var answer = terminal.Input.ReadLine()?.Trim();
+            if (string.IsNullOrEmpty(answer))
             {
-                return text;
+                return answer;
             }
 
-            var changed = ProjectTextEditor.SetStated(text, key, answer);
-            if (ProjectReader.Read(changed).Faults is not [var fault, ..])
+            (text, var keys, var fault) = question.Answer(text, answer);
+            if (fault is null)
             {
-                return changed;
+                answered.UnionWith(keys);
+                return answer;
             }
 
-            terminal.Error.WriteLine(fault.Message);
+            Say(terminal, $"   {fault}\n");
         }
     }
+
+    private static string StillTheDemos(string text, int width)
+    {
+        var marks = DemoMarks.Of(ProjectReader.Read(text).Project!);
+        var lines = DemoMarks.ReplaceFirst(marks).Select(what => $"- {Words.Wrapped(what, width, 2, 2)}\n");
+        return "\n" + Words.Wrapped($"{Count(marks.Count)} blocks have values that are still the demo's; a note in each names them. To replace first:", width) + "\n" + string.Concat(lines)
+            + Words.Wrapped("\"stillwall set KEY VALUE\" replaces one and takes it out of the note.", width) + "\n\n";
+    }
+
+    private static void Say(Terminal terminal, string words)
+    {
+        terminal.Error.Write(words);
+        terminal.Error.Flush();
+    }
+
+    private static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     private static string Embedded(string name)
     {

@@ -22,7 +22,7 @@ internal static class Whys
             {
                 var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
                 var explanation = Explained(facts, call.Text(result)!);
-                call.Session.Print(call.Has(json) ? ResultJson.Write(explanation) : Text(explanation, call.Session.Terminal));
+                call.Session.Print(call.Has(json) ? ResultJson.Write(explanation) : Text(explanation, facts.Show, call.Session.Terminal));
                 return ExitCodes.Done;
             },
         };
@@ -41,18 +41,26 @@ internal static class Whys
         }
     }
 
-    private static string Text(Explanation e, Terminal terminal)
+    private static string Text(Explanation e, Show show, Terminal terminal)
     {
-        var value = e.Value is { } number ? $"{Show.Number(number, 6)} {(e.Unit == "1" ? "" : e.Unit)}".TrimEnd() : "unknown";
-        return $"{e.Result} = {value}\n{e.Formula}\nsource: {e.Basis}\n\n" + Tables.Of(
-            terminal, "Inputs in SI; effect of one per cent more", ["input", ">value", ">effect"],
-            e.Inputs.Select(i => (IReadOnlyList<string>)[i.Key, Written(i.Value), i.Sensitivity is { } s ? $"{Show.Number(s, 2)} %" : "–"]));
+        string Wrap(string text) => Words.Wrapped(text, terminal.Width, 0, 2) + "\n";
+        var value = e.Value is { } number ? show.InUnit(number, e.Unit) : "unknown";
+        return Ink.Strong(terminal, $"{e.Result} = {value}") + "\n" + Wrap(e.Formula) + Wrap($"source: {e.Basis}") + "\n" + (e.Inputs.Count == 0 ? "" : Tables.Of(
+            terminal, "What goes in, and what one per cent more of it does to the result", ["input", ">value", ">effect"],
+            e.Inputs.Select(i => (IReadOnlyList<string>)[i.Key, Written(i, show), i.Sensitivity is { } s ? Effect(s) : "–"])));
     }
 
-    private static string Written(object? value) => value switch
+    private static string Effect(double sensitivity)
+    {
+        var text = Show.Number(sensitivity, 2);
+        return $"{(text[0] is '−' or '0' && sensitivity <= 0 ? "" : "+")}{text} %";
+    }
+
+    private static string Written(ExplainedInput input, Show show) => input.Value switch
     {
         null => "–",
-        double number => Show.Number(number, 6),
-        _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "–",
+        double number => show.InUnit(number, input.Unit),
+        int count => Show.Number(count),
+        var word => Convert.ToString(word, CultureInfo.InvariantCulture) ?? "–",
     };
 }

@@ -14,7 +14,7 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     internal string Of(Appraisal appraisal, bool everything)
     {
         var text = new StringBuilder();
-        text.Append(Ink.Strong(terminal, Summary(appraisal))).Append('\n');
+        text.Append(Ink.Strong(terminal, Words.Wrapped(Summary(appraisal), terminal.Width, 0, 2))).Append('\n');
         foreach (var verdict in new[] { Verdict.Fails, Verdict.Tight })
         {
             foreach (var finding in appraisal.Findings.Where(f => f.Verdict == verdict))
@@ -36,6 +36,13 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
         }
 
         Lines(text, Cautions.Of(loaded.Project, appraisal));
+        if (DemoMarks.Of(loaded.Project) is [_, ..] marks)
+        {
+            var blocks = marks.Count == 1 ? "1 block still has" : $"{Number(marks.Count)} blocks still have";
+            var first = DemoMarks.ReplaceFirst(marks).FirstOrDefault() is { } what ? what.Split(':')[0] : marks[0].Block;
+            text.Append('\n').Append(Words.Wrapped($"{blocks} values of the demo, see the notes; first: {first}", terminal.Width, 0, 2)).Append('\n');
+        }
+
         text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded.Project, appraisal)}", terminal.Width, 0, 6)).Append('\n');
         return text.ToString();
     }
@@ -43,6 +50,25 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     /// <summary>One verdict that is no longer what it was.</summary>
     internal string Changed(Finding was, Finding now) =>
         $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, taken: 4)}";
+
+    /// <summary>What of one stage does not hold, after one line that counts what does.</summary>
+    internal string Checks(Appraisal appraisal, string stage)
+    {
+        var all = appraisal.Findings.Where(f => f.Stage == stage).ToList();
+        var open = all.Where(f => f.Verdict != Verdict.Holds).ToList();
+        var text = new StringBuilder($"\n{Number(all.Count - open.Count)} of {Number(all.Count)} checks of this stage hold{(open.Count > 0 ? "; the others:" : "")}\n");
+        foreach (var finding in open.Where(f => f.Verdict != Verdict.Unknown || f.Remedy is not null))
+        {
+            text.Append(One(finding));
+        }
+
+        foreach (var same in open.Where(f => f.Verdict == Verdict.Unknown && f.Remedy is null).GroupBy(f => f.Because))
+        {
+            text.Append(Together(stage, same.Select(f => f.Topic), same.Key));
+        }
+
+        return text.ToString();
+    }
 
     /// <summary>A verdict as a verb.</summary>
     internal static string Says(Verdict verdict) => verdict switch { Verdict.Fails => "fails", Verdict.Tight => "is tight", Verdict.Holds => "holds", _ => "is unknown" };
@@ -94,11 +120,12 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
 
         foreach (var stage in unknown.GroupBy(f => f.Stage))
         {
-            var mark = Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown));
-            var because = string.Join("; ", stage.Select(f => f.Because).Distinct(StringComparer.Ordinal));
-            text.Append($"{mark} {Words.Wrapped($"{stage.Key}: {string.Join(", ", stage.Select(f => f.Topic))}: {because}", terminal.Width, Indent, Indent)}\n");
+            text.Append(Together(stage.Key, stage.Select(f => f.Topic), string.Join("; ", stage.Select(f => f.Because).Distinct(StringComparer.Ordinal))));
         }
     }
+
+    private string Together(string stage, IEnumerable<string> topics, string because) =>
+        $"{Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown))} {Words.Wrapped($"{stage}: {string.Join(", ", topics)}: {because}", terminal.Width, Indent, Indent)}\n";
 
     private void Lines(StringBuilder text, IReadOnlyList<string> lines)
     {

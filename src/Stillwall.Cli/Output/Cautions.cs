@@ -25,16 +25,25 @@ internal static class Cautions
 
         if (appraisal.Mass.FinishedKg > OnePersonKg || appraisal.Mass.WetKg > OnePersonKg)
         {
-            lines.Add($"Lift it by two: it weighs more than {Show.Of(project).Mass(OnePersonKg)}.");
+            lines.Add(TwoPeople(project));
         }
 
         if (project.Brief.Neighbour is not null || project.Brief.Everyday is not null)
         {
-            lines.Add("Local rules decide on noise; the figures here are a forecast.");
+            lines.Add(Local);
         }
 
         return lines;
     }
+
+    /// <summary>What to take care of at the pour.</summary>
+    internal static IReadOnlyList<string> OfPour(Project project, Appraisal appraisal) =>
+        [.. OfCast(CastMixes.Of(project.Materials?.Cast)), .. appraisal.Mass.WetKg > OnePersonKg ? [TwoPeople(project)] : Array.Empty<string>()];
+
+    /// <summary>What to take care of with the neighbour.</summary>
+    internal const string Local = "Local rules decide on noise; the figures here are a forecast.";
+
+    private static string TwoPeople(Project project) => $"Lift it by two: it weighs more than {Show.Of(project).Mass(OnePersonKg)}.";
 
     private static IEnumerable<string> OfCast(CastMix? mix)
     {

@@ -16,7 +16,7 @@ internal static class Words
         var lines = new StringBuilder();
         var length = taken;
         var isFirst = true;
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Unbroken(text.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
         {
             if (!isFirst && length + 1 + word.Length > width)
             {
@@ -36,4 +36,19 @@ internal static class Words
 
         return lines.ToString();
     }
+
+    // A number stays with its unit.
+    private static IEnumerable<string> Unbroken(string[] words)
+    {
+        for (var i = 0; i < words.Length; i++)
+        {
+            var isWithUnit = i + 1 < words.Length && char.IsAsciiDigit(words[i][^1]) && Units.Contains(words[i + 1].TrimEnd('.', ',', ';', ':', ')'));
+            yield return isWithUnit ? $"{words[i]} {words[++i]}" : words[i];
+        }
+    }
+
+    private static readonly HashSet<string> Units = new(StringComparer.Ordinal)
+    {
+        "mm", "m", "in", "ft", "L", "gal", "kg", "g", "lb", "oz", "kg/m³", "lb/ft³", "°C", "°F", "kPa", "MPa", "GPa", "Pa", "psi", "ksi", "N", "lbf", "N·m", "Hz", "dB", "ohm", "W", "V", "s", "ms", "min", "h", "days", "%", "pc", "EUR",
+    };
 }

@@ -18,6 +18,9 @@ internal sealed record Invocation(Session Session, ParseResult Parsed)
         return text is not null && option.Words is { } words && !words.Contains(text) ? throw NotOneOf(option.Name, text, words) : text;
     }
 
+    /// <summary>An option as it was typed; null where it is not given.</summary>
+    internal string? Text(QuantityOption option) => Parsed.GetValue(option);
+
     /// <summary>The value of an option in SI; null where it is not given.</summary>
     /// <exception cref="Refusal">It is not what the option accepts.</exception>
     internal double? Value(QuantityOption option) => Parsed.GetValue(option) is { } text ? option.Read(text) : null;

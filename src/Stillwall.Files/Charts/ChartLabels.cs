@@ -24,7 +24,7 @@ internal static class ChartLabels
 
         List<TextMark?> texts =
         [
-            .. chart.Landmarks.OrderBy(l => l.MayDropLabel).Select(l => placer.Place(Beside(plot.At(l.At), l.Label, theme.Ink, theme), l.MayDropLabel)),
+            .. chart.Landmarks.Where(l => l.Label.Length > 0).OrderBy(l => l.MayDropLabel).Select(l => placer.Place(Beside(plot.At(l.At), l.Label, theme.Ink, theme), l.MayDropLabel)),
             .. chart.Limits.Select(l => placer.Place(PastEdge(l, plot, theme))),
             .. chart.Rules.Select(r => placer.Place(BesideRule(r, plot, theme))),
             .. chart.Series.Reverse().Where(s => s.Name.Length > 0 && s.Shape != SeriesShape.Bars).Select(s => placer.Place(Along(s, chart, plot, theme))),

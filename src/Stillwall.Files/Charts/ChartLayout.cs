@@ -12,7 +12,8 @@ internal static class ChartLayout
 
     internal static IReadOnlyList<Mark> Of(Chart chart, double width, double height, ChartTheme theme, double left = 0, double top = 0)
     {
-        var answer = Wrapped(chart.Answer, 14, width - (2 * Margin)).ToList();
+        // A tenth is left for fonts with wider digits.
+        var answer = Wrapped(chart.Answer, 14, 0.9 * (width - (2 * Margin))).ToList();
         var plotTop = top + 78 + (20 * answer.Count);
         var plot = new ChartPlot(chart, new Box(left + Margin + TickRoom, plotTop, left + width - Margin - 4, top + height - 58));
         List<Mark> marks = [.. Head(chart, answer, theme, left, top, width, height), .. Axes(chart, plot, theme)];

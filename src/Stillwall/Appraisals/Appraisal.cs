@@ -48,6 +48,18 @@ public sealed record Appraisal(
         return WithFindings(facts, [.. AllFindings.Rules.Select(rule => rule.Of(facts))]);
     }
 
+    /// <summary>Appraises a project and seeks the remedies of one stage only.</summary>
+    /// <param name="project">The project as stated.</param>
+    /// <param name="candidates">The candidate drivers.</param>
+    /// <param name="stage">Stage whose remedies are sought, as its findings name it.</param>
+    /// <returns>The appraisal; the findings of other stages have no remedy that a search would have to find.</returns>
+    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    public static Appraisal OfStage(Project project, IReadOnlyList<DriverSheet> candidates, string stage)
+    {
+        var facts = new Facts(project, candidates);
+        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => rule.Stage == stage ? Remedies.Sought(rule, rule.Of(facts), facts) : rule.Of(facts))]);
+    }
+
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
         new(facts.Project.Name, facts.Box, facts.Walls, facts.Parts, facts.Pour, facts.Print, facts.Mass, facts.Supplies, facts.Cost, facts.Quiet, findings);
 }

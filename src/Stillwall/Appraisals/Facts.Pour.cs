@@ -17,9 +17,14 @@ public sealed partial class Facts
     /// <summary>The pour plan.</summary>
     public PourFigures Pour => pour.Value;
 
+    /// <summary>The pour moment by moment; null where something it needs is not known.</summary>
+    public PourBench? Bench => Job is { } job && Geometry is { } g && PourClock.Plan(job) is { } plan ? PourBench.Of(plan, job, LiftHeightsM(g)) : null;
+
     /// <summary>The pour as a clock; null where something it needs is not known.</summary>
-    internal PourPlan? Clock => Geometry is { Sizes.Core: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
-        ? PourClock.Plan(new PourJob
+    internal PourPlan? Clock => Job is { } job ? PourClock.Plan(job) : null;
+
+    private PourJob? Job => Geometry is { Sizes.Core: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
+        ? new PourJob
         {
             Mix = mix,
             CavityVolumeM3 = g.CavityM3,
@@ -30,7 +35,7 @@ public sealed partial class Facts
             StirS = cast.StirS,
             PourRateM3S = cast.PourRateM3S,
             People = cast.People,
-        })
+        }
         : null;
 
     /// <summary>Pot life, as stated or as usual for the mix, s.</summary>

@@ -57,7 +57,7 @@ public sealed partial class Facts
         return line.Unit switch
         {
             "kg" => $"{Show.Mass(amount)} of {line.Item}",
-            "m" => $"{Show.Number(amount, 2)} m of {line.Item}",
+            "m" => $"{Show.Distance(amount)} of {line.Item}",
             _ => $"{Show.Number(Math.Ceiling(amount))} × {line.Item}",
         };
     }

@@ -8,6 +8,9 @@ namespace Stillwall.Appraisals;
 /// <param name="Currency">Currency of prices.</param>
 public sealed record Show(bool Inch, string Currency)
 {
+    // Exact by definition: NIST SP 811 appendix B (from memory).
+    private const double CubicFootM3 = 0.028316846592, GallonM3 = 0.003785411784, PoundKg = 0.45359237, PoundForceN = 4.4482216152605, PsiPa = PoundForceN / (0.0254 * 0.0254);
+
     /// <summary>The way a project wants its numbers.</summary>
     /// <param name="project">The project.</param>
     /// <returns>The writer.</returns>
@@ -22,19 +25,92 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="metres">Length, m.</param>
     /// <returns>Millimetres, or inches.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Length(double metres) => Inch ? $"{Digits(metres / 0.0254, 3)} in" : $"{Digits(metres * 1e3, 3)} mm";
+    public string Length(double metres) => Inch ? $"{Inches(metres / 0.0254)} in" : $"{Digits(metres * 1e3, 3)} mm";
+
+    /// <summary>A small length, such as the way of a cone.</summary>
+    /// <param name="metres">Length, m.</param>
+    /// <returns>Millimetres, or inches, with two digits.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Small(double metres) => Inch ? $"{Digits(metres / 0.0254, 2)} in" : $"{Digits(metres * 1e3, 2)} mm";
 
     /// <summary>A volume.</summary>
     /// <param name="cubicMetres">Volume, m³.</param>
     /// <returns>Litres, or cubic feet.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Volume(double cubicMetres) => Inch ? $"{Digits(cubicMetres / 0.028316846592, 3)} ft³" : $"{Digits(cubicMetres * 1e3, 3)} L";
+    public string Volume(double cubicMetres) => !Inch ? $"{Digits(cubicMetres * 1e3, 3)} L"
+        : Math.Abs(cubicMetres) < 0.05 * CubicFootM3 ? $"{Digits(cubicMetres / CubicFootM3 * 1728, 3)} in³"
+        : $"{Digits(cubicMetres / CubicFootM3, 3)} ft³";
+
+    /// <summary>A volume of something that is poured.</summary>
+    /// <param name="cubicMetres">Volume, m³.</param>
+    /// <returns>Litres, or US gallons and fluid ounces.</returns>
+    /// <remarks>Source: our choice of digits; NIST SP 811 appendix B for the gallon (from memory; exact by definition).</remarks>
+    public string Liquid(double cubicMetres) => !Inch ? Volume(cubicMetres)
+        : Math.Abs(cubicMetres) < 0.25 * GallonM3 ? $"{Digits(cubicMetres / GallonM3 * 128, 3)} fl oz"
+        : $"{Digits(cubicMetres / GallonM3, 3)} gal";
+
+    /// <summary>A distance across a room, or a length of cable.</summary>
+    /// <param name="metres">Distance, m.</param>
+    /// <returns>Metres, or feet.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Distance(double metres) => Inch ? $"{Digits(metres / 0.3048, 3)} ft" : $"{Digits(metres, 3)} m";
+
+    /// <summary>A pressure.</summary>
+    /// <param name="pascals">Pressure, Pa.</param>
+    /// <returns>Pascals with a fitting prefix, or pounds per square inch.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Pressure(double pascals) => Inch ? Psi(pascals / PsiPa) : Math.Abs(pascals) switch
+    {
+        >= 1e9 => $"{Digits(pascals / 1e9, 2)} GPa",
+        >= 1e5 => $"{Digits(pascals / 1e6, 2)} MPa",
+        >= 100 => $"{Digits(pascals / 1e3, 2)} kPa",
+        _ => $"{Digits(pascals, 2)} Pa",
+    };
+
+    /// <summary>A density.</summary>
+    /// <param name="kilogramsPerCubicMetre">Density, kg/m³.</param>
+    /// <param name="digits">Significant digits, 1 to 15.</param>
+    /// <returns>Kilograms per cubic metre, or pounds per cubic foot.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Density(double kilogramsPerCubicMetre, int digits = 3) =>
+        Inch ? $"{Digits(kilogramsPerCubicMetre * CubicFootM3 / PoundKg, digits)} lb/ft³" : $"{Digits(kilogramsPerCubicMetre, digits)} kg/m³";
+
+    /// <summary>A mass by area.</summary>
+    /// <param name="kilogramsPerSquareMetre">Mass by area, kg/m².</param>
+    /// <returns>Kilograms per square metre, or pounds per square foot.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string SurfaceDensity(double kilogramsPerSquareMetre) =>
+        Inch ? $"{Digits(kilogramsPerSquareMetre * 0.3048 * 0.3048 / PoundKg, 3)} lb/ft²" : $"{Digits(kilogramsPerSquareMetre, 3)} kg/m²";
+
+    /// <summary>A force.</summary>
+    /// <param name="newtons">Force, N.</param>
+    /// <returns>Newtons, or pounds of force.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Force(double newtons) => Inch ? $"{Digits(newtons / PoundForceN, 2)} lbf" : $"{Digits(newtons, 2)} N";
+
+    /// <summary>A torque.</summary>
+    /// <param name="newtonMetres">Torque, N·m.</param>
+    /// <returns>Newton metres, or inch pounds.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Torque(double newtonMetres) => Inch ? $"{Digits(newtonMetres / PoundForceN / 0.0254, 2)} in·lbf" : $"{Digits(newtonMetres, 2)} N·m";
+
+    /// <summary>The volume velocity of a source.</summary>
+    /// <param name="cubicMetresPerSecond">Volume velocity, m³/s.</param>
+    /// <returns>Cubic metres, or cubic feet, a second.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string VolumeVelocity(double cubicMetresPerSecond) => Inch ? $"{Digits(cubicMetresPerSecond / CubicFootM3, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
+
+    /// <summary>How fast something is poured.</summary>
+    /// <param name="cubicMetresPerSecond">Flow, m³/s.</param>
+    /// <returns>Litres, or gallons, a minute.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Flow(double cubicMetresPerSecond) => Inch ? $"{Digits(cubicMetresPerSecond * 60 / GallonM3, 3)} gal/min" : $"{Digits(cubicMetresPerSecond * 6e4, 3)} L/min";
 
     /// <summary>A mass.</summary>
     /// <param name="kilograms">Mass, kg.</param>
-    /// <returns>Kilograms or grams, or pounds.</returns>
+    /// <returns>Kilograms or grams, or pounds and ounces.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Mass(double kilograms) => Inch ? $"{Digits(kilograms / 0.45359237, 3)} lb" : kilograms < 0.9995 ? $"{Digits(kilograms * 1e3, 3)} g" : $"{Digits(kilograms, 3)} kg";
+    public string Mass(double kilograms) => Inch ? Pounds(kilograms) : Math.Abs(kilograms) < 0.9995 ? $"{Digits(kilograms * 1e3, 3)} g" : $"{Digits(kilograms, 3)} kg";
 
     /// <summary>A frequency.</summary>
     /// <param name="hertz">Frequency, Hz.</param>
@@ -100,8 +176,83 @@ public sealed record Show(bool Inch, string Currency)
         Dimension.Temperature => Temperature(si),
         Dimension.Time => Time(si),
         Dimension.None => Digits(si, 4),
+        _ when Inch && OfInches(si, dimension) is { } text => text,
         _ => Units.Write(double.Parse(si.ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), dimension),
     };
+
+    /// <summary>A quantity as it stands in the file, with all its digits; beside inches with four.</summary>
+    /// <param name="si">The value in SI.</param>
+    /// <param name="dimension">Kind of quantity.</param>
+    /// <returns>Number and unit.</returns>
+    /// <remarks>Source: our choice of digits.</remarks>
+    public string Kept(double si, Dimension dimension) => (Inch, dimension) switch
+    {
+        (true, Dimension.Length) => $"{Digits(si / 0.0254, 4)} in",
+        (true, Dimension.Mass or Dimension.Volume or Dimension.Temperature) => Stated(si, dimension),
+        (true, _) when OfInches(si, dimension) is { } text => text,
+        _ => Units.Write(si, dimension),
+    };
+
+    /// <summary>A result in the unit that its key names.</summary>
+    /// <param name="si">The value in that unit.</param>
+    /// <param name="unit">The SI unit, as <c>why</c> names it; <c>1</c> for a bare number.</param>
+    /// <param name="digits">Significant digits, 1 to 15.</param>
+    /// <returns>Number and unit, in the units that people use.</returns>
+    /// <remarks>Source: our choice of units and digits.</remarks>
+    public string InUnit(double si, string unit, int digits = 5)
+    {
+        var (metric, perMetric, inch, perInch) = unit switch
+        {
+            "m" => ("mm", 1e3, "in", 1 / 0.0254),
+            "m2" => ("cm²", 1e4, "in²", 1 / (0.0254 * 0.0254)),
+            "m3" => ("L", 1e3, "ft³", 1 / CubicFootM3),
+            "kg" => ("kg", 1, "lb", 1 / PoundKg),
+            "kg/m3" => ("kg/m³", 1, "lb/ft³", CubicFootM3 / PoundKg),
+            "kg/m2" => ("kg/m²", 1, "lb/ft²", 0.3048 * 0.3048 / PoundKg),
+            "Pa" => ("kPa", 1e-3, "psi", 1 / PsiPa),
+            "m/Pa" => ("nm/Pa", 1e9, "µin/psi", 1e6 / 0.0254 * PsiPa),
+            "m3/s" => ("L/min", 6e4, "gal/min", 60 / GallonM3),
+            "K" => ("K", 1, "°F", 1.8),
+            "N/m" => ("N/mm", 1e-3, "lbf/in", 0.0254 / PoundForceN),
+            "m/N" => ("mm/N", 1e3, "in/lbf", PoundForceN / 0.0254),
+            "N/A" => ("N/A", 1, "lbf/A", 1 / PoundForceN),
+            "kg/s" => ("kg/s", 1, "lb/s", 1 / PoundKg),
+            "Pa*s/m3" => ("Pa·s/m³", 1, "psi·s/ft³", CubicFootM3 / PsiPa),
+            "J/kg" => ("kJ/kg", 1e-3, "BTU/lb", 1 / 2326.0),
+            "ohm" => ("ohm", 1, "ohm", 1),
+            "H" => ("mH", 1e3, "mH", 1e3),
+            "d" => ("days", 1, "days", 1),
+            "deg" => ("°", 1, "°", 1),
+            _ => (unit == "1" ? "" : unit, 1.0, unit == "1" ? "" : unit, 1.0),
+        };
+        return unit == "degC"
+            ? Inch ? $"{Digits(si * 1.8 + 32, digits)} °F" : $"{Digits(si, digits)} °C"
+            : $"{Digits(si * (Inch ? perInch : perMetric), digits)} {(Inch ? inch : metric)}".TrimEnd();
+    }
+
+    // Kinds of quantity that have no writer of their own above; null where they are the same in both.
+    private string? OfInches(double si, Dimension dimension) => dimension switch
+    {
+        Dimension.Area => $"{Digits(si / (0.0254 * 0.0254), 3)} in²",
+        Dimension.Pressure => Pressure(si),
+        Dimension.Density => Density(si),
+        Dimension.VolumeFlow => Flow(si),
+        Dimension.Stiffness => $"{Digits(si / PoundForceN * 0.0254, 3)} lbf/in",
+        Dimension.TemperatureDifference => $"{Digits(si * 1.8, 3)} °F",
+        Dimension.ForceFactor => $"{Digits(si / PoundForceN, 3)} lbf/A",
+        Dimension.Compliance => $"{Digits(si * PoundForceN / 0.0254, 3)} in/lbf",
+        Dimension.MechanicalResistance => $"{Digits(si / PoundKg, 3)} lb/s",
+        Dimension.AcousticResistance => $"{Digits(si / PsiPa * CubicFootM3, 3)} psi·s/ft³",
+        Dimension.SpecificHeat => $"{Digits(si / 2326, 3)} BTU/lb",
+        _ => null,
+    };
+
+    // Hundredths from one inch on, so that a printer's 10.08 in do not look like 10.
+    private static string Inches(double inches) => Digits(inches, Math.Abs(inches) < 1 ? 3 : 3 + (int)Math.Floor(Math.Log10(Math.Abs(inches))));
+
+    private static string Psi(double psi) => Math.Abs(psi) >= 1e4 ? $"{Digits(psi / 1e3, 3)} ksi" : $"{Digits(psi, 2)} psi";
+
+    private static string Pounds(double kilograms) => Math.Abs(kilograms) < 0.9995 * PoundKg ? $"{Digits(kilograms / PoundKg * 16, 3)} oz" : $"{Digits(kilograms / PoundKg, 3)} lb";
 
     private static string Fixed(double value, int decimals)
     {

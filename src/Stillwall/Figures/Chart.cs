@@ -96,7 +96,7 @@ public sealed record ChartLimit(string Name, IReadOnlyList<ChartPoint> Edge, IRe
 
 /// <summary>A point worth a name.</summary>
 /// <param name="At">Where.</param>
-/// <param name="Label">Its name and number.</param>
+/// <param name="Label">Its name and number; empty where the mark alone says enough.</param>
 /// <param name="Mark">Its mark.</param>
 /// <param name="MayDropLabel">Whether the label may be left out where there is no room; the table has it all the same.</param>
 public sealed record ChartLandmark(ChartPoint At, string Label, LandmarkMark Mark = LandmarkMark.Point, bool MayDropLabel = false);

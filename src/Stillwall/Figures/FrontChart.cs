@@ -18,7 +18,7 @@ public static class FrontChart
     /// <param name="show">How numbers are written.</param>
     /// <param name="wantedDb">Level wanted, dB; null where not stated.</param>
     /// <returns>The chart; null where no driver has both a price and a level.</returns>
-    /// <remarks>Model: the ranking's own numbers; the line steps along the drivers of the front. Validity: as the ranking's. Source: our choice of picture. Accuracy: as the ranking's.</remarks>
+    /// <remarks>Model: the ranking's own numbers; the line steps along the drivers of the front; those that fail are marked without their names, which the table has. Validity: as the ranking's. Source: our choice of picture. Accuracy: as the ranking's.</remarks>
     public static Chart? Of(IReadOnlyList<FrontDriver> drivers, Show show, double? wantedDb = null)
     {
         ArgumentNullException.ThrowIfNull(drivers);
@@ -37,7 +37,7 @@ public static class FrontChart
             "price-and-level", "What does louder cost?", Answer(front, drivers.Count - drawn.Count, show), across, up,
             front.Count > 1 ? [new ChartSeries("nothing cheaper is louder", StyleRole.Main, SeriesShape.Line, Steps(front))] : [],
             wantedDb is { } wanted ? [Axes.Level($"below the {Show.Level(wanted)} wanted", across.Low, across.High, wanted, false, up)] : [],
-            [.. drawn.Select(d => new ChartLandmark(new ChartPoint(d.Price!.Value, d.LevelDb!.Value), d.Name, MarkOf(d.Verdict), !d.OnFront))],
+            [.. drawn.Select(d => new ChartLandmark(new ChartPoint(d.Price!.Value, d.LevelDb!.Value), d.Verdict == Verdict.Fails ? "" : d.Name, MarkOf(d.Verdict), !d.OnFront))],
             [],
             new ChartTable(
                 ["driver", $"price, {show.Currency}", "level, dB", "verdict", "front"],
@@ -48,10 +48,11 @@ public static class FrontChart
     {
         var said = front.Count == 0
             ? "No driver holds in this cabinet."
-            : $"{front[^1].Name} is the loudest at {Show.Level(front[^1].LevelDb!.Value)} for {show.Money(front[^1].Price!.Value)}"
-                + (front.Count > 1 ? $"; {front[0].Name} is the cheapest at {Show.Level(front[0].LevelDb!.Value)} for {show.Money(front[0].Price!.Value)}." : ".");
+            : $"Most level for the money: {Bargain(front[0], show)}{(front.Count > 1 ? $", up to {Bargain(front[^1], show)}" : "")}.";
         return left == 0 ? said : $"{said} {left} without a price or a level {(left == 1 ? "is" : "are")} not drawn.";
     }
+
+    private static string Bargain(FrontDriver driver, Show show) => $"{driver.Name}, {Show.Level(driver.LevelDb!.Value)} for {show.Money(driver.Price!.Value)}";
 
     private static List<ChartPoint> Steps(List<FrontDriver> front)
     {

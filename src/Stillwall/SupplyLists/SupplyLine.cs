@@ -12,6 +12,8 @@ namespace Stillwall.SupplyLists;
 /// <param name="State">To hand, short, missing, past date or unknown.</param>
 /// <param name="Step">Stage of the job that needs it first.</param>
 /// <param name="PriceToBuy">Price of the whole packs to buy; null without a price or where the amount is not known.</param>
+/// <param name="Pack">Amount that one pack holds, in <paramref name="Unit"/>; null without a price.</param>
+/// <param name="PackCount">Whole packs to buy; null where the pack or the amount is not known.</param>
 public sealed record SupplyLine(
     string Item,
     [property: ComputedBy("supply-needed", "pour.powder_kg", "print.filament_to_have_kg")] double? Needed,
@@ -20,4 +22,6 @@ public sealed record SupplyLine(
     string Unit,
     [property: ComputedBy("supply-price", "supplies[].needed", "prices")] double? Price,
     string State, string Step,
-    [property: ComputedBy("supply-price", "supplies[].to_buy", "prices")] double? PriceToBuy);
+    [property: ComputedBy("supply-price", "supplies[].to_buy", "prices")] double? PriceToBuy,
+    [property: ComputedBy("supply-price", "prices")] double? Pack,
+    [property: ComputedBy("supply-price", "supplies[].to_buy", "prices")] double? PackCount);

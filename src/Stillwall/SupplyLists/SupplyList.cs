@@ -51,7 +51,8 @@ public static class SupplyList
         var packs = toBuy is { } amount ? Math.Ceiling(amount / pack - 1e-9) : (double?)null;
         return new SupplyLine(
             need.Item, need.Amount, inStock, toBuy, UnitOf(need.Dimension), need.Amount * unitPrice,
-            State(need, shelf, matching, inStock), need.Step, toBuy is 0 ? 0 : packs * pack * unitPrice);
+            State(need, shelf, matching, inStock), need.Step, toBuy is 0 ? 0 : packs * pack * unitPrice,
+            unitPrice is null ? null : pack, unitPrice is null ? null : packs);
     }
 
     private static string State(Need need, List<Stock>? shelf, List<Stock>? matching, double? inStock)

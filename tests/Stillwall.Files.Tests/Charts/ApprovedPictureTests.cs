@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Ranking;
 using Stillwall.Figures;
 using Stillwall.Files.Charts;
 using Stillwall.Tests.Appraisals;
@@ -40,6 +41,22 @@ public sealed class ApprovedPictureTests
         var png = File.ReadAllBytes(file);
         Assert.InRange(png.Length, 5000, 80000);
         Assert.Equal((ChartPicture.WidthPx, ChartPicture.HeightPx), PngFile.Size(png));
+    }
+
+    [Fact]
+    public void The_demos_drivers_by_price_and_level_are_the_approved_picture()
+    {
+        var ranked = Ranking.Of(DemoProject.Project, DemoDrivers.All).Drivers;
+        var chart = FrontChart.Of([.. ranked.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Show.Of(DemoProject.Project))!;
+        var (svg, png) = (Path.Combine(Pictures, chart.Name + ".svg"), Path.Combine(Pictures, chart.Name + ".png"));
+        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        {
+            File.WriteAllText(svg, ChartPicture.Svg(chart));
+            File.WriteAllBytes(png, ChartPicture.Png(chart));
+        }
+
+        Assert.Equal(File.ReadAllText(svg), ChartPicture.Svg(chart));
+        Assert.Equal((ChartPicture.WidthPx, ChartPicture.HeightPx), PngFile.Size(File.ReadAllBytes(png)));
     }
 
     private static string Pictures => Path.Combine(Path.GetDirectoryName(TestData.Demo("stillwall.json"))!, "..", "..", "docs", "pictures");

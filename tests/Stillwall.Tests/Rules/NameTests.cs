@@ -42,6 +42,7 @@ public sealed class NameTests
         ["SupplyLine.Needed"] = "in the unit that stands beside it",
         ["SupplyLine.InStock"] = "in the unit that stands beside it",
         ["SupplyLine.ToBuy"] = "in the unit that stands beside it",
+        ["SupplyLine.Pack"] = "in the unit that stands beside it",
         ["SupplyLine.PriceToBuy"] = "in the project's currency",
         ["ColumnAttribute.ToSi"] = "a factor between units",
         ["Unit.Offset"] = "in the SI unit of whatever is measured in it",

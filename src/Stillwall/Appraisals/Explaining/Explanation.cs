@@ -12,8 +12,9 @@ public sealed record Explanation(string Result, double? Value, string Unit, stri
 /// <summary>One input of a result.</summary>
 /// <param name="Key">Key of the project file, of the driver, or path of another result.</param>
 /// <param name="Value">Its value: a number in SI or a word; null where it is not stated or is a list.</param>
+/// <param name="Unit">SI unit of a number; <c>1</c> for a ratio, a count or a word.</param>
 /// <param name="Sensitivity">
 /// Relative change of the result for a relative change of the input, everything else as stated; null for results, words, whole numbers and zero, and where
 /// the result does not exist on either side.
 /// </param>
-public sealed record ExplainedInput(string Key, object? Value, double? Sensitivity);
+public sealed record ExplainedInput(string Key, object? Value, string Unit, double? Sensitivity);

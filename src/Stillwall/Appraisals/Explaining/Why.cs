@@ -88,8 +88,13 @@ public static class Why
 
     private static ExplainedInput Explained(MovedFacts moved, string key, Func<Facts, double?> result) =>
         ResultPath.Find(moved.Facts, key) is { } other
-            ? new ExplainedInput(key, other.Value, null)
-            : new ExplainedInput(key, Plain(moved.ValueOf(key)), moved.Sensitivity(key, result));
+            ? new ExplainedInput(key, other.Value, UnitOf(other, moved.Facts), null)
+            : new ExplainedInput(key, Plain(moved.ValueOf(key)), StatedUnit(key), moved.Sensitivity(key, result));
+
+    // The coherent unit of its kind; a price or a budget is in the project's currency and a bare number in the file.
+    private static string StatedUnit(string key) => ProjectKeys.Find(key) is { Dimension: not Dimension.None and var dimension }
+        ? Projects.Units.Of(dimension).First(u => u is { Factor: 1, Offset: 0 }).Name
+        : "1";
 
     private static object? Plain(object? value) => value switch
     {

@@ -66,7 +66,7 @@ internal static class CabinetFindings
             return Unknown("dB", f.MissingForLevel);
         }
 
-        var where = f.Box.MaxSplAtSeatDb is null ? $"in half space at {Show.Number(aim.DistanceM)} m" : "at the seat";
+        var where = f.Box.MaxSplAtSeatDb is null ? $"in half space at {f.Show.Distance(aim.DistanceM)}" : "at the seat";
         return AtLeast(level, wanted, "dB", Nearness.Level,
             $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, where {Words(f.Box.LimitedByAtLowest)} gives out; wanted is {Show.Level(wanted)}");
     }
@@ -104,7 +104,7 @@ internal static class CabinetFindings
         }
 
         return Near(density, (low + high) / 2, (high - low) / 2, "kg/m3",
-            $"{f.Show.Mass(fill.MassKg ?? 0)} packs to {Show.Number(density, 2)} kg/m³; between {Show.Number(low)} and {Show.Number(high)} it works without smothering the cone");
+            $"{f.Show.Mass(fill.MassKg ?? 0)} packs to {f.Show.Density(density, 2)}; between {f.Show.Density(low, 2)} and {f.Show.Density(high, 2)} it works without smothering the cone");
     }
 
     private static Judgement AirMode(Facts f)

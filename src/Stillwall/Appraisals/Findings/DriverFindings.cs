@@ -49,7 +49,7 @@ internal static class DriverFindings
         var worst = FrontFit.Of(hollow.Sizes, sheet, cutout)[0];
         return AtLeast(worst.SpareM, 0, "m", Nearness.Fit, worst.SpareM >= 0
             ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
-            : $"the {worst.What} is {f.Show.Length(-worst.SpareM)} past it");
+            : $"the {worst.What} lacks {f.Show.Length(-worst.SpareM)} of room");
     }
 
     private static Judgement Depth(Facts f)
@@ -68,7 +68,7 @@ internal static class DriverFindings
         var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= hollow.BraceWindowM;
         var room = hollow.RoomForDriverM(passes);
         return AtMost(depth + clearance, room, "m", Nearness.Fit,
-            $"the driver reaches {f.Show.Length(depth)} in and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
+            $"the driver reaches {f.Show.Length(depth)} deep and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
     }
 
     private static Judgement Load(Facts f)

@@ -32,12 +32,12 @@ internal static class PourFindings
 
     private static Judgement Bulge(Facts f) => f.Pour is { SkinBulgeM: { } bulge, FormPressurePa: { } pressure }
         ? AtMost(bulge, f.Limits.BulgeM, "m", Nearness.Tenth,
-            $"{Show.Number(pressure / 1e3, 2)} kPa at the foot of a lift of {f.Show.Length(f.Pour.LiftHeightM ?? 0)} bulges the skin by {f.Show.Length(bulge)} between struts")
+            $"{f.Show.Pressure(pressure)} at the foot of a lift of {f.Show.Length(f.Pour.LiftHeightM ?? 0)} bulges the skin by {f.Show.Length(bulge)} between struts")
         : Unknown("m", f.MissingForPour);
 
     private static Judgement Stress(Facts f) => f.SkinStressPa is { } stress && f.Skin is { } skin
         ? AtMost(stress, skin.StrengthPa / f.Limits.SkinStrength, "Pa", Nearness.Tenth,
-            $"the skin is stressed to {Show.Number(stress / 1e6, 2)} MPa at a strut; it holds {Show.Number(skin.StrengthPa / 1e6, 2)} MPa across layers, of which one part in {Show.Number(f.Limits.SkinStrength, 2)} may be used")
+            $"the skin is stressed to {f.Show.Pressure(stress)} at a strut; it holds {f.Show.Pressure(skin.StrengthPa)} across layers, of which one part in {Show.Number(f.Limits.SkinStrength, 2)} may be used")
         : Unknown("Pa", f.MissingForPour);
 
     private static Judgement Float(Facts f)

@@ -100,7 +100,7 @@ internal static class ShelfAndQuietFindings
         var walks = floor.FrictionRatio is { } ratio && ratio < 1;
         var verdict = walks || floor.ReRigidDb > 0 ? Verdict.Tight : Verdict.Holds;
         return new Judgement(verdict, floor.ReRigidDb, 0, "dB", -floor.ReRigidDb,
-            $"at the lowest note and full level the feet pass {Show.Number(floor.FloorN, 2)} N into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {Show.Number(floor.FrictionN, 2)} N, so it {(walks ? "walks" : "stays")}");
+            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
     }
 
     private static Judgement Hearing(Facts f)
@@ -151,6 +151,6 @@ internal static class ShelfAndQuietFindings
 
         return f.AssumedCoreModulusPa is not { } assumed
             ? Unknown("Pa", "materials.cast.mix")
-            : AtLeast(found, (1 - f.Limits.ProofModulus) * assumed, "Pa", Nearness.Tenth, $"the test bar has {Show.Number(found / 1e9, 2)} GPa; {Show.Number(assumed / 1e9, 2)} GPa were assumed");
+            : AtLeast(found, (1 - f.Limits.ProofModulus) * assumed, "Pa", Nearness.Tenth, $"the test bar has {f.Show.Pressure(found)}; {f.Show.Pressure(assumed)} were assumed");
     }
 }

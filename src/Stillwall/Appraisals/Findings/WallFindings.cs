@@ -112,7 +112,7 @@ internal static class WallFindings
         }
 
         return AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
-            $"at {Show.Number(insert.TorqueNM, 2)} N·m each screw pulls {Show.Number(insert.LoadN, 2)} N on its insert, which lets go at about {Show.Number(insert.PullOutN, 2)} N");
+            $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which lets go at about {f.Show.Force(insert.PullOutN)}");
     }
 
     private static Judgement Tipping(Facts f)
