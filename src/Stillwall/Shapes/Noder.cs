@@ -7,6 +7,8 @@ namespace Stillwall.Shapes;
 /// </remarks>
 internal static class Noder
 {
+    private const int MostRounds = 5;
+
     /// <summary>The points that each edge runs through, its ends included.</summary>
     internal static IReadOnlyList<GridPoint[]> Chains(IReadOnlyList<GridEdge> edges)
     {
@@ -22,6 +24,30 @@ internal static class Noder
 
         return chains;
     }
+
+    /// <summary>The points that each edge runs through when, after bends have brought edges within reach of other points, they are cut again until nothing changes.</summary>
+    internal static Dictionary<GridEdge, GridPoint[]> Settled(IReadOnlyList<GridEdge> edges)
+    {
+        var settled = edges.Zip(Chains(edges)).ToDictionary(e => e.First, e => e.Second);
+        for (var round = 1; round < MostRounds; round++)
+        {
+            var pieces = settled.Values.SelectMany(Pieces).Distinct().ToList();
+            var again = pieces.Zip(Chains(pieces)).ToDictionary(e => e.First, e => e.Second);
+            if (again.Values.All(chain => chain.Length == 2))
+            {
+                break;
+            }
+
+            foreach (var edge in edges)
+            {
+                settled[edge] = [edge.From, .. Pieces(settled[edge]).SelectMany(p => again[p].Skip(1))];
+            }
+        }
+
+        return settled;
+    }
+
+    private static IEnumerable<GridEdge> Pieces(GridPoint[] chain) => chain.Zip(chain.Skip(1), (a, b) => new GridEdge(a, b));
 
     private static void AddCrossings(IReadOnlyList<GridEdge> edges, HashSet<GridPoint> points)
     {
