@@ -8,6 +8,7 @@ namespace Stillwall.Shapes;
 internal static class Noder
 {
     private const int MostRounds = 5;
+    private const double Doubt = 1e-6;
 
     /// <summary>The points that each edge runs through, its ends included.</summary>
     internal static IReadOnlyList<GridPoint[]> Chains(IReadOnlyList<GridEdge> edges)
@@ -69,7 +70,7 @@ internal static class Noder
                 open[kept++] = open[j];
                 if (Math.Min(o.From.Y, o.To.Y) <= high && Math.Max(o.From.Y, o.To.Y) >= low && Crossing(e, o) is { } at)
                 {
-                    points.Add(at);
+                    AddSquares(points, at.X, at.Y);
                 }
             }
 
@@ -78,7 +79,7 @@ internal static class Noder
         }
     }
 
-    private static GridPoint? Crossing(GridEdge a, GridEdge b)
+    private static (double X, double Y)? Crossing(GridEdge a, GridEdge b)
     {
         var (c, d) = (GridPoint.Turn(a.From, a.To, b.From), GridPoint.Turn(a.From, a.To, b.To));
         if (c == 0 || d == 0 || c > 0 == d > 0)
@@ -93,7 +94,18 @@ internal static class Noder
         }
 
         var along = (double)e / (e - f);
-        return new GridPoint((int)Math.Round(a.From.X + along * (a.To.X - a.From.X)), (int)Math.Round(a.From.Y + along * (a.To.Y - a.From.Y)));
+        return (a.From.X + along * ((double)a.To.X - a.From.X), a.From.Y + along * ((double)a.To.Y - a.From.Y));
+    }
+
+    // A crossing between two squares is known to a billionth only, so both squares count.
+    private static void AddSquares(HashSet<GridPoint> points, double x, double y)
+    {
+        var (left, low) = ((int)Math.Floor(x + 0.5 - Doubt), (int)Math.Floor(y + 0.5 - Doubt));
+        var (right, high) = ((int)Math.Floor(x + 0.5 + Doubt), (int)Math.Floor(y + 0.5 + Doubt));
+        points.Add(new GridPoint(left, low));
+        points.Add(new GridPoint(right, low));
+        points.Add(new GridPoint(left, high));
+        points.Add(new GridPoint(right, high));
     }
 
     private static GridPoint[] Chain(GridEdge edge, GridPoint[] hot)

@@ -130,6 +130,19 @@ public sealed class SolidMeshTests
     }, iter: 300);
 
     [Fact]
+    public void Edges_that_cross_halfway_between_points_of_the_grid_meet_there()
+    {
+        // The diagonals cross at 4999.5 µm in x and in y, on the corner of four squares of the grid.
+        var rising = Region.Polygon([(0, 0), (10.001, 10.001), (0, 10.001)]);
+        var falling = Region.Polygon([(0, 0), (9.999, 0), (0, 9.999)]);
+        var solid = Solid.Empty.Add(rising, 0, 2).Add(falling, 1, 3);
+        Near(solid.VolumeM3, SolidMesh.Of(solid));
+        // Areas by hand: halves of squares, and a quarter in common. Moving the crossing to a point of the grid shears four edges of 7 mm by 0.7 µm.
+        const double risingM2 = 10.001e-3 * 10.001e-3 / 2, fallingM2 = 9.999e-3 * 9.999e-3 / 2, commonM2 = fallingM2 / 2;
+        Assert.Equal(2e-3 * (risingM2 + fallingM2) - 1e-3 * commonM2, solid.VolumeM3, 4 * 7e-3 * 0.7e-6 / 2 * 3e-3);
+    }
+
+    [Fact]
     public void The_same_solid_gives_the_same_mesh() => Stacks.Sample(solid =>
     {
         var (a, b) = (SolidMesh.Of(solid).Mesh, SolidMesh.Of(solid).Mesh);
