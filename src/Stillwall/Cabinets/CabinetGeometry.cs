@@ -181,7 +181,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     }
 
     /// <summary>Depth of the holes for inserts from the front face, mm: as deep as usual, or as the wall allows.</summary>
-    internal double PilotDepth => Math.Clamp(Sizes.OuterSkin + Sizes.Core - 1, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth, Sizes.OuterSkin));
+    internal double PilotDepth => Math.Clamp(Sizes.Core > 0 ? Sizes.OuterSkin + Sizes.Core - 1 : Sizes.Wall, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth, Sizes.OuterSkin));
 
     private static double SeatsMm3 => BuildUp.Seats * BuildUp.SeatWidth * BuildUp.SeatDepth * BuildUp.SeatDepth / 2;
 

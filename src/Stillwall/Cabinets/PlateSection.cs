@@ -53,7 +53,7 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     // Discs that lie apart and within the plate add up; only where they touch one another or its edge are they drawn together.
     private static double CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
     {
-        var all = circles.Where(c => c.Diameter > 0).ToList();
+        var all = circles.Where(c => c.DiameterMm > 0).ToList();
         var apart = all.All(c => c.DistanceTo(plate) > Apart) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.DistanceTo(b) > Apart));
         return apart ? all.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined([.. all.Distinct().Select(c => c.ToRegion())])).AreaM2;
     }

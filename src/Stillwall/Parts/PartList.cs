@@ -88,7 +88,7 @@ public static class PartList
             .. maker.Of("front inner plate", g.InnerPlateM3(g.Front), [width - hidden, height - hidden, inner]),
             .. maker.Of("rear outer plate", g.OuterPlateM3(g.Rear), [width, height, standing]),
             .. maker.Of("rear inner plate", g.InnerPlateM3(g.Rear), [width - hidden, height - hidden, inner]),
-            .. g.Rear.Layout.DryOuts.SelectMany((o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.Diameter - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)),
+            .. g.Rear.Layout.DryOuts.SelectMany((o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.DiameterMm - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)),
             .. Braces(g, maker)];
     }
 

@@ -82,9 +82,9 @@ public static class InteriorCheck
             }
         }
 
-        if (job.Geometry.Rear.Layout.Openings is [{ Diameter: > 0 } terminal])
+        if (job.Geometry.Rear.Layout.Openings is [{ DiameterMm: > 0 } terminal])
         {
-            yield return ("terminal", Solid.Empty.Add((terminal with { Diameter = terminal.Diameter - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth));
+            yield return ("terminal", Solid.Empty.Add((terminal with { DiameterMm = terminal.DiameterMm - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth));
         }
     }
 

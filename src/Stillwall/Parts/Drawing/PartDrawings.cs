@@ -39,7 +39,7 @@ public static class PartDrawings
             ("rear outer plate", PlateDrawing.RearOuter(job), PartDrawingJob.RearDown(s.Depth)),
             ("rear inner plate", PlateDrawing.RearInner(job), PartDrawingJob.RearDown(s.Depth - s.OuterSkin - s.Core)),
             .. Numbered("lid", job.Geometry.Rear.Layout.DryOuts.Select(o =>
-                (SmallParts.Lid(o, s.OuterSkin), (Placement?)Placement.AsPrinted.TurnedAboutX(1).Shifted(o.X, s.Depth, o.Z))))];
+                (SmallParts.Lid(o, s.OuterSkin), (Placement?)Placement.AsPrinted.TurnedAboutX(1).Shifted(o.XMm, s.Depth, o.ZMm))))];
     }
 
     private static IEnumerable<(string, Blank, Placement?)> Braces(PartDrawingJob job) =>
