@@ -33,8 +33,8 @@ public sealed record Appraisal(
     /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
     public static Appraisal Of(Project project, IReadOnlyList<DriverSheet> candidates)
     {
-        var facts = new Facts(project, candidates);
-        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => Remedies.Sought(rule, rule.Of(facts), facts))]);
+        var mender = new Mender(project, candidates);
+        return WithFindings(mender.Facts, [.. mender.Judged.Select(f => mender.Sought(f.Id)!)]);
     }
 
     /// <summary>Appraises a project without seeking remedies, which takes most of the time.</summary>

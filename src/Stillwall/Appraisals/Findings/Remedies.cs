@@ -6,48 +6,121 @@ namespace Stillwall.Appraisals.Findings;
 /// <summary>Seeks the least change of a stated quantity that makes a finding hold.</summary>
 /// <remarks>
 /// A lever is moved in growing strides until the rule holds (or is at least tight where it failed), then the last stride is halved down to the lever's
-/// step. The rule itself judges every trial, so a change that is offered has been seen to work.
+/// step. The rule itself judges every trial, so a change that is offered has been seen to work. Every other rule then judges the changed plan: the cheapest
+/// lever that makes nothing else fail is offered; failing that the one that makes the fewest fail, and only where it mends more than it breaks. The number
+/// of findings that fail therefore falls with every change that is applied to one of them, and no chain of changes comes back to where it was.
 /// </remarks>
 internal static class Remedies
 {
     private const int Strides = 9, Halvings = 30;
 
-    /// <summary>The finding with its remedy, where one of its levers has one.</summary>
-    internal static Finding Sought(FindingRule rule, Finding finding, Facts facts)
+    // From here on a spatial fit is no longer tight.
+    private const double FitSpareM = 0.005;
+
+    /// <summary>The finding with its remedy, where one of its levers has one; where none has, a finding that fails says so.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="finding">What it made of the plan.</param>
+    /// <param name="trials">The plan and what was tried with it.</param>
+    internal static Finding Sought(FindingRule rule, Finding finding, Trials trials)
     {
+        var facts = trials.Facts;
         if (finding.Verdict is not (Verdict.Fails or Verdict.Tight))
         {
             return finding;
         }
 
+        Trial? best = null;
         foreach (var wanted in finding.Verdict == Verdict.Fails ? new[] { Verdict.Holds, Verdict.Tight } : [Verdict.Holds])
         {
-            foreach (var lever in rule.Levers)
+            foreach (var trial in Direct(rule, trials, wanted).Concat(rule.Levers.SelectMany(lever => Moved(rule, lever, trials, wanted))).Select(moved => Tried(rule, moved, trials)))
             {
-                if (Moved(rule, lever, facts, wanted) is { } moved)
+                if (trial.Broken.Count == 0)
                 {
-                    return finding with { Remedy = Words(lever, moved, facts.Show), Change = [.. moved.Select(m => m.ToChange())] };
+                    return Offered(finding, trial);
                 }
+
+                best = best is null || trial.Broken.Count < best.Broken.Count ? trial : best;
             }
         }
 
-        return finding;
+        return finding.Verdict != Verdict.Fails ? finding
+            : best is { } some && some.Broken.Count < some.MendedCount ? Offered(finding, some)
+            : finding with { Remedy = Without(rule, finding, best, facts) };
     }
 
-    private static IReadOnlyList<MovedKey>? Moved(FindingRule rule, Lever lever, Facts facts, Verdict wanted)
+    private static Finding Offered(Finding finding, Trial trial) => finding with
     {
+        Remedy = trial.Move.Words + (trial.Broken.Count == 0 ? "" : $"; it mends {Counted(trial.MendedCount)} and makes fail: {string.Join(", ", trial.Broken)}"),
+        Change = [.. trial.Move.Keys.Select(m => m.ToChange())],
+    };
+
+    // Said plainly: what would mend it and at what price, or which quantities were moved in vain.
+    private static string Without(FindingRule rule, Finding finding, Trial? best, Facts facts)
+    {
+        var own = finding.Remedy is { } remedy ? $"{remedy}; " : "";
+        if (best is not null)
+        {
+            return $"{own}no stated change within reach makes it hold by itself: {best.Move.Words} would, but makes fail: {string.Join(", ", best.Broken)}";
+        }
+
+        var moved = rule.Levers.SelectMany(l => l.Keys).Distinct(StringComparer.Ordinal).Where(key => ProjectKeys.Get(facts.Project, key) is not null).ToList();
+        return moved.Count > 0 ? $"{own}no stated change within reach makes it hold: {string.Join(", ", moved)} {(moved.Count == 1 ? "was" : "were")} moved in vain"
+            : finding.Remedy ?? "no stated change makes it hold";
+    }
+
+    private static string Counted(int findings) => findings == 1 ? "this finding" : string.Create(CultureInfo.InvariantCulture, $"{findings} findings");
+
+    private static Trial Tried(FindingRule rule, Move move, Trials trials)
+    {
+        var changed = trials.At(move.Keys)!;
+        var (broken, mended) = (new List<string>(), 0);
+        foreach (var (other, was) in AllFindings.Rules.Zip(trials.Before))
+        {
+            var fails = other.Id != rule.Id && other.Judge(changed).Verdict == Verdict.Fails;
+            mended += was == Verdict.Fails && !fails ? 1 : 0;
+            if (fails && was != Verdict.Fails)
+            {
+                broken.Add($"{other.Stage}: {other.Topic}");
+            }
+        }
+
+        return new Trial(move, broken, mended);
+    }
+
+    // Values that the rule itself works out, where they make it what is wanted.
+    private static IEnumerable<Move> Direct(FindingRule rule, Trials trials, Verdict wanted)
+    {
+        if (rule.Direct is not { } direct || direct(trials.Facts, wanted == Verdict.Holds ? FitSpareM : 0) is not { Count: > 0 } values)
+        {
+            yield break;
+        }
+
+        var show = trials.Facts.Show;
+        IReadOnlyList<MovedKey> keys = [.. values.Select(v => new MovedKey(v.Key, ProjectKeys.Find(v.Key)!, (double)ProjectKeys.Get(trials.Facts.Project, v.Key)!, v.Value))];
+        if (trials.Judged(rule, keys) <= wanted)
+        {
+            yield return new Move(string.Join(" and ", keys.Select(k => $"{k.Key.Split('.')[^1]} {show.Stated(k.New, k.Field.Dimension)} instead of {show.Stated(k.Old, k.Field.Dimension)}")), keys);
+        }
+    }
+
+    // The least move of a lever that works, for either way the nearer first.
+    private static IEnumerable<Move> Moved(FindingRule rule, Lever lever, Trials trials, Verdict wanted)
+    {
+        var facts = trials.Facts;
         var stated = lever.Keys.Select(key => (Key: key, Field: ProjectKeys.Find(key)!, Value: ProjectKeys.Get(facts.Project, key))).ToList();
         if (stated.Any(s => s.Value is null))
         {
-            return null;
+            return [];
         }
 
         var old = stated.Select(s => Convert.ToDouble(s.Value, CultureInfo.InvariantCulture)).ToList();
-        IReadOnlyList<MovedKey> At(double first) => [.. stated.Select((s, i) => new MovedKey(s.Key, s.Field, old[i], i == 0 ? first : Decimal(old[i], first - old[0], lever.Step)))];
-        bool Works(double first) => Judged(rule, facts, At(first)) is { } verdict && verdict <= wanted;
-        var ways = lever.Toward switch { Toward.More => [1], Toward.Less => [-1], _ => new[] { 1, -1 } };
-        var found = ways.Select(way => Nearest(old[0], way, lever.Step, stated[0].Field.Span, Works)).Where(v => v is not null).OrderBy(v => Math.Abs(v!.Value - old[0])).FirstOrDefault();
-        return found is { } value ? At(value) : null;
+        var first = lever.Toward == Toward.Capped ? old.Max() : old[0];
+        double New(int i, double to) => lever.Toward == Toward.Capped ? Math.Min(old[i], to) : i == 0 ? to : Decimal(old[i], to - first, lever.Step);
+        IReadOnlyList<MovedKey> At(double to) => [.. stated.Select((s, i) => new MovedKey(s.Key, s.Field, old[i], New(i, to))).Where(m => m.New != m.Old)];
+        bool Works(double to) => trials.Judged(rule, At(to)) is { } verdict && verdict <= wanted;
+        var ways = lever.Toward switch { Toward.More => [1], Toward.Less or Toward.Capped => [-1], _ => new[] { 1, -1 } };
+        return ways.Select(way => Nearest(first, way, lever.Step, stated[0].Field.Span, Works)).Where(v => v is not null).OrderBy(v => Math.Abs(v!.Value - first))
+            .Select(v => new Move(Words(lever, stated[0].Field, first, v!.Value, facts.Show), At(v.Value)));
     }
 
     private static double? Nearest(double old, int way, double step, WithinAttribute? span, Func<double, bool> works)
@@ -57,7 +130,13 @@ internal static class Remedies
         for (var i = 0; i < Strides; i++)
         {
             var trial = OnGrid(old + way * stride, step, way);
-            if (span is not null && (trial < span.Least || trial > span.Greatest))
+            // The last stride ends where the file's own range does.
+            if (span is not null)
+            {
+                trial = OnGrid(Math.Clamp(trial, span.Least, span.Greatest), step, -way);
+            }
+
+            if (way > 0 ? trial <= before : trial >= before)
             {
                 return null;
             }
@@ -97,17 +176,6 @@ internal static class Remedies
         return holds;
     }
 
-    private static Verdict? Judged(FindingRule rule, Facts facts, IReadOnlyList<MovedKey> moved)
-    {
-        if (moved.Any(m => m.Field.Span is { } span && (m.New < span.Least || m.New > span.Greatest)))
-        {
-            return null;
-        }
-
-        var changed = moved.Aggregate(facts.Project, (project, m) => ProjectKeys.With(project, m.Key, m.Held));
-        return ProjectChecks.Of(changed).Any() ? null : rule.Judge(facts.With(changed)).Verdict switch { Verdict.Unknown => null, var verdict => verdict };
-    }
-
     // Decimal steps, so that 0.038 is 0.038 and not 0.038000000000000006.
     private static double OnGrid(double value, double step, int way)
     {
@@ -118,15 +186,13 @@ internal static class Remedies
 
     private static double Decimal(double old, double delta, double step) => (double)((decimal)old + Math.Round((decimal)delta / (decimal)step) * (decimal)step);
 
-    private static string Words(Lever lever, IReadOnlyList<MovedKey> moved, Show show) => lever.Words
-        .Replace("{new}", show.Stated(moved[0].New, moved[0].Field.Dimension), StringComparison.Ordinal)
-        .Replace("{old}", show.Stated(moved[0].Old, moved[0].Field.Dimension), StringComparison.Ordinal);
+    private static string Words(Lever lever, ModelField field, double old, double to, Show show) => lever.Words
+        .Replace("{new}", show.Stated(to, field.Dimension), StringComparison.Ordinal)
+        .Replace("{old}", show.Stated(old, field.Dimension), StringComparison.Ordinal);
 
-    private sealed record MovedKey(string Key, ModelField Field, double Old, double New)
-    {
-        // Boxed by itself: with a double in the other branch a whole number would be held as one.
-        internal object Held => Field.Kind == FieldKind.Whole ? (object)(int)Math.Round(New) : New;
+    // Keys with their new values, and what to do in words.
+    private sealed record Move(string Words, IReadOnlyList<MovedKey> Keys);
 
-        internal Change ToChange() => new(Key, Field.Kind is FieldKind.Number or FieldKind.Whole ? New : Units.Write(New, Field.Dimension));
-    }
+    // A change that was tried: which findings fail that did not before, and how many no longer do.
+    private sealed record Trial(Move Move, IReadOnlyList<string> Broken, int MendedCount);
 }

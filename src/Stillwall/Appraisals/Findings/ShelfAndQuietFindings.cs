@@ -3,7 +3,7 @@ using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
 
-/// <summary>What is judged of supplies, of the neighbour question, and of what was measured.</summary>
+/// <summary>What is judged of supplies and of the neighbour question.</summary>
 internal static class ShelfAndQuietFindings
 {
     private static readonly Lever Quieter = new("brief.everyday.level", Toward.Less, 0.5, "an everyday level of {new} instead of {old}");
@@ -19,9 +19,6 @@ internal static class ShelfAndQuietFindings
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter),
         new("Quiet", "joins the mains", "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice", Mains,
             new Lever("brief.aim.crossover", Toward.Either, 1, "a crossover of {new} instead of {old}")),
-        new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
-        new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
-        new("Proof", "core as assumed", "modulus by the tap test (ASTM E1876) against the mix's; the limit is our choice", Core),
     ];
 
     private static Judgement Dates(Facts f)
@@ -124,33 +121,5 @@ internal static class ShelfAndQuietFindings
     {
         var late = joining.DelayS >= 0 ? "mains" : "cabinet";
         return $"{late} {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms later, cabinet {(joining.Inverted ? "inverted" : "not inverted")} and {Show.Level(Math.Abs(joining.TrimDb))} {(joining.TrimDb >= 0 ? "up" : "down")}";
-    }
-
-    private static Judgement Resonance(Facts f) => Proof(f, f.Project.Measured.SystemResonanceHz, "measured.system_resonance", f.Box.SystemResonanceHz, f.Limits.ProofResonance, "Hz", "resonance");
-
-    private static Judgement SystemQ(Facts f) => Proof(f, f.Project.Measured.SystemQ, "measured.system_q", f.Box.SystemQ, f.Limits.ProofQ, "1", "Q");
-
-    private static Judgement Proof(Facts f, double? measured, string key, double? computed, double tolerance, string unit, string what)
-    {
-        if (measured is not { } found)
-        {
-            return Unknown(unit, key);
-        }
-
-        return computed is not { } planned
-            ? Unknown(unit, f.MissingForBox)
-            : Near(found, planned, tolerance * planned, unit, $"a measured {what} of {Show.Number(found)} against {Show.Number(planned)} computed; ±{Show.Percent(tolerance)} is allowed");
-    }
-
-    private static Judgement Core(Facts f)
-    {
-        if (f.Project.Measured.CoreModulusPa is not { } found)
-        {
-            return Unknown("Pa", "measured.core_modulus");
-        }
-
-        return f.AssumedCoreModulusPa is not { } assumed
-            ? Unknown("Pa", "materials.cast.mix")
-            : AtLeast(found, (1 - f.Limits.ProofModulus) * assumed, "Pa", Nearness.Tenth, $"the test bar has {Show.Number(found / 1e9, 2)} GPa; {Show.Number(assumed / 1e9, 2)} GPa were assumed");
     }
 }
