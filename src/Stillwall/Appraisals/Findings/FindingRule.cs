@@ -25,6 +25,9 @@ internal sealed record Lever(string Key, Toward Toward, double Step, string Word
 {
     /// <summary>The keys that are moved together.</summary>
     internal IReadOnlyList<string> Keys { get; } = Key.Split('+');
+
+    /// <summary>Whether moving it gives up something that is wished for, which comes after every change of the plan itself.</summary>
+    internal bool GivesUp => Key.StartsWith("brief.aim.", StringComparison.Ordinal) || Key.StartsWith("brief.everyday.", StringComparison.Ordinal) || Key == "budget";
 }
 
 /// <summary>One row of what an appraisal judges: a pure function of everything computed, and the quantities that may mend it.</summary>

@@ -26,7 +26,7 @@ internal static class LogbookFindings
         var more = worst.DeviationRatio > 0 ? "more" : "less";
         var off = worst.DeviationRatio == 0 ? "as planned" : $"{Show.Percent(Math.Abs(worst.DeviationRatio))} {more} than planned";
         var judged = AtMost(Math.Abs(worst.DeviationRatio), WorthALook, "1", Nearness.Tenth,
-            $"of {deviations.Count} {(deviations.Count == 1 ? "figure" : "figures")} the {worst.Measure} of {worst.Part} is furthest off: {Amount(f, worst, worst.ActualValue)}, {off} ({Amount(f, worst, worst.PlannedValue)})").AsAdvice();
+            $"{(deviations.Count == 1 ? "" : $"of {Show.Number(deviations.Count)} figures ")}the {worst.Measure} of the {worst.Part} is{(deviations.Count == 1 ? "" : " furthest off:")} {Amount(f, worst, worst.ActualValue)}, {off} ({Amount(f, worst, worst.PlannedValue)})").AsAdvice();
         return judged.Verdict == Verdict.Tight ? judged with { Remedy = $"{Advice(worst)} before the next part: the plan counts {Amount(f, worst, worst.PlannedValue)}" } : judged;
     }
 

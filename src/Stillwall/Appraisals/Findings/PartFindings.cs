@@ -78,7 +78,7 @@ internal static class PartFindings
         var bridge = places.Where(p => p.SpanM is not null).MaxBy(p => p.SpanM);
         var slope = places.Where(p => p.AngleDeg is not null).MaxBy(p => p.AngleDeg);
         var spans = bridge is { SpanM: { } span }
-            ? AtMost(span, f.Limits.BridgeM, "m", Nearness.Tenth, $"the {bridge.What} amount to a bridge of {f.Show.Length(span)}, up to {f.Show.Length(f.Limits.BridgeM)} is laid cleanly")
+            ? AtMost(span, f.Limits.BridgeM, "m", Nearness.Tenth, $"{bridge.What}, counted as a bridge of {f.Show.Length(span)}: up to {f.Show.Length(f.Limits.BridgeM)} is laid cleanly")
             : AtMost(0, f.Limits.BridgeM, "m", Nearness.Tenth, "nothing is laid over air: every section runs upwards");
         if (slope is not { AngleDeg: { } angle })
         {
@@ -114,7 +114,7 @@ internal static class PartFindings
 
         var near = worst.ClearanceM / 10;
         return new Judgement(worst.SpareM < 0 ? Verdict.Fails : worst.SpareM < near ? Verdict.Tight : Verdict.Holds, worst.SpareM, 0, "m", worst.SpareM,
-            $"the {worst.What} have {f.Show.Length(worst.ClearanceM)} of clearance over {f.Show.Length(worst.LengthM)}; uneven shrinkage of {skin.Name.ToUpperInvariant()} may take {f.Show.Length(worst.UnevenM)} of it")
+            $"{worst.What}: {f.Show.Length(worst.ClearanceM)} of clearance over {f.Show.Length(worst.LengthM)}; uneven shrinkage of {skin.Name.ToUpperInvariant()} may take {f.Show.Length(worst.UnevenM)} of it")
         {
             Remedy = worst.SpareM < 0 ? $"print the calibration strip first and the inner piece {f.Show.Length(-worst.SpareM)} smaller" : null,
         };

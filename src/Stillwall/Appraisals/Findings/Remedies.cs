@@ -14,6 +14,9 @@ internal static class Remedies
 {
     private const int Strides = 9, Halvings = 30;
 
+    // Where the least move makes something else fail, moves this much further are tried too, as shares of the old value (our choice).
+    private static readonly double[] Further = [0.06, 0.15, 0.3];
+
     // From here on a spatial fit is no longer tight.
     private const double FitSpareM = 0.005;
 
@@ -30,23 +33,27 @@ internal static class Remedies
         }
 
         Trial? best = null;
-        foreach (var wanted in finding.Verdict == Verdict.Fails ? new[] { Verdict.Holds, Verdict.Tight } : [Verdict.Holds])
+        foreach (var trial in Moves(rule, finding.Verdict, trials).Select(move => Tried(rule, move, trials)))
         {
-            foreach (var trial in Direct(rule, trials, wanted).Concat(rule.Levers.SelectMany(lever => Moved(rule, lever, trials, wanted))).Select(moved => Tried(rule, moved, trials)))
+            if (trial.Broken.Count == 0)
             {
-                if (trial.Broken.Count == 0)
-                {
-                    return Offered(finding, trial);
-                }
-
-                best = best is null || trial.Broken.Count < best.Broken.Count ? trial : best;
+                return Offered(finding, trial);
             }
+
+            best = best is null || trial.Broken.Count < best.Broken.Count ? trial : best;
         }
 
         return finding.Verdict != Verdict.Fails ? finding
             : best is { } some && some.Broken.Count < some.MendedCount ? Offered(finding, some)
             : finding with { Remedy = Without(rule, finding, best, facts) };
     }
+
+    // The plan is changed before a wish is given up, and what makes it hold comes before what makes it tight.
+    private static IEnumerable<Move> Moves(FindingRule rule, Verdict verdict, Trials trials) =>
+        from givesUp in new[] { false, true }
+        from wanted in verdict == Verdict.Fails ? new[] { Verdict.Holds, Verdict.Tight } : [Verdict.Holds]
+        from move in (givesUp ? [] : Direct(rule, trials, wanted)).Concat(rule.Levers.Where(l => l.GivesUp == givesUp).SelectMany(lever => Moved(rule, lever, trials, wanted)))
+        select move;
 
     private static Finding Offered(Finding finding, Trial trial) => finding with
     {
@@ -119,8 +126,10 @@ internal static class Remedies
         IReadOnlyList<MovedKey> At(double to) => [.. stated.Select((s, i) => new MovedKey(s.Key, s.Field, old[i], New(i, to))).Where(m => m.New != m.Old)];
         bool Works(double to) => trials.Judged(rule, At(to)) is { } verdict && verdict <= wanted;
         var ways = lever.Toward switch { Toward.More => [1], Toward.Less or Toward.Capped => [-1], _ => new[] { 1, -1 } };
-        return ways.Select(way => Nearest(first, way, lever.Step, stated[0].Field.Span, Works)).Where(v => v is not null).OrderBy(v => Math.Abs(v!.Value - first))
-            .Select(v => new Move(Words(lever, stated[0].Field, first, v!.Value, facts.Show), At(v.Value)));
+        Move To(double to) => new(Words(lever, stated[0].Field, first, to, facts.Show), At(to));
+        var nearest = ways.Select(way => (Way: way, Value: Nearest(first, way, lever.Step, stated[0].Field.Span, Works))).Where(n => n.Value is not null).OrderBy(n => Math.Abs(n.Value!.Value - first)).ToList();
+        var further = wanted != Verdict.Holds ? [] : nearest.SelectMany(n => Further.Select(share => OnGrid(n.Value!.Value + n.Way * share * Math.Abs(first), lever.Step, n.Way))).Where(Works);
+        return nearest.Select(n => n.Value!.Value).Concat(further).Select(To);
     }
 
     private static double? Nearest(double old, int way, double step, WithinAttribute? span, Func<double, bool> works)
