@@ -11,6 +11,8 @@ public static class PartList
 
     private const double MouldWallM = 0.002, CouponM = 0.120;
 
+    private const int CouponRibs = 3;
+
     /// <summary>Lists the parts in the order in which they are built in, then moulds and gauges.</summary>
     /// <param name="geometry">The drawn cabinet.</param>
     /// <param name="cabinet">The cabinet as stated, for accents and feet.</param>
@@ -110,6 +112,16 @@ public static class PartList
         }
     }
 
+    /// <summary>Space between the skins of the wall coupon, which the cast fills.</summary>
+    /// <param name="geometry">The drawn cabinet, with a core.</param>
+    /// <returns>Volume, m³.</returns>
+    /// <remarks>Model: a square of 120 mm of the real wall with three ribs of 2 mm. Source: geometry; our choice of coupon. Accuracy: exact for the drawing.</remarks>
+    public static double CouponCavityM3(CabinetGeometry geometry)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return (CouponM - CouponRibs * MouldWallM) * CouponM * geometry.CoreM;
+    }
+
     // Mould of the test bar: a tray; coupon: a square of the real wall; strip and gauges: small blocks.
     private static IEnumerable<PartFigures> Gauges(CabinetGeometry g, PartMaker maker)
     {
@@ -123,7 +135,7 @@ public static class PartList
         yield return maker.Flat("test-bar mould", tray[0] * tray[1] * tray[2] - length * width * deep, tray, inCabinet: false);
         var skins = (g.Sizes.OuterSkin + g.Sizes.InnerSkin) * 1e-3;
         var wall = g.Sizes.Wall * 1e-3;
-        yield return maker.Flat("wall coupon", CouponM * CouponM * skins + 3 * CouponM * MouldWallM * g.CoreM, [CouponM, wall, CouponM], inCabinet: false);
+        yield return maker.Flat("wall coupon", CouponM * CouponM * skins + CouponRibs * CouponM * MouldWallM * g.CoreM, [CouponM, wall, CouponM], inCabinet: false);
         yield return maker.Flat("calibration strip", 0.100 * 0.020 * 0.004, [0.100, 0.020, 0.004], inCabinet: false);
     }
 
