@@ -105,7 +105,7 @@ internal static class Remedies
         }
 
         var changed = moved.Aggregate(facts.Project, (project, m) => ProjectKeys.With(project, m.Key, m.Held));
-        return ProjectChecks.Of(changed).Any() ? null : rule.Judge(facts.With(changed)).Verdict switch { Verdict.Unknown => null, var verdict => verdict };
+        return ProjectChecks.Of(changed).Any() || facts.With(changed) is not { IsDrawn: true } trial ? null : rule.Judge(trial).Verdict switch { Verdict.Unknown => null, var verdict => verdict };
     }
 
     // Decimal steps, so that 0.038 is 0.038 and not 0.038000000000000006.
