@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Files;
 using Stillwall.Files.Projects;
 using Stillwall.Files.Tables;
 using Stillwall.Projects;
@@ -118,7 +119,7 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
 
             return true;
         }
-        catch (Exception e) when (Session.IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
             return false;
         }
