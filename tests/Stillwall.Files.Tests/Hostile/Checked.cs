@@ -1,6 +1,5 @@
 using Stillwall.Appraisals;
 using Stillwall.Files.Projects;
-using Stillwall.Projects;
 
 namespace Stillwall.Files.Tests.Hostile;
 
@@ -21,11 +20,8 @@ internal static class Checked
         return null;
     }
 
-    internal static string? Appraisal(Project project, IReadOnlyList<DriverSheet> candidates, bool withRemedies)
-    {
-        var appraisal = withRemedies ? Appraisals.Appraisal.Of(project, candidates) : Appraisals.Appraisal.WithoutRemedies(project, candidates);
-        return Finite.FirstFault(appraisal, "appraisal") ?? appraisal.Findings.Select(Words).FirstOrDefault(f => f is not null);
-    }
+    internal static string? Appraisal(Appraisal appraisal) =>
+        Finite.FirstFault(appraisal, "appraisal") ?? appraisal.Findings.Select(Words).FirstOrDefault(f => f is not null);
 
     private static string? Words(Finding finding)
     {
