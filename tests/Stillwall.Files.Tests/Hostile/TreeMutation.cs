@@ -9,7 +9,7 @@ namespace Stillwall.Files.Tests.Hostile;
 /// <summary>Spoils a project as a tree, so that it stays JSON: what is then wrong is what it says.</summary>
 internal static class TreeMutation
 {
-    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, MaxDepth = 1000 };
 
     private static readonly double[] Magnitudes = [0, -0.0, -1, 1e308, 1e-308, -1e308, 5e-324, 1e9, 1e-9, 1, 1e3, 2, 50, 1e300, 0.1 + 0.2];
 
