@@ -142,7 +142,7 @@ public sealed class SavingTests : IDisposable
         Assert.Empty(loaded.Reading!.Faults);
     }
 
-    private static string Text(int version) => $"{{ \"stillwall\": 1, \"name\": \"version {version}\", \"note\": \"{new string('x', 3000)}\" }}\n";
+    private static string Text(int version) => SavingChild.Text(version);
 
     private sealed class BrokenOff : Exception;
 }

@@ -10,7 +10,7 @@ internal static class Trials
     internal const int Cases = 50_000;
 
     /// <summary>The first of them, which every run of the tests takes.</summary>
-    internal const int InSuite = 1_500;
+    internal const int InSuite = 2_500;
 
     /// <summary>Most memory that one case may ask for, in all: a measure of its work that a busy machine does not change. About a second's worth of drawing.</summary>
     private const long MostBytes = 4L << 30;
