@@ -11,6 +11,12 @@ public static class ProjectChecks
     /// <summary>Thickness of a brace as it is drawn, m (our choice).</summary>
     internal const double BraceThicknessM = 0.008;
 
+    // Least inside that rounding does not take away, m (our choice).
+    private const double LeastInsideM = 1e-4;
+
+    // Least bay between two braces, m (our choice).
+    private const double LeastBayM = 1e-3;
+
     // Least core that is no slip of the pen, m (our choice); whether the mix flows into it is for a finding to say.
     private const double LeastCoreM = 0.001;
 
@@ -110,9 +116,9 @@ public static class ProjectChecks
 
         foreach (var (key, sizeM) in new[] { ("width", outside.WidthM), ("depth", outside.DepthM), ("height", outside.HeightM) })
         {
-            if (2 * wallM >= sizeM)
+            if (sizeM - 2 * wallM < LeastInsideM * (1 - 1e-6))
             {
-                yield return ($"cabinet.outside.{key}", $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; more than {Length(2 * wallM)}");
+                yield return ($"cabinet.outside.{key}", $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; at least {Length(2 * wallM + LeastInsideM)}");
             }
         }
     }
@@ -133,7 +139,7 @@ public static class ProjectChecks
         }
 
         var insideM = outside.DepthM - 2 * wallM;
-        if (insideM > 0 && braces * BraceThicknessM >= insideM)
+        if (insideM > 0 && insideM - braces * BraceThicknessM < (braces + 1) * LeastBayM)
         {
             yield return ("cabinet.braces",
                 $"{braces.ToString(CultureInfo.InvariantCulture)} braces of {Length(BraceThicknessM)} fill the whole depth of {Length(insideM)}; fewer braces, or a deeper cabinet");

@@ -31,7 +31,7 @@ public static class ThinPlate
     private const double LeastRatio = 0.02, GreatestRatio = 50;
 
     /// <summary>Frequencies and deflections of a plate by its proportions alone.</summary>
-    /// <param name="widthOverHeightRatio">Width over height, clamped 0.02 to 50, supported 0.0001 to 10000; the figures are checked from 0.125 to 8.</param>
+    /// <param name="widthOverHeightRatio">Width over height, clamped 0.02 to 50, supported 1e-6 to 1e6; the figures are checked from 0.125 to 8.</param>
     /// <param name="edges">How it is held.</param>
     /// <returns>The dimensionless figures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
@@ -42,7 +42,7 @@ public static class ThinPlate
     /// </remarks>
     public static PlateFactors Factors(double widthOverHeightRatio, PanelEdges edges)
     {
-        var (least, greatest) = edges == PanelEdges.Clamped ? (LeastRatio, GreatestRatio) : (1e-4, 1e4);
+        var (least, greatest) = edges == PanelEdges.Clamped ? (LeastRatio, GreatestRatio) : (1e-6, 1e6);
         Require.Within(widthOverHeightRatio, least, greatest, nameof(widthOverHeightRatio));
         return edges == PanelEdges.Clamped ? Clamped(widthOverHeightRatio) : Supported(widthOverHeightRatio);
     }

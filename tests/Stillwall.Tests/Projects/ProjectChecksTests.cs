@@ -67,6 +67,14 @@ public class ProjectChecksTests
     public void A_wall_as_thick_as_half_the_cabinet_leaves_nothing() =>
         Assert.Equal(["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = 0.118, Openings = null }));
 
+    // 244 mm less two walls of 4 mm of skins and the core.
+    [Theory]
+    [InlineData(0.11795, true)]
+    [InlineData(0.11796, false)]
+    [InlineData(0.118 - 1e-17, false)]
+    public void An_inside_is_at_least_a_tenth_of_a_millimetre(double coreM, bool leavesOne) =>
+        Assert.Equal(leavesOne ? [] : ["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = coreM, Openings = null, StrutPitchM = 1 }));
+
     [Fact]
     public void What_rests_on_a_value_that_could_not_be_read_is_not_told()
     {
