@@ -56,8 +56,8 @@ public sealed record Appraisal(
     /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
     public static Appraisal OfStage(Project project, IReadOnlyList<DriverSheet> candidates, string stage)
     {
-        var facts = new Facts(project, candidates);
-        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => rule.Stage == stage ? Remedies.Sought(rule, rule.Of(facts), facts) : rule.Of(facts))]);
+        var mender = new Mender(project, candidates);
+        return WithFindings(mender.Facts, [.. mender.Judged.Select(f => f.Stage == stage ? mender.Sought(f.Id)! : f)]);
     }
 
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>

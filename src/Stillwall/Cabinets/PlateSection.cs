@@ -12,6 +12,9 @@ namespace Stillwall.Cabinets;
 /// <param name="Posts">Number of posts.</param>
 public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, double CoreM2, double OpeningM2, double CollarM2, double PostM2, int Posts)
 {
+    /// <summary>Number of openings and bosses that had to be drawn together, because they touch one another or the plate's edge.</summary>
+    internal int JoinedCount { get; init; }
+
     /// <summary>Draws the front: driver openings with their collars, bosses for the inserts, posts on a grid of the strut pitch.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The section; openings that reach past the front are clipped by it.</returns>
@@ -62,21 +65,33 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
         var (outer, cavity, inner) = (sizes.Outline.Inset(0), sizes.Outline.Inset(sizes.OuterSkin), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core));
         var posts = sizes.Core > 0 ? PostCount(inner, sizes.StrutPitch, [.. collars, .. outerOnly]) : 0;
         var post = posts * Math.PI / 4 * BuildUp.Post * BuildUp.Post * 1e-6;
-        var blocked = CommonAreaM2(cavity, collars);
+        var joined = 0;
+        double Common(RoundedFrame plate, IReadOnlyList<Circle> circles)
+        {
+            var (areaM2, touching) = CommonAreaM2(plate, circles);
+            joined += touching;
+            return areaM2;
+        }
+
+        var throughInner = Common(inner, openings);
+        var blocked = sizes.Core > 0 ? Common(cavity, collars) : 0;
         return new PlateSection(
-            outer.ToRegion().AreaM2 - CommonAreaM2(outer, openings) - CommonAreaM2(outer, outerOnly),
-            inner.ToRegion().AreaM2 - CommonAreaM2(inner, openings),
+            outer.ToRegion().AreaM2 - Common(outer, openings) - Common(outer, outerOnly),
+            inner.ToRegion().AreaM2 - throughInner,
             sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - post : 0,
-            CommonAreaM2(inner, openings), sizes.Core > 0 ? blocked - CommonAreaM2(cavity, openings) : 0, post, posts);
+            throughInner, sizes.Core > 0 ? blocked - Common(cavity, openings) : 0, post, posts)
+        {
+            JoinedCount = joined,
+        };
     }
 
-    // Discs that lie apart and within the plate add up; only where they touch one another or its edge are they drawn together.
-    private static double CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
+    // A disc that lies apart from the others and within the plate counts by itself; only those that touch one another or the plate's edge are drawn together.
+    private static (double AreaM2, int Touching) CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
     {
-        var all = circles.Where(c => c.Diameter > 0).ToList();
-        var apart = all.All(c => c.IsWithin(plate)) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.IsApartFrom(b)));
-        var discs = all.Distinct().Select(c => Region.Disc(c.X, c.Z, c.Diameter)).ToArray();
-        return apart ? discs.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined(discs)).AreaM2;
+        var all = circles.Where(c => c.Diameter > 0 && !circles.Any(c.IsHiddenBy)).Distinct().ToList();
+        var single = all.Where(c => c.IsWithin(plate) && all.All(other => other == c || c.IsApartFrom(other))).ToHashSet();
+        var touching = all.Where(c => !single.Contains(c)).Select(c => c.ToRegion()).ToArray();
+        return (single.Sum(c => c.ToRegion().AreaM2) + (touching.Length == 0 ? 0 : plate.ToRegion().Intersect(Joined(touching)).AreaM2), touching.Length);
     }
 
     // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
@@ -102,7 +117,14 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
 
     private sealed record Circle(double X, double Z, double Diameter)
     {
-        internal bool IsApartFrom(Circle other) => Math.Sqrt((X - other.X) * (X - other.X) + (Z - other.Z) * (Z - other.Z)) > (Diameter + other.Diameter) / 2 + 0.1;
+        // A drawn disc strays less than this from the circle, mm.
+        private const double Stray = 0.1;
+
+        internal Region ToRegion() => Region.Disc(X, Z, Diameter);
+
+        internal bool IsApartFrom(Circle other) => From(other) > (Diameter + other.Diameter) / 2 + Stray;
+
+        internal bool IsHiddenBy(Circle other) => From(other) < (other.Diameter - Diameter) / 2 - Stray;
 
         // Inside the straight sides, and inside the arc of a corner where its centre lies in one.
         internal bool IsWithin(RoundedFrame plate)
@@ -110,7 +132,9 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
             var (fromSide, fromEnd) = (Math.Min(X - plate.Left, plate.Right - X), Math.Min(Z - plate.Bottom, plate.Top - Z));
             var (intoX, intoZ) = (Math.Max(0, plate.Radius - fromSide), Math.Max(0, plate.Radius - fromEnd));
             var room = intoX > 0 && intoZ > 0 ? plate.Radius - Math.Sqrt(intoX * intoX + intoZ * intoZ) : Math.Min(fromSide, fromEnd);
-            return room > Diameter / 2 + 0.1;
+            return room > Diameter / 2 + Stray;
         }
+
+        private double From(Circle other) => Math.Sqrt((X - other.X) * (X - other.X) + (Z - other.Z) * (Z - other.Z));
     }
 }

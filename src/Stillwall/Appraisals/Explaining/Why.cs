@@ -81,7 +81,7 @@ public static class Why
         var trace = FindingTrace.All[rule.Id].In(moved.Facts);
         var formula = FormulaCatalogue.Find(asked.Which switch { "limit" => FindingFormulas.Limit, "margin" => FindingFormulas.Margin, _ => trace.Formula })!;
         IReadOnlyList<string> declared = asked.Which switch { "limit" => trace.Limit, "margin" => [.. trace.Value, .. trace.Limit], _ => trace.Value };
-        IEnumerable<ExplainedInput> ends = asked.Which == "margin" ? [new(FindingPath.Named(rule, "value"), judged.Value, null), new(FindingPath.Named(rule, "limit"), judged.Limit, null)] : [];
+        IEnumerable<ExplainedInput> ends = asked.Which == "margin" ? [new(FindingPath.Named(rule, "value"), judged.Value, judged.Unit, null), new(FindingPath.Named(rule, "limit"), judged.Limit, judged.Unit, null)] : [];
         // A parameter is moved within its own set, the others following: what the sheet prints twice can then no longer disagree.
         var isMoved = trace.Formula != "parameter-mismatch" || asked.Which == "limit";
         var inputs = Inputs(moved, "findings", declared).Select(key => Explained(moved, key, f => asked.Of(rule.Judge(f)))).Select(i => isMoved ? i : i with { Sensitivity = null });

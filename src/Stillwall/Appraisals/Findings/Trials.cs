@@ -39,7 +39,7 @@ internal sealed class Trials(Facts facts, IReadOnlyList<Verdict> before)
         }
 
         var project = moved.Aggregate(facts.Project, (p, m) => ProjectKeys.With(p, m.Key, m.Held));
-        return ProjectChecks.Of(project).Any() ? null : facts.With(project);
+        return !ProjectChecks.Of(project).Any() && facts.With(project) is { IsDrawn: true } changed ? changed : null;
     }
 }
 
