@@ -125,6 +125,16 @@ public static class PartList
         }
     }
 
+    /// <summary>Space between the skins of the wall coupon, which the cast fills.</summary>
+    /// <param name="geometry">The drawn cabinet, with a core.</param>
+    /// <returns>Volume, m³.</returns>
+    /// <remarks>Model: a square of 120 mm of the real wall, less its struts, slots and keys. Source: geometry; our choice of coupon. Accuracy: exact for the drawing.</remarks>
+    public static double CouponCavityM3(CabinetGeometry geometry)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return WallCoupon.Of(geometry.Sizes).CavityM3;
+    }
+
     private static IEnumerable<PartFigures> Gauges(CabinetGeometry g, PartMaker maker)
     {
         if (g.Sizes.Core <= 0)

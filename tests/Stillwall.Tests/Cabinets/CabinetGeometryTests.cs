@@ -29,6 +29,26 @@ public sealed class CabinetGeometryTests
     }
 
     [Fact]
+    public void Two_openings_that_overlap_and_reach_past_the_edge_lose_the_segments_of_the_textbook()
+    {
+        // Centres 200 mm apart, 240 mm in diameter, the inner plate's edge 88 mm beside each: a segment at x is r² acos(x/r) − x √(r² − x²).
+        var front = PlateSection.Front(new CabinetSizes(400, 300, 300, 0, 2, 10, 2, 40, 0, 2, 240, 0, 0, 0, 0));
+        const double radius = 0.12;
+        static double Segment(double x) => radius * radius * Math.Acos(x / radius) - x * Math.Sqrt(radius * radius - x * x);
+        var opening = 2 * (Math.PI * radius * radius - Segment(0.1) - Segment(0.088));
+        Assert.Equal(opening, front.OpeningM2, 1e-4 * opening);
+    }
+
+    [Fact]
+    public void Bosses_count_in_full_where_they_stand_apart_and_not_at_all_within_a_collar()
+    {
+        double Collars(double boltCircle) => PlateSection.Front(new CabinetSizes(900, 300, 400, 0, 2, 10, 2, 40, 0, 2, 180, boltCircle, 8, 0, 0)).CollarM2;
+        var collars = 2 * Math.PI / 4 * (0.186 * 0.186 - 0.180 * 0.180);
+        Assert.Equal(collars + 16 * Math.PI / 4 * 0.010 * 0.010, Collars(220), 1e-4 * collars);
+        Assert.Equal(collars, Collars(150), 1e-4 * collars);
+    }
+
+    [Fact]
     public void The_plastic_of_a_single_walled_box_is_outside_less_inside()
     {
         var box = CabinetGeometry.Of(new CabinetSizes(200, 300, 250, 0, 3, 0, 2, 40, 0, 1, 0, 0, 0, 0, 0));

@@ -39,6 +39,6 @@ internal static class DrawnCabinets
         return new Drawn(name, project, facts, job, PartDrawings.Of(job));
     }
 
-    /// <summary>The drawn pieces of one part of the list of figures.</summary>
-    internal static string WholeName(string name) => name.EndsWith(" of 2", StringComparison.Ordinal) || name.EndsWith(" of 4", StringComparison.Ordinal) ? name[..name.LastIndexOf(' ', name.LastIndexOf(" of ", StringComparison.Ordinal) - 1)] : name;
+    /// <summary>Name of a part without the number of a piece or of one of several.</summary>
+    internal static string WholeName(string name) => name.Split(' ') is [.., _, "of", _] words ? string.Join(' ', words[..^3]) : name;
 }

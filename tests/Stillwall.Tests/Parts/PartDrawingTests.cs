@@ -1,6 +1,7 @@
 using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
+using Stillwall.Tests.Appraisals;
 using static Stillwall.Tests.Parts.DrawnCabinets;
 
 namespace Stillwall.Tests.Parts;
@@ -80,6 +81,9 @@ public sealed class PartDrawingTests
         var pour = g.Rear.Layout.PourOpenings[0];
         var terminal = g.Rear.Layout.Openings[0];
         space = space.Cut(g.Front.Layout.Openings[0].ToRegion(), 0, s.Wall).Cut(terminal.ToRegion(), s.Depth - s.Wall, s.Depth);
+
+        // Holes for inserts open to the front, not into the cavity.
+        space = space.Cut(Region.JoinAll(g.Front.Layout.Pilots.Select(p => p.Grown(0.1).ToRegion())), 0, 10.1);
         var reached = Connections.Reached(space, pour.XMm, pour.ZMm, s.Depth - s.OuterSkin - 1);
         Assert.NotNull(reached);
 
@@ -151,7 +155,12 @@ public sealed class PartDrawingTests
         Assert.Contains("driver", new[] { hit.First, hit.Second });
         Assert.InRange(hit.DepthM, 0.150, 0.165);
         Assert.Empty(InteriorCheck.Of(Demo.Job with { Sheet = Demo.Job.Sheet! with { DepthM = 0.19, MagnetDiameterM = 0.1 } }, Demo.Parts));
-        Assert.Contains(InteriorCheck.Of(Demo.Job with { Sheet = Demo.Job.Sheet! with { DepthM = 0.19, MagnetDiameterM = 0.155 } }, Demo.Parts), c => c.First == "wire");
+
+        // A square window leaves its corners free beside a magnet that fills it, a round one nothing.
+        var filling = Demo.Job.Sheet! with { DepthM = 0.19, MagnetDiameterM = 0.155 };
+        Assert.Empty(InteriorCheck.Of(Demo.Job with { Sheet = filling }, Demo.Parts));
+        var round = Draw("round", VariedProjects.With(Demo.Project, c => c with { Outside = c.Outside! with { CornerRadiusM = 0.122 } }));
+        Assert.Contains(InteriorCheck.Of(round.Job with { Sheet = filling }, round.Parts), c => c.First == "wire");
     }
 
     [Fact]
