@@ -17,7 +17,7 @@ public sealed record JointFit(string What, double LengthM, double ClearanceM, do
 /// <summary>Whether pieces that were printed one by one go together.</summary>
 public static class JointClearance
 {
-    private const double LeastM = 0.0003, PerLengthRatio = 0.001, UnevenShareOfShrinkage = 0.5, MetresPerMillimetre = 1e-3;
+    private const double UnevenShareOfShrinkage = 0.5, MetresPerMillimetre = 1e-3;
 
     /// <summary>Clearance to draw between two pieces.</summary>
     /// <param name="lengthM">Length across which they must agree, m, zero or greater.</param>
@@ -27,7 +27,7 @@ public static class JointClearance
     public static double WantedM(double lengthM)
     {
         Require.NotNegative(lengthM);
-        return LeastM + PerLengthRatio * lengthM;
+        return BuildUp.Clearance(lengthM / MetresPerMillimetre) * MetresPerMillimetre;
     }
 
     /// <summary>By how much two pieces of one plastic may differ after they have cooled.</summary>
@@ -54,7 +54,7 @@ public static class JointClearance
     /// <exception cref="ArgumentOutOfRangeException">A negative number of rings, or a shrinkage outside its range.</exception>
     /// <remarks>
     /// Model: heads of the struts in the slots of the inner sleeve with the gap as drawn on both sides, braces in the inner sleeve and accent rings in their
-    /// grooves with the clearance of <see cref="WantedM"/>; each across the longer side. Plates butt against the sleeves and need none. Source: geometry of the drawn
+    /// grooves with the clearance of <see cref="WantedM"/>; each across the longer side. The tongues of the plates have that clearance on either side, twice as much together, and are never the tightest. Source: geometry of the drawn
     /// sections. Accuracy: as the shrinkage.
     /// </remarks>
     public static IReadOnlyList<JointFit> Of(CabinetGeometry geometry, int accents, double shrinkageRatio)

@@ -161,7 +161,9 @@ public static class PartList
     internal static double? PrintSeconds(double volumeM3, double heightM, Printer? printer) =>
         printer?.Flow is { } flow ? volumeM3 * 1e9 / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
 
-    internal static string Numbered(string name, int i, int of) => of == 1 ? name : FormattableString.Invariant($"{name} {i} of {of}");
+    /// <summary>Name of one of several equal parts, or of one piece of a part: a part that has a number has numbered pieces.</summary>
+    internal static string Numbered(string name, int i, int of) => of == 1 ? name
+        : FormattableString.Invariant($"{name} {(name.Contains(" of ", StringComparison.Ordinal) ? "piece " : "")}{i} of {of}");
 
     private sealed class PartMaker(Printer? printer, double? density)
     {

@@ -41,12 +41,16 @@ public sealed class NewlyJudgedTests
         Assert.Contains("terminal", two.Because, StringComparison.Ordinal);
     }
 
-    // The filled and dry coupon: 84.1 g of plastic, and 114 mm × 120 mm × 12 mm of cast at the density that 1.5:1 leaves (stoichiometry).
+    // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at the density
+    // that 1.5:1 leaves (stoichiometry). Standing: three slots of 2 (1.6 × 4.2 + 2 × 1.6) mm² and four keys of (2.4 + 4)/2 × 2.8 mm² over 118 mm; three struts of
+    // 31.4 mm² over 118 mm less two windows of 28 mm, and two slopes of 19.4 mm² × 7.15 mm + 12 mm² × 1.3 mm each.
     [Fact]
     public void The_coupon_of_the_demo_weighs_what_plastic_and_dry_cast_of_its_cavity_do()
     {
         const double dryDensity = 1.1862 * 1.5 / (1.5 / 2640 + 1 / 998.0);
-        var planned = 0.114 * 0.120 * 0.012 * dryDensity + 0.0841;
+        const double standing = 3 * (19.84 * 118 + 31.4 * 62 + 2 * (19.4 * 7.15 + 12 * 1.3)) + 4 * 8.96 * 118;
+        const double plastic = 120 * 16 * 2 + (2 * 120 * 2 + 2 * 2 * 12) * 118 + standing;
+        const double planned = ((116 * 118 * 12 - standing) * dryDensity + plastic * 1270) * 1e-9;
         var finding = Of("logbook/plan-against-actual", DemoProject.Project);
         Assert.Equal(Math.Abs(0.29 / planned - 1), finding.Value!.Value, 0.003);
         Assert.Equal(Verdict.Holds, finding.Verdict);
