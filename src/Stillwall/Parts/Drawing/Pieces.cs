@@ -94,8 +94,19 @@ internal static class Pieces
 
     private static (Piece Lesser, Piece Greater) CutClean(Piece whole, double at, bool alongX)
     {
-        var tries = Enumerable.Range(0, 2 * MostShifts + 1).Select(i => (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Shift).Select(away => Cut(whole, at + away, alongX)).ToList();
-        return tries.FirstOrDefault(t => Connections.Pieces(t.Lesser.Solid).Count == 1 && Connections.Pieces(t.Greater.Solid).Count == 1, tries[0]);
+        (Piece Lesser, Piece Greater)? first = null;
+        for (var i = 0; i <= 2 * MostShifts; i++)
+        {
+            var tried = Cut(whole, at + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Shift, alongX);
+            if (Connections.Pieces(tried.Lesser.Solid).Count == 1 && Connections.Pieces(tried.Greater.Solid).Count == 1)
+            {
+                return tried;
+            }
+
+            first ??= tried;
+        }
+
+        return first!.Value;
     }
 
     private static (Piece Lesser, Piece Greater) Cut(Piece whole, double at, bool alongX)
