@@ -36,7 +36,7 @@ public sealed class ApprovedOutputTests
         ["help-why", "why", "--help"], ["why", "why", "box.system_resonance_hz", "--project", "reading-room"], ["error-why", "why", "box.system_k", "--project", "reading-room"],
         ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
         ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
-        ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
+        ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-parts", "parts", "--help"], ["parts", "parts", "reading-room", "--out", "out"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
         ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"],
         ["start", "start", "another", "--demo"],
         ["appraise", "appraise", "reading-room"], ["appraise-all", "appraise", "reading-room", "--all"], ["appraise-bare", "appraise", "bare"],

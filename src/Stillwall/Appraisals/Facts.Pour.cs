@@ -91,7 +91,7 @@ public sealed partial class Facts
             g.CavityM3, mixed.PowderKg, mixed.WaterKg, mixed.SlurryDensityKgM3, mixed.WetMassKg, mixed.DryMassKg, mixed.FreeWaterKg, inside.WetMassKg, inside.DryMassKg,
             pressure, pressure is { } p ? BulgeM(g, p) : null, lift, mixed.AdiabaticPeakC, mixed.AdiabaticPeakRangeC,
             Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air)?.ExpectedPeakC : null,
-            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.CoreM2) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
+            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2)) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
     }
 
     // The first lift fills the front core and buries the inner sleeve; it must set before the rest presses on it. The rest goes in as few lifts as
