@@ -11,38 +11,42 @@ internal static class HowFarChart
     internal static Chart Of(Facts facts, BoxNetwork network, double volts)
     {
         var across = Axes.Frequency(HighHz);
+        var (unit, perMetre) = facts.Show.Inch ? ("in", 1 / 0.0254) : ("mm", 1e3);
         var points = Axes.FrequenciesHz(HighHz, 170).Select(f => network.At(f, volts)).ToList();
         List<ChartSeries> series = [];
         if (network.SecondCone is not null)
         {
-            series.Add(new ChartSeries("the second cone", StyleRole.Second, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.FrequencyHz, p.SecondConeExcursionPeakM!.Value * 1e3))]));
+            series.Add(new ChartSeries("the second cone", StyleRole.Second, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.FrequencyHz, p.SecondConeExcursionPeakM!.Value * perMetre))]));
         }
 
-        var main = points.Select(p => new ChartPoint(p.FrequencyHz, p.ExcursionPeakM * 1e3)).ToList();
+        var main = points.Select(p => new ChartPoint(p.FrequencyHz, p.ExcursionPeakM * perMetre)).ToList();
         series.Add(new ChartSeries($"at the amplifier's full {Show.Number(volts)} V", StyleRole.Main, SeriesShape.Line, main));
-        double? xmax = network.Driver.XmaxM * 1e3;
-        var up = Axes.Linear("excursion of the cone, one way, peak", "mm", 0, Math.Max(1.1 * series.Max(s => s.Points.Max(p => p.Y)), 1.25 * (xmax ?? 0)));
+        string Words(double metres) => $"{Show.Number(metres * perMetre)} {unit}";
+        double? xmax = network.Driver.XmaxM * perMetre;
+        var up = Axes.Linear("excursion of the cone, one way, peak", unit, 0, Math.Max(1.1 * series.Max(s => s.Points.Max(p => p.Y)), 1.25 * (xmax ?? 0)));
         var lowest = facts.Project.Brief.Aim?.LowestHz is { } l and > 10 and < HighHz ? l : (double?)null;
-        return new Chart("how-far", "How far does the cone move?", Answer(main, xmax, volts), across, up, series,
-            xmax is { } x ? [Axes.Level($"past the cone's {Show.Number(x)} mm", across.Low, across.High, x, true, up)] : [],
-            lowest is { } f ? [new ChartLandmark(new(f, network.At(f, volts).ExcursionPeakM * 1e3), $"{Show.Number(network.At(f, volts).ExcursionPeakM * 1e3)} mm at {Show.Frequency(f)}")] : [],
+        ChartLandmark Landmark(double frequencyHz, double excursionM) => new(new(frequencyHz, excursionM * perMetre), $"{Words(excursionM)} at {Show.Frequency(frequencyHz)}");
+        return new Chart("how-far", "How far does the cone move?", Answer(points, network.Driver.XmaxM, volts, Words), across, up, series,
+            xmax is { } x ? [Axes.Level($"past the cone's {Words(x / perMetre)}", across.Low, across.High, x, true, up)] : [],
+            lowest is { } f ? [Landmark(f, network.At(f, volts).ExcursionPeakM)] : [],
             [], ResponseCharts.Table("excursion", across, series));
     }
 
-    private static string Answer(List<ChartPoint> line, double? xmaxMm, double volts)
+    private static string Answer(List<NetworkPoint> line, double? xmaxM, double volts, Func<double, string> words)
     {
-        if (xmaxMm is not { } xmax)
+        if (xmaxM is not { } xmax)
         {
-            return $"At {Show.Number(volts)} V up to {Show.Number(line.Max(p => p.Y))} mm; how far it may move is not stated.";
+            return $"At {Show.Number(volts)} V up to {words(line.Max(p => p.ExcursionPeakM))}; how far it may move is not stated.";
         }
 
-        var last = line.FindLastIndex(p => p.Y > xmax);
+        var last = line.FindLastIndex(p => p.ExcursionPeakM > xmax);
         return last < 0
-            ? $"The cone stays within its {Show.Number(xmax)} mm at the amplifier's full {Show.Number(volts)} V."
+            ? $"The cone stays within its {words(xmax)} at the amplifier's full {Show.Number(volts)} V."
             : last == line.Count - 1
-                ? $"At the amplifier's full {Show.Number(volts)} V the cone is past its {Show.Number(xmax)} mm throughout."
-                : $"At the amplifier's full {Show.Number(volts)} V the cone passes its {Show.Number(xmax)} mm below {Show.Frequency(Crossing(line[last], line[last + 1], xmax))}.";
+                ? $"At the amplifier's full {Show.Number(volts)} V the cone is past its {words(xmax)} throughout."
+                : $"At the amplifier's full {Show.Number(volts)} V the cone passes its {words(xmax)} below {Show.Frequency(Crossing(line[last], line[last + 1], xmax))}.";
     }
 
-    private static double Crossing(ChartPoint a, ChartPoint b, double y) => a.X * Math.Pow(b.X / a.X, (y - a.Y) / (b.Y - a.Y));
+    private static double Crossing(NetworkPoint a, NetworkPoint b, double excursionM) =>
+        a.FrequencyHz * Math.Pow(b.FrequencyHz / a.FrequencyHz, (excursionM - a.ExcursionPeakM) / (b.ExcursionPeakM - a.ExcursionPeakM));
 }

@@ -32,7 +32,7 @@ internal static class HowLoudChart
         series.AddRange(Runs(points).Select(run => new ChartSeries($"{Range(run.Line, points)}{Words(run.By)} gives out", StyleRole.Main, SeriesShape.Line, run.Line)));
         var levels = points.Select(p => p.At.Y).Concat(seat.Select(p => p.Y)).Concat(aim?.LevelDb is { } l ? [l] : []).ToList();
         var up = Axes.Linear("greatest level, rms sine", "dB", Math.Max(levels.Min() - 1, levels.Max() - 60), levels.Max() + 2);
-        var table = new ChartSeries($"half space, {Show.Number(distance)} m, dB", StyleRole.Main, SeriesShape.Line, [.. points.Select(p => p.At)]);
+        var table = new ChartSeries($"half space, {facts.Show.Distance(distance)}, dB", StyleRole.Main, SeriesShape.Line, [.. points.Select(p => p.At)]);
         return new Chart("how-loud", "How loud?", Answer(facts, distance), across, up, series, LimitsOf(facts, across, up), Landmarks(facts, points), [],
             ResponseCharts.Table("level", across, [table, .. series.Where(s => s.Role == StyleRole.Second)]));
     }
@@ -82,10 +82,10 @@ internal static class HowLoudChart
     {
         if (facts.Project.Brief.Aim?.LowestHz is not { } lowest || (facts.Box.MaxSplAtSeatDb ?? facts.Box.MaxSplAtLowestDb) is not { } level)
         {
-            return $"Half space at {Show.Number(distanceM)} m; no lowest note is stated.";
+            return $"Half space at {facts.Show.Distance(distanceM)}; no lowest note is stated.";
         }
 
-        var where = facts.Box.MaxSplAtSeatDb is null ? $"in half space at {Show.Number(distanceM)} m" : "at the seat";
+        var where = facts.Box.MaxSplAtSeatDb is null ? $"in half space at {facts.Show.Distance(distanceM)}" : "at the seat";
         var wanted = facts.Project.Brief.Aim.LevelDb is { } aim ? $"; wanted is {Show.Level(aim)}" : "";
         return $"{Show.Level(level)} {where} at {Show.Frequency(lowest)}, where {Words(facts.Box.LimitedByAtLowest!)} gives out{wanted}.";
     }

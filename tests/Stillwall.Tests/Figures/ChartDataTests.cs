@@ -25,6 +25,16 @@ public sealed class ChartDataTests
     }
 
     [Fact]
+    public void In_inch_the_cone_moves_in_inches()
+    {
+        var inch = ResponseCharts.HowFar(new Facts(DemoProject.Project with { DisplayUnits = "inch" }, DemoDrivers.All))!;
+        Assert.Equal("in", inch.Up.Unit);
+        Assert.All(MainLine(inch).Zip(MainLine(ResponseCharts.HowFar(Demo)!)), pair => Assert.Equal(pair.Second.Y / 25.4, pair.First.Y, 1e-9));
+        Assert.Contains(" in ", inch.Answer, StringComparison.Ordinal);
+        Assert.DoesNotContain("mm", inch.Answer + string.Concat(inch.Limits.Select(l => l.Name)) + string.Concat(inch.Landmarks.Select(l => l.Label)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_marks_at_3_and_10_decibels_lie_on_the_line()
     {
         var chart = ResponseCharts.HowLow(Demo)!;
