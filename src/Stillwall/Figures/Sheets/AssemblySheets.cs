@@ -7,7 +7,10 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>The cabinet as it stands: from the front and the rear, and cut through its middle both ways.</summary>
 internal sealed class AssemblySheets
 {
-    private const double Pixel = 0.12, TitleRoom = 9;
+    private const double Pixel = 0.12, TitleRoom = 9, LegendLeft = Sheet.Filing + 6;
+
+    // Upper edge of the legend at the foot of the A3 sheet, mm.
+    private static readonly double LegendTop = SheetDraft.A3.Height - Sheet.Margin - 22;
 
     private readonly SheetJob job;
     private readonly CabinetSizes s;
@@ -22,21 +25,21 @@ internal sealed class AssemblySheets
 
     internal IEnumerable<SheetDraft> All()
     {
-        yield return Draw("assembly", "assembly, front and section", "the cabinet from the front, and cut from front to rear", s.Width + s.Depth, s.Height, (pen, scale, left, bottom) =>
+        yield return Draw("assembly", "assembly, front and section", "the cabinet from the front, and cut from front to rear", s.Width + s.Depth, s.Height, 92, (pen, scale, left, bottom) =>
         {
             Front(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Height)));
-            SideSection(pen, new SheetView(left + (s.Width * scale) + 44, bottom, scale, (0, 0, s.Depth, s.Height)));
+            SideSection(pen, new SheetView(left + (s.Width * scale) + 38, bottom, scale, (0, 0, s.Depth, s.Height)));
         });
-        yield return Draw("assembly-plan", "assembly, plan section and rear", "the cabinet cut level through its middle, and from the rear", s.Width * 2, Math.Max(s.Depth, s.Height), (pen, scale, left, bottom) =>
+        yield return Draw("assembly-plan", "assembly, plan section and rear", "the cabinet cut level through its middle, and from the rear", s.Width * 2, Math.Max(s.Depth, s.Height), 140, (pen, scale, left, bottom) =>
         {
             PlanSection(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Depth)));
-            Rear(pen, new SheetView(left + (s.Width * scale) + 64, bottom, scale, (-s.Width, 0, 0, s.Height)));
+            Rear(pen, new SheetView(left + (s.Width * scale) + 56, bottom, scale, (-s.Width, 0, 0, s.Height)));
         });
     }
 
-    private SheetDraft Draw(string name, string title, string description, double width, double height, Action<SheetPen, double, double, double> draw)
+    private SheetDraft Draw(string name, string title, string description, double width, double height, double beside, Action<SheetPen, double, double, double> draw)
     {
-        const double beside = 150, above = 62;
+        const double above = 62;
         ((double Width, double Height) Paper, double Scale)[] ways = [(SheetDraft.A3, 1), (SheetDraft.A3, 0.5), (SheetDraft.A3, 0.2), (SheetDraft.A3, 0.1), (SheetDraft.A3, 0.05), (SheetDraft.A3, 0.02)];
         var (paper, scale) = ways.FirstOrDefault(w => width * w.Scale + beside <= w.Paper.Width - 30 && height * w.Scale + above <= w.Paper.Height - 20 - TitleBlock.Height, ways[^1]);
         var (pen, frame) = (new SheetPen(), SheetDraft.FrameOf(paper));
@@ -67,19 +70,15 @@ internal sealed class AssemblySheets
             pen.Centre(view, x, z, Math.Max((job.Facts.Sheet?.FlangeM ?? 0) * 1e3, s.Cutout));
         }
 
-        foreach (var inset in new[] { s.OuterSkin, s.OuterSkin + s.Core, s.Wall }.Distinct())
-        {
-            pen.Region(view, s.Outline.Inset(inset).ToRegion(), SheetFill.None, SheetLine.Hidden);
-        }
-
-        Dimensioning.Below(pen, Lowered(view), [new(0, s.Width, FootBottom, FootBottom)], job.Units);
+        pen.Region(view, s.Outline.Inset(s.Wall).ToRegion(), SheetFill.None, SheetLine.Hidden);
+        Dimensioning.Below(pen, Lowered(view, FootBottom), [new(0, s.Width, FootBottom, FootBottom)], job.Units);
         Dimensioning.AtLeft(pen, view, [new(0, s.Height, s.Outline.Radius, s.Outline.Radius)], job.Units);
     }
 
     private double FootBottom => job.Facts.Project.Cabinet?.Feet is null ? 0 : -BuildUp.FootHeight;
 
-    // Dimensions under a view keep below the feet.
-    private SheetView Lowered(SheetView view) => view with { BottomMm = view.Y(FootBottom), Box = view.Box with { Bottom = FootBottom } };
+    // Dimensions under a view keep below the feet, or the driver's flange.
+    private static SheetView Lowered(SheetView view, double bottom) => view with { BottomMm = view.Y(bottom), Box = view.Box with { Bottom = bottom } };
 
     private void SideSection(SheetPen pen, SheetView view)
     {
@@ -90,12 +89,28 @@ internal sealed class AssemblySheets
         // A section of a stack has the stack's height upwards; here the depth runs to the right.
         Cuts(pen, view, Swapped(parts), (0, s.Height), c => (c.Z, Math.Abs(c.X - s.Width / 2)));
         Driver(pen, view, PlateLayout.DriverCentres(s).Where(c => Math.Abs(c.X - s.Width / 2) < 1).Select(c => c.Z));
-        Dimensioning.Below(pen, Lowered(view), [new(0, s.Depth, FootBottom, FootBottom), .. Depths(FootBottom)], job.Units);
-        WallBuildUp(pen, view, s.Depth * 0.62, s.Height);
-        if (job.Facts.NetVolumeM3 is { } net)
+        Dimensioning.Below(pen, Lowered(view, FootBottom), [new(0, s.Depth, FootBottom, FootBottom), .. Depths(FootBottom)], job.Units);
+        WordsInside(pen, view);
+    }
+
+    // In the clear room behind the last brace, or at the foot of the sheet where that is too narrow.
+    private void WordsInside(SheetPen pen, SheetView view)
+    {
+        var last = SleeveDrawing.BracesAt(job.Geometry).Select(at => s.Wall + at + BuildUp.BraceThickness).DefaultIfEmpty(s.Depth * 0.45).Last();
+        var (middle, y, u) = ((last + s.Depth - s.Wall) / 2, view.Y(s.Height * 0.64), job.Units);
+        List<string> lines = [
+            .. s.Core > 0 ? [$"wall {u.Of(s.Wall)}:", $"{u.Of(s.OuterSkin)} plastic, {u.Of(s.Core)} cast,", $"{u.Of(s.InnerSkin)} plastic"] : (string[])[$"wall {u.Of(s.Wall)} plastic"],
+            .. job.Facts.NetVolumeM3 is { } net ? ["", $"net volume {job.Facts.Show.Volume(net)}"] : Array.Empty<string>()];
+        if (lines.Max(l => SheetText.WidthMm(l, SheetPen.Small)) > (s.Depth - s.Wall - last) * view.ScaleRatio - 4)
         {
-            pen.Text($"net volume {job.Facts.Show.Volume(net)}", view.X(s.Depth * 0.66), view.Y(s.Height * 0.3), SheetPen.Middle, SheetAnchor.Middle);
+            pen.Text(string.Join(" ", lines.Where(l => l.Length > 0)).Replace(" net", "; net", StringComparison.Ordinal), LegendLeft, LegendTop - 4);
+            return;
         }
+
+        var tip = view.At(middle, s.Height - s.Wall / 2);
+        pen.Group("leader", [
+            SheetPen.Line(SheetLine.Thin, tip, new(tip.XMm, y - 4)), SheetPen.Arrow(tip, 0, -1),
+            .. lines.Index().Where(l => l.Item.Length > 0).Select(l => new SheetText(l.Item, new SheetPoint(tip.XMm, y + l.Index * 3.8), SheetPen.Small, SheetAnchor.Middle))]);
     }
 
     private void PlanSection(SheetPen pen, SheetView view)
@@ -105,7 +120,8 @@ internal sealed class AssemblySheets
         var parts = Region.JoinAll(stacks.Select(p => TidySolid.Section(p, s.Height / 2, acrossX: false)));
         Cuts(pen, view, parts, (0, s.Width), c => (c.X, Math.Abs(c.Z - s.Height / 2)), swap: true);
         DriverPlan(pen, view);
-        Dimensioning.Below(pen, view, [new(0, s.Width, 0, 0), new(s.Wall, s.Width - s.Wall, s.Depth / 2, s.Depth / 2)], job.Units);
+        var foremost = Math.Min(0, DriverBody().Select(b => b.From).DefaultIfEmpty(0).Min()) - BuildUp.TrimThickness;
+        Dimensioning.Below(pen, Lowered(view, foremost), [new(0, s.Width, 0, 0), new(s.Wall, s.Width - s.Wall, 0, 0)], job.Units);
         Dimensioning.AtLeft(pen, view, [new(0, s.Depth, 0, 0), .. Depths(0)], job.Units);
     }
 
@@ -183,7 +199,7 @@ internal sealed class AssemblySheets
 
             if (DriverBody() is { Count: > 0 } body)
             {
-                pen.Text("driver", view.X(body[1].To / 2 + body[1].From / 2), view.Y(z + 12), SheetPen.Small, SheetAnchor.Middle);
+                pen.Text("driver", view.X((body[2].To + body[2].From) / 2), view.Y(z) + 5, SheetPen.Small, SheetAnchor.Middle);
             }
         }
     }
@@ -197,15 +213,6 @@ internal sealed class AssemblySheets
                 pen.Region(view, Region.RoundedRectangle(x - radius, from, x + radius, to, 0), SheetFill.None, SheetLine.Phantom);
             }
         }
-    }
-
-    private void WallBuildUp(SheetPen pen, SheetView view, double depth, double top)
-    {
-        var u = job.Units;
-        string[] lines = s.Core > 0
-            ? [$"wall {u.Of(s.Wall)}: {u.Of(s.OuterSkin)} plastic,", $"{u.Of(s.Core)} cast, {u.Of(s.InnerSkin)} plastic"]
-            : [$"wall {u.Of(s.Wall)} plastic"];
-        Dimensioning.AtRight(pen, view, [new Callout((depth, top - s.Wall / 2), lines)], view.BottomMm);
     }
 
     private static void Title(SheetPen pen, SheetView view, string text) => pen.Text(text, view.LeftMm, view.TopMm - 9, SheetPen.Middle);
@@ -228,7 +235,7 @@ internal sealed class AssemblySheets
 
     private void Legend(SheetPen pen, SheetBox frame)
     {
-        var x = frame.LeftMm + 6;
+        var x = LegendLeft;
         foreach (var (fill, line, words) in new[] { (SheetFill.Plastic, SheetLine.Visible, "plastic, cut"), (SheetFill.Cast, SheetLine.Thin, "cast, cut"), (SheetFill.None, SheetLine.Phantom, "driver, from its data sheet, simplified") })
         {
             if (fill != SheetFill.Cast || s.Core > 0)

@@ -44,6 +44,10 @@ internal static class Dimensioning
     /// <summary>Room that lanes take beside a view, mm.</summary>
     internal static double Room(IReadOnlyList<Length> lengths, SheetUnits units, double scale) => lengths.Count == 0 ? 3 : FirstLane + (Lanes(lengths, units, scale).Max(l => l.Lane) + 1) * Lane - Lane + 3;
 
+    /// <summary>How far a figure that does not fit between its arrows reaches past the greater end of a view, mm.</summary>
+    internal static double Overhang(IReadOnlyList<Length> lengths, SheetUnits units, double scale, double end) =>
+        lengths.Select(l => (l.To - end) * scale + (SheetText.WidthMm(Label(l, units), SheetPen.Small) is var width && (l.To - l.From) * scale >= width + 1 ? 0 : Outside + 1 + width)).DefaultIfEmpty(0).Max();
+
     /// <summary>Dimensions under a view.</summary>
     internal static void Below(SheetPen pen, SheetView view, IReadOnlyList<Length> lengths, SheetUnits units)
     {

@@ -34,7 +34,7 @@ internal static class ExplodedSheet
         }
 
         Labels(pen, view, seen, pieces, frame);
-        var block = job.Block("exploded view", "assembly", 0, "as on the parts' sheets", job.Facts.Mass.ShellsKg is { } kg ? $"{job.Facts.Show.Mass(kg)} plastic" : "not known");
+        var block = job.Block("exploded view", "assembly", 0, "as on the parts' sheets", job.Facts.Mass.ShellsKg is { } kg ? $"{job.Facts.Show.Mass(kg)} plastic" : "not known") with { Tolerance = "–" };
         return new SheetDraft("exploded", "exploded view", "the parts of the cabinet drawn apart along its depth, seen from the front right above, each with its name", paper.Width, paper.Height, 0, [], pen.Marks, block);
     }
 
@@ -82,12 +82,14 @@ internal static class ExplodedSheet
             var down = kind.Kind == Foot;
             var target = down ? places.OrderBy(p => p.Bottom.V).First().Bottom : places.OrderByDescending(p => p.Top.V - p.Top.U * 0.3).First().Top;
             var tip = view.At(target.U, target.V);
-            for (var i = 0; i < 30; i++)
+            for (var i = 0; i < 120; i++)
             {
-                var text = new SheetText(words, new SheetPoint(tip.XMm + (down ? 7 : -7), tip.YMm + (down ? 8 : -8) + (down ? i : -i) * LabelStep), SheetPen.Middle, down ? SheetAnchor.Start : SheetAnchor.End);
-                if (frame.Contains(text.Box) && !taken.Exists(text.Box.Overlaps))
+                var (aside, away) = (7 + i % 6 * LabelStep, 6 + i / 6 * LabelStep);
+                var text = new SheetText(words, new SheetPoint(tip.XMm + (down ? aside : -aside), tip.YMm + (down ? away + 2 : -away)), SheetPen.Middle, down ? SheetAnchor.Start : SheetAnchor.End);
+                var box = text.Box;
+                if (frame.Contains(box) && !taken.Exists(box.Overlaps) && seen.IsFree(view.U(box.LeftMm - 1), view.V(box.BottomMm + 1), view.U(box.RightMm + 1), view.V(box.TopMm - 1)))
                 {
-                    taken.Add(text.Box);
+                    taken.Add(new SheetBox(box.LeftMm - 1, box.TopMm - 1, box.RightMm + 1, box.BottomMm + 1));
                     pen.Group("leader", [SheetPen.Line(SheetLine.Thin, new(text.At.XMm + (down ? -1 : 1), text.At.YMm - 1.2), tip), new SheetCircle(tip, 0.4, SheetLine.None, SheetFill.Ink), text]);
                     break;
                 }

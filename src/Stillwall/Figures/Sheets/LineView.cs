@@ -126,6 +126,21 @@ internal sealed class LineView
         return low < 0 ? null : (Place(high % width + 0.5, high / width + 0.5), Place(low % width + 0.5, low / width + 0.5));
     }
 
+    /// <summary>Whether nothing is drawn within a box, mm of the thing.</summary>
+    internal bool IsFree(double fromU, double fromV, double toU, double toV)
+    {
+        var (x0, x1) = (Math.Max(0, (int)((fromU - left) / pixel)), Math.Min(width - 1, (int)((toU - left) / pixel)));
+        for (var y = Math.Max(0, (int)((fromV - bottom) / pixel)); y <= Math.Min(height - 1, (int)((toV - bottom) / pixel)); y++)
+        {
+            if (x1 >= x0 && owners.AsSpan(y * width + x0, x1 - x0 + 1).ContainsAnyExcept((short)-1))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>Outlines of what each mesh covers, by its place in the list.</summary>
     internal IReadOnlyDictionary<int, IReadOnlyList<IReadOnlyList<(double U, double V)>>> Outlines() =>
         MaskOutlines.Of(width, height, (x, y) => owners[y * width + x])

@@ -34,6 +34,9 @@ internal sealed record PartFeatures
     /// <summary>Circles on which others lie.</summary>
     internal IReadOnlyList<Circle> BoltCircles { get; init; } = [];
 
+    /// <summary>Whether the outline is a circle, whose diameter a note tells.</summary>
+    internal bool IsRound { get; init; }
+
     /// <summary>Where the section is cut; null for the middle.</summary>
     internal double? CutAt { get; init; }
 }
@@ -56,7 +59,7 @@ internal sealed class PartFeatureList(SheetJob job)
         "brace" => Brace(),
         "trim ring" => TrimRing(),
         "accent ring" => new PartFeatures { Notes = [Corner(), new(s.Width - s.OuterSkin / 4, s.Height * 0.4, $"{units.Of(s.OuterSkin / 2)} thick"), new(s.Width / 2 + BuildUp.AccentGap / 2, s.OuterSkin / 4, $"gap {units.Of(BuildUp.AccentGap)}")] },
-        "lid" or "foot" => new PartFeatures { Notes = [Round(new Circle(0, 0, kind.Extent.Right - kind.Extent.Left), units.Diameter(DiscDiameter(kind)))], Centres = [new Circle(0, 0, DiscDiameter(kind))] },
+        "lid" or "foot" => new PartFeatures { Notes = [Round(new Circle(0, 0, kind.Extent.Right - kind.Extent.Left), units.Diameter(DiscDiameter(kind)))], Centres = [new Circle(0, 0, DiscDiameter(kind))], IsRound = true },
         "test-bar mould" => Mould(),
         "wall coupon" => Coupon(),
         "calibration strip" => Strip(),
@@ -206,7 +209,7 @@ internal sealed class PartFeatureList(SheetJob job)
                 notes.Add(Round(shown, SheetUnits.Many(layout.DryOuts.Count, $"{units.Diameter(dry.Diameter)}, to dry")));
                 round.AddRange(layout.DryOuts);
                 var rows = layout.DryOuts.Where(d => Math.Abs(d.X - dry.X) < 0.01).Select(d => d.Z).Order().ToList();
-                heights.AddRange(rows.Select((z, i) => new Length(i == 0 ? 0 : rows[i - 1], z, i == 0 ? 0 : dry.X - dry.Diameter / 2, dry.X - dry.Diameter / 2)));
+                heights.AddRange(Chain(rows, dry.X - dry.Diameter / 2));
                 var columns = layout.DryOuts.Select(d => d.X).Distinct().Order().ToList();
                 var lowest = layout.DryOuts.Min(d => d.Z - d.Diameter / 2);
                 across.AddRange(columns.Select((x, i) => new Length(i == 0 ? 0 : columns[i - 1], x, i == 0 ? Radius : lowest, lowest)));
@@ -214,6 +217,15 @@ internal sealed class PartFeatureList(SheetJob job)
         }
 
         return plain with { Across = across, Up = heights, Notes = notes, Centres = round, CutAt = terminal?.Z };
+    }
+
+    // From the edge to the first, then from each to the next; many at equal distances as one.
+    private IEnumerable<Length> Chain(List<double> places, double edge)
+    {
+        var (first, pitch) = (new Length(0, places[0], 0, edge), places.Count > 1 ? places[1] - places[0] : 0);
+        var even = places.Count > 3 && places.Zip(places.Skip(1)).All(p => Math.Abs(p.Second - p.First - pitch) < 0.01);
+        return even ? [first, new(places[0], places[^1], edge, edge, $" = {places.Count - 1} × {units.Of(pitch)}")]
+            : [first, .. places.Zip(places.Skip(1)).Select(p => new Length(p.First, p.Second, edge, edge))];
     }
 
     private PartFeatures Plate(bool outer, PlateLayout layout, Func<Circle, Circle> turn)
@@ -255,7 +267,7 @@ internal sealed class PartFeatureList(SheetJob job)
             Up = [new(window.Bottom, window.Top, frame.Left, frame.Left)],
             Notes = [
                 new(frame.Right - (1 - Math.Sqrt(0.5)) * frame.Radius, frame.Top - (1 - Math.Sqrt(0.5)) * frame.Radius, $"R{units.Of(frame.Radius)}"),
-                new(window.Right - (1 - Math.Sqrt(0.5)) * window.Radius, window.Top - (1 - Math.Sqrt(0.5)) * window.Radius, $"window, R{units.Of(window.Radius)}"),
+                new(window.Right - (1 - Math.Sqrt(0.5)) * window.Radius, window.Top - (1 - Math.Sqrt(0.5)) * window.Radius, window.Radius > 0 ? $"window, R{units.Of(window.Radius)}" : "window, sharp corners"),
                 new(frame.Right, s.Height * 0.4, $"{units.Of(s.JointClearance / 2)} clear of the sleeve")],
         };
     }
@@ -273,6 +285,7 @@ internal sealed class PartFeatureList(SheetJob job)
                 Round(new Circle(0, 0, flange), units.Diameter(flange)), Round(new Circle(0, 0, cutout), units.Diameter(cutout)),
                 .. low is null ? Array.Empty<Callout>() : [new Callout(low.X + pocket / 2, low.Z, SheetUnits.Many(screws, $"{units.Diameter(pocket)} on {units.Diameter(s.BoltCircle)},"), $"{units.Of(deep)} deep")]],
             Centres = [new Circle(0, 0, flange), .. circles],
+            IsRound = true,
             BoltCircles = screws > 0 ? [new Circle(0, 0, s.BoltCircle)] : [],
         };
     }

@@ -20,9 +20,9 @@ internal static class PartSheets
     {
         private double Radius => Math.Min(Box.Right - Box.Left, Box.Top - Box.Bottom) / 8;
 
-        internal IReadOnlyList<Length> Across => [.. Features.Across, new(Box.Left, Box.Right, Box.Bottom + Radius, Box.Bottom + Radius)];
+        internal IReadOnlyList<Length> Across => Features.IsRound ? Features.Across : [.. Features.Across, new(Box.Left, Box.Right, Box.Bottom + Radius, Box.Bottom + Radius)];
 
-        internal IReadOnlyList<Length> Up => [.. Features.Up, new(Box.Bottom, Box.Top, Box.Left + Radius, Box.Left + Radius)];
+        internal IReadOnlyList<Length> Up => Features.IsRound ? Features.Up : [.. Features.Up, new(Box.Bottom, Box.Top, Box.Left + Radius, Box.Left + Radius)];
 
         internal IReadOnlyList<Length> SectionAcross => Features.SectionAcross;
 
@@ -36,13 +36,17 @@ internal static class PartSheets
             LeftRoom(scale), Dimensioning.Room(Across, Units, scale), Dimensioning.Room(SectionUp, Units, scale), Dimensioning.Room(SectionAcross, Units, scale),
             Dimensioning.NotesWidth(Features.Notes), Dimensioning.NotesWidth(Features.SectionNotes));
 
+        internal double Head(double scale) => Math.Max(TitleRoom, Dimensioning.Overhang(Up, Units, scale, Box.Top));
+
+        internal double SectionHead(double scale) => Math.Max(TitleRoom, Dimensioning.Overhang(SectionUp, Units, scale, Height));
+
         internal (double Width, double Height) Needs(double scale)
         {
             var (w, d, h) = ((Box.Right - Box.Left) * scale, (Box.Top - Box.Bottom) * scale, Height * scale);
             var r = Rooms(scale);
             return Stacked(scale)
-                ? (r.Left + w + Math.Max(r.Right, r.SectionRight), TitleRoom + Math.Max(h + r.SectionBelow, Dimensioning.NotesHeight(Features.SectionNotes)) + TitleRoom + Math.Max(d + r.Below, Dimensioning.NotesHeight(Features.Notes)))
-                : (r.Left + w + r.Right + r.SectionLeft + w + r.SectionRight, TitleRoom + Math.Max(Math.Max(d + r.Below, h + r.SectionBelow), Math.Max(Dimensioning.NotesHeight(Features.Notes), Dimensioning.NotesHeight(Features.SectionNotes))));
+                ? (r.Left + w + Math.Max(r.Right, r.SectionRight), SectionHead(scale) + Math.Max(h + r.SectionBelow, Dimensioning.NotesHeight(Features.SectionNotes)) + Head(scale) + Math.Max(d + r.Below, Dimensioning.NotesHeight(Features.Notes)))
+                : (r.Left + w + r.Right + r.SectionLeft + w + r.SectionRight, Math.Max(Head(scale), SectionHead(scale)) + Math.Max(Math.Max(d + r.Below, h + r.SectionBelow), Math.Max(Dimensioning.NotesHeight(Features.Notes), Dimensioning.NotesHeight(Features.SectionNotes))));
         }
     }
 
@@ -59,21 +63,23 @@ internal static class PartSheets
         var sectionBox = (plan.Box.Left, 0.0, plan.Box.Right, plan.Height);
         if (plan.Stacked(scale))
         {
-            var sectionBottom = top + TitleRoom + h;
-            var planTop = Math.Max(sectionBottom + rooms.SectionBelow, top + TitleRoom + Dimensioning.NotesHeight(features.SectionNotes)) + TitleRoom;
+            var sectionTop = top + plan.SectionHead(scale);
+            var sectionBottom = sectionTop + h;
+            var planTop = Math.Max(sectionBottom + rooms.SectionBelow, sectionTop + Dimensioning.NotesHeight(features.SectionNotes)) + plan.Head(scale);
             DrawSection(pen, plan, new SheetView(left + rooms.Left, sectionBottom, scale, sectionBox), planTop - TitleRoom);
             DrawPlan(pen, plan, new SheetView(left + rooms.Left, planTop + d, scale, plan.Box), free);
         }
         else
         {
-            DrawPlan(pen, plan, new SheetView(left + rooms.Left, top + TitleRoom + d, scale, plan.Box), free);
-            DrawSection(pen, plan, new SheetView(left + rooms.Left + w + rooms.Right + rooms.SectionLeft, top + TitleRoom + h, scale, sectionBox), free);
+            var head = top + Math.Max(plan.Head(scale), plan.SectionHead(scale));
+            DrawPlan(pen, plan, new SheetView(left + rooms.Left, head + d, scale, plan.Box), free);
+            DrawSection(pen, plan, new SheetView(left + rooms.Left + w + rooms.Right + rooms.SectionLeft, head + h, scale, sectionBox), free);
         }
 
         Remarks(pen, frame, Notes(job, kind));
         var title = SheetUnits.Many(kind.Parts.Count, kind.Kind);
         return new SheetDraft(
-            kind.Kind.Replace(' ', '-'), title, $"{title}: seen from above as printed, and cut, with dimensions", paper.Width, paper.Height, scale, [.. kind.Printed.Select(p => p.Name)], pen.Marks, BlockOf(job, kind, title, scale));
+            kind.Kind.Replace(' ', '-'), title, $"{title}: seen from above as printed, and cut, with dimensions", paper.Width, paper.Height, scale, kind.Printed, pen.Marks, BlockOf(job, kind, title, scale));
     }
 
     private static TitleBlockText BlockOf(SheetJob job, PartKind kind, string title, double scale)

@@ -9,8 +9,8 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>A part to draw: equal ones once, before it is split for the printer.</summary>
 /// <param name="Kind">Its name without a number.</param>
 /// <param name="Parts">The equal parts, whole.</param>
-/// <param name="Printed">What the printer makes of them.</param>
-internal sealed record PartKind(string Kind, IReadOnlyList<DrawnPart> Parts, IReadOnlyList<DrawnPart> Printed)
+/// <param name="Printed">Names of what the printer makes of them.</param>
+internal sealed record PartKind(string Kind, IReadOnlyList<DrawnPart> Parts, IReadOnlyList<string> Printed)
 {
     private readonly Lazy<Solid> tidy = new(() => TidySolid.Of(Parts[0].Solid));
 
@@ -36,7 +36,7 @@ internal sealed partial class SheetJob
     {
         (Facts, Geometry) = (facts, geometry);
         Drawing = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, null);
-        var printed = PartDrawings.Of(Drawing with { Printer = facts.Project.Brief.Printer }).ToLookup(p => KindOf(p.Name));
+        var printed = facts.Parts.Select(p => p.Name).ToLookup(KindOf);
         Kinds = [.. PartDrawings.Of(Drawing).GroupBy(p => KindOf(p.Name)).Select(g => new PartKind(g.Key, [.. g], [.. printed[g.Key]]))];
         Units = new SheetUnits(facts.Show.Inch);
     }

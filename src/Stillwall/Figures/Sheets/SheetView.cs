@@ -17,6 +17,10 @@ internal sealed record SheetView(double LeftMm, double BottomMm, double ScaleRat
 
     internal double Y(double v) => BottomMm - (v - Box.Bottom) * ScaleRatio;
 
+    internal double U(double x) => Box.Left + (x - LeftMm) / ScaleRatio;
+
+    internal double V(double y) => Box.Bottom + (BottomMm - y) / ScaleRatio;
+
     internal SheetPoint At(double u, double v) => new(X(u), Y(v));
 
     /// <summary>The rings of a region on the paper; corners that matter less than a hundredth of a millimetre there are left out.</summary>

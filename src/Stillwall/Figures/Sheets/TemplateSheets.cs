@@ -145,7 +145,7 @@ internal static class TemplateSheets
         {
             for (var k = 0; k < 2 && (i == at.Y || i == at.Y + 1); k++)
             {
-                Mark(pen, view, -half + at.X * across + across * (0.12 + 0.76 * k), -half + i * up, (char)('a' + 2 * i - 2 + k));
+                Mark(pen, view, -half + at.X * across + across * (0.2 + 0.6 * k), -half + i * up, (char)('a' + 2 * i - 2 + k));
             }
         }
 
@@ -153,7 +153,7 @@ internal static class TemplateSheets
         {
             for (var k = 0; k < 2 && (i == at.X || i == at.X + 1); k++)
             {
-                Mark(pen, view, -half + i * across, -half + at.Y * up + up * (0.12 + 0.76 * k), (char)('m' + 2 * i - 2 + k));
+                Mark(pen, view, -half + i * across, -half + at.Y * up + up * (0.2 + 0.6 * k), (char)('m' + 2 * i - 2 + k));
             }
         }
     }
@@ -166,17 +166,17 @@ internal static class TemplateSheets
             new SheetText(letter.ToString(), new SheetPoint(p.XMm + 1.5, p.YMm - 1.5), SheetPen.Middle)]);
     }
 
+    // Within a large circle, beside a small one.
     private static void Words(SheetPen pen, SheetView view, Template template)
     {
-        var y = view.Y(Math.Min(view.Box.Top - 25, 18));
-        var x = view.X(0);
+        var within = template.Circles[0].Circle.Diameter >= 150;
+        var (x, y) = within ? (view.X(0) + 8, view.Y(50)) : (view.RightMm + 10, view.TopMm + 10);
+        pen.Group("up", [SheetPen.Line(SheetLine.Thin, new(x - 4, y + 12), new(x - 4, y - 4)), SheetPen.Arrow(new(x - 4, y - 4), 0, -1)]);
         foreach (var words in template.Words.Prepend("this way up"))
         {
-            pen.Text(words, x + 8, y, SheetPen.Middle);
+            pen.Text(words, x, y, SheetPen.Middle);
             y += 5.5;
         }
-
-        pen.Group("up", [SheetPen.Line(SheetLine.Thin, new(x + 4, y - 6), new(x + 4, view.Y(Math.Min(view.Box.Top - 25, 18)) - 6)), SheetPen.Arrow(new(x + 4, view.Y(Math.Min(view.Box.Top - 25, 18)) - 6), 0, -1)]);
     }
 
     private static void Check(SheetPen pen, SheetBox frame)

@@ -8,31 +8,53 @@ internal static class TidySolid
     // Slopes go in steps of two printed layers; skins are thicker than this, mm.
     private const double ThinStep = 0.95;
 
-    // Rings below this area are letters and rounding, m².
+    // Areas below this are rounding, m².
     private const double Speck = 0.3e-6;
 
-    /// <summary>Gives every thin step the section of the slab below it.</summary>
+    // What a slab must add or lack beside its neighbours to be more than a letter or rounding, m².
+    private const double Feature = 60e-6;
+
+    /// <summary>Gives every run of thin steps one section: that of the slab below, less the grooves cut into the run, with the ledges that end with it.</summary>
     internal static Solid Of(Solid solid)
     {
-        var layers = solid.Layers;
-        var kept = layers.FirstOrDefault(l => l.TopMm - l.BottomMm >= ThinStep)?.Lower;
-        if (kept is null)
+        var (layers, tidy) = (solid.Layers, Solid.Empty);
+        var thick = layers.Index().Where(l => IsThick(l.Item)).Select(l => l.Index).ToList();
+        if (thick.Count == 0)
         {
             return solid;
         }
 
-        var tidy = Solid.Empty;
         for (var i = 0; i < layers.Count; i++)
         {
-            var thick = layers[i].TopMm - layers[i].BottomMm;
+            var region = layers[i].Lower;
+            if (!IsThick(layers[i]))
+            {
+                var (below, above) = (thick.FindLast(t => t < i), thick.Find(t => t > i));
+                var (isBelow, isAbove) = (thick[0] < i, thick[^1] > i);
+                var (start, first, next) = (layers[isBelow ? below : above].Lower, isBelow ? below + 1 : 0, isAbove ? above : layers.Count);
 
-            // A thin slab on a thick one of the same outline is what a name was cut into.
-            kept = thick >= ThinStep || (i > 0 && layers[i].BottomMm - layers[i - 1].TopMm > 0.001) ? layers[i].Lower : kept;
-            tidy = tidy.Add(kept, layers[i].BottomMm, layers[i].TopMm);
+                // A single thin step is what a name was cut into; what begins on the bed is drawn as if without slopes.
+                var isRun = isBelow && layers[next - 1].TopMm - layers[first].BottomMm >= ThinStep;
+                region = isRun ? Tidied(start, region, isAbove ? layers[above].Lower : Region.Empty, layers[next - 1].Lower) : start;
+            }
+
+            tidy = tidy.Add(region, layers[i].BottomMm, layers[i].TopMm);
         }
 
         return tidy;
     }
+
+    private static Region Tidied(Region start, Region step, Region above, Region last)
+    {
+        var groove = Less(start, step);
+        var ledge = Less(Less(last, above), start);
+        var grooved = groove.AreaM2 > Feature ? Less(start, groove) : start;
+        return ledge.AreaM2 > Feature ? grooved.Join(ledge) : grooved;
+    }
+
+    private static Region Less(Region one, Region other) => one.Same(other) ? Region.Empty : one.Combine([other], (inOne, inOther) => inOne && !inOther);
+
+    private static bool IsThick(SolidLayer layer) => layer.TopMm - layer.BottomMm >= ThinStep;
 
     /// <summary>What an upright plane cuts out of a stack of slabs: across the plane, and up the stack.</summary>
     /// <param name="solid">The stack.</param>
