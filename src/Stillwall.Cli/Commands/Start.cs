@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
+using Stillwall.Files;
 using Stillwall.Files.Projects;
 
 namespace Stillwall.Cli.Commands;
@@ -51,9 +52,9 @@ internal static class Start
                 throw Refusal.Input($"{at}: is not empty; a folder that is not there yet or is empty");
             }
         }
-        catch (Exception e) when (Session.IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{at}: cannot be read ({Session.Why(e)}); a folder that is not there yet or is empty");
+            throw Refusal.Path($"{at}: cannot be read ({PathTrouble.Why(e)}); a folder that is not there yet or is empty");
         }
     }
 
@@ -66,9 +67,9 @@ internal static class Start
             File.WriteAllText(Path.Combine(path, "drivers.csv"), Embedded("demo/drivers.csv"));
             File.WriteAllText(Path.Combine(path, "stillwall.schema.json"), ProjectSchema.Write());
         }
-        catch (Exception e) when (Session.IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{at}: cannot be made ({Session.Why(e)}); a folder in one that may be written");
+            throw Refusal.Path($"{at}: cannot be made ({PathTrouble.Why(e)}); a folder in one that may be written");
         }
 
         if (ProjectStore.Save(path, text) is { } trouble)

@@ -1,4 +1,5 @@
 using Stillwall.Cli.Running;
+using Stillwall.Files;
 
 namespace Stillwall.Cli.Commands;
 
@@ -60,7 +61,7 @@ internal static class Watching
             return string.Join('\n', new DirectoryInfo(folder).EnumerateFiles().Where(f => f.Extension is ".json" or ".csv").OrderBy(f => f.Name, StringComparer.Ordinal)
                 .Select(f => FormattableString.Invariant($"{f.Name} {f.Length} {f.LastWriteTimeUtc.Ticks}")));
         }
-        catch (Exception e) when (Session.IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
             return "";
         }

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Files;
 using Stillwall.Files.Projects;
 using Stillwall.Files.Tables;
 using Stillwall.Projects;
@@ -13,8 +14,6 @@ namespace Stillwall.Cli.Running;
 /// <param name="Candidates">Drivers of its table that have no fault.</param>
 internal sealed record LoadedProject(string Named, string File, string Text, Project Project, IReadOnlyList<DriverSheet> Candidates)
 {
-    private const int GreatestTable = 16 << 20;
-
     /// <summary>Loads a project and says what is wrong with it.</summary>
     /// <param name="session">The run, for warnings.</param>
     /// <param name="path">Folder or file; null is the current folder.</param>
@@ -74,7 +73,7 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
             throw Refusal.Input(Told(file, "drivers", $"\"{table}\" leads out of the project folder; a file within it"));
         }
 
-        var read = DriverTable.Read(session.Read(Path.Combine(folder, table), GreatestTable, table), table);
+        var read = DriverTable.Read(session.Read(Path.Combine(folder, table), DriverTable.GreatestLength, table), table);
         var fatal = chosen is null ? [] : read.Faults.Concat(read.Rows.Where(r => r.Sheet.Name == chosen).SelectMany(r => r.Faults)).ToList();
         if (fatal.Count > 0)
         {
@@ -118,7 +117,7 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
 
             return true;
         }
-        catch (Exception e) when (Session.IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
             return false;
         }

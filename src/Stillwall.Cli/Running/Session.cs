@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
+using Stillwall.Files;
 
 namespace Stillwall.Cli.Running;
 
@@ -21,7 +21,7 @@ internal sealed class Session(Terminal terminal) : IDisposable
         {
             return Path.GetFullPath(path.Length == 0 ? throw new ArgumentException("empty", nameof(path)) : path, Terminal.Folder);
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
             throw Refusal.Path($"\"{path}\": is not a path; a folder or a file");
         }
@@ -46,9 +46,9 @@ internal sealed class Session(Terminal terminal) : IDisposable
         {
             Directory.CreateDirectory(FullPath(folder));
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{folder}: cannot be made ({Why(e)}); a folder in one that may be written");
+            throw Refusal.Path($"{folder}: cannot be made ({PathTrouble.Why(e)}); a folder in one that may be written");
         }
     }
 
@@ -71,9 +71,9 @@ internal sealed class Session(Terminal terminal) : IDisposable
         {
             File.WriteAllBytes(path, bytes);
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{file}: cannot be written ({Why(e)}); a file in a folder that is there and may be written");
+            throw Refusal.Path($"{file}: cannot be written ({PathTrouble.Why(e)}); a file in a folder that is there and may be written");
         }
     }
 
@@ -89,9 +89,9 @@ internal sealed class Session(Terminal terminal) : IDisposable
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return read <= most ? bytes[..read] : throw Refusal.Input($"{shown}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({Why(e)})")}; a file that may be read");
+            throw Refusal.Path($"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({PathTrouble.Why(e)})")}; a file that may be read");
         }
     }
 
@@ -106,7 +106,7 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
         catch (IOException e) when (!IsBrokenPipe(e))
         {
-            throw Refusal.Path($"standard output: cannot be written ({Why(e)})");
+            throw Refusal.Path($"standard output: cannot be written ({PathTrouble.Why(e)})");
         }
         catch (IOException)
         {
@@ -115,17 +115,6 @@ internal sealed class Session(Terminal terminal) : IDisposable
     }
 
     public void Dispose() => held.Dispose();
-
-    internal static bool IsOfThePath(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
-
-    internal static string Why(Exception e) => e switch
-    {
-        UnauthorizedAccessException => "no permission, or it is a folder",
-        PathTooLongException => "the path is too long",
-        DirectoryNotFoundException or FileNotFoundException => "its folder is not there",
-        ArgumentException => "a character that no path may have",
-        _ => "the system refuses",
-    };
 
     // EPIPE on Unix; ERROR_BROKEN_PIPE and ERROR_NO_DATA on Windows.
     private static bool IsBrokenPipe(IOException e) => OperatingSystem.IsWindows() ? (e.HResult & 0xFFFF) is 109 or 232 : e.HResult == 32;

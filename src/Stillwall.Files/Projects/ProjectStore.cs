@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 
 namespace Stillwall.Files.Projects;
@@ -65,9 +64,9 @@ public static class ProjectStore
             var bytes = ReadAtMost(file, PositionedJson.GreatestLength + 1);
             return new StoredProject(Path.GetDirectoryName(file)!, file, Encoding.UTF8.GetString(bytes), ProjectReader.Read(bytes, Path.GetFileName(file)), null);
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            return new StoredProject("", "", null, null, new StoreFault(StoreTrouble.Unreadable, path, $"cannot be read ({Why(e)}); a file that may be read"));
+            return new StoredProject("", "", null, null, new StoreFault(StoreTrouble.Unreadable, path, $"cannot be read ({PathTrouble.Why(e)}); a file that may be read"));
         }
     }
 
@@ -83,7 +82,6 @@ public static class ProjectStore
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(text);
-        string? draft = null;
         try
         {
             var file = Target(path);
@@ -93,43 +91,70 @@ public static class ProjectStore
             }
 
             using var turn = WriterTurn.Take(file);
-            var bytes = Encoding.UTF8.GetBytes(text);
-            if (expected is not null && !(File.Exists(file) && Encoding.UTF8.GetString(File.ReadAllBytes(file)) == expected))
-            {
-                return new StoreFault(StoreTrouble.Changed, path, "was changed by another program since it was read; read it again, then change it");
-            }
+            return turn.IsRefused
+                ? new StoreFault(StoreTrouble.Unwritable, path, "is being saved by another program; a moment later")
+                : SaveInTurn(path, file, Encoding.UTF8.GetBytes(text), expected, turn.IsHeld, step);
+        }
+        catch (Exception e) when (PathTrouble.Is(e))
+        {
+            return new StoreFault(StoreTrouble.Unwritable, path, $"cannot be written ({PathTrouble.Why(e)}); a folder that may be written");
+        }
+    }
 
-            if (File.Exists(file))
-            {
-                if (File.ReadAllBytes(file).AsSpan().SequenceEqual(bytes))
-                {
-                    return null;
-                }
+    private static StoreFault? SaveInTurn(string path, string file, byte[] bytes, string? expected, bool isAlone, Action? step)
+    {
+        var former = File.Exists(file) ? File.ReadAllBytes(file) : null;
+        if (expected is not null && (former is null || Encoding.UTF8.GetString(former) != expected))
+        {
+            return Changed(path);
+        }
 
-                if (File.GetAttributes(file).HasFlag(FileAttributes.ReadOnly))
-                {
-                    return new StoreFault(StoreTrouble.Unwritable, path, "is write-protected; a file that may be written");
-                }
-            }
+        if (former is not null && former.AsSpan().SequenceEqual(bytes))
+        {
+            return null;
+        }
 
-            if (turn.IsHeld)
-            {
-                RemoveLeftovers(file);
-            }
+        if (former is not null && File.GetAttributes(file).HasFlag(FileAttributes.ReadOnly))
+        {
+            return new StoreFault(StoreTrouble.Unwritable, path, "is write-protected; a file that may be written");
+        }
 
-            draft = $"{file}.{Path.GetRandomFileName()}.tmp";
+        if (isAlone)
+        {
+            RemoveLeftovers(file);
+        }
+
+        var (draft, kept) = (Beside(file), Beside(file));
+        try
+        {
             WriteThrough(draft, bytes, step);
-            KeepFormer(file, draft, step);
+            if (former is not null)
+            {
+                WriteThrough(kept, former, step);
+                TakePermissions(file, draft, kept);
+                Keep(file, former, kept, step);
+            }
+
+            // Once more, for a program that takes no turns: what it wrote meanwhile is not replaced unseen.
+            if (expected is not null && !Says(file, former!))
+            {
+                Discard(draft);
+                return Changed(path);
+            }
+
             File.Move(draft, file, overwrite: true);
             step?.Invoke();
             return null;
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
             Discard(draft);
-            return new StoreFault(StoreTrouble.Unwritable, path, $"cannot be written ({Why(e)}); a folder that may be written");
+            Discard(kept);
+            throw;
         }
     }
+
+    private static StoreFault Changed(string path) => new(StoreTrouble.Changed, path, "was changed by another program since it was read; read it again, then change it");
 
     private static (string File, StoreFault? Trouble) Locate(string path)
     {
@@ -144,9 +169,9 @@ public static class ProjectStore
 
             return File.Exists(full) ? (full, null) : ("", new StoreFault(StoreTrouble.NotThere, path, "is not there; a project folder or its file"));
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
-            return ("", new StoreFault(StoreTrouble.NotThere, path, $"is not a path ({Why(e)}); a project folder or its file"));
+            return ("", new StoreFault(StoreTrouble.NotThere, path, $"is not a path ({PathTrouble.Why(e)}); a project folder or its file"));
         }
     }
 
@@ -187,15 +212,17 @@ public static class ProjectStore
         }
     }
 
-    // The former file is copied, not moved: at no moment is there no project file. The draft takes over its permissions.
-    private static void KeepFormer(string file, string draft, Action? step)
+    // At no moment is there no project file, nor half a version: the former text stands in a file of its own before it is given a version's name.
+    private static void Keep(string file, byte[] former, string kept, Action? step)
     {
-        if (!File.Exists(file))
+        if (Says(Version(file, 1), former))
         {
+            // A save that was broken off has kept it already: no version is pushed out for nothing.
+            Discard(kept);
             return;
         }
 
-        // Only up to the first gap, which a save that was broken off leaves: no version is pushed out for nothing.
+        // Only up to the first gap, which such a save leaves too.
         var gap = Enumerable.Range(1, KeptVersions).FirstOrDefault(version => !File.Exists(Version(file, version)), KeptVersions);
         for (var version = gap - 1; version >= 1; version--)
         {
@@ -203,39 +230,36 @@ public static class ProjectStore
             step?.Invoke();
         }
 
-        File.Copy(file, Version(file, 1), overwrite: true);
+        File.Move(kept, Version(file, 1), overwrite: true);
         step?.Invoke();
+    }
+
+    private static bool Says(string file, byte[] bytes) => new FileInfo(file) is { Exists: true } found && found.Length == bytes.Length && File.ReadAllBytes(file).AsSpan().SequenceEqual(bytes);
+
+    private static void TakePermissions(string file, params string[] drafts)
+    {
         if (!OperatingSystem.IsWindows())
         {
-            File.SetUnixFileMode(draft, File.GetUnixFileMode(file));
+            foreach (var draft in drafts)
+            {
+                File.SetUnixFileMode(draft, File.GetUnixFileMode(file));
+            }
         }
     }
 
+    private static string Beside(string file) => $"{file}.{Path.GetRandomFileName()}.tmp";
+
     private static string Version(string file, int version) => $"{file}.{version.ToString(CultureInfo.InvariantCulture)}";
 
-    private static void Discard(string? draft)
+    private static void Discard(string draft)
     {
         try
         {
-            if (draft is not null)
-            {
-                File.Delete(draft);
-            }
+            File.Delete(draft);
         }
-        catch (Exception e) when (IsOfThePath(e))
+        catch (Exception e) when (PathTrouble.Is(e))
         {
             // The draft stays behind; the project file is untouched, and that is what the caller is told about.
         }
     }
-
-    private static bool IsOfThePath(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
-
-    private static string Why(Exception e) => e switch
-    {
-        UnauthorizedAccessException => "no permission",
-        PathTooLongException => "the path is too long",
-        DirectoryNotFoundException or FileNotFoundException => "not there",
-        ArgumentException => "a character that no path may have",
-        _ => "the system refuses",
-    };
 }

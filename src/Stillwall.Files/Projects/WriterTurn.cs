@@ -10,10 +10,13 @@ internal sealed class WriterTurn : IDisposable
 
     private readonly Mutex? mutex;
 
-    private WriterTurn(Mutex? mutex) => this.mutex = mutex;
+    private WriterTurn(Mutex? mutex, bool isRefused) => (this.mutex, IsRefused) = (mutex, isRefused);
 
-    /// <summary>Whether the turn could be had; without it a save is still whole, but two at once may keep each other's version.</summary>
+    /// <summary>Whether the turn is ours. Where the system gives none, a save is still whole, but two at once may keep each other's version.</summary>
     internal bool IsHeld => mutex is not null;
+
+    /// <summary>Whether another program has it and would not let go.</summary>
+    internal bool IsRefused { get; }
 
     internal static WriterTurn Take(string file)
     {
@@ -23,13 +26,16 @@ internal sealed class WriterTurn : IDisposable
             mutex = new Mutex(false, $"Global\\stillwall-{Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(file)))[..32]}");
             if (mutex.WaitOne(Patience))
             {
-                return new WriterTurn(mutex);
+                return new WriterTurn(mutex, false);
             }
+
+            mutex.Dispose();
+            return new WriterTurn(null, true);
         }
         catch (AbandonedMutexException)
         {
             // The program that had it has ended; the turn is ours.
-            return new WriterTurn(mutex);
+            return new WriterTurn(mutex, false);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or WaitHandleCannotBeOpenedException)
         {
@@ -37,7 +43,7 @@ internal sealed class WriterTurn : IDisposable
         }
 
         mutex?.Dispose();
-        return new WriterTurn(null);
+        return new WriterTurn(null, false);
     }
 
     public void Dispose()

@@ -20,6 +20,9 @@ public sealed record DriverTable(IReadOnlyList<DriverRow> Rows, IReadOnlyList<Fa
     /// <summary>Most rows that are read.</summary>
     public const int MostRows = 20_000;
 
+    /// <summary>Most bytes that a table may have: 16 MB.</summary>
+    public const int GreatestLength = 16 << 20;
+
     /// <summary>Columns that must be there and filled in every row.</summary>
     public static IReadOnlyList<string> Needed { get; } = ["name", "re_ohm", "fs_hz", "qms", "qes", "vas_l", "sd_cm2"];
 
@@ -27,11 +30,16 @@ public sealed record DriverTable(IReadOnlyList<DriverRow> Rows, IReadOnlyList<Fa
     public IEnumerable<Fault> AllFaults => Faults.Concat(Rows.SelectMany(r => r.Faults));
 
     /// <summary>Reads the table from the bytes of its file.</summary>
-    /// <param name="bytes">UTF-8, with or without a byte order mark.</param>
+    /// <param name="bytes">UTF-8, with or without a byte order mark, at most <see cref="GreatestLength"/>.</param>
     /// <param name="file">Name of the file, for the faults.</param>
     /// <returns>Rows and faults.</returns>
     public static DriverTable Read(ReadOnlySpan<byte> bytes, string file = "drivers.csv")
     {
+        if (bytes.Length > GreatestLength)
+        {
+            return new DriverTable([], [new Fault(file, 1, "$", $"is too long; at most {GreatestLength >> 20} MB")]);
+        }
+
         return PositionedJson.EncodingFault(bytes) is { } fault
             ? new DriverTable([], [new Fault(file, fault.Line, "$", fault.Message)])
             : Read(Encoding.UTF8.GetString(bytes), file);
@@ -52,6 +60,9 @@ public sealed record DriverTable(IReadOnlyList<DriverRow> Rows, IReadOnlyList<Fa
 internal sealed class DriverTableReader(string file)
 {
     private const int LongestCell = 10_000;
+
+    // Four times what there is to be known of a driver (our choice).
+    private const int MostColumns = 100;
 
     private readonly List<Fault> tableFaults = [];
     private readonly List<DriverRow> rows = [];
@@ -114,6 +125,12 @@ internal sealed class DriverTableReader(string file)
         if (names.Length == 1 && names[0].AsSpan().IndexOfAny(";\t") >= 0)
         {
             Tell(tableFaults, line, "$", "columns are not separated by commas; commas between columns, points in numbers");
+            return false;
+        }
+
+        if (names.Length > MostColumns)
+        {
+            Tell(tableFaults, line, "$", $"has {Count(names.Length)} columns; at most {Count(MostColumns)}");
             return false;
         }
 

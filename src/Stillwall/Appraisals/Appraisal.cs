@@ -33,8 +33,8 @@ public sealed record Appraisal(
     /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
     public static Appraisal Of(Project project, IReadOnlyList<DriverSheet> candidates)
     {
-        var facts = new Facts(project, candidates);
-        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => Remedies.Sought(rule, rule.Of(facts), facts))]);
+        var mender = new Mender(project, candidates);
+        return WithFindings(mender.Facts, [.. mender.Judged.Select(f => mender.Sought(f.Id)!)]);
     }
 
     /// <summary>Appraises a project without seeking remedies, which takes most of the time.</summary>
@@ -56,8 +56,8 @@ public sealed record Appraisal(
     /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
     public static Appraisal OfStage(Project project, IReadOnlyList<DriverSheet> candidates, string stage)
     {
-        var facts = new Facts(project, candidates);
-        return WithFindings(facts, [.. AllFindings.Rules.Select(rule => rule.Stage == stage ? Remedies.Sought(rule, rule.Of(facts), facts) : rule.Of(facts))]);
+        var mender = new Mender(project, candidates);
+        return WithFindings(mender.Facts, [.. mender.Judged.Select(f => f.Stage == stage ? mender.Sought(f.Id)! : f)]);
     }
 
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
@@ -84,7 +84,7 @@ public sealed record Appraisal(
 /// <param name="DurationS">From the first water to the end of the last pour, s.</param>
 /// <param name="Batches">The batches in order.</param>
 public sealed record PourFigures(
-    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "cabinet.strut_pitch")] double? CavityVolumeM3,
+    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout")] double? CavityVolumeM3,
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "materials.cast.powder_per_water", "limits.cast_reserve")] double? PowderKg,
     [property: ComputedBy("slurry", "pour.powder_kg", "materials.cast.powder_per_water")] double? WaterKg,
     [property: ComputedBy("slurry", "materials.cast.mix", "materials.cast.powder_per_water")] double? SlurryDensityKgM3,
@@ -94,11 +94,11 @@ public sealed record PourFigures(
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
     [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double? DryInCabinetKg,
     [property: ComputedBy("form-pressure", "pour.slurry_density_kg_m3", "pour.lift_height_m")] double? FormPressurePa,
-    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin")] double? SkinBulgeM,
-    [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.core", "limits.bulge")] double? LiftHeightM,
+    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.outside.width", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.core", "materials.skin")] double? SkinBulgeM,
+    [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.outer_skin", "cabinet.core", "limits.bulge")] double? LiftHeightM,
     [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] double? AdiabaticPeakC,
     [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
-    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double? ExpectedPeakC,
+    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast.pot_life")] double? ExpectedPeakC,
     [property: ComputedBy("dry-out", "pour.free_water_kg", "cabinet.outside.width", "cabinet.outside.height")] double? DryOutLeastDays,
     [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? DurationS,
     IReadOnlyList<PourBatch> Batches);

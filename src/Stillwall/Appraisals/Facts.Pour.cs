@@ -23,7 +23,7 @@ public sealed partial class Facts
     /// <summary>The pour as a clock; null where something it needs is not known.</summary>
     internal PourPlan? Clock => Job is { } job ? PourClock.Plan(job) : null;
 
-    private PourJob? Job => Geometry is { Sizes.Core: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
+    private PourJob? Job => Geometry is { Sizes.Core: > 0, CavityM3: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
         ? new PourJob
         {
             Mix = mix,
@@ -67,6 +67,7 @@ public sealed partial class Facts
     /// <summary>What stands between the project and its pour plan.</summary>
     internal string MissingForPour => Geometry is null ? "cabinet.outside"
         : Geometry.Sizes.Core <= 0 ? "a single printed wall has nothing to pour"
+        : Geometry.CavityM3 <= 0 ? "struts and keys fill the core"
         : CastMix is null ? "materials.cast.mix"
         : Skin is null ? "materials.skin"
         : Project.Materials?.Cast?.BucketM3 is null ? "materials.cast.bucket" : "the bucket would have to be filled more than a thousand times";
@@ -76,9 +77,9 @@ public sealed partial class Facts
 
     private PourFigures ComputePour()
     {
-        if (Geometry is not { Sizes.Core: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio)
+        if (Geometry is not { Sizes.Core: > 0, CavityM3: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio)
         {
-            return new PourFigures(Geometry?.CavityM3, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
+            return new PourFigures(Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
         }
 
         var air = Air.TemperatureC;

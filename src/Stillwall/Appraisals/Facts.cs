@@ -18,6 +18,9 @@ public sealed partial class Facts
     /// <summary>Share of the skins that must be keyed within 80 mm of an end (our choice).</summary>
     public const double KeyedAtEnds = 0.30;
 
+    // Clipped and joined pieces that the changed projects of one search may take, about 50 µs each (our choice): some hundred cabinets of the usual kind.
+    private const int MostDrawing = 10_000;
+
     private readonly IReadOnlyList<DriverSheet> candidates;
     private readonly Facts? before;
     private readonly ConcurrentDictionary<CabinetSizes, CabinetGeometry> drawn;
@@ -114,6 +117,9 @@ public sealed partial class Facts
     /// <summary>Net acoustic volume, m³; null where it is not known.</summary>
     public double? NetVolumeM3 => Project.Cabinet?.NetVolumeM3 ?? (Hollow is { } h && Sheet is not null ? h.NetM3(Sheet) : null);
 
+    /// <summary>Whether the drawing is there where sizes are stated; not for a changed project after too many costly others.</summary>
+    internal bool IsDrawn => Sizes is null || Geometry is not null;
+
     /// <summary>The same, for a changed project with the same candidates.</summary>
     /// <param name="changed">The changed project.</param>
     /// <returns>Its facts.</returns>
@@ -153,7 +159,12 @@ public sealed partial class Facts
         : Driver.PowerW is null ? "driver.power"
         : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power" : "brief.amplifier.rated_load";
 
-    private CabinetGeometry Drawn(CabinetSizes sizes) => drawn.GetOrAdd(sizes with { Depth = 0, Braces = 0 }, _ => CabinetGeometry.Of(sizes)).Along(sizes);
+    private CabinetGeometry? Drawn(CabinetSizes sizes)
+    {
+        var section = sizes with { Depth = 0, Braces = 0 };
+        return before is not null && !drawn.ContainsKey(section) && drawn.Values.Sum(g => g.WorkCount) > MostDrawing ? null
+            : drawn.GetOrAdd(section, _ => CabinetGeometry.Of(sizes)).Along(sizes);
+    }
 
     private BoxFigures ComputeBox()
     {

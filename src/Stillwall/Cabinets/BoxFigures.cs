@@ -7,11 +7,11 @@ namespace Stillwall.Cabinets;
 public sealed record BoxFigures
 {
     /// <summary>Air space within the inner skins, m³; null for a ready box.</summary>
-    [ComputedBy("inside-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")]
+    [ComputedBy("inside-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")]
     public double? InsideVolumeM3 { get; init; }
 
     /// <summary>Net air volume, m³.</summary>
-    [ComputedBy("net-volume", "cabinet.net_volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
+    [ComputedBy("net-volume", "cabinet.net_volume", "box.inside_volume_m3", "cabinet.braces", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
     public double? NetVolumeM3 { get; init; }
 
     /// <summary>Volume as the cone feels it, m³.</summary>
@@ -27,11 +27,11 @@ public sealed record BoxFigures
     public double? FillDensityKgM3 { get; init; }
 
     /// <summary>Resonance of the closed system, Hz.</summary>
-    [ComputedBy("system-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3")]
+    [ComputedBy("system-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
     public double? SystemResonanceHz { get; init; }
 
     /// <summary>Total Q of the closed system, lossless.</summary>
-    [ComputedBy("system-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3")]
+    [ComputedBy("system-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
     public double? SystemQ { get; init; }
 
     /// <summary>Total Q of the closed system with the loss of the fibre.</summary>
@@ -63,34 +63,34 @@ public sealed record BoxFigures
     public double? LeakQ { get; init; }
 
     /// <summary>Lowest mode of the air inside, Hz; null where the inside is not stated.</summary>
-    [ComputedBy("air-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "brief.air.temperature")]
+    [ComputedBy("air-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "brief.air.temperature")]
     public double? LowestAirModeHz { get; init; }
 
     /// <summary>Greatest level at the lowest note, half space, at the listening distance, dB; null where a limit or the aim is not stated.</summary>
-    [ComputedBy("maximum-level", "brief.aim.lowest", "brief.aim.distance", "box.effective_volume_m3", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load")]
+    [ComputedBy("maximum-level", "brief.aim.lowest", "brief.aim.distance", "box.effective_volume_m3", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load", "cabinet.leak", "brief.air.temperature", "brief.air.pressure")]
     public double? MaxSplAtLowestDb { get; init; }
 
     /// <summary>Greatest level at the lowest note at the seat, dB; null where it or the room is not stated.</summary>
-    [ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db", "brief.room.width", "brief.room.length", "brief.room.height", "limits.room_allowance")]
+    [ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db", "brief.room", "brief.room.seat_at", "brief.room.cabinet_at", "limits.room_allowance")]
     public double? MaxSplAtSeatDb { get; init; }
 
     /// <summary>What gives out first at the lowest note: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</summary>
     public string? LimitedByAtLowest { get; init; }
 
     /// <summary>Power that the wanted level takes at the lowest note, W at the rated load; null where not known.</summary>
-    [ComputedBy("power-needed", "brief.aim.level", "brief.aim.lowest", "brief.aim.distance", "brief.amplifier.rated_load", "box.effective_volume_m3")]
+    [ComputedBy("power-needed", "brief.aim.level", "brief.aim.lowest", "brief.aim.distance", "brief.amplifier.rated_load", "box.effective_volume_m3", "cabinet.leak", "brief.air.temperature", "brief.air.pressure")]
     public double? PowerNeededW { get; init; }
 
     /// <summary>Least impedance the amplifier sees between 10 Hz and 1 kHz, ohm.</summary>
-    [ComputedBy("minimum-impedance", "driver.re", "driver.le", "box.effective_volume_m3")]
+    [ComputedBy("minimum-impedance", "driver.re", "driver.le", "driver.bl", "driver.mms", "driver.cms", "driver.rms", "box.effective_volume_m3", "cabinet.leak", "brief.air.temperature", "brief.air.pressure")]
     public double? MinimumImpedanceOhm { get; init; }
 
     /// <summary>Resonance of nine drivers out of ten, from and to, Hz.</summary>
-    [ComputedBy("tolerance", "driver.fs", "box.effective_volume_m3")]
+    [ComputedBy("tolerance", "driver.fs", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
     public IReadOnlyList<double>? SystemResonanceBandHz { get; init; }
 
     /// <summary>Total Q of nine drivers out of ten, from and to.</summary>
-    [ComputedBy("tolerance", "driver.qes", "driver.qms", "box.effective_volume_m3")]
+    [ComputedBy("tolerance", "driver.qes", "driver.qms", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
     public IReadOnlyList<double>? SystemQBand { get; init; }
 
     /// <summary>Length to print of a port, m; null without a port, or where its end corrections alone are longer.</summary>

@@ -41,6 +41,18 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
             : throw new ArgumentException("accepted: sizes that differ in depth and braces alone", nameof(sizes));
     }
 
+    /// <summary>How many pieces had to be clipped or joined to draw it, about: what drawing costs.</summary>
+    internal int WorkCount
+    {
+        get
+        {
+            var frame = Sizes.Outline.Inset(Sizes.OuterSkin + Sizes.Core / 2);
+            var pieces = Sleeve.Webs.Count + Sleeve.Heads.Count + Sleeve.Lips.Count + Sleeve.OuterKeys.Count + Sleeve.InnerKeys.Count + Sleeve.OuterEndKeys.Count + Sleeve.InnerEndKeys.Count;
+            const int perJoin = 10;
+            return 1 + (int)(pieces * 2 * Math.PI * frame.Radius / frame.Length) + perJoin * (Front.JoinedCount + Rear.JoinedCount);
+        }
+    }
+
     /// <summary>Inside depth, between the inner plates, m.</summary>
     public double InsideDepthM => (Sizes.Depth - 2 * Sizes.Wall) * MetresPerMillimetre;
 
@@ -181,7 +193,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     }
 
     /// <summary>Depth of the holes for inserts from the front face, mm: as deep as usual, or as the wall allows.</summary>
-    internal double PilotDepth => Math.Clamp(Sizes.OuterSkin + Sizes.Core - 1, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth, Sizes.OuterSkin));
+    internal double PilotDepth => Math.Clamp(Sizes.Core > 0 ? Sizes.OuterSkin + Sizes.Core - 1 : Sizes.Wall, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth, Sizes.OuterSkin));
 
     private static double SeatsMm3 => BuildUp.Seats * BuildUp.SeatWidth * BuildUp.SeatDepth * BuildUp.SeatDepth / 2;
 
@@ -197,7 +209,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     internal static double StrutVolume(double webs, double heads, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
         var (gap, thick) = (BuildUp.SlotGap, BuildUp.HeadThickness);
-        var slope = webs * ((sizes.Tied ? gap + thick : 0) + sizes.Core) / 2 + heads * (gap + thick / 2);
+        var slope = webs * ((sizes.Tied ? gap + thick : gap) + sizes.Core) / 2 + heads * (gap + thick / 2);
         return (webs + heads) * rhythm.Solid + slope * slopes;
     }
 

@@ -3,22 +3,22 @@ using Stillwall.Shapes;
 namespace Stillwall.Cabinets;
 
 /// <summary>A round thing on a plate, in the cabinet's x and z.</summary>
-/// <param name="X">Centre across, mm.</param>
-/// <param name="Z">Centre up, mm.</param>
-/// <param name="Diameter">Diameter, mm; 0 for none.</param>
-public sealed record Circle(double X, double Z, double Diameter)
+/// <param name="XMm">Centre across, mm.</param>
+/// <param name="ZMm">Centre up, mm.</param>
+/// <param name="DiameterMm">DiameterMm, mm; 0 for none.</param>
+public sealed record Circle(double XMm, double ZMm, double DiameterMm)
 {
     /// <summary>Area, m².</summary>
-    public double AreaM2 => Math.PI / 4 * Diameter * Diameter * 1e-6;
+    public double AreaM2 => Math.PI / 4 * DiameterMm * DiameterMm * 1e-6;
 
     /// <summary>The region within.</summary>
     /// <returns>The disc; empty for no diameter.</returns>
-    public Region ToRegion() => Region.Disc(X, Z, Diameter);
+    public Region ToRegion() => Region.Disc(XMm, ZMm, DiameterMm);
 
     /// <summary>The circle with its edge further out.</summary>
     /// <param name="distance">Distance outwards, mm.</param>
     /// <returns>The greater circle; none stays none.</returns>
-    public Circle Grown(double distance) => Diameter > 0 ? this with { Diameter = Diameter + 2 * distance } : this;
+    public Circle Grown(double distance) => DiameterMm > 0 ? this with { DiameterMm = DiameterMm + 2 * distance } : this;
 
     /// <summary>Distance from edge to edge, mm; negative where they overlap.</summary>
     /// <param name="other">The other circle.</param>
@@ -26,7 +26,7 @@ public sealed record Circle(double X, double Z, double Diameter)
     public double DistanceTo(Circle other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return Math.Sqrt((X - other.X) * (X - other.X) + (Z - other.Z) * (Z - other.Z)) - (Diameter + other.Diameter) / 2;
+        return Math.Sqrt((XMm - other.XMm) * (XMm - other.XMm) + (ZMm - other.ZMm) * (ZMm - other.ZMm)) - (DiameterMm + other.DiameterMm) / 2;
     }
 
     /// <summary>Distance from the edge to a frame round it, mm; negative where it reaches past.</summary>
@@ -35,9 +35,9 @@ public sealed record Circle(double X, double Z, double Diameter)
     public double DistanceTo(RoundedFrame plate)
     {
         ArgumentNullException.ThrowIfNull(plate);
-        var (fromSide, fromEnd) = (Math.Min(X - plate.Left, plate.Right - X), Math.Min(Z - plate.Bottom, plate.Top - Z));
+        var (fromSide, fromEnd) = (Math.Min(XMm - plate.Left, plate.Right - XMm), Math.Min(ZMm - plate.Bottom, plate.Top - ZMm));
         var (intoX, intoZ) = (Math.Max(0, plate.Radius - fromSide), Math.Max(0, plate.Radius - fromEnd));
         var room = intoX > 0 && intoZ > 0 ? plate.Radius - Math.Sqrt(intoX * intoX + intoZ * intoZ) : Math.Min(fromSide, fromEnd);
-        return room - Diameter / 2;
+        return room - DiameterMm / 2;
     }
 }

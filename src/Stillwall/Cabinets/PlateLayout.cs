@@ -33,7 +33,7 @@ public sealed record PlateLayout(
             var angle = 2 * Math.PI * (i + 0.5) / sizes.Bolts;
             return new Circle(c.X + sizes.BoltCircle / 2 * Math.Cos(angle), c.Z + sizes.BoltCircle / 2 * Math.Sin(angle), BuildUp.Boss);
         })).ToList();
-        IReadOnlyList<Circle> pilots = sizes.Bolt > 0 ? [.. bosses.Select(b => b with { Diameter = sizes.Bolt + BuildUp.PilotOver })] : [];
+        IReadOnlyList<Circle> pilots = sizes.Bolt > 0 ? [.. bosses.Select(b => b with { DiameterMm = sizes.Bolt + BuildUp.PilotOver })] : [];
         return new PlateLayout(openings, [.. openings.Select(o => o.Grown(BuildUp.DriverCollar))], bosses, pilots, [], [], [], []).WithPosts(sizes);
     }
 
@@ -90,7 +90,7 @@ public sealed record PlateLayout(
         var rows = (int)((inner.Height - room) / (diameter + room));
         var columns = new[] { inner.Left + room + diameter / 2, inner.Right - room - diameter / 2 };
         return [.. columns.SelectMany(x => Enumerable.Range(0, rows).Select(i => new Circle(x, inner.Bottom + inner.Height * (i + 0.5) / rows, diameter)))
-            .Where(c => c.DistanceTo(inner) >= room / 2 && avoid.All(a => a.Diameter <= 0 || c.DistanceTo(a) >= room))];
+            .Where(c => c.DistanceTo(inner) >= room / 2 && avoid.All(a => a.DiameterMm <= 0 || c.DistanceTo(a) >= room))];
     }
 
     private PlateLayout WithPosts(CabinetSizes sizes)
@@ -101,11 +101,11 @@ public sealed record PlateLayout(
         }
 
         var inner = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core);
-        var avoid = Standing.Concat(OuterOnly).Where(c => c.Diameter > 0).ToList();
+        var avoid = Standing.Concat(OuterOnly).Where(c => c.DiameterMm > 0).ToList();
         var grid = Grid(inner.Left, inner.Right, sizes.StrutPitch).SelectMany(x => Grid(inner.Bottom, inner.Top, sizes.StrutPitch).Select(z => new Circle(x, z, 0)));
         return this with
         {
-            Posts = [.. grid.Where(p => p.DistanceTo(inner with { Radius = 0 }) >= BuildUp.PostRoom && avoid.All(c => p.DistanceTo(c) >= BuildUp.PostRoom)).Select(p => p with { Diameter = BuildUp.Post })],
+            Posts = [.. grid.Where(p => p.DistanceTo(inner with { Radius = 0 }) >= BuildUp.PostRoom && avoid.All(c => p.DistanceTo(c) >= BuildUp.PostRoom)).Select(p => p with { DiameterMm = BuildUp.Post })],
         };
     }
 

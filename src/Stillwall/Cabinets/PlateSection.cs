@@ -12,8 +12,8 @@ namespace Stillwall.Cabinets;
 /// <param name="Layout">Where things are.</param>
 public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, double CoreM2, double OpeningM2, double CollarM2, double TongueM2, PlateLayout Layout)
 {
-    // Discs nearer than this to one another or to an edge are drawn together, mm.
-    private const double Apart = 0.1;
+    // A drawn disc strays less than this from its circle, mm.
+    private const double Stray = 0.1;
 
     /// <summary>Area of the posts that stand on the outer plate, m².</summary>
     public double PostM2 => Layout.Posts.Sum(p => p.AreaM2);
@@ -23,6 +23,9 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
 
     /// <summary>Area of the holes for inserts, m².</summary>
     public double PilotM2 => Layout.Pilots.Sum(p => p.AreaM2);
+
+    /// <summary>Number of openings and bosses that had to be drawn together, because they touch one another or the plate's edge.</summary>
+    internal int JoinedCount { get; init; }
 
     /// <summary>Draws the front.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
@@ -39,24 +42,41 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     private static PlateSection Of(CabinetSizes sizes, PlateLayout layout, int notches)
     {
         var (outer, cavity, inner) = (sizes.Outline.Inset(0), sizes.Outline.Inset(sizes.OuterSkin), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core));
-        var standing = layout.Standing.ToList();
-        var blocked = CommonAreaM2(cavity, standing);
-        var (tongueFrom, tongueTo) = (sizes.Outline.Inset(sizes.OuterSkin + sizes.JointClearance), sizes.Outline.Inset(sizes.OuterSkin + sizes.JointClearance + BuildUp.TongueThickness));
+        var joined = 0;
+        double Common(RoundedFrame plate, IEnumerable<Circle> circles)
+        {
+            var (areaM2, touching) = CommonAreaM2(plate, [.. circles]);
+            joined += touching;
+            return areaM2;
+        }
+
+        var throughInner = Common(inner, layout.Openings);
+        var blocked = sizes.Core > 0 ? Common(cavity, layout.Standing) : 0;
         var section = new PlateSection(
-            outer.ToRegion().AreaM2 - CommonAreaM2(outer, layout.Openings) - CommonAreaM2(outer, [.. layout.OuterOnly, .. layout.Pilots]),
-            inner.ToRegion().AreaM2 - CommonAreaM2(inner, layout.Openings),
-            0, CommonAreaM2(inner, layout.Openings), sizes.Core > 0 ? blocked - CommonAreaM2(cavity, layout.Openings) : 0,
-            sizes.HasTongue ? tongueFrom.ToRegion().AreaM2 - tongueTo.ToRegion().AreaM2 - notches * (sizes.Web + 2 * BuildUp.TongueGap) * BuildUp.TongueThickness * 1e-6 : 0, layout);
-        return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0 };
+            outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)), inner.ToRegion().AreaM2 - throughInner, 0,
+            throughInner, sizes.Core > 0 ? blocked - Common(cavity, layout.Openings) : 0, TongueAreaM2(sizes, notches), layout);
+        return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0, JoinedCount = joined };
     }
 
-    // Discs that lie apart and within the plate add up; only where they touch one another or its edge are they drawn together.
-    private static double CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
+    private static double TongueAreaM2(CabinetSizes sizes, int notches)
     {
-        var all = circles.Where(c => c.Diameter > 0).ToList();
-        var apart = all.All(c => c.DistanceTo(plate) > Apart) && all.Index().All(a => all.Skip(a.Index + 1).All(b => a.Item.DistanceTo(b) > Apart));
-        return apart ? all.Sum(d => d.AreaM2) : plate.ToRegion().Intersect(Joined([.. all.Distinct().Select(c => c.ToRegion())])).AreaM2;
+        var from = sizes.OuterSkin + sizes.JointClearance;
+        return sizes.HasTongue
+            ? sizes.Outline.Inset(from).ToRegion().AreaM2 - sizes.Outline.Inset(from + BuildUp.TongueThickness).ToRegion().AreaM2
+                - notches * (sizes.Web + 2 * BuildUp.TongueGap) * BuildUp.TongueThickness * 1e-6
+            : 0;
     }
+
+    // A disc that lies apart from the others and within the plate counts by itself; only those that touch one another or the plate's edge are drawn together.
+    private static (double AreaM2, int Touching) CommonAreaM2(RoundedFrame plate, IReadOnlyList<Circle> circles)
+    {
+        var all = circles.Where(c => c.DiameterMm > 0 && !circles.Any(other => IsHidden(c, other))).Distinct().ToList();
+        var single = all.Where(c => c.DistanceTo(plate) > Stray && all.All(other => other == c || c.DistanceTo(other) > Stray)).ToHashSet();
+        var touching = all.Where(c => !single.Contains(c)).Select(c => c.ToRegion()).ToArray();
+        return (single.Sum(c => c.AreaM2) + (touching.Length == 0 ? 0 : plate.ToRegion().Intersect(Joined(touching)).AreaM2), touching.Length);
+    }
+
+    private static bool IsHidden(Circle one, Circle behind) => one.DistanceTo(behind) < -one.DiameterMm - Stray;
 
     // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
     private static Region Joined(ReadOnlySpan<Region> regions)

@@ -77,7 +77,7 @@ public sealed record SleeveSection(
 
         return new SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
-            pen.OnBothSides(places, p => [pen.Block(p, -web / 2, web / 2, tied ? gap + BuildUp.HeadThickness : 0, sizes.Core)]),
+            pen.OnBothSides(places, p => [pen.Block(p, -web / 2, web / 2, tied ? gap + BuildUp.HeadThickness : gap, sizes.Core)]),
             tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, gap, gap + BuildUp.HeadThickness)]) : [],
             tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
             Keys(BuildUp.KeySpacing, web, true), Keys(BuildUp.KeySpacing, slot, false),

@@ -13,8 +13,8 @@ namespace Stillwall.Neighbours;
 /// <param name="OverDb">Neighbour's level over the curve, dB.</param>
 public sealed record QuietBand(
     double BandHz,
-    [property: ComputedBy("seat-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "brief.room.seat_at", "brief.room.cabinet_at")] double? SeatDb,
-    [property: ComputedBy("room-mean-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "brief.room.decay_time", "brief.room.cabinet_at")] double? SourceRoomDb,
+    [property: ComputedBy("seat-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "cabinet.leak", "brief.room", "brief.room.seat_at", "brief.room.cabinet_at", "brief.air.temperature", "brief.air.pressure")] double? SeatDb,
+    [property: ComputedBy("room-mean-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "cabinet.leak", "brief.room", "brief.room.cabinet_at", "brief.air.temperature", "brief.air.pressure")] double? SourceRoomDb,
     [property: ComputedBy("wall-reduction", "brief.neighbour.partition", "brief.neighbour.reduction", "measured.party_wall")] double? ReductionDb,
     [property: ComputedBy("neighbour-level", "quiet.bands[].source_room_db", "quiet.bands[].reduction_db", "brief.neighbour.area", "brief.neighbour.room_volume", "brief.neighbour.decay_time")] double? NeighbourDb,
     [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? UncertaintyDb,

@@ -88,7 +88,7 @@ public static class PartList
             .. maker.Of("front inner plate", g.InnerPlateM3(g.Front), [width - hidden, height - hidden, inner]),
             .. maker.Of("rear outer plate", g.OuterPlateM3(g.Rear), [width, height, standing]),
             .. maker.Of("rear inner plate", g.InnerPlateM3(g.Rear), [width - hidden, height - hidden, inner]),
-            .. g.Rear.Layout.DryOuts.SelectMany((o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.Diameter - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)),
+            .. g.Rear.Layout.DryOuts.SelectMany((o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.DiameterMm - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)),
             .. Braces(g, maker)];
     }
 
@@ -125,6 +125,16 @@ public static class PartList
         }
     }
 
+    /// <summary>Space between the skins of the wall coupon, which the cast fills.</summary>
+    /// <param name="geometry">The drawn cabinet, with a core.</param>
+    /// <returns>Volume, m³.</returns>
+    /// <remarks>Model: a square of 120 mm of the real wall, less its struts, slots and keys. Source: geometry; our choice of coupon. Accuracy: exact for the drawing.</remarks>
+    public static double CouponCavityM3(CabinetGeometry geometry)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return WallCoupon.Of(geometry.Sizes).CavityM3;
+    }
+
     private static IEnumerable<PartFigures> Gauges(CabinetGeometry g, PartMaker maker)
     {
         if (g.Sizes.Core <= 0)
@@ -151,7 +161,9 @@ public static class PartList
     internal static double? PrintSeconds(double volumeM3, double heightM, Printer? printer) =>
         printer?.Flow is { } flow ? volumeM3 * 1e9 / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
 
-    internal static string Numbered(string name, int i, int of) => of == 1 ? name : FormattableString.Invariant($"{name} {i} of {of}");
+    /// <summary>Name of one of several equal parts, or of one piece of a part: a part that has a number has numbered pieces.</summary>
+    internal static string Numbered(string name, int i, int of) => of == 1 ? name
+        : FormattableString.Invariant($"{name} {(name.Contains(" of ", StringComparison.Ordinal) ? "piece " : "")}{i} of {of}");
 
     private sealed class PartMaker(Printer? printer, double? density)
     {

@@ -12,7 +12,7 @@ public sealed record SealantBead(
     string Joint,
     [property: ComputedBy("sealant-path", "cabinet.outside.width", "cabinet.outside.height", "cabinet.outside.corner_radius")] double LengthM,
     [property: ComputedBy("joint-clearance", "cabinet.outside.width", "cabinet.outside.height")] double ClearanceM,
-    [property: ComputedBy("sealant-volume", "joints[].length_m", "joints[].clearance_m")] double VolumeM3)
+    [property: ComputedBy("sealant-volume", "cabinet.outside.width", "cabinet.outside.height")] double VolumeM3)
 {
     /// <summary>Side of the three-cornered bead that is pressed into a joint, m (our choice).</summary>
     public const double FilletM = 0.004;
@@ -37,8 +37,8 @@ public sealed record SealantBead(
             paths.AddRange([("front inner plate and sleeve", inner), ("rear inner plate and sleeve", inner)]);
         }
 
-        paths.AddRange(geometry.Front.Layout.Openings.Where(o => o.Diameter > 0).Select(o => ("driver", Math.PI * o.Diameter)));
-        paths.AddRange(geometry.Rear.Layout.Openings.Where(o => o.Diameter > 0).Select(o => ("terminal", Math.PI * o.Diameter)));
+        paths.AddRange(geometry.Front.Layout.Openings.Where(o => o.DiameterMm > 0).Select(o => ("driver", Math.PI * o.DiameterMm)));
+        paths.AddRange(geometry.Rear.Layout.Openings.Where(o => o.DiameterMm > 0).Select(o => ("terminal", Math.PI * o.DiameterMm)));
         var clearance = s.JointClearance;
         return [.. paths.Select(p => new SealantBead(
             p.Joint, p.Length * 1e-3, clearance * 1e-3, p.Length * 1e-3 * (clearance * BuildUp.TongueHeight * 1e-6 + FilletM * FilletM / 2)))];

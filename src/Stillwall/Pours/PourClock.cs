@@ -114,7 +114,7 @@ public static class PourClock
                 return null;
             }
 
-            var count = (int)Math.Ceiling(volume / greatest - 1e-9);
+            var count = Math.Max(1, (int)Math.Ceiling(volume / greatest - 1e-9));
             for (var i = 0; i < count; i++)
             {
                 var batch = Batch(job, figures, volume / count / mixed, lift, batches.Count == 0 ? null : batches[^1]);

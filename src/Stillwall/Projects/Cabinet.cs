@@ -34,7 +34,7 @@ public sealed record Cabinet
     public int Braces { get; init; }
 
     /// <summary>Number of equal drivers, wired in parallel.</summary>
-    [Within(1, 8)]
+    [Within(1, 16)]
     public int DriverCount { get; init; } = 1;
 
     /// <summary>Openings besides the driver's.</summary>

@@ -11,6 +11,15 @@ public static class ProjectChecks
     /// <summary>Thickness of a brace as it is drawn, m (our choice).</summary>
     internal const double BraceThicknessM = 0.008;
 
+    // Least inside that rounding does not take away, m (our choice).
+    private const double LeastInsideM = 1e-4;
+
+    // Least bay between two braces, m (our choice).
+    private const double LeastBayM = 1e-3;
+
+    // Least core that is no slip of the pen, m (our choice); whether the mix flows into it is for a finding to say.
+    private const double LeastCoreM = 0.001;
+
     // Least amount that a price may be for, in SI or pieces (our choice).
     private const double LeastPriced = 1e-6;
 
@@ -22,6 +31,7 @@ public static class ProjectChecks
         new(["cabinet.net_volume", "cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], NetVolumeAlone),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsStated),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], WallsLeaveRoom),
+        new(["cabinet.core"], CoreCanBePoured),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.braces"], BracesLeaveRoom),
         new(["cabinet.outside"], CornersFit),
         new(["cabinet.outside", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch"], StrutsApart),
@@ -106,10 +116,18 @@ public static class ProjectChecks
 
         foreach (var (key, sizeM) in new[] { ("width", outside.WidthM), ("depth", outside.DepthM), ("height", outside.HeightM) })
         {
-            if (2 * wallM >= sizeM)
+            if (sizeM - 2 * wallM < LeastInsideM * (1 - 1e-6))
             {
-                yield return ($"cabinet.outside.{key}", $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; more than {Length(2 * wallM)}");
+                yield return ($"cabinet.outside.{key}", $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; at least {Length(2 * wallM + LeastInsideM)}");
             }
+        }
+    }
+
+    private static IEnumerable<(string, string)> CoreCanBePoured(Project project)
+    {
+        if (project.Cabinet?.CoreM is > 0 and < LeastCoreM and var coreM)
+        {
+            yield return ("cabinet.core", $"{Length(coreM)} is too thin to be poured; at least {Length(LeastCoreM)}, or 0 mm for a single printed wall");
         }
     }
 
@@ -121,7 +139,7 @@ public static class ProjectChecks
         }
 
         var insideM = outside.DepthM - 2 * wallM;
-        if (insideM > 0 && braces * BraceThicknessM >= insideM)
+        if (insideM > 0 && insideM - braces * BraceThicknessM < (braces + 1) * LeastBayM)
         {
             yield return ("cabinet.braces",
                 $"{braces.ToString(CultureInfo.InvariantCulture)} braces of {Length(BraceThicknessM)} fill the whole depth of {Length(insideM)}; fewer braces, or a deeper cabinet");
@@ -137,19 +155,20 @@ public static class ProjectChecks
         }
     }
 
-    // Closer struts would run into one another at the corners, where the inner skin is shorter than the outer (our choice, found by drawing).
+    // Closer struts would run into one another at the corners, where the inner skin is shorter than the outer, or leave no room between them (our choice, found by drawing).
     private static IEnumerable<(string, string)> StrutsApart(Project project)
     {
-        const double leastPitchPerCore = 1.6, leastTiedM = 0.024, tiedCoreM = 0.008;
-        if (project.Cabinet is not { Outside: not null, CoreM: > 0 and { } coreM } cabinet || WallsLeaveRoom(project).Any())
+        const double leastPitchPerCore = 1.6, leastPitchPerWeb = 2.5, leastTiedM = 0.024, tiedCoreM = 0.008;
+        if (project.Cabinet is not { Outside: not null, CoreM: > 0 and { } coreM, OuterSkinM: { } skinM } cabinet || WallsLeaveRoom(project).Any())
         {
             yield break;
         }
 
-        var leastM = Math.Max(leastPitchPerCore * coreM, coreM >= tiedCoreM ? leastTiedM : 0);
+        // A strut is as thick as the outer skin.
+        var leastM = Math.Max(Math.Max(leastPitchPerCore * coreM, leastPitchPerWeb * skinM), coreM >= tiedCoreM ? leastTiedM : 0);
         if (cabinet.StrutPitchM < leastM * (1 - Rounding))
         {
-            yield return ("cabinet.strut_pitch", $"{Length(cabinet.StrutPitchM)} is too close for a core of {Length(coreM)}; at least {Length(leastM)}");
+            yield return ("cabinet.strut_pitch", $"{Length(cabinet.StrutPitchM)} is too close for a core of {Length(coreM)} and struts of {Length(skinM)}; at least {Length(leastM)}");
         }
     }
 

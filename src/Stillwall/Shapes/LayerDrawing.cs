@@ -1,8 +1,6 @@
-using System.Globalization;
-
 namespace Stillwall.Shapes;
 
-/// <summary>Draws the slabs of a solid: one region for each set of steps that act together, beginnings in common drawn once.</summary>
+/// <summary>Draws the slabs of a solid from the steps that act between one height and the next.</summary>
 internal static class LayerDrawing
 {
     private const int StepMicrometres = 100;
@@ -10,7 +8,7 @@ internal static class LayerDrawing
     internal static IReadOnlyList<SolidLayer> Draw(IReadOnlyList<SolidStep> steps)
     {
         var heights = steps.SelectMany(s => new[] { s.Bottom, s.Top }).Distinct().Order().ToArray();
-        var drawn = new Drawn(Region.Empty);
+        var drawn = new StepDrawing(steps);
         var layers = new List<SolidLayer>();
         for (var i = 0; i + 1 < heights.Length; i++)
         {
@@ -60,11 +58,11 @@ internal static class LayerDrawing
         }
     }
 
-    private static IEnumerable<SolidLayer> Tapered(Drawn drawn, IReadOnlyList<SolidStep> acting, int bottom, int top) =>
+    private static IEnumerable<SolidLayer> Tapered(StepDrawing drawn, IReadOnlyList<SolidStep> acting, int bottom, int top) =>
         Inclined(drawn, acting, bottom, top) is { } layer ? [layer] : Steps(bottom, top).Select(s => new SolidLayer(s.Bottom, s.Top, drawn.At(acting, (s.Bottom + s.Top) / 2.0)));
 
     // The rings of the tapers must come through whole at both ends, and everything else must be upright.
-    private static SolidLayer? Inclined(Drawn drawn, IReadOnlyList<SolidStep> acting, int bottom, int top)
+    private static SolidLayer? Inclined(StepDrawing drawn, IReadOnlyList<SolidStep> acting, int bottom, int top)
     {
         var (lower, upper) = (new SolidLayer(bottom, bottom, drawn.At(acting, bottom)), new SolidLayer(top, top, drawn.At(acting, top)));
         var (low, high) = (lower.LowerEdges.ToHashSet(), upper.LowerEdges.ToHashSet());
@@ -96,61 +94,5 @@ internal static class LayerDrawing
 
         var upright = lower.LowerEdges.Where(low.Contains).ToList();
         return new SolidLayer(bottom, top, lower.Lower, upper.Lower, [.. lowerEdges, .. upright], [.. upperEdges, .. upright], height => drawn.At(acting, height));
-    }
-
-    // A tree of what has been drawn: from each region on, by the next steps of one kind.
-    private sealed class Drawn(Region region)
-    {
-        private readonly Dictionary<string, Drawn> next = new(StringComparer.Ordinal);
-        private readonly Dictionary<SolidStep, int> numbers = new(ReferenceEqualityComparer.Instance);
-
-        private Region Region { get; } = region;
-
-        internal Region At(IReadOnlyList<SolidStep> acting, double height)
-        {
-            var at = this;
-            for (var i = 0; i < acting.Count;)
-            {
-                var j = i;
-                while (j < acting.Count && acting[j].Kind == acting[i].Kind)
-                {
-                    j++;
-                }
-
-                at = at.Next([.. acting.Skip(i).Take(j - i)], height, this);
-                i = j;
-            }
-
-            return at.Region;
-        }
-
-        private Drawn Next(IReadOnlyList<SolidStep> steps, double height, Drawn root)
-        {
-            var key = string.Join(',', steps.Select(s => root.NumberOf(s) + (s.Taper is null ? "" : string.Create(CultureInfo.InvariantCulture, $"@{height}")))) + steps[0].Kind;
-            if (!next.TryGetValue(key, out var found))
-            {
-                var shapes = steps.Select(s => s.Taper is null ? s.Region : Region.OfRing(s.RingAt(height))).ToList();
-                next[key] = found = new Drawn(Apply(Region, steps[0].Kind, shapes));
-            }
-
-            return found;
-        }
-
-        private string NumberOf(SolidStep step)
-        {
-            if (!numbers.TryGetValue(step, out var number))
-            {
-                numbers[step] = number = numbers.Count;
-            }
-
-            return number.ToString(CultureInfo.InvariantCulture);
-        }
-
-        private static Region Apply(Region region, SolidStepKind kind, IReadOnlyList<Region> shapes) => kind switch
-        {
-            SolidStepKind.Add => region.Combine(shapes, (a, b) => a || b),
-            SolidStepKind.Cut => region.Combine([.. shapes.Where(region.MayTouch)], (a, b) => a && !b),
-            _ => shapes.Aggregate(region, (rest, keep) => rest.Combine([keep], (a, b) => a && b)),
-        };
     }
 }

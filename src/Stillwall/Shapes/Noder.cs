@@ -7,6 +7,9 @@ namespace Stillwall.Shapes;
 /// </remarks>
 internal static class Noder
 {
+    private const int MostRounds = 5;
+    private const double Doubt = 1e-6;
+
     /// <summary>The points that each edge runs through, its ends included.</summary>
     internal static IReadOnlyList<GridPoint[]> Chains(IReadOnlyList<GridEdge> edges)
     {
@@ -22,6 +25,30 @@ internal static class Noder
 
         return chains;
     }
+
+    /// <summary>The points that each edge runs through when, after bends have brought edges within reach of other points, they are cut again until nothing changes.</summary>
+    internal static Dictionary<GridEdge, GridPoint[]> Settled(IReadOnlyList<GridEdge> edges)
+    {
+        var settled = edges.Zip(Chains(edges)).ToDictionary(e => e.First, e => e.Second);
+        for (var round = 1; round < MostRounds; round++)
+        {
+            var pieces = settled.Values.SelectMany(Pieces).Distinct().ToList();
+            var again = pieces.Zip(Chains(pieces)).ToDictionary(e => e.First, e => e.Second);
+            if (again.Values.All(chain => chain.Length == 2))
+            {
+                break;
+            }
+
+            foreach (var edge in edges)
+            {
+                settled[edge] = [edge.From, .. Pieces(settled[edge]).SelectMany(p => again[p].Skip(1))];
+            }
+        }
+
+        return settled;
+    }
+
+    private static IEnumerable<GridEdge> Pieces(GridPoint[] chain) => chain.Zip(chain.Skip(1), (a, b) => new GridEdge(a, b));
 
     private static void AddCrossings(IReadOnlyList<GridEdge> edges, HashSet<GridPoint> points)
     {
@@ -43,7 +70,7 @@ internal static class Noder
                 open[kept++] = open[j];
                 if (Math.Min(o.From.Y, o.To.Y) <= high && Math.Max(o.From.Y, o.To.Y) >= low && Crossing(e, o) is { } at)
                 {
-                    points.Add(at);
+                    AddSquares(points, at.X, at.Y);
                 }
             }
 
@@ -52,7 +79,7 @@ internal static class Noder
         }
     }
 
-    private static GridPoint? Crossing(GridEdge a, GridEdge b)
+    private static (double X, double Y)? Crossing(GridEdge a, GridEdge b)
     {
         var (c, d) = (GridPoint.Turn(a.From, a.To, b.From), GridPoint.Turn(a.From, a.To, b.To));
         if (c == 0 || d == 0 || c > 0 == d > 0)
@@ -67,7 +94,18 @@ internal static class Noder
         }
 
         var along = (double)e / (e - f);
-        return new GridPoint((int)Math.Round(a.From.X + along * (a.To.X - a.From.X)), (int)Math.Round(a.From.Y + along * (a.To.Y - a.From.Y)));
+        return (a.From.X + along * ((double)a.To.X - a.From.X), a.From.Y + along * ((double)a.To.Y - a.From.Y));
+    }
+
+    // A crossing between two squares is known to a billionth only, so both squares count.
+    private static void AddSquares(HashSet<GridPoint> points, double x, double y)
+    {
+        var (left, low) = ((int)Math.Floor(x + 0.5 - Doubt), (int)Math.Floor(y + 0.5 - Doubt));
+        var (right, high) = ((int)Math.Floor(x + 0.5 + Doubt), (int)Math.Floor(y + 0.5 + Doubt));
+        points.Add(new GridPoint(left, low));
+        points.Add(new GridPoint(right, low));
+        points.Add(new GridPoint(left, high));
+        points.Add(new GridPoint(right, high));
     }
 
     private static GridPoint[] Chain(GridEdge edge, GridPoint[] hot)

@@ -19,8 +19,15 @@ public sealed partial class Region
             return this;
         }
 
-        var found = RingSweep.Combine(Rings, others.SelectMany(o => o.Rings), keeps) is { } traced ? OfRings(WithoutSlivers(traced)) : null;
+        var found = RingSweep.Combine(Rings, others.SelectMany(o => o.Rings), keeps, node: true) is { } traced ? OfTraced(traced, simplify: true) : null;
         return found ?? Overlaid(JoinAll(others), keeps);
+    }
+
+    /// <summary>The region within rings that a sweep has traced, without slivers; null where they do not fit into one another.</summary>
+    internal static Region? OfTraced(IReadOnlyList<GridPoint[]> rings, bool simplify)
+    {
+        var kept = WithoutSlivers(rings);
+        return OfRings(simplify ? WithoutNeedlessPoints(kept) : kept);
     }
 
     private Region Overlaid(Region other, Func<bool, bool, bool> keeps) => keeps(true, true) ? (keeps(true, false) ? Join(other) : Intersect(other)) : Cut(other);
@@ -51,9 +58,13 @@ public sealed partial class Region
         };
     }
 
-    // The rings do not cross, so the first corner that is not on the other's border decides.
-    private static bool LiesIn(LinearRing hole, LinearRing shell) =>
-        hole.Coordinates.Select(c => PointLocation.LocateInRing(c, shell.Coordinates)).FirstOrDefault(at => at != Location.Boundary, Location.Exterior) == Location.Interior;
+    // The rings do not cross, so the first corner, or else the first middle of an edge, that is not on the other's border decides.
+    private static bool LiesIn(LinearRing hole, LinearRing shell)
+    {
+        var corners = hole.Coordinates;
+        var middles = corners.Zip(corners.Skip(1), (a, b) => new Coordinate((a.X + b.X) / 2, (a.Y + b.Y) / 2));
+        return corners.Concat(middles).Select(c => PointLocation.LocateInRing(c, shell.Coordinates)).FirstOrDefault(at => at != Location.Boundary, Location.Exterior) == Location.Interior;
+    }
 
     private static LinearRing Line(GridPoint[] ring)
     {
@@ -76,6 +87,20 @@ public sealed partial class Region
 
         var shells = gone.Where(r => TwiceArea(r) > 0).Select(Line).ToList();
         return [.. rings.Where(r => !gone.Contains(r) && (TwiceArea(r) > 0 || !shells.Exists(s => LiesIn(Line(r), s))))];
+    }
+
+    // A point in line with its neighbours goes, unless rings touch there.
+    private static IReadOnlyList<GridPoint[]> WithoutNeedlessPoints(IReadOnlyList<GridPoint[]> rings)
+    {
+        static bool InLine(GridPoint[] ring, int i) => GridPoint.Turn(ring[(i + ring.Length - 1) % ring.Length], ring[i], ring[(i + 1) % ring.Length]) == 0;
+        var inLine = rings.SelectMany(ring => ring.Where((_, i) => InLine(ring, i))).ToHashSet();
+        if (inLine.Count == 0)
+        {
+            return rings;
+        }
+
+        var touched = rings.SelectMany(r => r).Where(inLine.Contains).GroupBy(p => p).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet();
+        return [.. rings.Select(ring => ring.Where((p, i) => !inLine.Contains(p) || !InLine(ring, i) || touched.Contains(p)).ToArray())];
     }
 
     private static bool IsSliver(GridPoint[] ring)

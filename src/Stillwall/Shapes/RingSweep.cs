@@ -12,46 +12,47 @@ internal static class RingSweep
     /// <param name="first">Rings of the first side; what they wind round is within it.</param>
     /// <param name="second">Rings of the second side; they may overlap.</param>
     /// <param name="keeps">Whether to keep a place that is within the first side, and within the second.</param>
+    /// <param name="node">Whether the edges have to be cut at one another first.</param>
     /// <returns>The rings, none of which touches itself; null where they do not close, which a general overlay has to sort out.</returns>
-    internal static IReadOnlyList<GridPoint[]>? Combine(IEnumerable<GridPoint[]> first, IEnumerable<GridPoint[]> second, Func<bool, bool, bool> keeps)
+    internal static IReadOnlyList<GridPoint[]>? Combine(IEnumerable<GridPoint[]> first, IEnumerable<GridPoint[]> second, Func<bool, bool, bool> keeps, bool node)
     {
-        var edges = EdgesOf(first);
+        var edges = first.SelectMany(EdgesOf).ToList();
         var ofFirst = edges.Count;
-        edges.AddRange(EdgesOf(second));
-        var runs = Runs(edges, ofFirst);
+        edges.AddRange(second.SelectMany(EdgesOf));
+        var runs = Runs(edges, ofFirst, node);
         var all = runs.Where(r => r.Value != default).Select(r => (r.Key.From, r.Key.To, r.Value.First, r.Value.Second)).ToArray();
         Array.Sort(all, (a, b) => SweepStatus.InOrder(a.From, a.To, b.From, b.To));
         return Border(all, keeps) is { } border ? RingTracing.Trace(border) : null;
     }
 
-    private static List<GridEdge> EdgesOf(IEnumerable<GridPoint[]> rings)
+    /// <summary>The edges of a ring.</summary>
+    internal static IEnumerable<GridEdge> EdgesOf(GridPoint[] ring)
     {
-        var edges = new List<GridEdge>();
-        foreach (var ring in rings)
+        for (var i = 0; i < ring.Length; i++)
         {
-            for (var i = 0; i < ring.Length; i++)
-            {
-                edges.Add(new GridEdge(ring[i], ring[i + 1 < ring.Length ? i + 1 : 0]));
-            }
+            yield return new GridEdge(ring[i], ring[i + 1 < ring.Length ? i + 1 : 0]);
         }
-
-        return edges;
     }
 
-    private static Dictionary<GridEdge, (int First, int Second)> Runs(List<GridEdge> edges, int ofFirst)
+    private static Dictionary<GridEdge, (int First, int Second)> Runs(List<GridEdge> edges, int ofFirst, bool node)
     {
         var runs = new Dictionary<GridEdge, (int First, int Second)>(edges.Count);
-        var chains = Noder.Chains(edges);
-        for (var i = 0; i < chains.Count; i++)
+        void Add(GridPoint a, GridPoint b, bool isFirst)
         {
-            for (var j = 1; j < chains[i].Length; j++)
+            var forwards = a.CompareTo(b) < 0;
+            var key = forwards ? new GridEdge(a, b) : new GridEdge(b, a);
+            var so = runs.GetValueOrDefault(key);
+            var one = forwards ? 1 : -1;
+            runs[key] = isFirst ? (so.First + one, so.Second) : (so.First, so.Second + one);
+        }
+
+        var chains = node ? Noder.Chains(edges) : null;
+        for (var i = 0; i < edges.Count; i++)
+        {
+            GridPoint[] chain = chains?[i] ?? [edges[i].From, edges[i].To];
+            for (var j = 1; j < chain.Length; j++)
             {
-                var (a, b) = (chains[i][j - 1], chains[i][j]);
-                var forwards = a.CompareTo(b) < 0;
-                var key = forwards ? new GridEdge(a, b) : new GridEdge(b, a);
-                var so = runs.GetValueOrDefault(key);
-                var one = forwards ? 1 : -1;
-                runs[key] = i < ofFirst ? (so.First + one, so.Second) : (so.First, so.Second + one);
+                Add(chain[j - 1], chain[j], i < ofFirst);
             }
         }
 

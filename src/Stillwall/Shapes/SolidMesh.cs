@@ -14,8 +14,8 @@ public sealed record SolidMesh(IndexedMesh Mesh, bool Watertight, int PatchCount
     /// <remarks>
     /// Model: walls along the edges of the slabs and caps where neighbours differ. Where the solid touches itself in a line, 10 µm are joined and cut there in turn, over the height of the
     /// slab for an upright line, 10 µm high for a level one.
-    /// Validity: any solid on the grid of 1 µm. Source: our own construction. Accuracy: the volume is that of the slabs, but that an edge which crosses one of the
-    /// neighbouring slab is bent by up to 0.71 µm there.
+    /// Validity: any solid on the grid of 1 µm. Source: our own construction. Accuracy: the volume is that of the slabs, to the last digits where all sides are
+    /// upright; an edge that crosses one of a slab with inclined sides is bent by up to 0.71 µm there.
     /// </remarks>
     public static SolidMesh Of(Solid solid)
     {

@@ -16,7 +16,7 @@ namespace Stillwall.SupplyLists;
 /// <param name="PackCount">Whole packs to buy; null where the pack or the amount is not known.</param>
 public sealed record SupplyLine(
     string Item,
-    [property: ComputedBy("supply-needed", "pour.powder_kg", "print.filament_to_have_kg")] double? Needed,
+    [property: ComputedBy("supply-needed", "pour.powder_kg", "print.filament_to_have_kg", "cabinet.fill.mass")] double? Needed,
     [property: ComputedBy("supply-stock", "stock")] double? InStock,
     [property: ComputedBy("supply-to-buy", "supplies[].needed", "supplies[].in_stock")] double? ToBuy,
     string Unit,

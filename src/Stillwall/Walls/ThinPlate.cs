@@ -27,8 +27,11 @@ public static class ThinPlate
 
     private const int Terms = 50;
 
+    // Beyond these a plate bends as a strip across its shorter side.
+    private const double LeastRatio = 0.02, GreatestRatio = 50;
+
     /// <summary>Frequencies and deflections of a plate by its proportions alone.</summary>
-    /// <param name="widthOverHeightRatio">Width over height, 0.02 to 50; the figures are checked from 0.125 to 8.</param>
+    /// <param name="widthOverHeightRatio">Width over height, clamped 0.02 to 50, supported 1e-6 to 1e6; the figures are checked from 0.125 to 8.</param>
     /// <param name="edges">How it is held.</param>
     /// <returns>The dimensionless figures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
@@ -39,25 +42,28 @@ public static class ThinPlate
     /// </remarks>
     public static PlateFactors Factors(double widthOverHeightRatio, PanelEdges edges)
     {
-        Require.Within(widthOverHeightRatio, 0.02, 50, nameof(widthOverHeightRatio));
+        var (least, greatest) = edges == PanelEdges.Clamped ? (LeastRatio, GreatestRatio) : (1e-6, 1e6);
+        Require.Within(widthOverHeightRatio, least, greatest, nameof(widthOverHeightRatio));
         return edges == PanelEdges.Clamped ? Clamped(widthOverHeightRatio) : Supported(widthOverHeightRatio);
     }
 
     private static PlateFactors Supported(double ratio)
     {
+        // A seventh half wave either way lies above the six shorter ones in the same row.
         var squares = new List<double>();
-        var most = Modes * (int)Math.Ceiling(Math.Max(1, 1 / ratio));
-        for (var m = 1; m <= Modes * Math.Max(1, ratio) + 1; m++)
+        for (var m = 1; m <= Modes; m++)
         {
-            for (var n = 1; n <= most; n++)
+            for (var n = 1; n <= Modes; n++)
             {
                 squares.Add(m * m + n * n * ratio * ratio);
             }
         }
 
         squares.Sort();
-        var (centre, mean) = Navier(ratio);
-        return new PlateFactors([.. squares.Take(Modes).Select(s => Math.PI * Math.PI * s)], centre, mean);
+        var strip = Math.Clamp(ratio, LeastRatio, GreatestRatio);
+        var (centre, mean) = Navier(strip);
+        var shorter = Math.Pow(Math.Min(1, strip / ratio), 4);
+        return new PlateFactors([.. squares.Take(Modes).Select(s => Math.PI * Math.PI * s)], centre * shorter, mean * shorter);
     }
 
     private static (double Centre, double Mean) Navier(double ratio)

@@ -7,7 +7,7 @@ namespace Stillwall.Walls;
 /// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
 public sealed record WallCase(
     [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
-    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_loss_factor")] double? WallToConeDb);
+    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
 
 /// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>
 /// <param name="Panel">Which: <c>left</c>, <c>right</c>, <c>top</c>, <c>bottom</c>, <c>front</c> or <c>rear</c>.</param>

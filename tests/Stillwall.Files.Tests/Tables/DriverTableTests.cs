@@ -17,6 +17,13 @@ public class DriverTableTests
     private static readonly DriverTable Demo = DriverTable.Read(File.ReadAllBytes(TestData.Demo("drivers.csv")));
 
     [Fact]
+    public void A_table_as_wide_or_as_long_as_no_table_of_drivers_is_refused_in_one_line()
+    {
+        Assert.Contains("at most 100", Assert.Single(DriverTable.Read(string.Join(',', Enumerable.Repeat("name", 200_000))).AllFaults).Message, StringComparison.Ordinal);
+        Assert.Contains("at most 16 MB", Assert.Single(DriverTable.Read(new byte[DriverTable.GreatestLength + 1]).AllFaults).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_demo_has_forty_eight_drivers_and_no_fault()
     {
         Assert.Empty(Demo.AllFaults);

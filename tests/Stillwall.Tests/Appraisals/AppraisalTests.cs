@@ -38,8 +38,8 @@ public sealed class AppraisalTests
     [Fact]
     public void A_single_printed_wall_needs_no_inner_skin()
     {
-        var thick = VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.005, CoreM = 0, InnerSkinM = null });
-        var split = VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.003, CoreM = 0, InnerSkinM = 0.002 });
+        var thick = VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.005, CoreM = 0, InnerSkinM = null, Accents = null });
+        var split = VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.003, CoreM = 0, InnerSkinM = 0.002, Accents = null });
         Assert.Empty(ProjectChecks.Of(thick));
         Assert.Equal(Of(split).Box.InsideVolumeM3!.Value, Of(thick).Box.InsideVolumeM3!.Value, 1e-12);
         Assert.Equal(Of(split).Mass.ShellsKg!.Value, Of(thick).Mass.ShellsKg!.Value, 1e-9);

@@ -112,7 +112,7 @@ public sealed class RankingTests
     {
         var pelican = Demo.Drivers.Single(d => d.Name == "Pelican 12");
         Assert.Equal(Verdict.Fails, pelican.Verdict);
-        Assert.Contains(pelican.Reasons, r => r.Contains("past it", StringComparison.Ordinal));
+        Assert.Contains(pelican.Reasons, r => r.Contains("of room", StringComparison.Ordinal));
         Assert.True(pelican.Reasons.Count >= 2);
     }
 

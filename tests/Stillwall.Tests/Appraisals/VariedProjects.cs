@@ -34,7 +34,7 @@ internal static class VariedProjects
         ("no cabinet", DemoProject.Project with { Cabinet = null }),
         ("a single printed wall", With(DemoProject.Project, c => c with { CoreM = 0 })),
         ("a single printed wall of one skin", With(DemoProject.Project, c => c with { CoreM = 0, InnerSkinM = null })),
-        ("the smallest core that the file takes", With(DemoProject.Project, c => c with { CoreM = 1e-6 })),
+        ("the smallest core that the file takes", With(DemoProject.Project, c => c with { CoreM = 0.001 })),
         ("walls that leave a slit of air", With(DemoProject.Project, c => c with { CoreM = 0.1175, Openings = null, StrutPitchM = 1 })),
         ("no strut in any wall", With(DemoProject.Project, c => c with { StrutPitchM = 1 })),
         ("two drivers", With(DemoProject.Project, c => c with { DriverCount = 2 })),

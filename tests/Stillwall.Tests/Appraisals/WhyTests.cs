@@ -111,4 +111,64 @@ public sealed class WhyTests
         Assert.Null(why.Value);
         Assert.All(why.Inputs, i => Assert.Null(i.Sensitivity));
     }
+
+    [Fact]
+    public void Every_number_of_every_finding_can_be_asked_for_as_it_stands_in_the_appraisal()
+    {
+        var findings = Appraisal.WithoutRemedies(DemoProject.Project, DemoDrivers.All).Findings;
+        var asked = findings.SelectMany((f, i) => new (string Path, double? Value)[]
+        {
+            ($"findings[{i}].value", f.Value), ($"findings[\"{f.Id}\"].limit", f.Limit), ($"findings['{f.Id}'].margin", f.Margin), ($"findings[{f.Id}]", f.Value), ($"{f.Id}.limit", f.Limit),
+        }).ToList();
+        var told = Why.Of(Demo, asked.Select(a => a.Path));
+        Assert.All(asked.Zip(told), p => Assert.Equal((p.First.Path, p.First.Value), (p.Second.Result, p.Second.Value)));
+        Assert.All(told, w => Assert.False(string.IsNullOrWhiteSpace(w.Basis)));
+        Assert.Throws<ArgumentException>(() => Why.Of(Demo, "findings[4].because"));
+        Assert.Throws<ArgumentException>(() => Why.Of(Demo, "findings[4711].value"));
+    }
+
+    // A margin below a limit is limit − value, so their sensitivities add up: s(m) m = s(limit) limit − s(value) value.
+    [Theory]
+    [InlineData("cabinet/reaches-the-lowest-note", "brief.aim.lowest")]
+    [InlineData("cabinet/reaches-the-lowest-note", "cabinet.outside.depth")]
+    [InlineData("brief/cabinet-fits-the-spot", "cabinet.outside.depth")]
+    [InlineData("pour/skins-bulge", "limits.bulge")]
+    [InlineData("pour/skins-hold", "limits.skin_strength")]
+    public void The_sensitivities_of_a_margin_follow_from_those_of_value_and_limit(string id, string key)
+    {
+        (double Value, double Effect) Of(string which)
+        {
+            var why = Why.Of(Demo, $"findings[\"{id}\"].{which}");
+            return (why.Value!.Value, why.Inputs.SingleOrDefault(i => i.Key == key)?.Sensitivity ?? 0);
+        }
+
+        var (value, limit, margin) = (Of("value"), Of("limit"), Of("margin"));
+        Assert.NotEqual(0, margin.Effect);
+        Assert.Equal(limit.Value * limit.Effect - value.Value * value.Effect, margin.Value * margin.Effect, 1e-6 * Math.Abs(limit.Value) + 1e-12);
+    }
+
+    // Formulas: bulge s⁴, stress s², both linear in the head; strength over its factor; dose doubles every 3 dB.
+    [Theory]
+    [InlineData("pour/skins-hold.limit", "limits.skin_strength", -1)]
+    [InlineData("quiet/hearing", "brief.everyday.hours", 1)]
+    [InlineData("pour/powder-in-stock-with-reserve", "limits.cast_reserve", 0.1 / 1.1)]
+    [InlineData("walls/panel-resonance-above-the-working-range.limit", "brief.aim.crossover", 1)]
+    [InlineData("parts/filament-in-stock", "limits.filament_waste", 0.1 / 1.1)]
+    [InlineData("proof/core-as-assumed", "measured.core_modulus", 1)]
+    public void A_finding_s_number_has_the_exponent_of_its_formula(string result, string key, double exponent) =>
+        Assert.Equal(exponent, Why.Of(Demo, result).Inputs.Single(i => i.Key == key).Sensitivity!.Value, 0.001);
+
+    [Fact]
+    public void What_moves_a_finding_of_the_demo_is_among_its_inputs()
+    {
+        var inputs = FindingTrace.All.Keys.ToDictionary(id => id, id => Why.Of(Demo, $"{id}.margin").Inputs.Select(i => i.Key).ToHashSet(StringComparer.Ordinal));
+        var before = Appraisal.WithoutRemedies(DemoProject.Project, DemoDrivers.All).Findings;
+        var silent = ProjectKeys.AllKeys().Where(key => ProjectKeys.Get(DemoProject.Project, key) is double and not 0)
+            .Select(key => (Key: key, Project: ProjectKeys.With(DemoProject.Project, key, (object)((double)ProjectKeys.Get(DemoProject.Project, key)! * 1.004))))
+            .Where(m => !ProjectChecks.Of(m.Project).Any()).AsParallel().AsOrdered()
+            .SelectMany(m => before.Zip(Appraisal.WithoutRemedies(m.Project, DemoDrivers.All).Findings)
+                .Where(p => p.First.Margin is { } was && p.Second.Margin is { } now && Math.Abs(now - was) > 1e-7 * Math.Abs(was) && !inputs[p.First.Id].Contains(m.Key))
+                .Select(p => $"{p.First.Id}: {m.Key}")).ToList();
+        Assert.True(silent.Count == 0, string.Join('\n', silent));
+    }
 }

@@ -29,11 +29,33 @@ public sealed class CabinetGeometryTests
     }
 
     [Fact]
+    public void Two_openings_that_overlap_and_reach_past_the_edge_lose_the_segments_of_the_textbook()
+    {
+        // Centres 200 mm apart, 240 mm in diameter, the inner plate's edge 88 mm beside each: a segment at x is r² acos(x/r) − x √(r² − x²).
+        var front = PlateSection.Front(new CabinetSizes(400, 300, 300, 0, 2, 10, 2, 40, 0, 2, 240, 0, 0, 0, 0));
+        const double radius = 0.12;
+        static double Segment(double x) => radius * radius * Math.Acos(x / radius) - x * Math.Sqrt(radius * radius - x * x);
+        var opening = 2 * (Math.PI * radius * radius - Segment(0.1) - Segment(0.088));
+        Assert.Equal(opening, front.OpeningM2, 1e-4 * opening);
+    }
+
+    [Fact]
+    public void Bosses_count_in_full_where_they_stand_apart_and_not_at_all_within_a_collar()
+    {
+        double Collars(double boltCircle) => PlateSection.Front(new CabinetSizes(900, 300, 400, 0, 2, 10, 2, 40, 0, 2, 180, boltCircle, 8, 0, 0)).CollarM2;
+        var collars = 2 * Math.PI / 4 * (0.186 * 0.186 - 0.180 * 0.180);
+        Assert.Equal(collars + 16 * Math.PI / 4 * 0.010 * 0.010, Collars(220), 1e-4 * collars);
+        Assert.Equal(collars, Collars(150), 1e-4 * collars);
+    }
+
+    [Fact]
     public void The_plastic_of_a_single_walled_box_is_outside_less_inside()
     {
         var box = CabinetGeometry.Of(new CabinetSizes(200, 300, 250, 0, 3, 0, 2, 40, 0, 1, 0, 0, 0, 0, 0));
         var plastic = box.OuterSleeveM3(0) + box.InnerSleeveM3 + box.OuterPlateM3(box.Front) + box.InnerPlateM3(box.Front) + box.OuterPlateM3(box.Rear) + box.InnerPlateM3(box.Rear);
-        var byHand = 0.200 * 0.300 * 0.250 - 0.190 * 0.290 * 0.240;
+
+        // Less the inside, and eight tongues of 20 × 2 × 5 mm that stand in it.
+        var byHand = 0.200 * 0.300 * 0.250 - 0.190 * 0.290 * 0.240 + 8 * 0.020 * 0.002 * 0.005;
         Assert.Equal(byHand, plastic, 1e-9 * byHand);
         Assert.Equal(0, box.CavityM3);
     }
@@ -44,9 +66,12 @@ public sealed class CabinetGeometryTests
         var g = CabinetGeometry.Of(sizes);
         var plastic = g.OuterSleeveM3(0) + g.InnerSleeveM3 + g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front) + g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear);
         var outside = g.Sizes.Outline.Inset(0).ToRegion().AreaM2 * sizes.Depth * 1e-3;
-        var open = outside - plastic - g.CavityM3 - g.InsideM3;
+
+        // Seats and tongues are plastic that stands in the inside.
+        var open = outside - plastic - g.CavityM3 - g.InsideM3 + g.FittingsM3;
         var pour = Math.PI / 4 * 30 * 30e-6 * sizes.OuterSkin * 1e-3;
-        var openings = Math.PI / 4 * (120 * 120 + 50 * 50) * 1e-6 * sizes.Wall * 1e-3 + pour;
+        var openings = Math.PI / 4 * (120 * 120 + 50 * 50) * 1e-6 * sizes.Wall * 1e-3 + pour
+            + g.Rear.Layout.Vents.Concat(g.Rear.Layout.DryOuts).Sum(c => c.AreaM2) * sizes.OuterSkin * 1e-3;
         Assert.Equal(openings, open, 1e-6 * outside);
     }, iter: 60);
 

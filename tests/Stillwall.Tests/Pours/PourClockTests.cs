@@ -37,6 +37,10 @@ public class PourClockTests
     }
 
     [Fact]
+    public void A_thimble_of_mix_from_a_great_bucket_is_still_one_batch() =>
+        Assert.Single(PourClock.Plan(Evening with { CavityVolumeM3 = 1e-12, BucketM3 = 0.5 })!.Batches);
+
+    [Fact]
     public void A_second_pair_of_hands_shortens_the_pause_to_what_pouring_does_not_cover()
     {
         var plan = PourClock.Plan(Evening with { People = 2 })!;

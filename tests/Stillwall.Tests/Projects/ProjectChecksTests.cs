@@ -48,9 +48,32 @@ public class ProjectChecksTests
     public void Struts_keep_out_of_one_anothers_way(double coreM, double pitchM, bool fits) =>
         Assert.Equal(fits ? [] : ["cabinet.strut_pitch"], Faults(Sound with { CoreM = coreM, StrutPitchM = pitchM }));
 
+    // Struts are as thick as the outer skin; two and a half times that lie from one to the next.
+    [Theory]
+    [InlineData(0.02, 0.05, true)]
+    [InlineData(0.02, 0.0499, false)]
+    public void Thick_struts_leave_room_between_them(double skinM, double pitchM, bool fits) =>
+        Assert.Equal(fits ? [] : ["cabinet.strut_pitch"], Faults(Sound with { OuterSkinM = skinM, StrutPitchM = pitchM }));
+
+    [Theory]
+    [InlineData(0.001, true)]
+    [InlineData(0.00099, false)]
+    [InlineData(1e-300, false)]
+    [InlineData(0, true)]
+    public void A_core_can_be_poured_or_is_none(double coreM, bool can) =>
+        Assert.Equal(can ? [] : ["cabinet.core"], Faults(Sound with { CoreM = coreM }));
+
     [Fact]
     public void A_wall_as_thick_as_half_the_cabinet_leaves_nothing() =>
         Assert.Equal(["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = 0.118, Openings = null }));
+
+    // 244 mm less two walls of 4 mm of skins and the core.
+    [Theory]
+    [InlineData(0.11795, true)]
+    [InlineData(0.11796, false)]
+    [InlineData(0.118 - 1e-17, false)]
+    public void An_inside_is_at_least_a_tenth_of_a_millimetre(double coreM, bool leavesOne) =>
+        Assert.Equal(leavesOne ? [] : ["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = coreM, Openings = null, StrutPitchM = 1 }));
 
     [Fact]
     public void What_rests_on_a_value_that_could_not_be_read_is_not_told()

@@ -2,6 +2,7 @@ using System.Collections;
 using System.Reflection;
 using System.Text.Json;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Formulas;
 using Stillwall.Numerics;
 using Stillwall.Projects;
@@ -14,8 +15,8 @@ public sealed class FormulaTests
     // Numbers of an appraisal that no formula computes, each with its reason.
     private static readonly Dictionary<string, string> Exempt = new(StringComparer.Ordinal)
     {
-        ["findings[].value"] = "carries the value of whatever is judged; the finding's basis names its source",
-        ["findings[].limit"] = "carries a stated or default limit",
+        ["findings[].value"] = "carries the value of whatever is judged; its formula stands with its finding's trace",
+        ["findings[].limit"] = "carries a stated or default limit, as its finding's trace tells",
         ["findings[].margin"] = "is the distance between the two",
         ["quiet.bands[].band_hz"] = "names the band",
     };
@@ -31,14 +32,14 @@ public sealed class FormulaTests
     [Fact]
     public void Every_formula_that_a_result_names_is_in_the_catalogue()
     {
-        var missing = Attributes().Select(a => a.Formula).Where(id => FormulaCatalogue.Find(id) is null).Distinct().Order(StringComparer.Ordinal).ToList();
+        var missing = Named().Where(id => FormulaCatalogue.Find(id) is null).Distinct().Order(StringComparer.Ordinal).ToList();
         Assert.True(missing.Count == 0, "add the formula with its source and accuracy to Appraisals/Formulas/<Stage>Formulas.cs:\n" + string.Join("\n", missing));
     }
 
     [Fact]
     public void Every_formula_of_the_catalogue_is_named_by_a_result()
     {
-        var idle = FormulaCatalogue.All.Select(f => f.Id).Except(Attributes().Select(a => a.Formula)).ToList();
+        var idle = FormulaCatalogue.All.Select(f => f.Id).Except(Named()).ToList();
         Assert.True(idle.Count == 0, "name the formula on the result that it computes, or take it out:\n" + string.Join("\n", idle));
     }
 
@@ -62,6 +63,16 @@ public sealed class FormulaTests
         Assert.True(unknown.Count == 0, "name an input by its key in the project file, as driver.<key>, or by its path in the appraisal:\n" + string.Join("\n", unknown));
         Assert.All(PropertiesWithFormula(), p => Assert.NotEmpty(p.GetCustomAttribute<ComputedByAttribute>()!.Inputs));
     }
+
+    [Fact]
+    public void Every_finding_has_a_trace_and_every_trace_a_finding()
+    {
+        var ids = Appraisal.WithoutRemedies(new Project { FormatVersion = 1 }, []).Findings.Select(f => f.Id);
+        Assert.Equal(ids.Order(StringComparer.Ordinal), FindingTrace.All.Keys.Order(StringComparer.Ordinal));
+    }
+
+    // A finding's number is explained by its trace; limit and margin have one formula for all.
+    private static IEnumerable<string> Named() => Attributes().Select(a => a.Formula).Concat(FindingTrace.All.Values.Select(t => t.Formula)).Concat(["limit", "margin"]);
 
     private sealed record Number(string Path, ComputedByAttribute? Attribute);
 

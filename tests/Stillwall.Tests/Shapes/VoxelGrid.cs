@@ -39,21 +39,29 @@ internal sealed class VoxelGrid
     private IEnumerable<(int X, int Y, int Z)> Nodes() =>
         from x in Enumerable.Range(0, size + 1) from y in Enumerable.Range(0, size + 1) from z in Enumerable.Range(0, size + 1) select (x, y, z);
 
-    // Round a corner of the grid both the full cubes and the empty ones must hang together by faces.
+    // Round a corner of the grid both the full cubes and the empty ones must hang together by faces; each of the 256 ways to fill the eight cubes is looked at once.
+    private static readonly bool[] Simple = [.. Enumerable.Range(0, 256).Select(cubes => HangsTogether(cubes) && HangsTogether(~cubes & 255))];
+
+    private static bool HangsTogether(int cubes)
+    {
+        // Two of the eight cubes share a face where their numbers differ in one bit.
+        var reached = cubes & -cubes;
+        for (var i = 0; i < 8; i++)
+        {
+            reached |= Enumerable.Range(0, 8).Where(c => (cubes >> c & 1) == 1 && new[] { 1, 2, 4 }.Any(bit => (reached >> (c ^ bit) & 1) == 1)).Sum(c => 1 << c & ~reached);
+        }
+
+        return reached == cubes;
+    }
+
     private bool IsSimple((int X, int Y, int Z) node)
     {
-        var around = (from dx in Enumerable.Range(0, 2) from dy in Enumerable.Range(0, 2) from dz in Enumerable.Range(0, 2) select (dx, dy, dz)).ToList();
-        bool Full((int dx, int dy, int dz) d) => At(node.X - d.dx, node.Y - d.dy, node.Z - d.dz);
-        return new[] { true, false }.All(kind =>
+        var cubes = 0;
+        for (var c = 0; c < 8; c++)
         {
-            var left = around.Where(d => Full(d) == kind).ToList();
-            var reached = left.Take(1).ToList();
-            for (var i = 0; i < reached.Count; i++)
-            {
-                reached.AddRange(left.Where(d => !reached.Contains(d) && Math.Abs(d.dx - reached[i].dx) + Math.Abs(d.dy - reached[i].dy) + Math.Abs(d.dz - reached[i].dz) == 1));
-            }
+            cubes |= At(node.X - (c & 1), node.Y - (c >> 1 & 1), node.Z - (c >> 2)) ? 1 << c : 0;
+        }
 
-            return reached.Count == left.Count;
-        });
+        return Simple[cubes];
     }
 }

@@ -6,6 +6,23 @@ namespace Stillwall.Tests.Walls;
 
 public class ThinPlateTests
 {
+    // A strip on two supports: 5/384 in the middle, 1/120 in the mean, first mode π² (elementary beam theory); its ends take a share of about ratio from the mean.
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.005)]
+    [InlineData(0.0002)]
+    public void A_long_plate_bends_as_a_strip_across_its_shorter_side_whichever_way_it_lies(double ratio)
+    {
+        var (upright, lying) = (ThinPlate.Factors(ratio, PanelEdges.Supported), ThinPlate.Factors(1 / ratio, PanelEdges.Supported));
+
+        Assert.Equal(Math.PI * Math.PI * (1 + ratio * ratio), upright.FrequencyFactors[0], 1e-9);
+        Assert.Equal(5.0 / 384, upright.CentreFactor, 0.02 * 5 / 384);
+        Assert.Equal(1.0 / 120, upright.MeanFactor, 0.02 / 120);
+        Assert.Equal(upright.FrequencyFactors[0], lying.FrequencyFactors[0] * ratio * ratio, 1e-9);
+        Assert.Equal(upright.CentreFactor, lying.CentreFactor / Math.Pow(ratio, 4), 1e-6 * upright.CentreFactor);
+        Assert.Equal(upright.MeanFactor, lying.MeanFactor / Math.Pow(ratio, 4), 1e-6 * upright.MeanFactor);
+    }
+
     [Fact]
     public void Clamped_plates_agree_with_the_converged_frequencies()
     {

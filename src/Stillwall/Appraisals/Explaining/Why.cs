@@ -18,7 +18,8 @@ public static class Why
     /// <param name="facts">The project's facts.</param>
     /// <param name="result">
     /// Its path in the machine-readable appraisal, lines of lists by name or index (<c>box.system_q</c>, <c>walls.front.bonded.first_mode_hz</c>,
-    /// <c>quiet.bands[63].neighbour_db</c>), or the id of a finding for its value.
+    /// <c>quiet.bands[63].neighbour_db</c>), or the id of a finding for its value;
+    /// <c>findings["pour/skins-bulge"].limit</c> and <c>.margin</c> for the two others.
     /// </param>
     /// <returns>The explanation.</returns>
     /// <exception cref="ArgumentException">There is no such result; the message names the nearest.</exception>
@@ -50,15 +51,15 @@ public static class Why
     public static IReadOnlyList<string> Results(Facts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
-        return [.. ResultPath.All(facts), .. AllFindings.Rules.Select(r => r.Id)];
+        return [.. ResultPath.All(facts), .. AllFindings.Rules.Select(r => r.Id), .. AllFindings.Rules.SelectMany(r => FindingPath.Known(r, facts))];
     }
 
     private static Explanation Of(MovedFacts moved, string result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        if (RuleOf(result) is { } rule)
+        if (FindingPath.Find(result) is { } asked)
         {
-            return OfFinding(moved, rule);
+            return OfFinding(moved, result, asked);
         }
 
         var found = ResultPath.Find(moved.Facts, result)
@@ -73,17 +74,20 @@ public static class Why
         return new Explanation(result, found.Value, UnitOf(found, moved.Facts), $"{formula.Name}: {formula.Expression}", [.. inputs], $"{formula.Source}; accuracy: {formula.Accuracy}");
     }
 
-    private static FindingRule? RuleOf(string result)
+    private static Explanation OfFinding(MovedFacts moved, string result, FindingPath asked)
     {
-        return AllFindings.Find(result.StartsWith("findings[", StringComparison.Ordinal) ? result[9..].Split(']')[0].Trim('"', '\'') : result);
-    }
-
-    private static Explanation OfFinding(MovedFacts moved, FindingRule rule)
-    {
+        var rule = asked.Rule;
         var judged = rule.Judge(moved.Facts);
-        var keys = rule.Levers.SelectMany(l => l.Keys).Distinct().Where(key => moved.ValueOf(key) is not null);
+        var trace = FindingTrace.All[rule.Id].In(moved.Facts);
+        var formula = FormulaCatalogue.Find(asked.Which switch { "limit" => FindingFormulas.Limit, "margin" => FindingFormulas.Margin, _ => trace.Formula })!;
+        IReadOnlyList<string> declared = asked.Which switch { "limit" => trace.Limit, "margin" => [.. trace.Value, .. trace.Limit], _ => trace.Value };
+        IEnumerable<ExplainedInput> ends = asked.Which == "margin" ? [new(FindingPath.Named(rule, "value"), judged.Value, judged.Unit, null), new(FindingPath.Named(rule, "limit"), judged.Limit, judged.Unit, null)] : [];
+        // A parameter is moved within its own set, the others following: what the sheet prints twice can then no longer disagree.
+        var isMoved = trace.Formula != "parameter-mismatch" || asked.Which == "limit";
+        var inputs = Inputs(moved, "findings", declared).Select(key => Explained(moved, key, f => asked.Of(rule.Judge(f)))).Select(i => isMoved ? i : i with { Sensitivity = null });
         return new Explanation(
-            rule.Id, judged.Value, judged.Unit, $"{rule.Topic}: {judged.Because}", [.. keys.Select(key => Explained(moved, key, f => rule.Judge(f).Value))], rule.Basis);
+            result, asked.Of(judged), judged.Unit, $"{formula.Name}: {formula.Expression}; {rule.Topic}: {judged.Because}", [.. ends, .. inputs],
+            $"{rule.Basis}; formula: {formula.Source}; accuracy: {formula.Accuracy}");
     }
 
     private static ExplainedInput Explained(MovedFacts moved, string key, Func<Facts, double?> result) =>
@@ -110,7 +114,8 @@ public static class Why
         var all = new List<string>(direct);
         for (var i = 0; i < all.Count; i++)
         {
-            if (ResultPath.Find(moved.Facts, all[i]) is { ComputedBy: { } deeper } found)
+            // Of a list as a whole its first line tells what stands behind it.
+            if (ResultPath.Find(moved.Facts, all[i].Replace("[]", "[0]", StringComparison.Ordinal)) is { ComputedBy: { } deeper } found)
             {
                 all.AddRange(deeper.Inputs.SelectMany(key => Spelt(moved, found.Path, key)).Where(key => !all.Contains(key)).ToList());
             }

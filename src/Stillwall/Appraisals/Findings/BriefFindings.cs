@@ -11,7 +11,7 @@ internal static class BriefFindings
         new("Brief", "cabinet fits the spot", "geometry: outside size, clearance on both sides, plug space behind", Spot,
             new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}"),
             new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
-            new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}")),
+            new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}")) { Direct = WithinSpot },
         new("Brief", "weight for the hands that lift it", "ISO 11228-1 reference mass for one person (from memory)", Weight,
             new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}, or lift it by two people"),
             new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}, or lift it by two people")),
@@ -34,6 +34,14 @@ internal static class BriefFindings
         return AtMost(worst.TakenM, worst.SpotM, "m", Nearness.Fit,
             $"the {worst.Side} takes {f.Show.Length(worst.TakenM)} with clearance{(worst.Side == "depth" ? " and plug space" : "")}; the spot has {f.Show.Length(worst.SpotM)}");
     }
+
+    // Every side that is too long, down to what the spot leaves in whole millimetres.
+    private static IReadOnlyList<(string Key, double Value)> WithinSpot(Facts f, double spareM) => f.Project is { Cabinet.Outside: { } outside, Brief.Spot: { } spot }
+        ? [.. SpotFit.Of(spot, outside.WidthM, outside.HeightM, outside.DepthM).Where(s => s.SpotM - s.TakenM < spareM)
+            .Select(s => ($"cabinet.outside.{s.Side}", (double)(Math.Floor((decimal)(OutsideM(outside, s.Side) - (s.TakenM - s.SpotM) - spareM) * 1000 + 1e-6m) / 1000)))]
+        : [];
+
+    private static double OutsideM(Projects.Outside outside, string side) => side switch { "width" => outside.WidthM, "height" => outside.HeightM, _ => outside.DepthM };
 
     private static Judgement Weight(Facts f) => f.Mass.FinishedKg is { } mass
         ? AtMost(mass, f.Limits.LiftMassKg, "kg", Nearness.Tenth, $"finished it weighs {f.Show.Mass(mass)}; one person lifts {f.Show.Mass(f.Limits.LiftMassKg)}, past that it takes two people")

@@ -11,10 +11,15 @@ internal static class PartFindings
         new("Parts", "every part fits the printer", "geometry: size and edge margin on all four sides against the build space", Fit,
             new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
             new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}"),
-            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Less, 0.001, "width and height {new} instead of {old}")),
+            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Capped, 0.001, "width and height at most {new} instead of {old}")),
         new("Parts", "thin walls stand while printing", "common practice, no source", Slender,
             new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
             new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
+        new("Parts", "bridges and overhangs", "geometry of the drawn sections, sleeves on end and plates flat; common practice, no source", Bridges,
+            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}"),
+            new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}")),
+        new("Parts", "pieces go together", "clearance of 0.3 mm + 0.1 % of the length, common practice, no source; half of the plastic's shrinkage (from memory) counts as uneven, our choice", Together,
+            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Capped, 0.001, "width and height at most {new} instead of {old}")),
         new("Parts", "filament in stock", "mass of all parts with the stated waste against the shelf", Filament),
         new("Parts", "longest single print", "volume over flow and a pause a layer is a floor; 1.5 to 1.8 times is real (from memory); advice", Longest),
     ];
@@ -62,6 +67,61 @@ internal static class PartFindings
             : $"the skin spans {f.Show.Length(span * 1e-3)} between struts on {f.Show.Length(thin * 1e-3)}: {Show.Number(value)} times its thickness, up to {Show.Number(limit)} stays flat");
     }
 
+    private static Judgement Bridges(Facts f)
+    {
+        if (f.Geometry is not { } g)
+        {
+            return Unknown("m", "cabinet.outside");
+        }
+
+        var places = OverAir.Of(g, Accents(f));
+        var bridge = places.Where(p => p.SpanM is not null).MaxBy(p => p.SpanM);
+        var slope = places.Where(p => p.AngleDeg is not null).MaxBy(p => p.AngleDeg);
+        var spans = bridge is { SpanM: { } span }
+            ? AtMost(span, f.Limits.BridgeM, "m", Nearness.Tenth, $"{bridge.What}, counted as a bridge of {f.Show.Length(span)}: up to {f.Show.Length(f.Limits.BridgeM)} is laid cleanly")
+            : AtMost(0, f.Limits.BridgeM, "m", Nearness.Tenth, "nothing is laid over air: every section runs upwards");
+        if (slope is not { AngleDeg: { } angle })
+        {
+            return spans;
+        }
+
+        // A drawn angle is exact: at its limit it holds.
+        var leans = AtMost(angle, f.Limits.OverhangDeg, "deg", Nearness.Count, $"the {slope.What} lean {Show.Number(angle)}° from the upright, up to {Show.Number(f.Limits.OverhangDeg)}° is laid without support") with
+        {
+            Remedy = angle > f.Limits.OverhangDeg ? $"print the sleeves with support under the {slope.What}, or try {Show.Number(angle)}° on the wall coupon and state it as limits.overhang" : null,
+        };
+        return leans.Verdict > spans.Verdict || (leans.Verdict == spans.Verdict && bridge is null)
+            ? leans
+            : spans with { Because = $"{spans.Because}; {leans.Because}" };
+    }
+
+    private static Judgement Together(Facts f)
+    {
+        if (f.Geometry is not { } g)
+        {
+            return Unknown("m", "cabinet.outside");
+        }
+
+        if (f.Skin is not { } skin)
+        {
+            return Unknown("m", "materials.skin");
+        }
+
+        if (JointClearance.Of(g, Accents(f), skin.ShrinkageRatio) is not [var worst, ..])
+        {
+            return new Judgement(Verdict.Holds, null, 0, "m", null, "no piece goes into another");
+        }
+
+        var near = worst.ClearanceM / 10;
+        return new Judgement(worst.SpareM < 0 ? Verdict.Fails : worst.SpareM < near ? Verdict.Tight : Verdict.Holds, worst.SpareM, 0, "m", worst.SpareM,
+            $"{worst.What}: {f.Show.Length(worst.ClearanceM)} of clearance over {f.Show.Length(worst.LengthM)}; uneven shrinkage of {skin.Name.ToUpperInvariant()} may take {f.Show.Length(worst.UnevenM)} of it")
+        {
+            Remedy = worst.SpareM < 0 ? $"print the calibration strip first and the inner piece {f.Show.Length(-worst.SpareM)} smaller" : null,
+        };
+    }
+
+    private static int Accents(Facts f) => f.Project.Cabinet?.Accents?.Rings ?? 0;
+
     private static Judgement Filament(Facts f)
     {
         if (f.Print.FilamentToHaveKg is not { } needed)
@@ -71,7 +131,7 @@ internal static class PartFindings
 
         return f.InStock("filament") is not { } have
             ? Unknown("kg", "stock")
-            : AtLeast(have, needed, "kg", Nearness.Tenth, $"the parts take {f.Show.Mass(needed)} with waste; {f.Show.Mass(have)} is on the shelf") with
+            : AtMost(needed, have, "kg", Nearness.Tenth, $"the parts take {f.Show.Mass(needed)} with waste; {f.Show.Mass(have)} is on the shelf") with
             { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of filament" : null };
     }
 

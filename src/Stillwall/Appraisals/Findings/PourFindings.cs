@@ -49,9 +49,9 @@ internal static class PourFindings
 
         var because = $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and " + (needed > 0 ? $"lifts it with {f.Show.Mass(needed)}" : "its own mass keeps it down");
         return f.Project.Materials?.Cast?.HoldDownKg is { } stated
-            ? AtLeast(stated, needed, "kg", Nearness.Tenth, $"{because}; {f.Show.Mass(stated)} hold it down")
+            ? AtMost(needed, stated, "kg", Nearness.Tenth, $"{because}; {f.Show.Mass(stated)} hold it down")
             : needed <= 0
-                ? AtLeast(0, 0, "kg", Nearness.Count, because)
+                ? AtMost(0, 0, "kg", Nearness.Count, because)
                 : Unknown("kg", $"{because}; materials.cast.hold_down is not stated") with { Remedy = $"lay {f.Show.Mass(Math.Ceiling(needed * 11) / 10)} on it until the first lift has set" };
     }
 
@@ -75,7 +75,7 @@ internal static class PourFindings
 
         return f.InStock("cast powder") is not { } have
             ? Unknown("kg", "stock")
-            : AtLeast(have, needed, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf") with
+            : AtMost(needed, have, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf") with
             { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before the shop closes" : null };
     }
 

@@ -1,3 +1,4 @@
+using Stillwall.Walls;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -7,12 +8,13 @@ internal static class WallFindings
 {
     private static readonly Lever ThickerCore = new("cabinet.core", Toward.More, 0.0005, "core {new} instead of {old}");
     private static readonly Lever MoreBraces = new("cabinet.braces", Toward.More, 1, "{new} braces instead of {old}");
+    private static readonly Lever ThickerSkins = new("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}");
     private static readonly Lever CloserStruts = new("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}");
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Walls", "panel resonance above the working range", "first-order shear plate with supported edges, the softer bound; the front counts as whole; the limit is our choice", Resonance, MoreBraces, ThickerCore),
-        new("Walls", "wall sound below the cone", "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice", Sound, MoreBraces, ThickerCore),
+        new("Walls", "panel resonance above the working range", "first-order shear plate with supported edges, the softer bound; the front counts as whole; the limit is our choice", Resonance, MoreBraces, ThickerCore, ThickerSkins),
+        new("Walls", "wall sound below the cone", "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice", Sound, MoreBraces, ThickerCore, ThickerSkins),
         new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
         new("Walls", "core keyed to the skins", "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice", Keyed, CloserStruts, ThickerCore),
         new("Walls", "inner skin stays on", "setting and cooling strain over half the width against the undercut of the keys (strain from memory)", SkinGap, CloserStruts, ThickerCore),
@@ -111,8 +113,23 @@ internal static class WallFindings
             return Unknown("1", f.Sheet is null ? f.MissingForDriver : "driver.bolt");
         }
 
-        return AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
+        var judged = AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
             $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which lets go at about {f.Show.Force(insert.PullOutN)}");
+        if (judged.Verdict != Verdict.Fails)
+        {
+            return judged;
+        }
+
+        // What cone and box pressure pull stays; the rest of what the insert may carry is left for the torque.
+        var allowed = insert.PullOutN / f.Limits.InsertSafety;
+        var preload = Inserts.PreloadN(insert.TorqueNM, f.Sheet!.BoltM!.Value);
+        var left = allowed - (insert.LoadN - preload);
+        return judged with
+        {
+            Remedy = left > 0
+                ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull one of your own inserts out and state limits.insert_safety by what it held"
+                : $"more or larger screws: each may carry {f.Show.Force(allowed)}, and the cone alone pulls {f.Show.Force(insert.LoadN - preload)}",
+        };
     }
 
     private static Judgement Tipping(Facts f)

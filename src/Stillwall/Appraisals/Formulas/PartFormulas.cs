@@ -10,7 +10,6 @@ internal static class PartFormulas
         new("part-volume", "Volume of plastic", "areas of plan regions × lengths", "geometry of the drawn cabinet", "the drawn part within 0.5 %, engraved names not counted; pieces of a split part count as equal; a print varies by a few per cent"),
         new("part-mass", "Mass of plastic", "volume × density of the plastic", "density as the material states", "3 %, from flow and infill"),
         new("part-size", "Size as printed", "bounding box in the print's own frame, turned a right angle where it lies better", "geometry of the drawn cabinet", "exact"),
-        new("joint-clearance", "Clearance of a joint", "0.3 mm + length/1000", "our choice, from shrinkage of 0.3 to 0.5 % (from memory)", "fitted with the calibration strip"),
         new("sealant-path", "Path of a bead of sealant", "once round the middle of the skin's end", "geometry of the drawn cabinet", "exact"),
         new("sealant-volume", "Sealant for a joint", "length × (clearance × 5 mm + (4 mm)²/2)", "our choice of bead", "a maker lays half as much again"),
         new("print-time", "Least printing time", "volume/flow + layers × pause", "common practice, no source", "a floor: real printing takes 1.5 to 1.8 times as long"),

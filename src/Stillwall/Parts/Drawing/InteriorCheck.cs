@@ -54,12 +54,23 @@ public static class InteriorCheck
 
     private static Collision? Between((string Name, Solid Solid) one, (string Name, Solid Solid) other)
     {
+        if (!MayTouch(one.Solid, other.Solid))
+        {
+            return null;
+        }
+
+        // The same regions come back at every window of a strut.
+        var seen = new Dictionary<(Region, Region), double>();
         Collision? worst = null;
         foreach (var a in one.Solid.Layers)
         {
             foreach (var b in other.Solid.Layers.SkipWhile(b => b.TopMm <= a.BottomMm).TakeWhile(b => b.BottomMm < a.TopMm))
             {
-                var area = a.Lower.MayTouch(b.Lower) ? a.Lower.Intersect(b.Lower).AreaM2 : 0;
+                if (!seen.TryGetValue((a.Lower, b.Lower), out var area))
+                {
+                    seen[(a.Lower, b.Lower)] = area = a.Lower.MayTouch(b.Lower) ? a.Lower.Intersect(b.Lower).AreaM2 : 0;
+                }
+
                 if (area > Math.Max(Touching, worst?.AreaM2 ?? 0))
                 {
                     worst = new Collision(one.Name, other.Name, worst?.DepthM ?? Math.Max(a.BottomMm, b.BottomMm) * 1e-3, area);
@@ -69,6 +80,10 @@ public static class InteriorCheck
 
         return worst;
     }
+
+    private static bool MayTouch(Solid one, Solid other) =>
+        one.AddedHeights is { } h && other.AddedHeights is { } k && h.Bottom < k.Top && k.Bottom < h.Top
+        && one.AddedExtent is { } e && other.AddedExtent is { } f && e.Left < f.Right && f.Left < e.Right && e.Bottom < f.Top && f.Bottom < e.Top;
 
     private static IEnumerable<(string, Solid)> Bodies(PartDrawingJob job)
     {
@@ -82,9 +97,9 @@ public static class InteriorCheck
             }
         }
 
-        if (job.Geometry.Rear.Layout.Openings is [{ Diameter: > 0 } terminal])
+        if (job.Geometry.Rear.Layout.Openings is [{ DiameterMm: > 0 } terminal])
         {
-            yield return ("terminal", Solid.Empty.Add((terminal with { Diameter = terminal.Diameter - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth));
+            yield return ("terminal", Solid.Empty.Add((terminal with { DiameterMm = terminal.DiameterMm - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth));
         }
     }
 

@@ -25,7 +25,7 @@ internal static class Pieces
         {
             var size = SizeOf(blank.Solid);
             var (nx, ny, nz) = PrinterFit.Pieces([size.X.Length, size.Y.Length, size.Z.Length], space);
-            cut = [.. cut.SelectMany(p => Level(p, nz, size)).SelectMany(p => Upright(p, nx, size, false)).SelectMany(p => Upright(p, ny, size, true))];
+            cut = [.. cut.SelectMany(p => Level(p, nz, size)).SelectMany(p => Upright(p, nx, size, false)).SelectMany(p => Upright(p, ny, size, true)).Select(OnBed)];
         }
 
         return [.. cut.Select((p, i) =>
@@ -64,17 +64,18 @@ internal static class Pieces
             var at = size.Z.From + size.Z.Length * i / count;
             var (low, high) = (at - PrinterFit.Tooth, at + PrinterFit.Tooth);
             var (below, between, above) = (rest.Between(-Far, low), rest.Between(low, high), rest.Between(high, Far));
-            yield return OnBed(whole, below.Add(between.Within(tooth)));
+            yield return whole with { Solid = below.Add(between.Within(tooth)) };
             rest = between.Within(loose).Add(above);
         }
 
-        yield return count == 1 ? whole : OnBed(whole, rest);
+        yield return whole with { Solid = rest };
     }
 
-    private static Piece OnBed(Piece whole, Solid part)
+    // A piece of a quarter may begin at the height of a tooth: what was added there may be cut away, so the drawn slabs tell.
+    private static Piece OnBed(Piece piece)
     {
-        var foot = part.AddedHeights!.Value.Bottom;
-        return new Piece(part.Lifted(-foot), whole.Within, foot);
+        var foot = piece.Solid.AddedHeights!.Value.Bottom == 0 && piece.Within == Everywhere ? 0 : piece.Solid.Heights!.Value.Bottom;
+        return piece with { Solid = piece.Solid.Lifted(-foot), Foot = foot };
     }
 
     private static IEnumerable<Piece> Upright(Piece whole, int count, (Span X, Span Y, Span Z) size, bool alongX)
@@ -93,8 +94,19 @@ internal static class Pieces
 
     private static (Piece Lesser, Piece Greater) CutClean(Piece whole, double at, bool alongX)
     {
-        var tries = Enumerable.Range(0, 2 * MostShifts + 1).Select(i => (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Shift).Select(away => Cut(whole, at + away, alongX)).ToList();
-        return tries.FirstOrDefault(t => Connections.Pieces(t.Lesser.Solid).Count == 1 && Connections.Pieces(t.Greater.Solid).Count == 1, tries[0]);
+        (Piece Lesser, Piece Greater)? first = null;
+        for (var i = 0; i <= 2 * MostShifts; i++)
+        {
+            var tried = Cut(whole, at + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Shift, alongX);
+            if (Connections.Pieces(tried.Lesser.Solid).Count == 1 && Connections.Pieces(tried.Greater.Solid).Count == 1)
+            {
+                return tried;
+            }
+
+            first ??= tried;
+        }
+
+        return first!.Value;
     }
 
     private static (Piece Lesser, Piece Greater) Cut(Piece whole, double at, bool alongX)

@@ -34,7 +34,7 @@ internal static class SmallParts
     /// <summary>A lid for an opening for drying.</summary>
     internal static Blank Lid(Circle opening, double thickness)
     {
-        var disc = Region.Disc(0, 0, opening.Diameter - 2 * BuildUp.LidGap);
+        var disc = Region.Disc(0, 0, opening.DiameterMm - 2 * BuildUp.LidGap);
         return Blank.NamedOnTop(Solid.Empty.Add(disc, 0, thickness), disc, thickness);
     }
 }

@@ -25,7 +25,7 @@ internal sealed record WallCoupon(CabinetSizes Sizes, IReadOnlyList<Region> Shel
         var places = Enumerable.Range(-count, 2 * count + 1).Select(i => i * pitch).ToList();
         var bays = Enumerable.Range(-count - 1, 2 * count + 2).Select(i => (i + 0.5) * pitch).Where(p => Math.Abs(p) + BuildUp.KeyHead < Side / 2 - Floor);
         var (gap, head) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2);
-        var top = s.Tied ? gap + BuildUp.HeadThickness : 0;
+        var top = s.Tied ? gap + BuildUp.HeadThickness : gap;
         Region End(double from) => Region.RoundedRectangle(from, s.OuterSkin, from + Floor, s.OuterSkin + s.Core, 0);
         return new WallCoupon(
             s, [Strip(0, s.OuterSkin), Strip(s.OuterSkin + s.Core, s.Wall), End(-Side / 2), End(Side / 2 - Floor)],
@@ -36,8 +36,12 @@ internal sealed record WallCoupon(CabinetSizes Sizes, IReadOnlyList<Region> Shel
     }
 
     /// <summary>Volume of plastic, m³.</summary>
-    internal double VolumeM3 => (Side * Sizes.Wall * Floor * 1e-6 + (Area(Shell) + Area(Lips) + Area(Keys)) * (Side - Floor)
-        + CabinetGeometry.StrutVolume(Area(Webs), Area(Heads), Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
+    internal double VolumeM3 => (Side * Sizes.Wall * Floor * 1e-6 + Area(Shell) * (Side - Floor)) * 1e-3 + StandingM3;
+
+    /// <summary>Space that the cast fills, m³.</summary>
+    internal double CavityM3 => (Side - 2 * Floor) * Sizes.Core * (Side - Floor) * 1e-9 - StandingM3;
+
+    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Webs), Area(Heads), Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
 
     /// <summary>The coupon, without a name: it is filled.</summary>
     internal Blank Draw(double layer)

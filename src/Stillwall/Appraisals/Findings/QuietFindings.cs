@@ -1,17 +1,14 @@
-using System.Globalization;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
 
-/// <summary>What is judged of supplies, of the neighbour question, and of what was measured.</summary>
-internal static class ShelfAndQuietFindings
+/// <summary>What is judged of the neighbour question, of hearing, of the floor and of joining the mains.</summary>
+internal static class QuietFindings
 {
     private static readonly Lever Quieter = new("brief.everyday.level", Toward.Less, 0.5, "an everyday level of {new} instead of {old}");
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Supplies", "nothing past its date", "best-before dates as stated", Dates),
-        new("Supplies", "all to hand for each step", "the supplies list against the shelf", ToHand),
         new("Quiet", "neighbour at the everyday level", "ISO 12354 frame with the room's modal sum; uncertainty ISO 12999-1 situation A; local rules come first", Neighbour, Quieter),
         new("Quiet", "polite level with the equaliser", "the same, with one high-pass", Polite, Quieter),
         new("Quiet", "force into the floor; does it walk", "one mass on its feet against the cone's reaction; advice", Floor),
@@ -19,49 +16,7 @@ internal static class ShelfAndQuietFindings
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter),
         new("Quiet", "joins the mains", "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice", Mains,
             new Lever("brief.aim.crossover", Toward.Either, 1, "a crossover of {new} instead of {old}")),
-        new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
-        new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
-        new("Proof", "core as assumed", "modulus by the tap test (ASTM E1876) against the mix's; the limit is our choice", Core),
     ];
-
-    private static Judgement Dates(Facts f)
-    {
-        if (f.Project.Stock is not { } stock)
-        {
-            return Unknown("d", "stock");
-        }
-
-        var dated = stock.Where(s => s.BestBefore is not null).OrderBy(s => s.BestBefore).FirstOrDefault();
-        if (dated is null)
-        {
-            return new Judgement(Verdict.Holds, null, null, "d", null, "nothing on the shelf has a date");
-        }
-
-        return f.Project.PourDate is not { } pour
-            ? Unknown("d", "pour_date")
-            : AtLeast(dated.BestBefore!.Value.DayNumber - pour.DayNumber, 0, "d", Nearness.Days, string.Create(CultureInfo.InvariantCulture, $"the {dated.Item} is good until {dated.BestBefore:yyyy-MM-dd}; the pour is on {pour:yyyy-MM-dd}")) with
-            { Remedy = dated.BestBefore < pour ? string.Create(CultureInfo.InvariantCulture, $"replace the {dated.Item}, or pour on {dated.BestBefore:yyyy-MM-dd} or before") : null };
-    }
-
-    private static Judgement ToHand(Facts f)
-    {
-        if (f.Project.Stock is null)
-        {
-            return Unknown("pc", "stock");
-        }
-
-        var lacking = f.Supplies.Where(l => l.State is "short" or "missing" or "past date").ToList();
-        var open = f.Supplies.Where(l => l.State == "unknown").Select(l => l.Item).ToList();
-        if (lacking.Count == 0 && open.Count > 0)
-        {
-            return Unknown("pc", $"cannot be said of {string.Join(", ", open)}");
-        }
-
-        return AtMost(lacking.Count, 0, "pc", Nearness.Count, lacking.Count == 0
-            ? $"all {f.Supplies.Count} items are on the shelf"
-            : $"{lacking.Count} of {f.Supplies.Count} items are not: {string.Join(", ", lacking.Select(l => $"{l.Item} ({l.State})"))}") with
-        { Remedy = lacking.Count > 0 ? $"buy {string.Join(", ", lacking.Select(f.ToBuyWords))}" : null };
-    }
 
     private static Judgement Neighbour(Facts f)
     {
@@ -124,33 +79,5 @@ internal static class ShelfAndQuietFindings
     {
         var late = joining.DelayS >= 0 ? "mains" : "cabinet";
         return $"{late} {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms later, cabinet {(joining.Inverted ? "inverted" : "not inverted")} and {Show.Level(Math.Abs(joining.TrimDb))} {(joining.TrimDb >= 0 ? "up" : "down")}";
-    }
-
-    private static Judgement Resonance(Facts f) => Proof(f, f.Project.Measured.SystemResonanceHz, "measured.system_resonance", f.Box.SystemResonanceHz, f.Limits.ProofResonance, "Hz", "resonance");
-
-    private static Judgement SystemQ(Facts f) => Proof(f, f.Project.Measured.SystemQ, "measured.system_q", f.Box.SystemQ, f.Limits.ProofQ, "1", "Q");
-
-    private static Judgement Proof(Facts f, double? measured, string key, double? computed, double tolerance, string unit, string what)
-    {
-        if (measured is not { } found)
-        {
-            return Unknown(unit, key);
-        }
-
-        return computed is not { } planned
-            ? Unknown(unit, f.MissingForBox)
-            : Near(found, planned, tolerance * planned, unit, $"a measured {what} of {Show.Number(found)} against {Show.Number(planned)} computed; ±{Show.Percent(tolerance)} is allowed");
-    }
-
-    private static Judgement Core(Facts f)
-    {
-        if (f.Project.Measured.CoreModulusPa is not { } found)
-        {
-            return Unknown("Pa", "measured.core_modulus");
-        }
-
-        return f.AssumedCoreModulusPa is not { } assumed
-            ? Unknown("Pa", "materials.cast.mix")
-            : AtLeast(found, (1 - f.Limits.ProofModulus) * assumed, "Pa", Nearness.Tenth, $"the test bar has {f.Show.Pressure(found)}; {f.Show.Pressure(assumed)} were assumed");
     }
 }

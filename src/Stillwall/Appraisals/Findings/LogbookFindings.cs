@@ -1,0 +1,59 @@
+using Stillwall.Logbooks;
+using Stillwall.Parts;
+using static Stillwall.Appraisals.Findings.Judgement;
+
+namespace Stillwall.Appraisals.Findings;
+
+/// <summary>What is judged of the logbook.</summary>
+internal static class LogbookFindings
+{
+    // A tenth off the plan is worth a look (our choice).
+    private const double WorthALook = 0.10;
+
+    internal static IReadOnlyList<FindingRule> Rules { get; } =
+    [
+        new("Logbook", "plan against actual", "masses, times and costs of the logbook against the plan; advice past a tenth, our choice", Plan),
+    ];
+
+    private static Judgement Plan(Facts f)
+    {
+        var deviations = PlanAgainstActual.Of(Lines(f), f.Project.Logbook);
+        if (deviations.MaxBy(d => Math.Abs(d.DeviationRatio)) is not { } worst)
+        {
+            return Unknown("1", "no entry of the kind \"actual\" or \"attempt\" has a mass, a duration or a cost that the plan has too: log what each part weighed and how long it took");
+        }
+
+        var more = worst.DeviationRatio > 0 ? "more" : "less";
+        var off = worst.DeviationRatio == 0 ? "as planned" : $"{Show.Percent(Math.Abs(worst.DeviationRatio))} {more} than planned";
+        var judged = AtMost(Math.Abs(worst.DeviationRatio), WorthALook, "1", Nearness.Tenth,
+            $"{(deviations.Count == 1 ? "" : $"of {Show.Number(deviations.Count)} figures ")}the {worst.Measure} of the {worst.Part} is{(deviations.Count == 1 ? "" : " furthest off:")} {Amount(f, worst, worst.ActualValue)}, {off} ({Amount(f, worst, worst.PlannedValue)})").AsAdvice();
+        return judged.Verdict == Verdict.Tight ? judged with { Remedy = $"{Advice(worst)} before the next part: the plan counts {Amount(f, worst, worst.PlannedValue)}" } : judged;
+    }
+
+    private static string Amount(Facts f, PlanDeviation d, double value) => d.Measure switch { "mass" => f.Show.Mass(value), "time" => Show.Time(value), _ => f.Show.Money(value) };
+
+    private static string Advice(PlanDeviation d) => d.Measure switch
+    {
+        "mass" => "look at flow and walls in the slicer",
+        "time" => "state the flow that the printer really keeps up",
+        _ => "state the price that was paid",
+    };
+
+    // Parts by their names, items of the supplies by theirs, the coupon and the test bar as filled and dry, the whole cabinet, and the pour.
+    private static IReadOnlyList<PlannedLine> Lines(Facts f)
+    {
+        double? core = f.Core?.DensityKgM3;
+        var coupon = f.Geometry is { Sizes.Core: > 0 } g ? core * PartList.CouponCavityM3(g) : null;
+        var bar = core * PartList.TestBarM[0] * PartList.TestBarM[1] * PartList.TestBarM[2];
+        IEnumerable<PlannedLine> parts = f.Parts.Select(p => new PlannedLine(p.Name, p.Name == "wall coupon" ? p.MassKg + coupon : p.MassKg, 1.5 * p.PrintSeconds, 1.8 * p.PrintSeconds, null));
+        IEnumerable<PlannedLine> items = f.Supplies.Select(l => new PlannedLine(l.Item, l.Unit == "kg" ? l.Needed : null, null, null, l.Price));
+        var (least, most) = f.Print.HonestPrintSeconds is [var from, var to] ? ((double?)from, (double?)to) : (null, null);
+        return
+        [
+            .. parts, .. items,
+            new PlannedLine("cabinet", f.Mass.FinishedKg, least, most, f.Cost.Unpriced.Count == 0 ? f.Cost.TotalPrice : null),
+            new PlannedLine("test bar", bar, null, null, null),
+            new PlannedLine("pour", f.Pour.WetMassKg, f.Pour.DurationS, f.Pour.DurationS, null),
+        ];
+    }
+}

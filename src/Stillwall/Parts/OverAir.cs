@@ -1,0 +1,58 @@
+using Stillwall.Cabinets;
+using Stillwall.Numerics;
+
+namespace Stillwall.Parts;
+
+/// <summary>One place where the printer lays plastic over air.</summary>
+/// <param name="What">The place.</param>
+/// <param name="SpanM">Bridge that it amounts to, m; null for a slope.</param>
+/// <param name="AngleDeg">Lean of a slope from the upright, °; null for a bridge.</param>
+public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
+{
+    /// <summary>Lean of the slopes on which struts begin, °: they climb the core over a length equal to it.</summary>
+    public const double StrutSlopeDeg = 45;
+
+    // Held at one end alone, a ledge sags as a bridge of twice its length does at its middle (our choice).
+    private const double BridgePerLedge = 2, MetresPerMillimetre = 1e-3;
+
+    /// <summary>Lists where the drawn cabinet is printed over air.</summary>
+    /// <param name="geometry">The drawn cabinet.</param>
+    /// <param name="accents">Number of accent grooves in the outer sleeve, zero or greater.</param>
+    /// <returns>The places; none where every part is a section that only runs upwards.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A negative number of grooves.</exception>
+    /// <remarks>
+    /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown. What is left: the slopes that close
+    /// the windows of the struts, the wings of a strut's head beside its web, the undercut keys where their spacing changes, the upper edge of an accent groove.
+    /// A ledge counts as a bridge of twice its length. Validity: sleeves printed along the depth. Source: geometry of the drawn sections; how parts lie and what
+    /// a ledge amounts to are our choice. Accuracy: exact for the drawing.
+    /// </remarks>
+    public static IReadOnlyList<OverAir> Of(CabinetGeometry geometry, int accents)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        Require.NotNegative(accents);
+        var (sizes, sleeve) = (geometry.Sizes, geometry.Sleeve);
+        var places = new List<OverAir>();
+        if (sizes.Core > 0 && sleeve.Webs.Count > 0)
+        {
+            places.Add(new OverAir("slopes of the struts", null, StrutSlopeDeg));
+            if (sizes.Tied)
+            {
+                places.Add(Ledge("wings of the struts' heads", Math.Max(0, (BuildUp.HeadWidth - sizes.Web) / 2)));
+            }
+
+            if (sleeve.OuterKeys.Count != sleeve.OuterEndKeys.Count || sleeve.InnerKeys.Count != sleeve.InnerEndKeys.Count)
+            {
+                places.Add(Ledge("keys where their spacing changes", BuildUp.KeyHeightIn(sizes.Core)));
+            }
+        }
+
+        if (accents > 0 && sizes.OuterSkin > 0)
+        {
+            places.Add(Ledge("upper edge of an accent groove", sizes.OuterSkin / 2));
+        }
+
+        return places;
+    }
+
+    private static OverAir Ledge(string what, double millimetres) => new(what, BridgePerLedge * millimetres * MetresPerMillimetre, null);
+}
