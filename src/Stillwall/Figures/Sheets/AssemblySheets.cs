@@ -87,7 +87,7 @@ internal sealed class AssemblySheets
         var parts = Region.JoinAll(stacks.Select(p => TidySolid.Section(p, s.Width / 2, acrossX: true)));
 
         // A section of a stack has the stack's height upwards; here the depth runs to the right.
-        Cuts(pen, view, Swapped(parts), (0, s.Height), c => (c.Z, Math.Abs(c.X - s.Width / 2)));
+        Cuts(pen, view, Swapped(parts), (0, s.Height), c => (c.ZMm, Math.Abs(c.XMm - s.Width / 2)));
         Driver(pen, view, PlateLayout.DriverCentres(s).Where(c => Math.Abs(c.X - s.Width / 2) < 1).Select(c => c.Z));
         Dimensioning.Below(pen, Lowered(view, FootBottom), [new(0, s.Depth, FootBottom, FootBottom), .. Depths(FootBottom)], job.Units);
         WordsInside(pen, view);
@@ -118,7 +118,7 @@ internal sealed class AssemblySheets
         Title(pen, view, "level section through the middle");
         pen.Group("plan-section", Seen(Look.Down, view, -s.Height / 2, SheetLine.Thin));
         var parts = Region.JoinAll(stacks.Select(p => TidySolid.Section(p, s.Height / 2, acrossX: false)));
-        Cuts(pen, view, parts, (0, s.Width), c => (c.X, Math.Abs(c.Z - s.Height / 2)), swap: true);
+        Cuts(pen, view, parts, (0, s.Width), c => (c.XMm, Math.Abs(c.ZMm - s.Height / 2)), swap: true);
         DriverPlan(pen, view);
         var foremost = Math.Min(0, DriverBody().Select(b => b.From).DefaultIfEmpty(0).Min()) - BuildUp.TrimThickness;
         Dimensioning.Below(pen, Lowered(view, foremost), [new(0, s.Width, 0, 0), new(s.Wall, s.Width - s.Wall, 0, 0)], job.Units);
@@ -131,19 +131,19 @@ internal sealed class AssemblySheets
         pen.Group("rear", Seen(Look.RearToFront, view));
         var layout = job.Geometry.Rear.Layout;
         List<Callout> notes = [];
-        foreach (var terminal in layout.Openings.Where(o => o.Diameter > 0))
+        foreach (var terminal in layout.Openings.Where(o => o.DiameterMm > 0))
         {
-            pen.Centre(view, -terminal.X, terminal.Z, terminal.Diameter);
-            notes.Add(new(-terminal.X + terminal.Diameter / 2 * Math.Sqrt(0.5), terminal.Z + terminal.Diameter / 2 * Math.Sqrt(0.5), $"terminal {job.Units.Diameter(terminal.Diameter)}"));
+            pen.Centre(view, -terminal.XMm, terminal.ZMm, terminal.DiameterMm);
+            notes.Add(new(-terminal.XMm + terminal.DiameterMm / 2 * Math.Sqrt(0.5), terminal.ZMm + terminal.DiameterMm / 2 * Math.Sqrt(0.5), $"terminal {job.Units.Diameter(terminal.DiameterMm)}"));
         }
 
-        foreach (var pour in layout.PourOpenings.Where(o => o.Diameter > 0))
+        foreach (var pour in layout.PourOpenings.Where(o => o.DiameterMm > 0))
         {
-            pen.Centre(view, -pour.X, pour.Z, pour.Diameter);
-            notes.Add(new(-pour.X + pour.Diameter / 2 * Math.Sqrt(0.5), pour.Z + pour.Diameter / 2 * Math.Sqrt(0.5), $"pour {job.Units.Diameter(pour.Diameter)}"));
+            pen.Centre(view, -pour.XMm, pour.ZMm, pour.DiameterMm);
+            notes.Add(new(-pour.XMm + pour.DiameterMm / 2 * Math.Sqrt(0.5), pour.ZMm + pour.DiameterMm / 2 * Math.Sqrt(0.5), $"pour {job.Units.Diameter(pour.DiameterMm)}"));
         }
 
-        Dimensioning.AtLeft(pen, view, [.. layout.Openings.Concat(layout.PourOpenings).Where(o => o.Diameter > 0).Select(o => new Length(0, o.Z, -s.Width, -s.Width))], job.Units);
+        Dimensioning.AtLeft(pen, view, [.. layout.Openings.Concat(layout.PourOpenings).Where(o => o.DiameterMm > 0).Select(o => new Length(0, o.ZMm, -s.Width, -s.Width))], job.Units);
         Dimensioning.AtRight(pen, view, notes, view.BottomMm);
     }
 
@@ -164,7 +164,7 @@ internal sealed class AssemblySheets
             Region Through(Circle o, double from, double to)
             {
                 var (at, away) = place(o);
-                var half = away < o.Diameter / 2 ? Math.Sqrt(o.Diameter * o.Diameter / 4 - away * away) : 0;
+                var half = away < o.DiameterMm / 2 ? Math.Sqrt(o.DiameterMm * o.DiameterMm / 4 - away * away) : 0;
                 return half > 0 ? Oriented(from, at - half, to, at + half, swap) : Region.Empty;
             }
         }

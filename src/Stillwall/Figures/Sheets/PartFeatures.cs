@@ -69,7 +69,7 @@ internal sealed class PartFeatureList(SheetJob job)
     };
 
     private double DiscDiameter(PartKind kind) => kind.Kind == "foot" ? BuildUp.FootDiameter
-        : (job.Geometry.Rear.Layout.DryOuts is [var dry, ..] ? dry.Diameter : 0) - 2 * BuildUp.LidGap;
+        : (job.Geometry.Rear.Layout.DryOuts is [var dry, ..] ? dry.DiameterMm : 0) - 2 * BuildUp.LidGap;
 
     private double Radius => s.Outline.Radius;
 
@@ -77,7 +77,7 @@ internal sealed class PartFeatureList(SheetJob job)
     private Callout Corner(double inset = 0) => new(s.Width - inset - (1 - Math.Sqrt(0.5)) * Math.Max(0, Radius - inset), s.Height - inset - (1 - Math.Sqrt(0.5)) * Math.Max(0, Radius - inset), $"R{units.Of(Math.Max(0, Radius - inset))}");
 
     private static Callout Round(Circle circle, params string[] lines) =>
-        new(circle.X + circle.Diameter / 2 * Math.Sqrt(0.5), circle.Z + circle.Diameter / 2 * Math.Sqrt(0.5), lines);
+        new(circle.XMm + circle.DiameterMm / 2 * Math.Sqrt(0.5), circle.ZMm + circle.DiameterMm / 2 * Math.Sqrt(0.5), lines);
 
     private Length Inside(double inset, double edge) => new(inset, s.Width - inset, edge, edge);
 
@@ -136,37 +136,37 @@ internal sealed class PartFeatureList(SheetJob job)
         };
     }
 
-    private Circle Mirrored(Circle c) => c with { X = s.Width - c.X };
+    private Circle Mirrored(Circle c) => c with { XMm = s.Width - c.XMm };
 
     private PartFeatures Front(bool outer)
     {
         var layout = job.Geometry.Front.Layout;
-        var openings = layout.Openings.Where(o => o.Diameter > 0).Select(Mirrored).ToList();
+        var openings = layout.Openings.Where(o => o.DiameterMm > 0).Select(Mirrored).ToList();
         var (bosses, pilots) = (layout.Bosses.Select(Mirrored).ToList(), layout.Pilots.Select(Mirrored).ToList());
         var plain = Plate(outer, layout, Mirrored);
         var single = s.Core <= 0;
         List<Callout> notes = [.. plain.Notes];
         if (openings is [var opening, ..])
         {
-            notes.Add(Round(opening, [SheetUnits.Many(openings.Count, units.Diameter(opening.Diameter)), .. outer && !single ? [$"collar {units.Of(BuildUp.DriverCollar)}, {units.Of(s.Core)} high"] : Array.Empty<string>()]));
+            notes.Add(Round(opening, [SheetUnits.Many(openings.Count, units.Diameter(opening.DiameterMm)), .. outer && !single ? [$"collar {units.Of(BuildUp.DriverCollar)}, {units.Of(s.Core)} high"] : Array.Empty<string>()]));
         }
 
         if (outer && bosses.Count > 0)
         {
-            var high = bosses.OrderByDescending(b => b.X > s.Width / 2).ThenBy(b => Math.Abs(b.Z - s.Height * 0.3)).First();
-            notes.Add(new(high.X + BuildUp.Boss / 2, high.Z, SheetUnits.Many(bosses.Count, $"{units.Diameter(BuildUp.Boss)} on {units.Diameter(s.BoltCircle)},"),
-                pilots.Count > 0 ? $"hole {units.Diameter(pilots[0].Diameter)}, {units.Of(job.Geometry.PilotDepth)} deep" : "no hole: bolt not stated"));
+            var high = bosses.OrderByDescending(b => b.XMm > s.Width / 2).ThenBy(b => Math.Abs(b.ZMm - s.Height * 0.3)).First();
+            notes.Add(new(high.XMm + BuildUp.Boss / 2, high.ZMm, SheetUnits.Many(bosses.Count, $"{units.Diameter(BuildUp.Boss)} on {units.Diameter(s.BoltCircle)},"),
+                pilots.Count > 0 ? $"hole {units.Diameter(pilots[0].DiameterMm)}, {units.Of(job.Geometry.PilotDepth)} deep" : "no hole: bolt not stated"));
         }
 
         return plain with
         {
-            Across = [.. openings.Select(o => o.X).Distinct().Select(x => new Length(Edge(outer), x, Radius, Edge(outer)))],
-            Up = [.. openings.Select(o => o.Z).Distinct().Select(z => new Length(Edge(outer), z, Edge(outer), Edge(outer)))],
+            Across = [.. openings.Select(o => o.XMm).Distinct().Select(x => new Length(Edge(outer), x, Radius, Edge(outer)))],
+            Up = [.. openings.Select(o => o.ZMm).Distinct().Select(z => new Length(Edge(outer), z, Edge(outer), Edge(outer)))],
             Notes = notes,
             Centres = [.. openings, .. outer ? pilots : []],
             Hidden = outer ? pilots : [],
-            BoltCircles = outer && bosses.Count > 0 ? [.. openings.Select(o => o with { Diameter = s.BoltCircle })] : [],
-            CutAt = openings.Count > 0 ? openings[0].Z : null,
+            BoltCircles = outer && bosses.Count > 0 ? [.. openings.Select(o => o with { DiameterMm = s.BoltCircle })] : [],
+            CutAt = openings.Count > 0 ? openings[0].ZMm : null,
         };
     }
 
@@ -178,45 +178,45 @@ internal sealed class PartFeatureList(SheetJob job)
         var plain = Plate(outer, layout, c => c);
         var edge = Edge(outer);
         var notes = plain.Notes.ToList();
-        var terminal = layout.Openings.FirstOrDefault(o => o.Diameter > 0);
+        var terminal = layout.Openings.FirstOrDefault(o => o.DiameterMm > 0);
         var round = new List<Circle>();
         if (terminal is not null)
         {
-            notes.Add(Round(terminal, [units.Diameter(terminal.Diameter), .. outer && s.Core > 0 ? [$"collar {units.Of(BuildUp.TerminalCollar)}, {units.Of(s.Core)} high"] : Array.Empty<string>()]));
+            notes.Add(Round(terminal, [units.Diameter(terminal.DiameterMm), .. outer && s.Core > 0 ? [$"collar {units.Of(BuildUp.TerminalCollar)}, {units.Of(s.Core)} high"] : Array.Empty<string>()]));
             round.Add(terminal);
         }
 
-        var heights = new List<Length>(terminal is null ? [] : [new(edge, terminal.Z, edge, edge)]);
+        var heights = new List<Length>(terminal is null ? [] : [new(edge, terminal.ZMm, edge, edge)]);
         var across = new List<Length>(plain.Across);
         if (outer)
         {
-            foreach (var pour in layout.PourOpenings.Where(p => p.Diameter > 0))
+            foreach (var pour in layout.PourOpenings.Where(p => p.DiameterMm > 0))
             {
-                notes.Add(Round(pour, $"{units.Diameter(pour.Diameter)}, to pour"));
-                heights.Add(new(0, pour.Z, 0, 0));
+                notes.Add(Round(pour, $"{units.Diameter(pour.DiameterMm)}, to pour"));
+                heights.Add(new(0, pour.ZMm, 0, 0));
                 round.Add(pour);
             }
 
             if (layout.Vents is [var vent, ..])
             {
-                var shown = layout.Vents.OrderByDescending(v => v.X).ThenBy(v => Math.Abs(v.Z - s.Height * 0.35)).First();
-                notes.Add(new(shown.X + vent.Diameter / 2, shown.Z, SheetUnits.Many(layout.Vents.Count, $"{units.Diameter(vent.Diameter)}, vent")));
+                var shown = layout.Vents.OrderByDescending(v => v.XMm).ThenBy(v => Math.Abs(v.ZMm - s.Height * 0.35)).First();
+                notes.Add(new(shown.XMm + vent.DiameterMm / 2, shown.ZMm, SheetUnits.Many(layout.Vents.Count, $"{units.Diameter(vent.DiameterMm)}, vent")));
             }
 
             if (layout.DryOuts is [var dry, ..])
             {
-                var shown = layout.DryOuts.OrderByDescending(d => d.X).ThenByDescending(d => d.Z).First();
-                notes.Add(Round(shown, SheetUnits.Many(layout.DryOuts.Count, $"{units.Diameter(dry.Diameter)}, to dry")));
+                var shown = layout.DryOuts.OrderByDescending(d => d.XMm).ThenByDescending(d => d.ZMm).First();
+                notes.Add(Round(shown, SheetUnits.Many(layout.DryOuts.Count, $"{units.Diameter(dry.DiameterMm)}, to dry")));
                 round.AddRange(layout.DryOuts);
-                var rows = layout.DryOuts.Where(d => Math.Abs(d.X - dry.X) < 0.01).Select(d => d.Z).Order().ToList();
-                heights.AddRange(Chain(rows, dry.X - dry.Diameter / 2));
-                var columns = layout.DryOuts.Select(d => d.X).Distinct().Order().ToList();
-                var lowest = layout.DryOuts.Min(d => d.Z - d.Diameter / 2);
+                var rows = layout.DryOuts.Where(d => Math.Abs(d.XMm - dry.XMm) < 0.01).Select(d => d.ZMm).Order().ToList();
+                heights.AddRange(Chain(rows, dry.XMm - dry.DiameterMm / 2));
+                var columns = layout.DryOuts.Select(d => d.XMm).Distinct().Order().ToList();
+                var lowest = layout.DryOuts.Min(d => d.ZMm - d.DiameterMm / 2);
                 across.AddRange(columns.Select((x, i) => new Length(i == 0 ? 0 : columns[i - 1], x, i == 0 ? Radius : lowest, lowest)));
             }
         }
 
-        return plain with { Across = across, Up = heights, Notes = notes, Centres = round, CutAt = terminal?.Z };
+        return plain with { Across = across, Up = heights, Notes = notes, Centres = round, CutAt = terminal?.ZMm };
     }
 
     // From the edge to the first, then from each to the next; many at equal distances as one.
@@ -235,8 +235,8 @@ internal sealed class PartFeatureList(SheetJob job)
         List<Callout> notes = [Corner(edge)];
         if (outer && s.Core > 0 && layout.Posts.Count > 0)
         {
-            var post = layout.Posts.Select(turn).OrderByDescending(p => p.X).ThenBy(p => p.Z).First();
-            notes.Add(new(post.X + post.Diameter / 2, post.Z, SheetUnits.Many(layout.Posts.Count, $"post {units.Diameter(BuildUp.Post)}, {units.Of(s.Core)} high")));
+            var post = layout.Posts.Select(turn).OrderByDescending(p => p.XMm).ThenBy(p => p.ZMm).First();
+            notes.Add(new(post.XMm + post.DiameterMm / 2, post.ZMm, SheetUnits.Many(layout.Posts.Count, $"post {units.Diameter(BuildUp.Post)}, {units.Of(s.Core)} high")));
         }
 
         if (outer && s.Core > 0 && s.HasTongue)
@@ -278,12 +278,12 @@ internal sealed class PartFeatureList(SheetJob job)
         var (pocket, deep) = SmallParts.HeadPocket(s.Bolt);
         var screws = s.Bolt > 0 && s.BoltCircle > 0 ? s.Bolts : 0;
         var circles = Enumerable.Range(0, screws).Select(i => 2 * Math.PI * (i + 0.5) / s.Bolts).Select(a => new Circle(-s.BoltCircle / 2 * Math.Cos(a), s.BoltCircle / 2 * Math.Sin(a), pocket)).ToList();
-        var low = circles.OrderByDescending(c => c.X).ThenBy(c => c.Z).FirstOrDefault();
+        var low = circles.OrderByDescending(c => c.XMm).ThenBy(c => c.ZMm).FirstOrDefault();
         return new PartFeatures
         {
             Notes = [
                 Round(new Circle(0, 0, flange), units.Diameter(flange)), Round(new Circle(0, 0, cutout), units.Diameter(cutout)),
-                .. low is null ? Array.Empty<Callout>() : [new Callout(low.X + pocket / 2, low.Z, SheetUnits.Many(screws, $"{units.Diameter(pocket)} on {units.Diameter(s.BoltCircle)},"), $"{units.Of(deep)} deep")]],
+                .. low is null ? Array.Empty<Callout>() : [new Callout(low.XMm + pocket / 2, low.ZMm, SheetUnits.Many(screws, $"{units.Diameter(pocket)} on {units.Diameter(s.BoltCircle)},"), $"{units.Of(deep)} deep")]],
             Centres = [new Circle(0, 0, flange), .. circles],
             IsRound = true,
             BoltCircles = screws > 0 ? [new Circle(0, 0, s.BoltCircle)] : [],

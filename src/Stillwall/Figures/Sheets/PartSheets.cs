@@ -111,17 +111,17 @@ internal static class PartSheets
         pen.Group("plan", Seen(mesh, Look.Down, view, double.MinValue));
         foreach (var centre in plan.Features.Centres)
         {
-            pen.Centre(view, centre.X, centre.Z, centre.Diameter);
+            pen.Centre(view, centre.XMm, centre.ZMm, centre.DiameterMm);
         }
 
         foreach (var circle in plan.Features.Hidden)
         {
-            pen.Circle(view, circle.X, circle.Z, circle.Diameter, SheetLine.Hidden);
+            pen.Circle(view, circle.XMm, circle.ZMm, circle.DiameterMm, SheetLine.Hidden);
         }
 
         foreach (var circle in plan.Features.BoltCircles)
         {
-            pen.Circle(view, circle.X, circle.Z, circle.Diameter, SheetLine.Centre);
+            pen.Circle(view, circle.XMm, circle.ZMm, circle.DiameterMm, SheetLine.Centre);
         }
 
         CuttingPlane(pen, view, Cut(plan));

@@ -13,7 +13,7 @@ internal static class TemplateSheets
     /// <summary>What a template shows; its centre is the origin, up is up.</summary>
     private sealed record Template(string Name, string Title, string Description, IReadOnlyList<(Circle Circle, SheetLine Line)> Circles, IReadOnlyList<(double X, double Y)> Centres, IReadOnlyList<string> Words)
     {
-        internal double Half => Math.Max(Circles.Max(c => c.Circle.Diameter) / 2, Centres.Max(c => Math.Max(Math.Abs(c.X), Math.Abs(c.Y))) + Cross) + 3;
+        internal double Half => Math.Max(Circles.Max(c => c.Circle.DiameterMm) / 2, Centres.Max(c => Math.Max(Math.Abs(c.X), Math.Abs(c.Y))) + Cross) + 3;
     }
 
     internal static IEnumerable<SheetDraft> Of(SheetJob job) => Templates(job).SelectMany(t => Tiles(job, t));
@@ -39,12 +39,12 @@ internal static class TemplateSheets
                     .. flange > s.Cutout ? [$"flange {u.Diameter(flange)}, not cut"] : Array.Empty<string>()]);
         }
 
-        if (job.Geometry.Rear.Layout.Openings is [{ Diameter: > 0 } terminal, ..])
+        if (job.Geometry.Rear.Layout.Openings is [{ DiameterMm: > 0 } terminal, ..])
         {
             yield return new Template(
                 "template-terminal", "template for the terminal", "the terminal's opening in full size",
-                [(new Circle(0, 0, terminal.Diameter), SheetLine.Visible)], [(0, 0)],
-                [$"terminal: cut out {u.Diameter(terminal.Diameter)}", $"centre {u.Of(terminal.Z)} above the lower edge"]);
+                [(new Circle(0, 0, terminal.DiameterMm), SheetLine.Visible)], [(0, 0)],
+                [$"terminal: cut out {u.Diameter(terminal.DiameterMm)}", $"centre {u.Of(terminal.ZMm)} above the lower edge"]);
         }
     }
 
@@ -88,7 +88,7 @@ internal static class TemplateSheets
         {
             if (Holds(view, circle))
             {
-                pen.Circle(view, circle.X, circle.Z, circle.Diameter, line);
+                pen.Circle(view, circle.XMm, circle.ZMm, circle.DiameterMm, line);
             }
             else if (Arcs(view, circle) is { Count: > 0 } arcs)
             {
@@ -107,12 +107,12 @@ internal static class TemplateSheets
     }
 
     private static bool Holds(SheetView view, Circle c) =>
-        c.X - c.Diameter / 2 >= view.Box.Left && c.X + c.Diameter / 2 <= view.Box.Right && c.Z - c.Diameter / 2 >= view.Box.Bottom && c.Z + c.Diameter / 2 <= view.Box.Top;
+        c.XMm - c.DiameterMm / 2 >= view.Box.Left && c.XMm + c.DiameterMm / 2 <= view.Box.Right && c.ZMm - c.DiameterMm / 2 >= view.Box.Bottom && c.ZMm + c.DiameterMm / 2 <= view.Box.Top;
 
     private static IReadOnlyList<IReadOnlyList<SheetPoint>> Arcs(SheetView view, Circle circle) => LineChains.Of(Enumerable.Range(0, (int)CircleSides)
         .Select(i => Clipped(view, On(circle, i), On(circle, i + 1))).OfType<(SheetPoint, SheetPoint)>());
 
-    private static (double X, double Y) On(Circle c, int i) => (c.X + c.Diameter / 2 * Math.Cos(2 * Math.PI * i / CircleSides), c.Z + c.Diameter / 2 * Math.Sin(2 * Math.PI * i / CircleSides));
+    private static (double X, double Y) On(Circle c, int i) => (c.XMm + c.DiameterMm / 2 * Math.Cos(2 * Math.PI * i / CircleSides), c.ZMm + c.DiameterMm / 2 * Math.Sin(2 * Math.PI * i / CircleSides));
 
     // Liang and Barsky's way: the share of a line that lies within the window.
     private static (SheetPoint From, SheetPoint To)? Clipped(SheetView view, (double X, double Y) a, (double X, double Y) b)
@@ -169,7 +169,7 @@ internal static class TemplateSheets
     // Within a large circle, beside a small one.
     private static void Words(SheetPen pen, SheetView view, Template template)
     {
-        var within = template.Circles[0].Circle.Diameter >= 150;
+        var within = template.Circles[0].Circle.DiameterMm >= 150;
         var (x, y) = within ? (view.X(0) + 8, view.Y(50)) : (view.RightMm + 10, view.TopMm + 10);
         pen.Group("up", [SheetPen.Line(SheetLine.Thin, new(x - 4, y + 12), new(x - 4, y - 4)), SheetPen.Arrow(new(x - 4, y - 4), 0, -1)]);
         foreach (var words in template.Words.Prepend("this way up"))
