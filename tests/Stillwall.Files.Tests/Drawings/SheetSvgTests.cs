@@ -126,6 +126,15 @@ public sealed partial class SheetSvgTests
     }
 
     [Fact]
+    public void Every_piece_of_a_split_part_is_on_one_sheet()
+    {
+        var pieces = new Facts(LargeProject, DemoDrivers.All).Parts.Select(p => p.Name).ToList();
+        Assert.Contains(pieces, p => p.Contains("piece", StringComparison.Ordinal));
+        Assert.Equal(pieces.Order(StringComparer.Ordinal), Large.Value.SelectMany(s => s.Parts).Order(StringComparer.Ordinal));
+        Assert.All(Large.Value, s => Assert.DoesNotContain(" of ", s.Name, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Sheets_are_numbered_through()
     {
         var sheets = Metric.Value;

@@ -58,7 +58,7 @@ internal sealed class PartFeatureList(SheetJob job)
         "rear inner plate" => Rear(false),
         "brace" => Brace(),
         "trim ring" => TrimRing(),
-        "accent ring" => new PartFeatures { Notes = [Corner(), new(s.Width - s.OuterSkin / 4, s.Height * 0.4, $"{units.Of(s.OuterSkin / 2)} thick"), new(s.Width / 2 + BuildUp.AccentGap / 2, s.OuterSkin / 4, $"gap {units.Of(BuildUp.AccentGap)}")] },
+        "accent ring" => AccentRing(kind),
         "lid" or "foot" => new PartFeatures { Notes = [Round(new Circle(0, 0, kind.Extent.Right - kind.Extent.Left), units.Diameter(DiscDiameter(kind)))], Centres = [new Circle(0, 0, DiscDiameter(kind))], IsRound = true },
         "test-bar mould" => Mould(),
         "wall coupon" => Coupon(),
@@ -86,6 +86,14 @@ internal sealed class PartFeatureList(SheetJob job)
         var places = AccentRings.Places(job.Drawing);
         return [.. places.Select((at, i) => new Length(i == 0 ? 0 : places[i - 1], at, 0, 0))];
     }
+
+    // One that is split needs no gap.
+    private PartFeatures AccentRing(PartKind kind) => new()
+    {
+        Notes = [
+            Corner(), new(s.Width - s.OuterSkin / 4, s.Height * 0.4, $"{units.Of(s.OuterSkin / 2)} thick"),
+            .. kind.Printed.Count == kind.Parts.Count ? [new Callout(s.Width / 2 + BuildUp.AccentGap / 2, s.OuterSkin / 4, $"gap {units.Of(BuildUp.AccentGap)}")] : Array.Empty<Callout>()],
+    };
 
     private PartFeatures OuterSleeve()
     {

@@ -72,7 +72,7 @@ internal sealed partial class SheetJob
 
     internal static string KindOf(string name) => Numbers().Replace(name, "");
 
-    [GeneratedRegex("( [0-9]+ of [0-9]+)+$")]
+    [GeneratedRegex("( (piece )?[0-9]+ of [0-9]+)+$")]
     private static partial Regex Numbers();
 }
 
