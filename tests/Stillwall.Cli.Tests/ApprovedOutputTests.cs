@@ -26,6 +26,7 @@ public sealed class ApprovedOutputTests
         ["error-drivers-not-there"] = desk => desk.State("drivers", "\"candidates.csv\""),
         ["error-faults"] = desk => desk.Write("faulty/stillwall.json", "{ \"stillwall\": 1,\n  \"budgett\": 3,\n  \"cabinet\": { \"core\": 12 } }\n"),
         ["error-room-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
+        ["error-sheets-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
         ["error-curves-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
     };
 
@@ -34,7 +35,7 @@ public sealed class ApprovedOutputTests
         ["help", "--help"], ["version", "--version"],
         ["help-start", "start", "--help"], ["help-appraise", "appraise", "--help"], ["help-set", "set", "--help"], ["help-apply", "apply", "--help"],
         ["help-why", "why", "--help"], ["why", "why", "box.system_resonance_hz", "--project", "reading-room"], ["error-why", "why", "box.system_k", "--project", "reading-room"],
-        ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
+        ["help-sheets", "sheets", "--help"], ["sheets", "sheets", "reading-room", "--out", "out"], ["error-sheets-unknown", "sheets", "bare"], ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
         ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
         ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-parts", "parts", "--help"], ["parts", "parts", "reading-room", "--out", "out"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
         ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"],

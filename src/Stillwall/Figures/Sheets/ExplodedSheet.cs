@@ -1,0 +1,99 @@
+using Stillwall.Shapes;
+
+namespace Stillwall.Figures.Sheets;
+
+/// <summary>The cabinet drawn apart along its depth, seen from the front right above.</summary>
+internal static class ExplodedSheet
+{
+    private const double Pixel = 0.15, Apart = 45, RingsApart = 14, FeetDown = 60, LabelStep = 4.5;
+
+    // From front to rear as it is put together; what is not named here comes before the rear.
+    private static readonly string[] Order =
+        ["trim ring", "front outer plate", "front plate", "front inner plate", "accent ring", "outer sleeve", "sleeve", "inner sleeve", "brace", "", "rear inner plate", "rear outer plate", "rear plate", "lid"];
+
+    private const string Foot = "foot";
+
+    private sealed record Piece(PartKind Kind, IndexedMesh Mesh);
+
+    internal static SheetDraft Draw(SheetJob job, IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
+    {
+        var (paper, look) = (SheetDraft.A3, Look.Isometric);
+        var frame = SheetDraft.FrameOf(paper);
+        var pieces = Apartly(parts);
+        var meshes = pieces.Select(p => p.Mesh).ToList();
+        var box = LineView.BoxOf(meshes, look);
+        var (roomX, roomY) = (frame.RightMm - frame.LeftMm - 24, frame.BottomMm - frame.TopMm - 30);
+        var scale = Math.Min(roomX / (box.Right - box.Left), roomY / (box.Top - box.Bottom));
+        var view = new SheetView(frame.LeftMm + 8 + (roomX - (box.Right - box.Left) * scale) / 2, frame.BottomMm - 10 - (roomY - (box.Top - box.Bottom) * scale) / 2, scale, box);
+        var seen = LineView.Of(meshes, look, Pixel / scale);
+        var pen = new SheetPen();
+        pen.Group("bodies", [.. seen.Outlines().OrderBy(o => o.Key).Select(o => new SheetPath([.. o.Value.Select(ring => (IReadOnlyList<SheetPoint>)[.. ring.Select(p => view.At(p.U, p.V))])], SheetLine.None, Closed: true, SheetFill.Body))]);
+        foreach (var mesh in meshes)
+        {
+            pen.Lines(view, seen.Lines(mesh), SheetLine.Thin);
+        }
+
+        Labels(pen, view, seen, pieces, frame);
+        var block = job.Block("exploded view", "assembly", 0, "as on the parts' sheets", job.Facts.Mass.ShellsKg is { } kg ? $"{job.Facts.Show.Mass(kg)} plastic" : "not known") with { Tolerance = "–" };
+        return new SheetDraft("exploded", "exploded view", "the parts of the cabinet drawn apart along its depth, seen from the front right above, each with its name", paper.Width, paper.Height, 0, [], pen.Marks, block);
+    }
+
+    private static List<Piece> Apartly(IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
+    {
+        var (moved, cursor, sleeveAt) = (new List<Piece>(), 0.0, 0.0);
+        foreach (var kind in parts.Where(p => p.Kind.Kind != Foot).GroupBy(p => p.Kind).OrderBy(g => Rank(g.Key.Kind)))
+        {
+            // Rings and braces one by one, what lies in one plane together.
+            var single = kind.Key.Kind is "accent ring" or "brace";
+            foreach (var group in single ? kind.Select(p => new[] { p }) : [kind.ToArray()])
+            {
+                var (from, to) = (group.Min(p => Front(p.Mesh)), group.Max(p => Rear(p.Mesh)));
+                sleeveAt = kind.Key.Kind is "outer sleeve" or "sleeve" ? cursor - from : sleeveAt;
+                moved.AddRange(group.Select(p => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, cursor - from, 0)))));
+                cursor += to - from + (kind.Key.Kind == "accent ring" ? RingsApart : Apart);
+            }
+
+            cursor += kind.Key.Kind == "accent ring" ? Apart - RingsApart : 0;
+        }
+
+        moved.AddRange(parts.Where(p => p.Kind.Kind == Foot).Select(p => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, sleeveAt, -FeetDown)))));
+        return moved;
+    }
+
+    private static int Rank(string kind) => Array.IndexOf(Order, kind) is >= 0 and var at ? at : Array.IndexOf(Order, "");
+
+    private static double Front(IndexedMesh mesh) => mesh.Points.Min(p => p.Y) / 1000.0;
+
+    private static double Rear(IndexedMesh mesh) => mesh.Points.Max(p => p.Y) / 1000.0;
+
+    // Names stand above and to the left, where nothing is drawn; those of the feet below.
+    private static void Labels(SheetPen pen, SheetView view, LineView seen, List<Piece> pieces, SheetBox frame)
+    {
+        var taken = new List<SheetBox>();
+        foreach (var kind in pieces.Select(p => p.Kind).Distinct())
+        {
+            var words = SheetUnits.Many(kind.Parts.Count, kind.Kind);
+            var places = pieces.Index().Where(p => p.Item.Kind == kind).Select(p => seen.EndsOf(p.Index)).OfType<((double U, double V) Top, (double U, double V) Bottom)>().ToList();
+            if (places.Count == 0)
+            {
+                continue;
+            }
+
+            var down = kind.Kind == Foot;
+            var target = down ? places.OrderBy(p => p.Bottom.V).First().Bottom : places.OrderByDescending(p => p.Top.V - p.Top.U * 0.3).First().Top;
+            var tip = view.At(target.U, target.V);
+            for (var i = 0; i < 120; i++)
+            {
+                var (aside, away) = (7 + i % 6 * LabelStep, 6 + i / 6 * LabelStep);
+                var text = new SheetText(words, new SheetPoint(tip.XMm + (down ? aside : -aside), tip.YMm + (down ? away + 2 : -away)), SheetPen.Middle, down ? SheetAnchor.Start : SheetAnchor.End);
+                var box = text.Box;
+                if (frame.Contains(box) && !taken.Exists(box.Overlaps) && seen.IsFree(view.U(box.LeftMm - 1), view.V(box.BottomMm + 1), view.U(box.RightMm + 1), view.V(box.TopMm - 1)))
+                {
+                    taken.Add(new SheetBox(box.LeftMm - 1, box.TopMm - 1, box.RightMm + 1, box.BottomMm + 1));
+                    pen.Group("leader", [SheetPen.Line(SheetLine.Thin, new(text.At.XMm + (down ? -1 : 1), text.At.YMm - 1.2), tip), new SheetCircle(tip, 0.4, SheetLine.None, SheetFill.Ink), text]);
+                    break;
+                }
+            }
+        }
+    }
+}

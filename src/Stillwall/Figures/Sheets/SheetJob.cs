@@ -1,0 +1,88 @@
+using System.Text.RegularExpressions;
+using Stillwall.Appraisals;
+using Stillwall.Cabinets;
+using Stillwall.Parts.Drawing;
+using Stillwall.Shapes;
+
+namespace Stillwall.Figures.Sheets;
+
+/// <summary>A part to draw: equal ones once, before it is split for the printer.</summary>
+/// <param name="Kind">Its name without a number.</param>
+/// <param name="Parts">The equal parts, whole.</param>
+/// <param name="Printed">Names of what the printer makes of them.</param>
+internal sealed record PartKind(string Kind, IReadOnlyList<DrawnPart> Parts, IReadOnlyList<string> Printed)
+{
+    private readonly Lazy<Solid> tidy = new(() => TidySolid.Of(Parts[0].Solid));
+
+    internal Solid Tidy => tidy.Value;
+
+    /// <summary>Box round it as printed: left, front, right, rear and height, mm.</summary>
+    internal (double Left, double Bottom, double Right, double Top) Extent
+    {
+        get
+        {
+            var boxes = Tidy.Layers.Select(l => l.Lower.Extent).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
+            return (boxes.Min(b => b.Left), boxes.Min(b => b.Bottom), boxes.Max(b => b.Right), boxes.Max(b => b.Top));
+        }
+    }
+
+    internal double HeightMm => Tidy.Heights!.Value.Top;
+}
+
+/// <summary>What the sheets of one project are drawn from.</summary>
+internal sealed partial class SheetJob
+{
+    internal SheetJob(Facts facts, CabinetGeometry geometry)
+    {
+        (Facts, Geometry) = (facts, geometry);
+        Drawing = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, null);
+        var printed = facts.Parts.Select(p => p.Name).ToLookup(KindOf);
+        Kinds = [.. PartDrawings.Of(Drawing).GroupBy(p => KindOf(p.Name)).Select(g => new PartKind(g.Key, [.. g], [.. printed[g.Key]]))];
+        Units = new SheetUnits(facts.Show.Inch);
+    }
+
+    internal Facts Facts { get; }
+
+    internal CabinetGeometry Geometry { get; }
+
+    internal CabinetSizes Sizes => Geometry.Sizes;
+
+    internal PartDrawingJob Drawing { get; }
+
+    internal IReadOnlyList<PartKind> Kinds { get; }
+
+    internal SheetUnits Units { get; }
+
+    /// <summary>Parts in their places, with the kind they belong to.</summary>
+    internal IEnumerable<(PartKind Kind, DrawnPart Part)> Placed => Kinds.SelectMany(k => k.Parts.Where(p => p.Place is not null).Select(p => (k, p)));
+
+    /// <summary>Surface of a part in its place, mm.</summary>
+    internal static IndexedMesh MeshOf(PartKind kind, DrawnPart part) => SolidMesh.Of(kind.Tidy).Mesh.Placed(part.Place!);
+
+    /// <summary>Title block of a sheet that is not of one part.</summary>
+    internal TitleBlockText Block(string title, string kind, double scale, string material, string mass) =>
+        new(Facts.Project.Name, title, kind, material, mass, ScaleName(scale), Units.Rule, "± 0.3 mm, over 100 mm ± 0.3 % (our choice)");
+
+    internal static string ScaleName(double scale) => scale switch
+    {
+        0 => "none",
+        >= 1 => FormattableString.Invariant($"{scale:0.##}:1"),
+        _ => FormattableString.Invariant($"1:{1 / scale:0.##}"),
+    };
+
+    internal static string KindOf(string name) => Numbers().Replace(name, "");
+
+    [GeneratedRegex("( (piece )?[0-9]+ of [0-9]+)+$")]
+    private static partial Regex Numbers();
+}
+
+/// <summary>A sheet before the sheets are counted.</summary>
+internal sealed record SheetDraft(string Name, string Title, string Description, double WidthMm, double HeightMm, double ScaleRatio, IReadOnlyList<string> Parts, IReadOnlyList<SheetMark> Marks, TitleBlockText Block)
+{
+    /// <summary>ISO 216: A4 and A3 lying, mm.</summary>
+    internal static (double Width, double Height) A4 => (297, 210);
+
+    internal static (double Width, double Height) A3 => (420, 297);
+
+    internal static SheetBox FrameOf((double Width, double Height) paper) => new(Sheet.Filing, Sheet.Margin, paper.Width - Sheet.Margin, paper.Height - Sheet.Margin);
+}
