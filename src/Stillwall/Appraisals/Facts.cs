@@ -19,7 +19,7 @@ public sealed partial class Facts
     public const double KeyedAtEnds = 0.30;
 
     // Clipped and joined pieces that the changed projects of one search may take, about 50 µs each (our choice): some hundred cabinets of the usual kind.
-    private const int MostDrawing = 10_000;
+    private const int MostDrawing = 6_000;
 
     private readonly IReadOnlyList<DriverSheet> candidates;
     private readonly Facts? before;

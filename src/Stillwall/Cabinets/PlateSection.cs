@@ -54,7 +54,7 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
         var blocked = sizes.Core > 0 ? Common(cavity, layout.Standing) : 0;
         var section = new PlateSection(
             outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)), inner.ToRegion().AreaM2 - throughInner, 0,
-            throughInner, sizes.Core > 0 ? blocked - Common(cavity, layout.Openings) : 0, TongueAreaM2(sizes, notches), layout);
+            throughInner, sizes.Core > 0 ? Math.Max(0, blocked - Common(cavity, layout.Openings)) : 0, TongueAreaM2(sizes, notches), layout);
         return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0, JoinedCount = joined };
     }
 
@@ -73,15 +73,12 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
         var all = circles.Where(c => c.DiameterMm > 0 && !circles.Any(other => IsHidden(c, other))).Distinct().ToList();
         var single = all.Where(c => c.DistanceTo(plate) > Stray && all.All(other => other == c || c.DistanceTo(other) > Stray)).ToHashSet();
         var touching = all.Where(c => !single.Contains(c)).Select(c => c.ToRegion()).ToArray();
-        return (single.Sum(c => c.AreaM2) + (touching.Length == 0 ? 0 : plate.ToRegion().Intersect(Joined(touching)).AreaM2), touching.Length);
+
+        // Rounding to the grid must not make the common part larger than the plate.
+        var whole = plate.ToRegion();
+        var common = single.Sum(c => c.AreaM2) + (touching.Length == 0 ? 0 : whole.Combine(touching, (within, disc) => within && disc).AreaM2);
+        return (Math.Min(whole.AreaM2, common), touching.Length);
     }
 
     private static bool IsHidden(Circle one, Circle behind) => one.DistanceTo(behind) < -one.DiameterMm - Stray;
-
-    // By halves: the many circles of several drivers joined one after another would make each join as long as all before it.
-    private static Region Joined(ReadOnlySpan<Region> regions)
-    {
-        var half = regions.Length / 2;
-        return regions.Length == 1 ? regions[0] : Joined(regions[..half]).Join(Joined(regions[half..]));
-    }
 }

@@ -5,7 +5,7 @@ public class CampaignTests
     [Fact]
     public void A_hostile_case_is_refused_in_short_lines_or_appraised_in_finite_numbers() => Run(0, Trials.InSuite);
 
-    // All fifty thousand take a quarter of an hour: -explicit only -class "*CampaignTests", in an optimised build.
+    // All fifty thousand take some minutes: -explicit only -class "*CampaignTests", in an optimised build.
     [Theory(Explicit = true)]
     [InlineData(0)]
     [InlineData(1)]
