@@ -16,7 +16,7 @@ internal static class PartFiles
     internal static Verb Verb()
     {
         var project = Common.Project;
-        var folder = new TextOption("--out", "DIR", "folder to write into; out in the project folder where left out");
+        var folder = Common.Out;
         var format = new TextOption("--format", "FORMAT", "3mf, or stl in millimetres; 3mf where left out", ["3mf", "stl"]);
         var json = Common.Json;
         return new Verb("parts", "draws every part to print and writes a file for each, and one with all in their places", "stillwall parts my-cabinet --out out")
@@ -28,11 +28,12 @@ internal static class PartFiles
                 var facts = loaded.Facts();
                 var geometry = facts.Geometry ?? throw Refusal.Input($"parts: unknown, for want of {Want.OfCabinet}");
                 var (brief, extension) = (facts.Project.Brief, call.Text(format) ?? "3mf");
-                var into = call.Text(folder) ?? Path.Combine(Path.GetDirectoryName(loaded.File)!, "out");
-                var drawn = PartDrawings.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer));
+                var job = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer);
+                var drawn = PartDrawings.Of(job);
                 var meshed = drawn.Select(part => Meshed(call.Session, part, brief.Printer)).ToList();
                 var printed = meshed.Select(m => m.Figures(brief.Printer, facts.Skin?.DensityKgM3, extension)).ToList();
-                var result = new PrintedParts(printed, SealantBead.Of(geometry), InteriorCheck.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer), drawn), geometry.CavityM3, facts.NetVolumeM3);
+                var result = new PrintedParts(printed, SealantBead.Of(geometry), InteriorCheck.Of(job, drawn), geometry.CavityM3, facts.NetVolumeM3);
+                var into = Common.OutFolder(call, folder, loaded);
                 Write(call.Session, into, meshed, printed, extension, facts.Project.Name);
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : PartText.Of(result, into, extension, facts, call.Session.Terminal));
                 return ExitCodes.Done;
@@ -53,7 +54,6 @@ internal static class PartFiles
 
     private static void Write(Session session, string folder, List<MeshedPart> parts, List<PrintedPart> figures, string extension, string title)
     {
-        session.MakeFolder(folder);
         foreach (var (part, figure) in parts.Zip(figures))
         {
             session.Deliver(Path.Combine(folder, figure.File), extension == "stl"

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Figures.Sheets;
@@ -12,7 +11,7 @@ internal static class Sheets
     internal static Verb Verb()
     {
         var project = Common.Project;
-        var folder = new TextOption("--out", "DIR", "folder to write into; out in the project folder where left out");
+        var folder = Common.Out;
         return new Verb("sheets", "draws dimensioned sheets to print: assembly, exploded view, each part, templates for the openings", "stillwall sheets my-cabinet --out out")
         {
             Takes = [project, folder],
@@ -20,9 +19,8 @@ internal static class Sheets
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var facts = loaded.Facts();
-                var into = call.Text(folder) ?? Path.Combine(Path.GetDirectoryName(loaded.File)!, "out");
                 var sheets = facts.Geometry is not null ? SheetSet.Of(facts) : throw Refusal.Input($"sheets: unknown, for want of {Want.OfCabinet}");
-                call.Session.MakeFolder(into);
+                var into = Common.OutFolder(call, folder, loaded);
                 foreach (var sheet in sheets)
                 {
                     call.Session.Deliver(Path.Combine(into, sheet.Name + ".svg"), SheetSvg.Of(sheet));
@@ -38,16 +36,9 @@ internal static class Sheets
     {
         internal static string Of(IReadOnlyList<Sheet> sheets, string folder, Terminal terminal) => Tables.Of(
             terminal, $"Sheets in {folder}", ["file", "drawn", "paper", ">scale"],
-            sheets.Select(s => (IReadOnlyList<string>)[s.Name + ".svg", s.Title, PaperOf(s), ScaleOf(s)]))
+            sheets.Select(s => (IReadOnlyList<string>)[s.Name + ".svg", s.Title, PaperOf(s), s.ScaleName]))
             + Words.Wrapped("Print at actual size, not fitted to the page; then the scales are true. On a template, measure the check line first.", terminal.Width) + "\n";
 
         private static string PaperOf(Sheet sheet) => Math.Max(sheet.WidthMm, sheet.HeightMm) > 300 ? "A3" : "A4";
-
-        private static string ScaleOf(Sheet sheet) => sheet.ScaleRatio switch
-        {
-            0 => "none",
-            >= 1 => sheet.ScaleRatio.ToString("0.##", CultureInfo.InvariantCulture) + ":1",
-            _ => "1:" + (1 / sheet.ScaleRatio).ToString("0.##", CultureInfo.InvariantCulture),
-        };
     }
 }

@@ -39,7 +39,7 @@ public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place
     {
         ArgumentNullException.ThrowIfNull(drawn);
         var (solid, place) = (SolidMesh.Of(drawn.Solid), drawn.Place);
-        if (printer is not null && !ReferenceEquals(PrinterFit.Turned(solid.Mesh.SizeM, printer), solid.Mesh.SizeM) && !PrinterFit.Turned(solid.Mesh.SizeM, printer).SequenceEqual(solid.Mesh.SizeM))
+        if (printer is not null && PrinterFit.LiesBetterTurned(solid.Mesh.SizeM, printer))
         {
             (solid, place) = (solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.TurnedAboutZ(1)) }, place?.TurnedFirst(-1));
         }

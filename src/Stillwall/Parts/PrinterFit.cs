@@ -38,9 +38,13 @@ public static class PrinterFit
     public static IReadOnlyList<double> Turned(IReadOnlyList<double> sizeM, Printer printer)
     {
         ArgumentNullException.ThrowIfNull(sizeM);
-        IReadOnlyList<double> other = [sizeM[1], sizeM[0], sizeM[2]];
-        return MarginM(other, printer) > MarginM(sizeM, printer) ? other : sizeM;
+        return LiesBetterTurned(sizeM, printer) ? Quarter(sizeM) : sizeM;
     }
+
+    /// <summary>Whether a part has more room on the bed when turned by a right angle.</summary>
+    internal static bool LiesBetterTurned(IReadOnlyList<double> sizeM, Printer printer) => MarginM(Quarter(sizeM), printer) > MarginM(sizeM, printer);
+
+    private static IReadOnlyList<double> Quarter(IReadOnlyList<double> sizeM) => [sizeM[1], sizeM[0], sizeM[2]];
 
     /// <summary>How far a tooth of a keyed split reaches to either side of the cut, mm (our choice).</summary>
     internal const double Tooth = 4;

@@ -165,6 +165,17 @@ public sealed record Sheet(string Name, string Title, string Description, double
     // ISO 5457: 20 mm at the left for filing, 10 mm elsewhere (from memory).
     internal const double Filing = 20, Margin = 10;
 
+    /// <summary>The scale as it is written, <c>1:2</c>; <c>none</c> for a view without one.</summary>
+    public string ScaleName => NameOf(ScaleRatio);
+
+    /// <summary>A scale as it is written.</summary>
+    internal static string NameOf(double scale) => scale switch
+    {
+        0 => "none",
+        >= 1 => FormattableString.Invariant($"{scale:0.##}:1"),
+        _ => FormattableString.Invariant($"1:{1 / scale:0.##}"),
+    };
+
     /// <summary>The frame, within which everything lies.</summary>
     public SheetBox Frame => new(Filing, Margin, WidthMm - Margin, HeightMm - Margin);
 

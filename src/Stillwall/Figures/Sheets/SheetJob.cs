@@ -17,14 +17,7 @@ internal sealed record PartKind(string Kind, IReadOnlyList<DrawnPart> Parts, IRe
     internal Solid Tidy => tidy.Value;
 
     /// <summary>Box round it as printed: left, front, right, rear and height, mm.</summary>
-    internal (double Left, double Bottom, double Right, double Top) Extent
-    {
-        get
-        {
-            var boxes = Tidy.Layers.Select(l => l.Lower.Extent).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
-            return (boxes.Min(b => b.Left), boxes.Min(b => b.Bottom), boxes.Max(b => b.Right), boxes.Max(b => b.Top));
-        }
-    }
+    internal (double Left, double Bottom, double Right, double Top) Extent => Tidy.AddedExtent!.Value;
 
     internal double HeightMm => Tidy.Heights!.Value.Top;
 }
@@ -61,14 +54,7 @@ internal sealed partial class SheetJob
 
     /// <summary>Title block of a sheet that is not of one part.</summary>
     internal TitleBlockText Block(string title, string kind, double scale, string material, string mass) =>
-        new(Facts.Project.Name, title, kind, material, mass, ScaleName(scale), Units.Rule, "± 0.3 mm, over 100 mm ± 0.3 % (our choice)");
-
-    internal static string ScaleName(double scale) => scale switch
-    {
-        0 => "none",
-        >= 1 => FormattableString.Invariant($"{scale:0.##}:1"),
-        _ => FormattableString.Invariant($"1:{1 / scale:0.##}"),
-    };
+        new(Facts.Project.Name, title, kind, material, mass, Sheet.NameOf(scale), Units.Rule, "± 0.3 mm, over 100 mm ± 0.3 % (our choice)");
 
     internal static string KindOf(string name) => Numbers().Replace(name, "");
 

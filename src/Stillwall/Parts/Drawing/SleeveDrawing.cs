@@ -31,7 +31,7 @@ internal static class SleeveDrawing
         return new Blank(solid, (piece, words, _) => Marked(piece, words, job, s.OuterSkin, (s.Core - letters) / 2, letters));
     }
 
-    /// <summary>The inner sleeve: skin, slots that take the struts' heads, keys, seats for the braces, holes for drying.</summary>
+    /// <summary>The inner sleeve: skin, slots that take the struts' heads, keys, seats for the braces.</summary>
     internal static Blank Inner(PartDrawingJob job)
     {
         var (drawn, s) = (SleeveSection.Rooted(job.Sizes), job.Sizes);
