@@ -75,7 +75,7 @@ public static class BuildUp
     /// <summary>Width of a brace's frame round its window, mm.</summary>
     public const double BraceFrame = 28;
 
-    /// <summary>Width of an accent ring, mm.</summary>
+    /// <summary>Width of the groove of an accent ring, mm.</summary>
     public const double AccentWidth = 4;
 
     /// <summary>Wall of a port tube, mm.</summary>
@@ -123,8 +123,8 @@ public static class BuildUp
     /// <summary>Depth of the hole for a heat-set insert from the front face, mm.</summary>
     public const double PilotDepth = 10;
 
-    /// <summary>Gap by which an accent ring is open, so that it springs into its groove, mm.</summary>
-    public const double AccentGap = 0.5;
+    /// <summary>Width of an accent ring, less than its groove's by the slots' gap on either side, mm.</summary>
+    public const double AccentRingWidth = AccentWidth - 2 * SlotGap;
 
     /// <summary>Gap round a lid in its opening, mm.</summary>
     public const double LidGap = 0.3;

@@ -115,13 +115,13 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <returns>Volume of plastic.</returns>
     /// <remarks>Source: areas times lengths of the sections.</remarks>
     public double OuterSleeveM3(int accents) =>
-        Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentRingM3;
+        Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentGrooveM3;
 
     /// <summary>Volume of the inner sleeve with its slots, keys and seats, m³.</summary>
     public double InnerSleeveM3 => Sleeve.InnerSkinM2 * InsideDepthM + LipsM3 + InnerKeysM3 + Sizes.Braces * SeatsMm3 * CubicMetresPerCubicMillimetre;
 
-    /// <summary>Volume of one accent ring, half as thick as the outer skin, m³.</summary>
-    public double AccentRingM3 =>
+    /// <summary>Volume of the groove of one accent ring, half as deep as the outer skin is thick, m³.</summary>
+    public double AccentGrooveM3 =>
         (Sizes.Outline.Inset(0).ToRegion().AreaM2 - Sizes.Outline.Inset(Sizes.OuterSkin / 2).ToRegion().AreaM2) * BuildUp.AccentWidth * MetresPerMillimetre;
 
     /// <summary>Volume of an outer plate with all that stands on it, m³.</summary>

@@ -35,6 +35,9 @@ public sealed record CabinetSizes(
     /// <summary>Clearance between sleeve and tongue, mm.</summary>
     public double JointClearance => BuildUp.Clearance(Math.Max(Width, Height));
 
+    /// <summary>Gap by which an accent ring is open, mm: it springs into its groove, and takes up a joint's clearance on each of four sides.</summary>
+    public double AccentGap => 4 * JointClearance;
+
     /// <summary>Whether the outer plates have a tongue: the core has room for it.</summary>
     public bool HasTongue => Core >= BuildUp.LeastCoreForTongue;
 

@@ -54,7 +54,7 @@ public static class JointClearance
     /// <exception cref="ArgumentOutOfRangeException">A negative number of rings, or a shrinkage outside its range.</exception>
     /// <remarks>
     /// Model: heads of the struts in the slots of the inner sleeve with the gap as drawn on both sides, braces in the inner sleeve and accent rings in their
-    /// grooves with the clearance of <see cref="WantedM"/>; each across the longer side. The tongues of the plates have that clearance on either side, twice as much together, and are never the tightest. Source: geometry of the drawn
+    /// grooves with the joints' clearance as drawn; each across the longer side. The tongues of the plates have that clearance on either side, twice as much together, and are never the tightest. Source: geometry of the drawn
     /// sections. Accuracy: as the shrinkage.
     /// </remarks>
     public static IReadOnlyList<JointFit> Of(CabinetGeometry geometry, int accents, double shrinkageRatio)
@@ -74,12 +74,12 @@ public static class JointClearance
         if (sizes.Braces > 0)
         {
             var inside = Math.Max(geometry.InsideWidthM, geometry.InsideHeightM);
-            joints.Add(Joint("brace in the inner sleeve", inside, WantedM(inside)));
+            joints.Add(Joint("brace in the inner sleeve", inside, sizes.JointClearance * MetresPerMillimetre));
         }
 
         if (accents > 0 && sizes.OuterSkin > 0)
         {
-            joints.Add(Joint("accent ring in its groove", outside, WantedM(outside)));
+            joints.Add(Joint("accent ring in its groove", outside, sizes.AccentGap / 4 * MetresPerMillimetre));
         }
 
         return [.. joints.OrderBy(j => j.SpareM)];

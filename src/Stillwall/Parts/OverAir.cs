@@ -22,7 +22,7 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     /// <exception cref="ArgumentOutOfRangeException">A negative number of grooves.</exception>
     /// <remarks>
     /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown. What is left: the slopes that close
-    /// the windows of the struts, the wings of a strut's head beside its web, the undercut keys where their spacing changes, the upper edge of an accent groove.
+    /// the windows of the struts, the wings of a strut's head beside its web, the upper edge of an accent groove. Keys and seats begin with such slopes too.
     /// A ledge counts as a bridge of twice its length. Validity: sleeves printed along the depth. Source: geometry of the drawn sections; how parts lie and what
     /// a ledge amounts to are our choice. Accuracy: exact for the drawing.
     /// </remarks>
@@ -30,19 +30,14 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         Require.NotNegative(accents);
-        var (sizes, sleeve) = (geometry.Sizes, geometry.Sleeve);
+        var sizes = geometry.Sizes;
         var places = new List<OverAir>();
-        if (sizes.Core > 0 && sleeve.Webs.Count > 0)
+        if (sizes.Core > 0 && geometry.Sleeve.Webs.Count > 0)
         {
             places.Add(new OverAir("slopes of the struts", null, StrutSlopeDeg));
             if (sizes.Tied)
             {
                 places.Add(Ledge("wings of the struts' heads", Math.Max(0, (BuildUp.HeadWidth - sizes.Web) / 2)));
-            }
-
-            if (sleeve.OuterKeys.Count != sleeve.OuterEndKeys.Count || sleeve.InnerKeys.Count != sleeve.InnerEndKeys.Count)
-            {
-                places.Add(Ledge("keys where their spacing changes", BuildUp.KeyHeightIn(sizes.Core)));
             }
         }
 

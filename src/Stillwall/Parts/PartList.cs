@@ -117,8 +117,8 @@ public static class PartList
 
         var rings = g.Sizes.OuterSkin > 0 ? cabinet.Accents?.Rings ?? 0 : 0;
         var feet = cabinet.Feet is null ? 0 : 4;
-        var gap = BuildUp.AccentGap * g.Sizes.OuterSkin / 2 * BuildUp.AccentWidth * 1e-9;
-        foreach (var part in Enumerable.Range(1, rings).SelectMany(i => maker.Of(Numbered("accent ring", i, rings), g.AccentRingM3 - gap, [g.Sizes.Width * 1e-3, g.Sizes.Height * 1e-3, BuildUp.AccentWidth * 1e-3]))
+        var open = g.AccentGrooveM3 * BuildUp.AccentRingWidth / BuildUp.AccentWidth - g.Sizes.AccentGap * g.Sizes.OuterSkin / 2 * BuildUp.AccentRingWidth * 1e-9;
+        foreach (var part in Enumerable.Range(1, rings).SelectMany(i => maker.Of(Numbered("accent ring", i, rings), open, [g.Sizes.Width * 1e-3, g.Sizes.Height * 1e-3, BuildUp.AccentRingWidth * 1e-3]))
             .Concat(Enumerable.Range(1, feet).SelectMany(i => Disc(maker, Numbered("foot", i, feet), BuildUp.FootDiameter * 1e-3, BuildUp.FootHeight * 1e-3))))
         {
             yield return part;

@@ -92,7 +92,7 @@ internal sealed class PartFeatureList(SheetJob job)
     {
         Notes = [
             Corner(), new(s.Width - s.OuterSkin / 4, s.Height * 0.4, $"{units.Of(s.OuterSkin / 2)} thick"),
-            .. kind.Printed.Count == kind.Parts.Count ? [new Callout(s.Width / 2 + BuildUp.AccentGap / 2, s.OuterSkin / 4, $"gap {units.Of(BuildUp.AccentGap)}")] : Array.Empty<Callout>()],
+            .. kind.Printed.Count == kind.Parts.Count ? [new Callout(s.Width / 2 + s.AccentGap / 2, s.OuterSkin / 4, $"gap {units.Of(s.AccentGap)}")] : Array.Empty<Callout>()],
     };
 
     private PartFeatures OuterSleeve()

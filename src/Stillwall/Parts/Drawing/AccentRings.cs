@@ -25,8 +25,8 @@ internal static class AccentRings
     internal static Solid Draw(CabinetSizes sizes, Printer? printer)
     {
         var ring = SleeveDrawing.Ring(sizes, 0, sizes.OuterSkin / 2);
-        var gap = Region.RoundedRectangle((sizes.Width - BuildUp.AccentGap) / 2, -1, (sizes.Width + BuildUp.AccentGap) / 2, sizes.OuterSkin, 0);
-        var isSplit = printer is not null && PrinterFit.SpaceMm(printer) is { } space && PrinterFit.Pieces([sizes.Width, sizes.Height, BuildUp.AccentWidth], space) != (1, 1, 1);
-        return Solid.Empty.Add(isSplit ? ring : ring.Cut(gap), 0, BuildUp.AccentWidth);
+        var gap = Region.RoundedRectangle((sizes.Width - sizes.AccentGap) / 2, -1, (sizes.Width + sizes.AccentGap) / 2, sizes.OuterSkin, 0);
+        var isSplit = printer is not null && PrinterFit.SpaceMm(printer) is { } space && PrinterFit.Pieces([sizes.Width, sizes.Height, BuildUp.AccentRingWidth], space) != (1, 1, 1);
+        return Solid.Empty.Add(isSplit ? ring : ring.Cut(gap), 0, BuildUp.AccentRingWidth);
     }
 }

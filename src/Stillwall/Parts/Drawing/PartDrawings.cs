@@ -52,7 +52,7 @@ public static class PartDrawings
             ? PlateLayout.DriverCentres(s).Select(c => (SmallParts.TrimRing(job, flange * 1e3, cutout * 1e3),
                 (Placement?)Placement.AsPrinted.TurnedAboutX(1).TurnedAboutZ(2).Shifted(c.X, -(sheet.FlangeThicknessM ?? 0) * 1e3 - BuildUp.TrimThickness, c.Z)))
             : [];
-        var rings = AccentRings.Places(job).Select(at => (Blank.Nameless(AccentRings.Draw(s, job.Printer)), (Placement?)job.FrontDown(s.OuterSkin + at)));
+        var rings = AccentRings.Places(job).Select(at => (Blank.Nameless(AccentRings.Draw(s, job.Printer)), (Placement?)job.FrontDown(s.OuterSkin + at + BuildUp.SlotGap)));
         var (across, along) = (Math.Max(s.Radius, BuildUp.FootDiameter / 2 + 5), BuildUp.FootDiameter);
         (double X, double Y)[] corners = [(across, along), (s.Width - across, along), (across, s.Depth - along), (s.Width - across, s.Depth - along)];
         var feet = job.Cabinet.Feet is null ? [] : corners.Select(c => (SmallParts.Foot(), (Placement?)Placement.AsPrinted.Shifted(c.X, c.Y, -BuildUp.FootHeight)));
