@@ -10,7 +10,7 @@ namespace Stillwall.Cabinets;
 /// <param name="Struts">Windows along the struts.</param>
 public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
 {
-    private const double MetresPerMillimetre = 1e-3, CubicMetresPerCubicMillimetre = 1e-9;
+    private const double MetresPerMillimetre = 1e-3, SquareMetresPerSquareMillimetre = 1e-6, CubicMetresPerCubicMillimetre = 1e-9;
 
     /// <summary>Draws the cabinet.</summary>
     /// <param name="sizes">Stated sizes; the walls must leave an inside in every direction.</param>
@@ -200,16 +200,21 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
 
     private double StrutsM3 =>
-        StrutVolume(Sleeve.Webs.Sum(r => r.AreaM2), Sleeve.Heads.Sum(r => r.AreaM2), Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
+        StrutVolume(Sleeve.Webs.Sum(r => r.AreaM2), Sleeve.Heads.Sum(r => r.AreaM2), Sleeve.Webs.Count, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
 
     /// <summary>
-    /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, in the areas' unit times mm.
-    /// A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean of v.
+    /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times mm.
+    /// A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean of v; over it pieces are a hair narrower.
+    /// What webs at a corner have more than a rectangle lies at the skin that they stand on.
     /// </summary>
-    internal static double StrutVolume(double webs, double heads, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
+    internal static double StrutVolume(double webs, double heads, int struts, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
         var (gap, thick) = (BuildUp.SlotGap, BuildUp.HeadThickness);
-        var slope = webs * ((sizes.Tied ? gap + thick : gap) + sizes.Core) / 2 + heads * (gap + thick / 2);
+        var top = sizes.Tied ? gap + thick : gap;
+        double Block(double width, double height) => struts * width * height * SquareMetresPerSquareMillimetre;
+        var atCorners = webs - Block(sizes.Web, sizes.Core - top);
+        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - top) * (top + sizes.Core) / 2 + atCorners * sizes.Core
+            + heads * (1 - 2 * SleeveSection.SlopeHair / BuildUp.HeadWidth) * (gap + thick / 2);
         return (webs + heads) * rhythm.Solid + slope * slopes;
     }
 
@@ -226,9 +231,13 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         var ends = Math.Min(2 * BuildUp.EndZone, inside);
         var (endStarts, alongStarts) = ends < inside ? (2, 1) : (1, 0);
 
-        // A slope loses the area times the mean height of the key over the skin: that of a trapezium from foot to head.
-        var lost = BuildUp.KeyHeightIn(Sizes.Core) / 3 * (BuildUp.KeyFoot + 2 * BuildUp.KeyHead) / (BuildUp.KeyFoot + BuildUp.KeyHead);
-        return (atEnds.Sum(r => r.AreaM2) * (ends - (endStarts - onBed) * lost) + along.Sum(r => r.AreaM2) * (inside - ends - alongStarts * lost)) * MetresPerMillimetre;
+        // Over a slope the trapezium of a key, a hair narrower, grows from its foot to its head; what a key at a corner has more lies at the skin.
+        var (height, hair) = (BuildUp.KeyHeightIn(Sizes.Core), 2 * SleeveSection.SlopeHair);
+        var whole = (BuildUp.KeyFoot + BuildUp.KeyHead) / 2 * height * SquareMetresPerSquareMillimetre;
+        var slope = (2 * (BuildUp.KeyFoot - hair) + BuildUp.KeyHead - hair) / 6 * height * height * SquareMetresPerSquareMillimetre;
+        double Volume(IReadOnlyList<Shapes.Region> keys, double length, int starts) =>
+            keys.Sum(r => r.AreaM2) * length - keys.Count(r => r.AreaM2 > 0) * starts * (whole * height - slope);
+        return (Volume(atEnds, ends, endStarts - onBed) + Volume(along, inside - ends, alongStarts)) * MetresPerMillimetre;
     }
 
     private static StrutRhythm StrutsOf(CabinetSizes sizes) => StrutRhythm.Of(sizes.Depth - 2 * (sizes.OuterSkin + sizes.Core), sizes.Core);

@@ -45,16 +45,24 @@ public sealed record SleeveSection(
     public static SleeveSection Of(CabinetSizes sizes)
     {
         ArgumentNullException.ThrowIfNull(sizes);
-        return Of(sizes, 0);
+        return Of(sizes, 0, 0);
     }
 
     /// <summary>The same with pieces that reach a little into the skins at the corners, so that drawn together with them no slit is left.</summary>
-    internal static SleeveSection Rooted(CabinetSizes sizes) => Of(sizes, Math.Min(Root, Math.Min(sizes.OuterSkin, sizes.InnerSkin) / 2));
+    internal static SleeveSection Rooted(CabinetSizes sizes) => Of(sizes, RootIn(sizes), 0);
+
+    /// <summary>The same with webs, heads and outer keys a hair narrower on either side: what slopes are made of, so that their steps do not bend the sides of the pieces.</summary>
+    internal static SleeveSection RootedForSlopes(CabinetSizes sizes) => Of(sizes, RootIn(sizes), SlopeHair);
+
+    /// <summary>How much narrower on either side a piece is over its slope, mm.</summary>
+    internal const double SlopeHair = 0.02;
 
     /// <summary>How far rooted pieces reach into the skins, mm.</summary>
     internal const double Root = 0.2;
 
-    private static SleeveSection Of(CabinetSizes sizes, double root)
+    private static double RootIn(CabinetSizes sizes) => Math.Min(Root, Math.Min(sizes.OuterSkin, sizes.InnerSkin) / 2);
+
+    private static SleeveSection Of(CabinetSizes sizes, double root, double hair)
     {
         var outline = sizes.Outline;
         var (outside, outerWall, innerWall, inside) = (outline.Inset(0).ToRegion(), outline.Inset(sizes.OuterSkin).ToRegion(), outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion(), outline.Inset(sizes.Wall).ToRegion());
@@ -67,21 +75,17 @@ public sealed record SleeveSection(
         var (path, places, pitch) = StrutPlaces(sizes);
         var pen = PenOf(sizes, path, root);
         var web = sizes.Web;
-        var (gap, head, lip) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2, BuildUp.LipThickness);
-        var wallAt = head + gap;
+        var (gap, head, half) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2 - hair, web / 2 - hair);
         var tied = sizes.Tied;
-        var slot = tied ? 2 * (wallAt + lip) : web;
 
-        IReadOnlyList<Region> Keys(double spacing, double taken, bool onOuter) =>
-            pen.OnBothSides(places.SelectMany(p => Between(p, pitch, taken, spacing)), at => [pen.Key(at, onOuter)]);
+        IReadOnlyList<Region> Keys(bool onOuter, bool atEnds) => pen.OnBothSides(KeyPlaces(sizes, onOuter, atEnds), at => [pen.Key(at, onOuter, hair)]);
 
         return new SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
-            pen.OnBothSides(places, p => [pen.Block(p, -web / 2, web / 2, tied ? gap + BuildUp.HeadThickness : gap, sizes.Core)]),
+            pen.OnBothSides(places, p => [pen.Block(p, -half, half, tied ? gap + BuildUp.HeadThickness : gap, sizes.Core)]),
             tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, gap, gap + BuildUp.HeadThickness)]) : [],
             tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
-            Keys(BuildUp.KeySpacing, web, true), Keys(BuildUp.KeySpacing, slot, false),
-            Keys(BuildUp.KeySpacingAtEnds, web, true), Keys(BuildUp.KeySpacingAtEnds, slot, false),
+            Keys(onOuter: true, atEnds: false), Keys(onOuter: false, atEnds: false), Keys(onOuter: true, atEnds: true), Keys(onOuter: false, atEnds: true),
             pitch);
     }
 
@@ -95,6 +99,18 @@ public sealed record SleeveSection(
         var pitch = count > 0 ? path.Length / count : 0;
         return (path, [.. Enumerable.Range(0, count).Select(i => (i + 0.5) * pitch)], pitch);
     }
+
+    /// <summary>Where along the path the keys stand, those included that a corner has no room for, mm.</summary>
+    internal static IReadOnlyList<double> KeyPlaces(CabinetSizes sizes, bool onOuter, bool atEnds)
+    {
+        var (_, places, pitch) = StrutPlaces(sizes);
+        var taken = onOuter || !sizes.Tied ? sizes.Web : BuildUp.HeadWidth + 2 * (BuildUp.SlotGap + BuildUp.LipThickness);
+        return [.. places.SelectMany(p => Between(p, pitch, taken, atEnds ? BuildUp.KeySpacingAtEnds : BuildUp.KeySpacing))];
+    }
+
+    /// <summary>Distances from the outer skin at which a strut changes its width, and the core's thickness at last, mm: where the steps of its slope begin anew.</summary>
+    internal static IReadOnlyList<double> StrutSteps(CabinetSizes sizes) =>
+        [.. new[] { sizes.Core - BuildUp.SlotGap - BuildUp.HeadThickness, sizes.Core - BuildUp.SlotGap, sizes.Core }.Where((at, i) => i > 0 || sizes.Tied)];
 
     /// <summary>The lips of a slot round the head of a strut: two walls and two caps.</summary>
     internal static IReadOnlyList<Region> Slot(WallPen pen, double at, double web)
@@ -167,12 +183,19 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
     /// <summary>A block across the wall.</summary>
     internal Region Block(double at, double from, double to, double low, double high) => Piece(at, [(from, low), (to, low), (to, high), (from, high)]);
 
-    /// <summary>An undercut key on one of the skins.</summary>
-    internal Region Key(double at, bool onOuter)
+    /// <summary>What lies within a reach of a skin, at places along it: level strips as wide as asked, drawn past the skin.</summary>
+    internal Region Reach(IEnumerable<double> places, double width, double reach, bool onOuter)
     {
-        var (foot, head, height) = (BuildUp.KeyFoot / 2, BuildUp.KeyHead / 2, BuildUp.KeyHeightIn(core));
+        var (low, high) = onOuter ? (core - reach, core + Past) : (-Past, reach);
+        return Region.Apart(places.Select(at => Drawn(path.At(at), [(-width / 2, low), (width / 2, low), (width / 2, high), (-width / 2, high)])));
+    }
+
+    /// <summary>An undercut key on one of the skins.</summary>
+    internal Region Key(double at, bool onOuter, double hair = 0)
+    {
+        var (foot, head, height) = (BuildUp.KeyFoot / 2 - hair, BuildUp.KeyHead / 2 - hair, BuildUp.KeyHeightIn(core));
         // Round a tight corner the keys of the inner skin crowd one another and the slots; those of the outer skin only at a sharp one.
-        var tight = onOuter ? path.Radius < core / 2 + head : path.Radius - core / 2 < BuildUp.TightCorner;
+        var tight = onOuter ? path.Radius < core / 2 + BuildUp.KeyHead / 2 : path.Radius - core / 2 < BuildUp.TightCorner;
         return tight && path.At(at).ToCorner < (onOuter ? core / 2 : Math.Max(0, core / 2 - path.Radius) + BuildUp.HeadWidth) + BuildUp.KeyHead
             ? Region.Empty
             : onOuter ? Piece(at, [(-head, core - height), (head, core - height), (foot, core), (-foot, core)])
@@ -184,13 +207,27 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
     {
         var place = path.At(at);
         var atCorner = place.ToCorner < outline.Max(c => Math.Abs(c.U));
-        var drawn = outline.Select(c => (c.U, V: !atCorner ? c.V : c.V <= 0 ? c.V - Past : c.V >= core ? c.V + Past : c.V));
-        var region = Region.Polygon(drawn.Select(c =>
-        {
-            var outwards = c.V - core / 2;
-            return (place.X + c.U * place.AlongX + outwards * place.AlongY, place.Y + c.U * place.AlongY - outwards * place.AlongX);
-        }));
+        var drawn = atCorner ? outline.SelectMany((c, i) => PastSkin(c, outline[(i + 1) % outline.Length])) : outline;
+        var region = Drawn(place, drawn);
         var corner = (place.X > (path.Left + path.Right) / 2 ? 1 : 0) + (place.Y > (path.Bottom + path.Top) / 2 ? 2 : 0);
         return atCorner ? region.Intersect(corners[corner].Value) : region;
     }
+
+    // A foot goes on straight into its skin.
+    private IEnumerable<(double U, double V)> PastSkin((double U, double V) at, (double U, double V) next)
+    {
+        if (at.V > 0 && at.V < core)
+        {
+            return [at];
+        }
+
+        var past = (at.U, at.V <= 0 ? at.V - Past : at.V + Past);
+        return next.V.Equals(at.V) ? [at, past] : [past, at];
+    }
+
+    private Region Drawn(PathPlace place, IEnumerable<(double U, double V)> outline) => Region.Polygon(outline.Select(c =>
+    {
+        var outwards = c.V - core / 2;
+        return (place.X + c.U * place.AlongX + outwards * place.AlongY, place.Y + c.U * place.AlongY - outwards * place.AlongX);
+    }));
 }

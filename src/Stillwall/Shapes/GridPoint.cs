@@ -5,11 +5,17 @@ namespace Stillwall.Shapes;
 /// <param name="Y">Up, µm.</param>
 internal readonly record struct GridPoint(int X, int Y) : IComparable<GridPoint>
 {
+    /// <summary>A number that orders as the point does.</summary>
+    internal long Key => ((long)X << 32) + (Y - (long)int.MinValue);
+
     public bool Equals(GridPoint other) => X == other.X && Y == other.Y;
 
     public override int GetHashCode() => (X * 73856093) ^ (Y * 19349663);
 
     public int CompareTo(GridPoint other) => X != other.X ? X.CompareTo(other.X) : Y.CompareTo(other.Y);
+
+    /// <summary>The point that a number stands for.</summary>
+    internal static GridPoint Of(long key) => new((int)(key >> 32), (int)((key & uint.MaxValue) + int.MinValue));
 
     /// <summary>Twice the area of the triangle; positive where the third point lies left of the way from the first to the second. Exact for coordinates below 2³⁰.</summary>
     internal static long Turn(GridPoint a, GridPoint b, GridPoint c) =>

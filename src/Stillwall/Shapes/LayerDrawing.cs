@@ -7,13 +7,11 @@ internal static class LayerDrawing
 
     internal static IReadOnlyList<SolidLayer> Draw(IReadOnlyList<SolidStep> steps)
     {
-        var heights = steps.SelectMany(s => new[] { s.Bottom, s.Top }).Distinct().Order().ToArray();
         var drawn = new StepDrawing(steps);
         var layers = new List<SolidLayer>();
-        for (var i = 0; i + 1 < heights.Length; i++)
+        foreach (var (bottom, top) in Spans(steps))
         {
-            var (bottom, top) = (heights[i], heights[i + 1]);
-            var acting = steps.Where(s => s.Bottom <= bottom && s.Top >= top).ToList();
+            var acting = Acting(steps, bottom, top);
             foreach (var layer in acting.Exists(s => s.Taper is not null) ? Tapered(drawn, acting, bottom, top) : [new SolidLayer(bottom, top, drawn.At(acting, bottom))])
             {
                 Append(layers, layer);
@@ -21,6 +19,21 @@ internal static class LayerDrawing
         }
 
         return layers;
+    }
+
+    /// <summary>The height of the lowest slab that is not empty, µm; null for nothing.</summary>
+    internal static int? Foot(IReadOnlyList<SolidStep> steps)
+    {
+        foreach (var (bottom, top) in Spans(steps))
+        {
+            var acting = Acting(steps, bottom, top);
+            if (!new StepDrawing(acting).At(acting, (bottom + top) / 2.0).IsEmpty)
+            {
+                return bottom;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>A slab with inclined sides in upright steps of 0.1 mm at most, each with the region halfway up.</summary>
@@ -33,6 +46,15 @@ internal static class LayerDrawing
 
         return Steps(layer.Bottom, layer.Top).Select(s => new SolidLayer(s.Bottom, s.Top, layer.RegionAt((s.Bottom + s.Top) / 2.0)));
     }
+
+    // From each height at which a step begins or ends to the next.
+    private static IEnumerable<(int Bottom, int Top)> Spans(IReadOnlyList<SolidStep> steps)
+    {
+        var heights = steps.SelectMany(s => new[] { s.Bottom, s.Top }).Distinct().Order().ToArray();
+        return heights.Zip(heights.Skip(1));
+    }
+
+    private static List<SolidStep> Acting(IReadOnlyList<SolidStep> steps, int bottom, int top) => [.. steps.Where(s => s.Bottom <= bottom && s.Top >= top)];
 
     private static IEnumerable<(int Bottom, int Top)> Steps(int bottom, int top)
     {

@@ -27,6 +27,62 @@ public sealed partial class Region
     /// <summary>The rings, run so that the region lies at the left: outer ones counter-clockwise, holes clockwise.</summary>
     internal IReadOnlyList<GridPoint[]> Rings => rings ??= [.. Polygons(geometry).SelectMany(p => p.InteriorRings.Select(h => Ring(h, false)).Prepend(Ring(p.ExteriorRing, true)))];
 
+    /// <summary>Where a level line runs within the region.</summary>
+    /// <param name="y">Height of the line, mm; a line along a level edge counts as just above it.</param>
+    /// <returns>From and to of each run, mm, from left to right.</returns>
+    internal IReadOnlyList<(double From, double To)> Across(double y)
+    {
+        var at = y * MicrometresPerMillimetre;
+        var crossings = Rings.SelectMany(RingSweep.EdgesOf).Where(e => e.From.Y <= at != e.To.Y <= at)
+            .Select(e => (e.From.X + (at - e.From.Y) / (e.To.Y - e.From.Y) * (e.To.X - e.From.X)) / MicrometresPerMillimetre).Order().ToArray();
+        return [.. crossings.Chunk(2).Select(c => (c[0], c[1]))];
+    }
+
+    /// <summary>Whether an upright rectangle lies wholly within the region.</summary>
+    /// <param name="left">Left edge, mm.</param>
+    /// <param name="bottom">Lower edge, mm.</param>
+    /// <param name="right">Right edge, mm.</param>
+    /// <param name="top">Upper edge, mm.</param>
+    /// <returns>True where the region's edges touch it from outside at most, and its middle is within.</returns>
+    internal bool Holds(double left, double bottom, double right, double top)
+    {
+        if (geometry.IsEmpty || !geometry.EnvelopeInternal.Contains(new Envelope(left * MicrometresPerMillimetre, right * MicrometresPerMillimetre, bottom * MicrometresPerMillimetre, top * MicrometresPerMillimetre)))
+        {
+            return false;
+        }
+
+        var (l, b, r, t) = (left * MicrometresPerMillimetre, bottom * MicrometresPerMillimetre, right * MicrometresPerMillimetre, top * MicrometresPerMillimetre);
+        foreach (var ring in Rings)
+        {
+            for (var i = 0; i < ring.Length; i++)
+            {
+                if (Enters(new GridEdge(ring[i], ring[i + 1 < ring.Length ? i + 1 : 0]), l, b, r, t))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return Across((bottom + top) / 2).Any(run => run.From <= left && run.To >= right);
+    }
+
+    // What is left of an edge between the left and the right side must not come between the lower and the upper.
+    private static bool Enters(GridEdge edge, double left, double bottom, double right, double top)
+    {
+        var (a, b) = edge.From.X <= edge.To.X ? (edge.From, edge.To) : (edge.To, edge.From);
+        if (b.X <= left || a.X >= right || Math.Max(a.Y, b.Y) <= bottom || Math.Min(a.Y, b.Y) >= top)
+        {
+            return false;
+        }
+
+        double At(double x) => a.Y + (x - a.X) / (b.X - a.X) * ((double)b.Y - a.Y);
+        var (from, to) = a.X == b.X ? (a.Y, b.Y) : (At(Math.Max(left, a.X)), At(Math.Min(right, b.X)));
+        return Math.Max(from, to) > bottom && Math.Min(from, to) < top;
+    }
+
+    /// <summary>Puts polygons together that stand apart or overlap, as they are: for cutting with.</summary>
+    internal static Region Apart(IEnumerable<Region> regions) => new(Factory.CreateMultiPolygon([.. regions.SelectMany(r => Polygons(r.geometry))]));
+
     /// <summary>Puts many regions together; quick where they stand apart.</summary>
     /// <param name="regions">The regions.</param>
     /// <returns>What lies in any of them, on the grid.</returns>

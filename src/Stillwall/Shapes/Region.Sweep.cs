@@ -23,6 +23,18 @@ public sealed partial class Region
         return found ?? Overlaid(JoinAll(others), keeps);
     }
 
+    /// <summary>What of this region lies within each of others, drawn through the same points: a border that the parts have in common is the same edges in all.</summary>
+    /// <param name="others">The others.</param>
+    /// <returns>The common parts in the order of the others, without slivers.</returns>
+    internal IReadOnlyList<Region> PartsWithin(IReadOnlyList<Region> others)
+    {
+        var settled = Noder.Settled([.. others.Prepend(this).SelectMany(r => r.Rings).SelectMany(RingSweep.EdgesOf).Distinct()]);
+        IReadOnlyList<GridPoint[]> Through(Region region) => [.. region.Rings.Select(ring => RingSweep.EdgesOf(ring).SelectMany(e => settled[e].SkipLast(1)).ToArray())];
+        var own = Through(this);
+        return [.. others.Select(other =>
+            (RingSweep.Combine(own, Through(other), (a, b) => a && b, node: false) is { } traced ? OfTraced(traced, simplify: false) : null) ?? Intersect(JoinAll(other.Pieces())))];
+    }
+
     /// <summary>The region within rings that a sweep has traced, without slivers; null where they do not fit into one another.</summary>
     internal static Region? OfTraced(IReadOnlyList<GridPoint[]> rings, bool simplify)
     {

@@ -19,10 +19,7 @@ internal static class RingSweep
         var edges = first.SelectMany(EdgesOf).ToList();
         var ofFirst = edges.Count;
         edges.AddRange(second.SelectMany(EdgesOf));
-        var runs = Runs(edges, ofFirst, node);
-        var all = runs.Where(r => r.Value != default).Select(r => (r.Key.From, r.Key.To, r.Value.First, r.Value.Second)).ToArray();
-        Array.Sort(all, (a, b) => SweepStatus.InOrder(a.From, a.To, b.From, b.To));
-        return Border(all, keeps) is { } border ? RingTracing.Trace(border) : null;
+        return Border(Runs(edges, ofFirst, node), keeps) is { } border ? RingTracing.Trace(border) : null;
     }
 
     /// <summary>The edges of a ring.</summary>
@@ -34,16 +31,14 @@ internal static class RingSweep
         }
     }
 
-    private static Dictionary<GridEdge, (int First, int Second)> Runs(List<GridEdge> edges, int ofFirst, bool node)
+    // Every edge once, from its lesser to its greater point, in the order of the sweep: how often each side winds round what lies above it, less what lies below.
+    private static List<Run> Runs(List<GridEdge> edges, int ofFirst, bool node)
     {
-        var runs = new Dictionary<GridEdge, (int First, int Second)>(edges.Count);
+        var all = new List<Run>(edges.Count);
         void Add(GridPoint a, GridPoint b, bool isFirst)
         {
-            var forwards = a.CompareTo(b) < 0;
-            var key = forwards ? new GridEdge(a, b) : new GridEdge(b, a);
-            var so = runs.GetValueOrDefault(key);
-            var one = forwards ? 1 : -1;
-            runs[key] = isFirst ? (so.First + one, so.Second) : (so.First, so.Second + one);
+            var (from, to, one) = a.CompareTo(b) < 0 ? (a, b, 1) : (b, a, -1);
+            all.Add(new Run(from, to, isFirst ? one : 0, isFirst ? 0 : one));
         }
 
         var chains = node ? Noder.Chains(edges) : null;
@@ -56,25 +51,78 @@ internal static class RingSweep
             }
         }
 
-        return runs;
+        return Merged(InOrder(all));
     }
 
-    private static List<GridEdge>? Border((GridPoint From, GridPoint To, int First, int Second)[] edges, Func<bool, bool, bool> keeps)
+    // Sorting whole numbers and then the few edges that start at one point is several times quicker than sorting edges.
+    private static Run[] InOrder(List<Run> all)
     {
-        var points = edges.SelectMany(e => new[] { e.From, e.To }).ToArray();
-        Array.Sort(points);
-        var (status, border, next) = (new List<Open>(), new List<GridEdge>(), 0);
-        for (var i = 0; i < points.Length; i++)
+        var sorted = all.ToArray();
+        var keys = Array.ConvertAll(sorted, r => r.From.Key);
+        Array.Sort(keys, sorted);
+        for (var i = 0; i < keys.Length;)
         {
-            if (i > 0 && points[i] == points[i - 1])
+            var j = i + 1;
+            while (j < keys.Length && keys[j] == keys[i])
             {
-                continue;
+                j++;
             }
 
-            var (low, high) = SweepStatus.EndingAt(status, points[i]);
+            if (j - i > 1)
+            {
+                Array.Sort(sorted, i, j - i, Run.FromLowestUp);
+            }
+
+            i = j;
+        }
+
+        return sorted;
+    }
+
+    private static List<Run> Merged(Run[] sorted)
+    {
+        var merged = new List<Run>(sorted.Length);
+        for (var i = 0; i < sorted.Length;)
+        {
+            var (from, to, first, second) = sorted[i];
+            for (i++; i < sorted.Length && sorted[i].From == from && sorted[i].To == to; i++)
+            {
+                (first, second) = (first + sorted[i].First, second + sorted[i].Second);
+            }
+
+            if (first != 0 || second != 0)
+            {
+                merged.Add(new Run(from, to, first, second));
+            }
+        }
+
+        return merged;
+    }
+
+    private static List<GridEdge>? Border(List<Run> edges, Func<bool, bool, bool> keeps)
+    {
+        var ends = new long[edges.Count];
+        for (var i = 0; i < ends.Length; i++)
+        {
+            ends[i] = edges[i].To.Key;
+        }
+
+        Array.Sort(ends);
+        var (status, border, next) = (new List<Open>(), new List<GridEdge>(), 0);
+        for (var end = 0; end < ends.Length;)
+        {
+            // The next place where an edge starts or ends.
+            var key = next < edges.Count ? Math.Min(edges[next].From.Key, ends[end]) : ends[end];
+            var at = GridPoint.Of(key);
+            while (end < ends.Length && ends[end] == key)
+            {
+                end++;
+            }
+
+            var (low, high) = SweepStatus.EndingAt(status, at);
             status.RemoveRange(low, high - low);
             var (first, second) = low > 0 ? (status[low - 1].First, status[low - 1].Second) : (0, 0);
-            for (; next < edges.Length && edges[next].From == points[i]; next++, low++)
+            for (; next < edges.Count && edges[next].From == at; next++, low++)
             {
                 var e = edges[next];
                 var below = keeps(first > 0, second > 0);
@@ -91,6 +139,12 @@ internal static class RingSweep
         return status.Count == 0 ? border : null;
     }
 
+    private readonly record struct Run(GridPoint From, GridPoint To, int First, int Second)
+    {
+        // One after another where edges are the same.
+        internal static Comparer<Run> FromLowestUp { get; } = Comparer<Run>.Create((a, b) => SweepStatus.InOrder(a.From, a.To, b.From, b.To) is not 0 and var order ? order : a.To.CompareTo(b.To));
+    }
+
     private readonly record struct Open(GridPoint From, GridPoint To, int First, int Second) : ISweepEdge;
 }
 
@@ -100,12 +154,7 @@ internal static class RingTracing
     /// <summary>Rings that touch neither themselves nor run over an edge twice; null where an edge leads nowhere.</summary>
     internal static IReadOnlyList<GridPoint[]>? Trace(List<GridEdge> border)
     {
-        var leaving = new Dictionary<GridPoint, List<int>>(border.Count);
-        for (var i = 0; i < border.Count; i++)
-        {
-            (leaving.TryGetValue(border[i].From, out var list) ? list : leaving[border[i].From] = new List<int>(1)).Add(i);
-        }
-
+        var leaving = new Leaving(border);
         var (rings, used) = (new List<GridPoint[]>(), new bool[border.Count]);
         for (var i = 0; i < border.Count; i++)
         {
@@ -118,20 +167,24 @@ internal static class RingTracing
         return rings;
     }
 
-    private static bool Follow(List<GridEdge> border, Dictionary<GridPoint, List<int>> leaving, bool[] used, int start, List<GridPoint[]> rings)
+    private static bool Follow(List<GridEdge> border, Leaving leaving, bool[] used, int start, List<GridPoint[]> rings)
     {
         var (path, places) = (new List<GridPoint>(), new Dictionary<GridPoint, int>());
         for (var at = start; ;)
         {
             used[at] = true;
             var (from, to) = (border[at].From, border[at].To);
-            places[from] = path.Count;
+            if (path.Count == 0 || leaving.Several(from))
+            {
+                places[from] = path.Count;
+            }
+
             path.Add(from);
             // Back where the path has been before, a ring is complete; what came before it goes on from here.
             if (places.TryGetValue(to, out var begin))
             {
                 rings.Add([.. path.Skip(begin)]);
-                path.Skip(begin).ToList().ForEach(p => places.Remove(p));
+                path.Skip(begin).Where(places.ContainsKey).ToList().ForEach(p => places.Remove(p));
                 path.RemoveRange(begin, path.Count - begin);
                 if (path.Count == 0)
                 {
@@ -139,7 +192,7 @@ internal static class RingTracing
                 }
             }
 
-            at = Next(border, leaving.GetValueOrDefault(to), used, from, to);
+            at = Next(border, leaving.At(to), used, from, to);
             if (at < 0)
             {
                 return false;
@@ -148,10 +201,10 @@ internal static class RingTracing
     }
 
     // Where several edges leave, the sharpest left turn stays with the same piece of the region.
-    private static int Next(List<GridEdge> border, List<int>? leaving, bool[] used, GridPoint from, GridPoint at)
+    private static int Next(List<GridEdge> border, IEnumerable<int> leaving, bool[] used, GridPoint from, GridPoint at)
     {
         var best = -1;
-        foreach (var i in leaving ?? [])
+        foreach (var i in leaving)
         {
             if (!used[i] && (best < 0 || IsFurtherLeft(from, at, border[i].To, border[best].To)))
             {
@@ -166,5 +219,32 @@ internal static class RingTracing
     {
         var (leftA, leftB) = (GridPoint.Turn(from, at, a) > 0, GridPoint.Turn(from, at, b) > 0);
         return leftA != leftB ? leftA : GridPoint.Turn(at, b, a) > 0;
+    }
+
+    // Which edges leave a point: the first of them, and after each the next.
+    private sealed class Leaving
+    {
+        private readonly Dictionary<GridPoint, int> first;
+        private readonly int[] next;
+
+        internal Leaving(List<GridEdge> border)
+        {
+            (first, next) = (new(border.Count), new int[border.Count]);
+            for (var i = border.Count - 1; i >= 0; i--)
+            {
+                next[i] = first.GetValueOrDefault(border[i].From, -1);
+                first[border[i].From] = i;
+            }
+        }
+
+        internal bool Several(GridPoint from) => first.TryGetValue(from, out var i) && next[i] >= 0;
+
+        internal IEnumerable<int> At(GridPoint from)
+        {
+            for (var i = first.GetValueOrDefault(from, -1); i >= 0; i = next[i])
+            {
+                yield return i;
+            }
+        }
     }
 }

@@ -48,6 +48,9 @@ public sealed class Solid
         }
     }
 
+    /// <summary>The lowest point, mm; null for nothing. Draws the slabs up to it alone.</summary>
+    public double? Foot => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / Grid.MicrometresPerMillimetre;
+
     /// <summary>Adds an upright shape.</summary>
     /// <param name="region">Its region.</param>
     /// <param name="from">Height of its foot, mm.</param>
@@ -97,6 +100,19 @@ public sealed class Solid
     {
         ArgumentNullException.ThrowIfNull(region);
         return steps.IsEmpty ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, null, steps.Min(s => s.Bottom), steps.Max(s => s.Top))));
+    }
+
+    /// <summary>Between two heights keeps what stands on a region and drops the rest; above and below all stays.</summary>
+    /// <param name="region">The region to keep.</param>
+    /// <param name="from">Lower height, mm.</param>
+    /// <param name="to">Upper height, mm; not below the lower.</param>
+    /// <returns>What is left.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
+    public Solid Within(Region region, double from, double to)
+    {
+        ArgumentNullException.ThrowIfNull(region);
+        var (bottom, top) = Span(from, to);
+        return bottom == top ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, null, bottom, top)));
     }
 
     /// <summary>Keeps what lies between two heights.</summary>

@@ -48,7 +48,8 @@ internal static class VariedProjects
 
     internal static Project With(Project project, Func<Cabinet, Cabinet> change) => project with { Cabinet = change(project.Cabinet!) };
 
-    private static IEnumerable<Project> Sound()
+    /// <summary>Projects without a fault, one after another, always the same.</summary>
+    internal static IEnumerable<Project> Sound()
     {
         var draw = new Draw(20261114);
         while (true)

@@ -128,6 +128,18 @@ public sealed class SolidMeshTests
     }, iter: 200);
 
     [Fact]
+    public void Ten_thousand_awkward_stacks_are_closed_and_stay_so_when_corners_at_the_same_place_are_one()
+    {
+        var open = Enumerable.Range(0, 10_000).AsParallel().Select(seed =>
+        {
+            var mesh = SolidMesh.Of(AwkwardStack.Of((ulong)seed));
+            return (mesh.Watertight, Welded: WeldedMesh.UnmatchedEdges(mesh.Mesh) == 0);
+        }).ToList();
+        Assert.Equal(0, open.Count(m => !m.Watertight));
+        Assert.InRange(open.Count(m => m.Welded), 9_990, 10_000);
+    }
+
+    [Fact]
     public void Edges_that_cross_halfway_between_points_of_the_grid_meet_there()
     {
         // The diagonals cross at 4999.5 µm in x and in y, on the corner of four squares of the grid.

@@ -34,6 +34,9 @@ public sealed record PartDrawingJob(CabinetGeometry Geometry, Cabinet Cabinet, D
 {
     private const double UsualLayer = 0.3;
 
+    /// <summary>Whether the parts' names are cut into them.</summary>
+    public bool Named { get; init; } = true;
+
     /// <summary>Stated sizes, mm.</summary>
     public CabinetSizes Sizes => Geometry.Sizes;
 

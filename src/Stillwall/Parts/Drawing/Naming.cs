@@ -24,8 +24,7 @@ internal static class Naming
             var width = Lettering.WidthMm(name, height);
             foreach (var (x, y) in Places(box, width, height))
             {
-                var room = Region.RoundedRectangle(x - Clear, y - Clear, x + width + Clear, y + height + Clear, 0);
-                if (face.MayTouch(room) && room.Cut(face).IsEmpty)
+                if (face.Holds(x - Clear, y - Clear, x + width + Clear, y + height + Clear))
                 {
                     return solid.Cut(Lettering.Text(name, height).Moved(x, y), top - Lettering.Depth, top);
                 }
@@ -51,9 +50,8 @@ internal static class Naming
         var (low, step) = (-Lettering.Stroke / 2, (height + Lettering.Stroke) / rows);
         for (var i = 0; i < rows; i++)
         {
-            var at = low + (i + 0.5) * step;
-            var cut = text.Intersect(Region.RoundedRectangle(-1, at - 0.01, width + 1, at + 0.01, 0)).Pieces().Where(p => !p.IsEmpty).Select(p => p.Extent!.Value);
-            var boxes = Region.JoinAll(cut.Select(e => Region.RoundedRectangle(middleX + width / 2 - e.Right, faceY - Lettering.Depth, middleX + width / 2 - e.Left, faceY + 0.1, 0)));
+            var cut = text.Across(low + (i + 0.5) * step);
+            var boxes = Region.JoinAll(cut.Select(e => Region.RoundedRectangle(middleX + width / 2 - e.To, faceY - Lettering.Depth, middleX + width / 2 - e.From, faceY + 0.1, 0)));
             solid = solid.Cut(boxes, foot + low + i * step, foot + low + (i + 1) * step);
         }
 

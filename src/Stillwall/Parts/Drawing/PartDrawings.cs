@@ -17,7 +17,7 @@ public static class PartDrawings
     {
         ArgumentNullException.ThrowIfNull(job);
         var blanks = (IEnumerable<(string Name, Blank Blank, Placement? Place)>)[.. Shells(job), .. Braces(job), .. Trims(job), .. Gauges(job)];
-        return [.. blanks.SelectMany(b => Pieces.Of(b.Name, b.Blank, b.Place, job.Printer))];
+        return [.. blanks.SelectMany(b => Pieces.Of(b.Name, job.Named ? b.Blank : Blank.Nameless(b.Blank.Solid), b.Place, job.Printer))];
     }
 
     private static IEnumerable<(string, Blank, Placement?)> Shells(PartDrawingJob job)

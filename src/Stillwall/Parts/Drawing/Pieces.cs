@@ -63,9 +63,8 @@ internal static class Pieces
         {
             var at = size.Z.From + size.Z.Length * i / count;
             var (low, high) = (at - PrinterFit.Tooth, at + PrinterFit.Tooth);
-            var (below, between, above) = (rest.Between(-Far, low), rest.Between(low, high), rest.Between(high, Far));
-            yield return whole with { Solid = below.Add(between.Within(tooth)) };
-            rest = between.Within(loose).Add(above);
+            yield return whole with { Solid = rest.Between(-Far, high).Within(tooth, low, high) };
+            rest = rest.Between(low, Far).Within(loose, low, high);
         }
 
         yield return whole with { Solid = rest };
@@ -74,7 +73,7 @@ internal static class Pieces
     // A piece of a quarter may begin at the height of a tooth: what was added there may be cut away, so the drawn slabs tell.
     private static Piece OnBed(Piece piece)
     {
-        var foot = piece.Solid.AddedHeights!.Value.Bottom == 0 && piece.Within == Everywhere ? 0 : piece.Solid.Heights!.Value.Bottom;
+        var foot = piece.Solid.AddedHeights!.Value.Bottom == 0 && piece.Within == Everywhere ? 0 : piece.Solid.Foot!.Value;
         return piece with { Solid = piece.Solid.Lifted(-foot), Foot = foot };
     }
 
@@ -120,14 +119,14 @@ internal static class Pieces
                 whole with { Solid = whole.Solid.Within(Everywhere.Cut(side.Offset(gap))), Within = whole.Within.Cut(side.Offset(gap)) });
         }
 
-        var (lesser, greater) = (Solid.Empty, Solid.Empty);
+        var (lesser, greater) = (whole.Solid, whole.Solid);
         var steps = Math.Max(2, (int)Math.Round((ends.Top - ends.Bottom) / ToothLength));
         for (var i = 0; i < steps; i++)
         {
             var (from, to) = (ends.Bottom + (ends.Top - ends.Bottom) * i / steps, ends.Bottom + (ends.Top - ends.Bottom) * (i + 1) / steps);
             var side = Side(at + (i % 2 == 0 ? PrinterFit.Tooth : -PrinterFit.Tooth), alongX, 0);
-            lesser = lesser.Add(whole.Solid.Between(from, to).Within(side));
-            greater = greater.Add(whole.Solid.Between(from, to).Within(Everywhere.Cut(side)));
+            lesser = lesser.Within(side, from, to);
+            greater = greater.Within(Everywhere.Cut(side), from, to);
         }
 
         return (whole with { Solid = lesser }, whole with { Solid = greater });

@@ -8,17 +8,19 @@ internal static class SleeveDrawing
 {
     private const double LetterHeight = 8, LettersFromTop = 4, NumberHeight = 5;
 
+    // Strips that pieces are cut with are a little wider than they, mm.
+    private const double Spare = 0.4;
+
     /// <summary>The outer sleeve: skin, struts with their windows, keys, grooves for the accent rings.</summary>
     internal static Blank Outer(PartDrawingJob job)
     {
         var (drawn, s) = (SleeveSection.Rooted(job.Sizes), job.Sizes);
         var length = s.Depth - 2 * s.OuterSkin;
         var solid = Solid.Empty.Add(Ring(s, 0, s.OuterSkin), 0, length);
-        Region Within(double reach) => Ring(s, s.OuterSkin - SleeveSection.Root, s.OuterSkin + reach);
         if (s.Core > 0)
         {
-            solid = Struts(solid, job, drawn, Within);
-            solid = Keys(solid, drawn.OuterKeys, drawn.OuterEndKeys, s.Core + s.InnerSkin, job, Within, false);
+            var narrower = SleeveSection.RootedForSlopes(s);
+            solid = Keys(Struts(solid, job, drawn, narrower), job, drawn, narrower, s.Core + s.InnerSkin, onOuter: true);
         }
         else
         {
@@ -37,7 +39,7 @@ internal static class SleeveDrawing
         var (drawn, s) = (SleeveSection.Rooted(job.Sizes), job.Sizes);
         var length = s.Depth - 2 * s.Wall;
         var solid = Solid.Empty.Add(Ring(s, s.OuterSkin + s.Core, s.Wall), 0, length).Add(Region.JoinAll(drawn.Lips), 0, length);
-        solid = Keys(solid, drawn.InnerKeys, drawn.InnerEndKeys, 0, job, reach => Ring(s, s.OuterSkin + s.Core - reach, s.OuterSkin + s.Core + SleeveSection.Root), true);
+        solid = Keys(solid, job, drawn, SleeveSection.RootedForSlopes(s), 0, onOuter: false);
         solid = Seats(solid, job);
         return new Blank(solid, (piece, words, _) => Marked(piece, words, job, s.Wall, LettersFromTop, LetterHeight));
     }
@@ -57,30 +59,33 @@ internal static class SleeveDrawing
         return Naming.OnUprightFace(piece, words, x, face, top - fromTop - height, whole ? height : Math.Min(height, NumberHeight), room, job.LayerMm);
     }
 
-    private static Solid Struts(Solid solid, PartDrawingJob job, SleeveSection drawn, Func<double, Region> within)
+    private static Solid Struts(Solid solid, PartDrawingJob job, SleeveSection drawn, SleeveSection narrower)
     {
-        var core = job.Sizes.Core;
-        var full = Region.JoinAll([.. drawn.Webs, .. drawn.Heads]);
-        var steps = Slopes.Steps(full, within, core, job.LayerMm);
-        foreach (var (from, to) in job.Geometry.Struts.SolidLengths())
-        {
-            // Heights from the bed: the foot stands behind the front core zone, through which its slope climbs.
-            solid = steps.Aggregate(solid, (s, step) => s.Add(step.Region, from + step.From, from + step.To)).Add(full, core + from, core + to);
-        }
+        var (s, pen) = (job.Sizes, SleeveSection.Pen(job.Sizes));
+        var places = SleeveSection.StrutPlaces(s).Places;
+        var slope = Slopes.Of(
+            Region.JoinAll([.. drawn.Webs, .. drawn.Heads]), Region.JoinAll([.. narrower.Webs, .. narrower.Heads]),
+            reach => pen.Reach(places, Math.Max(s.Web, BuildUp.HeadWidth) + Spare, reach, onOuter: true), SleeveSection.StrutSteps(s), job.LayerMm);
 
-        return solid;
+        // Heights from the bed: the foot stands behind the front core zone, through which its slope climbs.
+        return job.Geometry.Struts.SolidLengths().Aggregate(solid, (d, length) => slope.On(d, length.From, s.Core + length.To));
     }
 
-    private static Solid Keys(Solid solid, IReadOnlyList<Region> along, IReadOnlyList<Region> atEnds, double foot, PartDrawingJob job, Func<double, Region> within, bool onBed)
+    private static Solid Keys(Solid solid, PartDrawingJob job, SleeveSection drawn, SleeveSection narrower, double foot, bool onOuter)
     {
-        var height = BuildUp.KeyHeightIn(job.Sizes.Core);
-        var inside = job.Geometry.InsideDepthM * 1e3;
+        var (s, inside) = (job.Sizes, job.Geometry.InsideDepthM * 1e3);
         var end = Math.Min(BuildUp.EndZone, inside / 2);
-        var (few, many) = (Region.JoinAll(along), Region.JoinAll(atEnds));
         var first = inside - 2 * end < 0.001 ? inside : end;
-        solid = onBed ? solid.Add(many, foot, foot + first) : solid.AddSloped(many, within, height, foot, foot + first, job.LayerMm);
-        return first >= inside ? solid
-            : solid.AddSloped(few, within, height, foot + end, foot + inside - end, job.LayerMm).AddSloped(many, within, height, foot + inside - end, foot + inside, job.LayerMm);
+        var (pen, height) = (SleeveSection.Pen(s), BuildUp.KeyHeightIn(s.Core));
+        var apex = (BuildUp.KeyFoot - 2 * SleeveSection.SlopeHair) * height / (BuildUp.KeyHead - BuildUp.KeyFoot);
+        Slope Of(Func<SleeveSection, IEnumerable<Region>> keys, bool atEnds) => Slopes.Of(
+            Region.JoinAll(keys(drawn)), Region.JoinAll(keys(narrower)),
+            reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter), [height], job.LayerMm, apex);
+        var (few, many) = (Of(d => onOuter ? d.OuterKeys : d.InnerKeys, false), Of(d => onOuter ? d.OuterEndKeys : d.InnerEndKeys, true));
+
+        // The inner sleeve's first keys stand on the bed.
+        solid = onOuter ? many.On(solid, foot, foot + first) : solid.Add(many.Pieces, foot, foot + first);
+        return first >= inside ? solid : many.On(few.On(solid, foot + end, foot + inside - end), foot + inside - end, foot + inside);
     }
 
     // Eight small ledges before each brace, two on each side of the cabinet.
@@ -95,7 +100,7 @@ internal static class SleeveDrawing
             : Region.RoundedRectangle(0, at - BuildUp.SeatWidth / 2, s.Width, at + BuildUp.SeatWidth / 2, 0);
         var strips = Region.JoinAll([Strip(x - across, true), Strip(x + across, true), Strip(z - up, false), Strip(z + up, false)]);
         var seats = Ring(s, s.Wall, s.Wall + BuildUp.SeatDepth).Intersect(strips);
-        return BracesAt(job.Geometry).Aggregate(solid, (drawn, at) =>
-            drawn.AddSloped(seats, reach => Ring(s, s.Wall, s.Wall + reach), BuildUp.SeatDepth, at - BuildUp.SeatDepth, at, job.LayerMm));
+        var slope = Slopes.Of(seats, seats, reach => Ring(s, s.Wall, s.Wall + reach), [BuildUp.SeatDepth], job.LayerMm);
+        return BracesAt(job.Geometry).Aggregate(solid, (drawn, at) => slope.On(drawn, at - BuildUp.SeatDepth));
     }
 }

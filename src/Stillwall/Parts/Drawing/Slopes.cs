@@ -8,29 +8,41 @@ internal static class Slopes
     // A stair of two layers stands out by no more than a line of the nozzle.
     private const int LayersPerStep = 2;
 
-    /// <summary>Adds pieces with the slope they begin with.</summary>
-    /// <param name="solid">What they stand on.</param>
+    /// <summary>The slope that pieces begin with.</summary>
     /// <param name="pieces">The pieces in full.</param>
+    /// <param name="narrower">The pieces as the slope is made of, a hair narrower, so that its steps do not bend their sides.</param>
     /// <param name="within">What lies within a distance of the skin that they grow from, mm.</param>
-    /// <param name="height">Height of the slope, mm: how far the pieces stand out from the skin.</param>
-    /// <param name="from">Where the slope begins, mm.</param>
-    /// <param name="to">Where the pieces end, mm.</param>
+    /// <param name="heights">Distances from the skin at which the pieces change their width, and at last how far they stand out, mm.</param>
     /// <param name="layer">Height of a printed layer, mm.</param>
-    /// <returns>Both together; each step reaches as far as the slope does halfway up it.</returns>
-    internal static Solid AddSloped(this Solid solid, Region pieces, Func<double, Region> within, double height, double from, double to, double layer)
+    /// <param name="apex">Distance behind the skin at which the sides of the pieces would meet, mm; null where the sides are parallel.</param>
+    /// <returns>The slope; each step has the mean area of the 45° slope over its height.</returns>
+    internal static Slope Of(Region pieces, Region narrower, Func<double, Region> within, IReadOnlyList<double> heights, double layer, double? apex = null)
     {
-        foreach (var (bottom, top, region) in Steps(pieces, within, height, layer))
-        {
-            solid = solid.Add(region, from + bottom, from + top);
-        }
-
-        return solid.Add(pieces, from + height, to);
+        var steps = heights.Zip(heights.Prepend(0), (to, from) => StepsFrom(from, to, layer)).SelectMany(s => s).ToList();
+        var parts = narrower.PartsWithin([.. steps.Select(s => within(Reach(s.From, s.To, apex)))]);
+        return new Slope(pieces, [.. steps.Zip(parts, (s, part) => (s.From, s.To, part))]);
     }
 
-    /// <summary>The steps of a slope, from its foot: from and to, and what stands there.</summary>
-    internal static IReadOnlyList<(double From, double To, Region Region)> Steps(Region pieces, Func<double, Region> within, double height, double layer)
+    private static IEnumerable<(double From, double To)> StepsFrom(double from, double to, double layer)
     {
-        var n = Math.Max(1, (int)Math.Ceiling(height / (LayersPerStep * layer) - 1e-9));
-        return [.. Enumerable.Range(0, n).Select(i => (height * i / n, height * (i + 1) / n, pieces.Intersect(within(height * (i + 0.5) / n))))];
+        var n = Math.Max(1, (int)Math.Ceiling((to - from) / (LayersPerStep * layer) - 1e-9));
+        return Enumerable.Range(0, n).Select(i => (from + (to - from) * i / n, from + (to - from) * (i + 1) / n));
     }
+
+    // The area up to a height grows as the height where sides are parallel, as the square of the distance from where they meet otherwise.
+    private static double Reach(double from, double to, double? apex) => apex is { } behind
+        ? Math.Sqrt(Math.Pow((from + to) / 2 + behind, 2) + Math.Pow(to - from, 2) / 12) - behind
+        : (from + to) / 2;
+}
+
+/// <summary>A slope in steps.</summary>
+/// <param name="Pieces">The pieces in full.</param>
+/// <param name="Steps">The steps from the foot of the slope up, mm, and what stands there.</param>
+internal sealed record Slope(Region Pieces, IReadOnlyList<(double From, double To, Region Region)> Steps)
+{
+    /// <summary>Adds the slope alone, from a height on, mm.</summary>
+    internal Solid On(Solid solid, double from) => Steps.Aggregate(solid, (drawn, step) => drawn.Add(step.Region, from + step.From, from + step.To));
+
+    /// <summary>Adds the slope from a height on, and then the pieces in full, mm.</summary>
+    internal Solid On(Solid solid, double from, double to) => On(solid, from).Add(Pieces, from + Steps[^1].To, to);
 }

@@ -10,7 +10,9 @@ namespace Stillwall.Parts.Drawing;
 /// <param name="Keys">Keys of both skins.</param>
 /// <param name="Webs">Webs of the struts.</param>
 /// <param name="Heads">Heads of the struts.</param>
-internal sealed record WallCoupon(CabinetSizes Sizes, IReadOnlyList<Region> Shell, IReadOnlyList<Region> Lips, IReadOnlyList<Region> Keys, IReadOnlyList<Region> Webs, IReadOnlyList<Region> Heads)
+/// <param name="Narrower">Webs and heads as their slopes are made of.</param>
+internal sealed record WallCoupon(
+    CabinetSizes Sizes, IReadOnlyList<Region> Shell, IReadOnlyList<Region> Lips, IReadOnlyList<Region> Keys, IReadOnlyList<Region> Webs, IReadOnlyList<Region> Heads, IReadOnlyList<Region> Narrower)
 {
     private const double Side = 1e3 * PartList.CouponM, Floor = 1e3 * PartList.MouldWallM;
 
@@ -26,13 +28,14 @@ internal sealed record WallCoupon(CabinetSizes Sizes, IReadOnlyList<Region> Shel
         var bays = Enumerable.Range(-count - 1, 2 * count + 2).Select(i => (i + 0.5) * pitch).Where(p => Math.Abs(p) + BuildUp.KeyHead < Side / 2 - Floor);
         var (gap, head) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2);
         var top = s.Tied ? gap + BuildUp.HeadThickness : gap;
+        IReadOnlyList<Region> Blocks(double half, double low, double high) => [.. places.Select(p => pen.Block(p, -half, half, low, high))];
         Region End(double from) => Region.RoundedRectangle(from, s.OuterSkin, from + Floor, s.OuterSkin + s.Core, 0);
         return new WallCoupon(
             s, [Strip(0, s.OuterSkin), Strip(s.OuterSkin + s.Core, s.Wall), End(-Side / 2), End(Side / 2 - Floor)],
             s.Tied ? [.. places.SelectMany(p => SleeveSection.Slot(pen, p, s.Web))] : [],
             [.. bays.SelectMany(p => new[] { pen.Key(p, true), pen.Key(p, false) })],
-            [.. places.Select(p => pen.Block(p, -s.Web / 2, s.Web / 2, top, s.Core))],
-            s.Tied ? [.. places.Select(p => pen.Block(p, -head, head, gap, top))] : []);
+            Blocks(s.Web / 2, top, s.Core), s.Tied ? Blocks(head, gap, top) : [],
+            [.. Blocks(s.Web / 2 - SleeveSection.SlopeHair, top, s.Core), .. s.Tied ? Blocks(head - SleeveSection.SlopeHair, gap, top) : []]);
     }
 
     /// <summary>Volume of plastic, m³.</summary>
@@ -41,18 +44,16 @@ internal sealed record WallCoupon(CabinetSizes Sizes, IReadOnlyList<Region> Shel
     /// <summary>Space that the cast fills, m³.</summary>
     internal double CavityM3 => (Side - 2 * Floor) * Sizes.Core * (Side - Floor) * 1e-9 - StandingM3;
 
-    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Webs), Area(Heads), Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
+    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Webs), Area(Heads), Webs.Count, Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
 
     /// <summary>The coupon, without a name: it is filled.</summary>
     internal Blank Draw(double layer)
     {
-        var struts = Region.JoinAll([.. Webs, .. Heads]);
         var solid = Solid.Empty.Add(Strip(0, Sizes.Wall), 0, Floor).Add(Region.JoinAll([.. Shell, .. Lips, .. Keys]), Floor, Side);
-        var steps = Slopes.Steps(struts, reach => Strip(Sizes.OuterSkin, Sizes.OuterSkin + reach), Sizes.Core, layer);
+        var slope = Slopes.Of(Region.JoinAll([.. Webs, .. Heads]), Region.JoinAll(Narrower), reach => Strip(Sizes.OuterSkin, Sizes.OuterSkin + reach), SleeveSection.StrutSteps(Sizes), layer);
         foreach (var (from, to) in Rhythm.SolidLengths())
         {
-            solid = from > 0 ? steps.Aggregate(solid, (drawn, step) => drawn.Add(step.Region, Floor + from - Sizes.Core + step.From, Floor + from - Sizes.Core + step.To)) : solid;
-            solid = solid.Add(struts, Floor + from, Floor + to);
+            solid = (from > 0 ? slope.On(solid, Floor + from - Sizes.Core) : solid).Add(slope.Pieces, Floor + from, Floor + to);
         }
 
         return Blank.Nameless(solid);

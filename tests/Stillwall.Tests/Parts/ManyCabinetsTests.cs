@@ -1,0 +1,47 @@
+using Stillwall.Appraisals;
+using Stillwall.Parts.Drawing;
+using Stillwall.Shapes;
+using Stillwall.Tests.Appraisals;
+using Stillwall.Tests.Shapes;
+
+namespace Stillwall.Tests.Parts;
+
+/// <summary>Two hundred cabinets drawn from a seed, every part of them drawn and covered with triangles.</summary>
+public sealed class ManyCabinetsTests
+{
+    private const int Count = 200;
+
+    [Fact]
+    public void Every_part_of_two_hundred_cabinets_is_closed_also_when_corners_at_the_same_place_are_one()
+    {
+        var cabinets = VariedProjects.Sound().Where(p => new Facts(p, DemoDrivers.All).Geometry is not null).Take(Count).ToList();
+        var troubles = cabinets.AsParallel().AsOrdered().SelectMany((project, i) =>
+            DrawnCabinets.Draw($"cabinet {i}", project).Parts.SelectMany(part => Troubles(part).Select(trouble => $"cabinet {i}, {part.Name}: {trouble}"))).ToList();
+        Assert.True(troubles.Count == 0, string.Join(Environment.NewLine, troubles.Take(40)));
+    }
+
+    private static IEnumerable<string> Troubles(DrawnPart part)
+    {
+        var solid = SolidMesh.Of(part.Solid);
+        var welded = WeldedMesh.UnmatchedEdges(solid.Mesh);
+        if (!solid.Watertight || welded > 0)
+        {
+            yield return $"open: {welded} edges when welded";
+        }
+
+        if (solid.PatchCount > 0)
+        {
+            yield return $"patched in {solid.PatchCount} places";
+        }
+
+        if (Math.Abs(solid.Mesh.VolumeM3 / part.Solid.VolumeM3 - 1) > 1e-6)
+        {
+            yield return $"the surface encloses {solid.Mesh.VolumeM3 / part.Solid.VolumeM3} of the slabs";
+        }
+
+        if (part.Solid.Foot is not 0)
+        {
+            yield return $"begins {part.Solid.Foot} mm over the bed";
+        }
+    }
+}
