@@ -30,7 +30,7 @@ internal static class PartFiles
                 var (brief, extension) = (facts.Project.Brief, call.Text(format) ?? "3mf");
                 var job = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer);
                 var drawn = PartDrawings.Of(job);
-                var meshed = drawn.Select(part => Meshed(call.Session, part, brief.Printer)).ToList();
+                var meshed = Meshed(call.Session, drawn, brief.Printer);
                 var printed = meshed.Select(m => m.Figures(brief.Printer, facts.Skin?.DensityKgM3, extension)).ToList();
                 var result = new PrintedParts(printed, SealantBead.Of(geometry), InteriorCheck.Of(job, drawn), geometry.CavityM3, facts.NetVolumeM3);
                 var into = Common.OutFolder(call, folder, loaded);
@@ -41,16 +41,19 @@ internal static class PartFiles
         };
     }
 
-    private static MeshedPart Meshed(Session session, DrawnPart part, Projects.Printer? printer)
-    {
-        session.Terminal.Stop.ThrowIfCancellationRequested();
-        if (session.Terminal.OutputIsTerminal)
+    // On every core: each part is drawn for itself.
+    private static List<MeshedPart> Meshed(Session session, IReadOnlyList<DrawnPart> parts, Projects.Printer? printer) =>
+        [.. parts.AsParallel().AsOrdered().WithCancellation(session.Terminal.Stop).Select(part =>
         {
-            session.Tell($"drawing {part.Name}");
-        }
+            session.Terminal.Stop.ThrowIfCancellationRequested();
+            var meshed = MeshedPart.Of(part, printer);
+            if (session.Terminal.OutputIsTerminal)
+            {
+                session.Tell($"drawn: {part.Name}");
+            }
 
-        return MeshedPart.Of(part, printer);
-    }
+            return meshed;
+        })];
 
     private static void Write(Session session, string folder, List<MeshedPart> parts, List<PrintedPart> figures, string extension, string title)
     {

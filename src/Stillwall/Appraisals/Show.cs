@@ -35,9 +35,9 @@ public sealed record Show(bool Inch, string Currency)
 
     /// <summary>A volume.</summary>
     /// <param name="cubicMetres">Volume, m³.</param>
-    /// <returns>Litres, or cubic feet.</returns>
+    /// <returns>Litres, below a tenth of one millilitres; or cubic feet.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Volume(double cubicMetres) => !Inch ? $"{Digits(cubicMetres * 1e3, 3)} L"
+    public string Volume(double cubicMetres) => !Inch ? (cubicMetres != 0 && Math.Abs(cubicMetres) < 1e-4 ? $"{Digits(cubicMetres * 1e6, 3)} mL" : $"{Digits(cubicMetres * 1e3, 3)} L")
         : Math.Abs(cubicMetres) < 0.05 * CubicFootM3 ? $"{Digits(cubicMetres / CubicFootM3 * 1728, 3)} in³"
         : $"{Digits(cubicMetres / CubicFootM3, 3)} ft³";
 

@@ -209,12 +209,12 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// </summary>
     internal static double StrutVolume(double webs, double heads, int struts, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
-        var (gap, thick) = (BuildUp.SlotGap, BuildUp.HeadThickness);
-        var top = sizes.Tied ? gap + thick : gap;
+        var (from, to, top) = SleeveSection.StrutHeights(sizes, 0);
+        var (fromIn, toIn, topIn) = SleeveSection.StrutHeights(sizes, SleeveSection.SlopeHair);
         double Block(double width, double height) => struts * width * height * SquareMetresPerSquareMillimetre;
         var atCorners = webs - Block(sizes.Web, sizes.Core - top);
-        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - top) * (top + sizes.Core) / 2 + atCorners * sizes.Core
-            + heads * (1 - 2 * SleeveSection.SlopeHair / BuildUp.HeadWidth) * (gap + thick / 2);
+        var narrow = (toIn - fromIn) / (to - from) * (1 - 2 * SleeveSection.SlopeHair / BuildUp.HeadWidth);
+        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core + heads * narrow * (from + to) / 2;
         return (webs + heads) * rhythm.Solid + slope * slopes;
     }
 

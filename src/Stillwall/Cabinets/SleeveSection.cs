@@ -51,7 +51,7 @@ public sealed record SleeveSection(
     /// <summary>The same with pieces that reach a little into the skins at the corners, so that drawn together with them no slit is left.</summary>
     internal static SleeveSection Rooted(CabinetSizes sizes) => Of(sizes, RootIn(sizes), 0);
 
-    /// <summary>The same with webs, heads and outer keys a hair narrower on either side: what slopes are made of, so that their steps do not bend the sides of the pieces.</summary>
+    /// <summary>The same with struts and keys a hair narrower on every side: what slopes are made of, so that their steps do not bend the sides of the pieces.</summary>
     internal static SleeveSection RootedForSlopes(CabinetSizes sizes) => Of(sizes, RootIn(sizes), SlopeHair);
 
     /// <summary>How much narrower on either side a piece is over its slope, mm.</summary>
@@ -75,15 +75,15 @@ public sealed record SleeveSection(
         var (path, places, pitch) = StrutPlaces(sizes);
         var pen = PenOf(sizes, path, root);
         var web = sizes.Web;
-        var (gap, head, half) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2 - hair, web / 2 - hair);
-        var tied = sizes.Tied;
+        var (head, half, tied) = (BuildUp.HeadWidth / 2 - hair, web / 2 - hair, sizes.Tied);
+        var (from, to, top) = StrutHeights(sizes, hair);
 
         IReadOnlyList<Region> Keys(bool onOuter, bool atEnds) => pen.OnBothSides(KeyPlaces(sizes, onOuter, atEnds), at => [pen.Key(at, onOuter, hair)]);
 
         return new SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
-            pen.OnBothSides(places, p => [pen.Block(p, -half, half, tied ? gap + BuildUp.HeadThickness : gap, sizes.Core)]),
-            tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, gap, gap + BuildUp.HeadThickness)]) : [],
+            pen.OnBothSides(places, p => [pen.Block(p, -half, half, top, sizes.Core)]),
+            tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, from, to)]) : [],
             tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
             Keys(onOuter: true, atEnds: false), Keys(onOuter: false, atEnds: false), Keys(onOuter: true, atEnds: true), Keys(onOuter: false, atEnds: true),
             pitch);
@@ -108,9 +108,19 @@ public sealed record SleeveSection(
         return [.. places.SelectMany(p => Between(p, pitch, taken, atEnds ? BuildUp.KeySpacingAtEnds : BuildUp.KeySpacing))];
     }
 
-    /// <summary>Distances from the outer skin at which a strut changes its width, and the core's thickness at last, mm: where the steps of its slope begin anew.</summary>
-    internal static IReadOnlyList<double> StrutSteps(CabinetSizes sizes) =>
-        [.. new[] { sizes.Core - BuildUp.SlotGap - BuildUp.HeadThickness, sizes.Core - BuildUp.SlotGap, sizes.Core }.Where((at, i) => i > 0 || sizes.Tied)];
+    /// <summary>From and to of a strut's head over the inner skin, and where its web ends, mm; all its faces drawn in by a hair.</summary>
+    internal static (double HeadFrom, double HeadTo, double WebFrom) StrutHeights(CabinetSizes sizes, double hair)
+    {
+        var (from, to) = (BuildUp.SlotGap + hair, BuildUp.SlotGap + BuildUp.HeadThickness - hair);
+        return (from, to, sizes.Tied ? to : from);
+    }
+
+    /// <summary>Distances from the outer skin at which a strut's slope changes its width, and the core's thickness at last, mm: where its steps begin anew.</summary>
+    internal static IReadOnlyList<double> StrutSteps(CabinetSizes sizes)
+    {
+        var (from, to, _) = StrutHeights(sizes, SlopeHair);
+        return sizes.Tied ? [sizes.Core - to, sizes.Core - from, sizes.Core] : [sizes.Core - from, sizes.Core];
+    }
 
     /// <summary>The lips of a slot round the head of a strut: two walls and two caps.</summary>
     internal static IReadOnlyList<Region> Slot(WallPen pen, double at, double web)

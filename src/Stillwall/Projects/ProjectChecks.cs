@@ -5,8 +5,8 @@ namespace Stillwall.Projects;
 /// <summary>What one value alone cannot show: values of a project that exclude, need or outgrow one another.</summary>
 public static class ProjectChecks
 {
-    // Rim of the rear panel that the terminal opening leaves, m (our choice).
-    private const double TerminalRimM = 0.020;
+    // Rim of the rear panel that the terminal opening leaves, least distance of the opening from the wall, thickness of its collar, m (our choice).
+    private const double TerminalRimM = 0.020, OpeningRoomM = 0.010, TerminalCollarM = 0.002;
 
     /// <summary>Thickness of a brace as it is drawn, m (our choice).</summary>
     internal const double BraceThicknessM = 0.008;
@@ -40,6 +40,7 @@ public static class ProjectChecks
         new(["cabinet.port"], PortWhole),
         new([], PortOrSecondCone),
         new(["cabinet.outside", "cabinet.openings.terminal", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], TerminalFits),
+        new(["cabinet.outside", "cabinet.openings", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], PourOpeningFits),
         new(["brief.aim.lowest", "brief.aim.crossover"], CrossoverAboveLowest),
         new(["brief.everyday.programme", "brief.everyday.spectrum"], p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)),
         new(["brief.neighbour.partition", "brief.neighbour.reduction"], p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)),
@@ -239,6 +240,26 @@ public static class ProjectChecks
             yield return ("cabinet.openings.terminal", greatestM > 0
                 ? $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; at most {Length(greatestM)}"
                 : $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; a larger cabinet, or no terminal");
+        }
+    }
+
+    // The terminal stands a quarter up the inside, or as low as its rim allows; the pour opening as far below the top. Between them is the terminal's collar.
+    private static IEnumerable<(string, string)> PourOpeningFits(Project project)
+    {
+        if (project.Cabinet is not { Outside: { } outside, Openings: { PourM: { } pourM } openings, CoreM: > 0 } cabinet || WallM(cabinet) is not { } wallM)
+        {
+            yield break;
+        }
+
+        var (insideM, terminalM) = (outside.HeightM - 2 * wallM, openings.TerminalM ?? 0);
+        var upM = wallM + Math.Min(insideM / 2, Math.Max(insideM / 4, terminalM / 2 + OpeningRoomM));
+        var apartM = terminalM > 0 ? 2 * (outside.HeightM - 2 * upM) - terminalM - 2 * TerminalCollarM : double.PositiveInfinity;
+        var greatestM = Math.Min(apartM, 2 * Math.Min(upM, outside.WidthM / 2) - 2 * cabinet.OuterSkinM ?? 0);
+        if (insideM > 0 && pourM > greatestM + Rounding)
+        {
+            yield return ("cabinet.openings.pour", greatestM > 0
+                ? $"{Length(pourM)} runs into the terminal or over the edge of the rear; at most {Length(greatestM)}"
+                : $"{Length(pourM)} runs into the terminal; a smaller terminal, or a larger cabinet");
         }
     }
 

@@ -6,13 +6,13 @@ internal static class MeshPatches
     private const double PatchMm = 0.010;
     private const int PatchHeight = 10;
 
-    /// <summary>Joins, or cuts, 10 µm along each line. An upright line is patched over the height of its slab, a level one 10 µm high.</summary>
-    internal static IReadOnlyList<SolidLayer> Apply(IReadOnlyList<SolidLayer> layers, IReadOnlyList<(MeshPoint A, MeshPoint B)> edges, bool join)
+    /// <summary>Joins, or cuts, 10 µm times a size along each line. An upright line is patched over the height of its slab, a level one 10 µm high.</summary>
+    internal static IReadOnlyList<SolidLayer> Apply(IReadOnlyList<SolidLayer> layers, IReadOnlyList<(MeshPoint A, MeshPoint B)> edges, bool join, int size)
     {
         var patches = new Dictionary<(int Layer, Place Place), List<Region>>();
         foreach (var (a, b) in edges)
         {
-            var around = Region.Along(new GridPoint(a.X, a.Y), new GridPoint(b.X, b.Y), PatchMm);
+            var around = Region.Along(new GridPoint(a.X, a.Y), new GridPoint(b.X, b.Y), size * PatchMm);
             foreach (var at in Touched(layers, Math.Min(a.Z, b.Z), Math.Max(a.Z, b.Z)))
             {
                 (patches.TryGetValue(at, out var list) ? list : patches[at] = []).Add(around);

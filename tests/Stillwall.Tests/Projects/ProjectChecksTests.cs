@@ -1,3 +1,5 @@
+using CsCheck;
+using Stillwall.Cabinets;
 using Stillwall.Projects;
 
 namespace Stillwall.Tests.Projects;
@@ -31,6 +33,24 @@ public class ProjectChecksTests
     [InlineData(0.1721, false)]
     public void The_terminal_keeps_a_rim_of_20_mm(double terminalM, bool fits) =>
         Assert.Equal(fits ? [] : ["cabinet.openings.terminal"], Faults(Sound with { Openings = new Openings { TerminalM = terminalM } }));
+
+    // Of 244 mm the wall takes 16 mm and a quarter of the inside 53 mm, so that the centres are 106 mm apart; less the terminal's radius and its collar of 2 mm that is 64 mm.
+    [Theory]
+    [InlineData(0.080, 0.128, true)]
+    [InlineData(0.080, 0.1281, false)]
+    [InlineData(0.150, 0.090, false)]
+    public void The_pour_opening_keeps_clear_of_the_terminal(double terminalM, double pourM, bool fits) =>
+        Assert.Equal(fits ? [] : ["cabinet.openings.pour"], Faults(Sound with { Openings = new Openings { TerminalM = terminalM, PourM = pourM } }));
+
+    [Fact]
+    public void An_accepted_pour_opening_and_the_terminal_as_drawn_do_not_overlap() => Gen.Select(Gen.Double[0.02, 0.17], Gen.Double[0.01, 0.2]).Sample((terminalM, pourM) =>
+    {
+        var cabinet = Sound with { Openings = new Openings { TerminalM = terminalM, PourM = pourM } };
+        var rear = PlateLayout.Rear(CabinetSizes.Of(cabinet, null)!);
+        var (terminal, pour) = (rear.Collars[0], rear.PourOpenings[0]);
+        var clear = pour.ZMm - terminal.ZMm - (terminal.DiameterMm + pour.DiameterMm) / 2;
+        Assert.Equal(clear >= -1e-6 && pour.ZMm + pour.DiameterMm / 2 <= 242 + 1e-6, !Faults(cabinet).Contains("cabinet.openings.pour"));
+    });
 
     [Theory]
     [InlineData(0.122, true)]

@@ -27,7 +27,8 @@ internal sealed record WallCoupon(
         var places = Enumerable.Range(-count, 2 * count + 1).Select(i => i * pitch).ToList();
         var bays = Enumerable.Range(-count - 1, 2 * count + 2).Select(i => (i + 0.5) * pitch).Where(p => Math.Abs(p) + BuildUp.KeyHead < Side / 2 - Floor);
         var (gap, head) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2);
-        var top = s.Tied ? gap + BuildUp.HeadThickness : gap;
+        const double hair = SleeveSection.SlopeHair;
+        var (inset, top) = (SleeveSection.StrutHeights(s, hair), SleeveSection.StrutHeights(s, 0).WebFrom);
         IReadOnlyList<Region> Blocks(double half, double low, double high) => [.. places.Select(p => pen.Block(p, -half, half, low, high))];
         Region End(double from) => Region.RoundedRectangle(from, s.OuterSkin, from + Floor, s.OuterSkin + s.Core, 0);
         return new WallCoupon(
@@ -35,7 +36,7 @@ internal sealed record WallCoupon(
             s.Tied ? [.. places.SelectMany(p => SleeveSection.Slot(pen, p, s.Web))] : [],
             [.. bays.SelectMany(p => new[] { pen.Key(p, true), pen.Key(p, false) })],
             Blocks(s.Web / 2, top, s.Core), s.Tied ? Blocks(head, gap, top) : [],
-            [.. Blocks(s.Web / 2 - SleeveSection.SlopeHair, top, s.Core), .. s.Tied ? Blocks(head - SleeveSection.SlopeHair, gap, top) : []]);
+            [.. Blocks(s.Web / 2 - hair, inset.WebFrom, s.Core), .. s.Tied ? Blocks(head - hair, inset.HeadFrom, inset.HeadTo) : []]);
     }
 
     /// <summary>Volume of plastic, m³.</summary>

@@ -1,0 +1,65 @@
+using Stillwall.Parts.Drawing;
+using Stillwall.Shapes;
+using Stillwall.Tests.Appraisals;
+using static Stillwall.Tests.Parts.DrawnCabinets;
+
+namespace Stillwall.Tests.Parts;
+
+/// <summary>
+/// What the drawn parts leave open, against the appraisal's figures, which come from areas times lengths: two ways to the same volume.
+/// Names are left out: they are cut 0.4 mm deep and no figure counts them.
+/// </summary>
+public sealed class DrawnVolumeTests
+{
+    private static readonly Lazy<IReadOnlyList<Drawn>> Whole = new(() =>
+    [
+        .. new[]
+        {
+            ("demo", DemoProject.Project),
+            ("thin core", VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0.006, StrutPitchM = 0.03, Braces = 2 })),
+            ("thick core, small corners", VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0.018, Outside = c.Outside! with { CornerRadiusM = 0.024 } })),
+            ("large", VariedProjects.With(DemoProject.Project, c => c with { Outside = c.Outside! with { WidthM = 0.3, HeightM = 0.35 }, StrutPitchM = 0.05, Braces = 3 })),
+        }.Select(c => Unnamed(c.Item1, c.Item2)),
+    ]);
+
+    [Fact]
+    public void The_space_between_the_drawn_skins_is_the_cavity_of_the_appraisal_to_a_few_millionths() => Assert.All(Whole.Value, cabinet =>
+    {
+        var (g, s) = (cabinet.Facts.Geometry!, cabinet.Job.Sizes);
+        var core = Solid.Empty.Add(s.Outline.Inset(s.OuterSkin).ToRegion(), s.OuterSkin, s.Depth - s.OuterSkin)
+            .Cut(s.Outline.Inset(s.OuterSkin + s.Core).ToRegion(), s.OuterSkin + s.Core, s.Depth - s.OuterSkin - s.Core)
+            .Cut(g.Front.Layout.Openings[0].ToRegion(), 0, s.Wall).Cut(g.Rear.Layout.Openings[0].ToRegion(), s.Depth - s.Wall, s.Depth)
+            .Cut(Region.JoinAll(g.Front.Layout.Pilots.Select(p => p.ToRegion())), 0, 10);
+        var cavity = Within(cabinet, core, "outer sleeve", "inner sleeve", "front outer plate", "rear outer plate");
+
+        // The grid of 1 µm is what is left: pieces at a corner stand askew on it.
+        var tolerance = cabinet.Name == "demo" ? 1e-6 : 5e-6;
+        Assert.InRange(cavity.VolumeM3 / g.CavityM3, 1 - tolerance, 1 + tolerance);
+    });
+
+    [Fact]
+    public void The_air_within_the_drawn_inner_skins_is_that_of_the_appraisal_to_a_millionth() => Assert.All(Whole.Value, cabinet =>
+    {
+        var (g, s) = (cabinet.Facts.Geometry!, cabinet.Job.Sizes);
+        var inside = Solid.Empty.Add(s.Outline.Inset(s.Wall).ToRegion(), s.Wall, s.Depth - s.Wall);
+        var air = Within(cabinet, inside, "inner sleeve", "front inner plate", "rear inner plate", "brace");
+        Assert.InRange(air.VolumeM3 / (g.InsideM3 - g.FittingsM3 - s.Braces * g.BraceM3), 1 - 1e-6, 1 + 1e-6);
+    });
+
+    [Fact]
+    public void Names_take_less_than_a_thousandth_of_the_plastic()
+    {
+        var (named, unnamed) = (Demo.Parts.Sum(p => p.Solid.VolumeM3), Whole.Value[0].Parts.Sum(p => p.Solid.VolumeM3));
+        Assert.InRange(unnamed / named, 1.0001, 1.001);
+    }
+
+    private static Solid Within(Drawn cabinet, Solid space, params string[] names) =>
+        cabinet.Parts.Where(p => names.Any(n => p.Name.StartsWith(n, StringComparison.Ordinal))).Aggregate(space, (left, part) => left.Cut(InCabinet.Of(part)!));
+
+    private static Drawn Unnamed(string name, Stillwall.Projects.Project project)
+    {
+        var drawn = Draw(name, project);
+        var job = drawn.Job with { Named = false, Printer = null };
+        return drawn with { Job = job, Parts = PartDrawings.Of(job) };
+    }
+}
