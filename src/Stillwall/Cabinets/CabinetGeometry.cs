@@ -47,7 +47,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         get
         {
             var frame = Sizes.Outline.Inset(Sizes.OuterSkin + Sizes.Core / 2);
-            var pieces = Sleeve.Webs.Count + Sleeve.Heads.Count + Sleeve.Lips.Count + Sleeve.OuterKeys.Count + Sleeve.InnerKeys.Count + Sleeve.OuterEndKeys.Count + Sleeve.InnerEndKeys.Count;
+            var pieces = Sleeve.Struts.Count + Sleeve.Lips.Count + Sleeve.OuterKeys.Count + Sleeve.InnerKeys.Count + Sleeve.OuterEndKeys.Count + Sleeve.InnerEndKeys.Count;
             const int perJoin = 10;
             return 1 + (int)(pieces * 2 * Math.PI * frame.Radius / frame.Length) + perJoin * (Front.JoinedCount + Rear.JoinedCount);
         }
@@ -156,7 +156,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <remarks>Source: heads of keys and slots over the strut pitch, on the drawn section; a web is one with the outer skin. Our choice of what counts.</remarks>
     public (double Elsewhere, double AtEnds) KeyedFractions()
     {
-        var struts = Sleeve.Webs.Count;
+        var struts = Sleeve.Struts.Count;
         if (struts == 0 || Sizes.Core <= 0)
         {
             return (0, 0);
@@ -200,22 +200,23 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
 
     private double StrutsM3 =>
-        StrutVolume(Sleeve.Webs.Sum(r => r.AreaM2), Sleeve.Heads.Sum(r => r.AreaM2), Sleeve.Webs.Count, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
+        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
 
     /// <summary>
     /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times mm.
     /// A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean of v; over it pieces are a hair narrower.
-    /// What webs at a corner have more than a rectangle lies at the skin that they stand on.
+    /// What struts at a corner have more than rectangles lies at the skin that they stand on.
     /// </summary>
-    internal static double StrutVolume(double webs, double heads, int struts, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
+    internal static double StrutVolume(double area, int count, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
         var (from, to, top) = SleeveSection.StrutHeights(sizes, 0);
         var (fromIn, toIn, topIn) = SleeveSection.StrutHeights(sizes, SleeveSection.SlopeHair);
-        double Block(double width, double height) => struts * width * height * SquareMetresPerSquareMillimetre;
-        var atCorners = webs - Block(sizes.Web, sizes.Core - top);
-        var narrow = (toIn - fromIn) / (to - from) * (1 - 2 * SleeveSection.SlopeHair / BuildUp.HeadWidth);
-        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core + heads * narrow * (from + to) / 2;
-        return (webs + heads) * rhythm.Solid + slope * slopes;
+        double Block(double width, double height) => count * Math.Max(0, width) * height * SquareMetresPerSquareMillimetre;
+        var headWidth = sizes.Tied && BuildUp.HeadWidth > sizes.Web ? BuildUp.HeadWidth : 0;
+        var atCorners = area - Block(sizes.Web, sizes.Core - top) - Block(headWidth, to - from);
+        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core 
+            + Block(headWidth - 2 * SleeveSection.SlopeHair, toIn - fromIn) * (from + to) / 2;
+        return area * rhythm.Solid + slope * slopes;
     }
 
     private double LipsM3 => Sleeve.Lips.Sum(r => r.AreaM2) * InsideDepthM;

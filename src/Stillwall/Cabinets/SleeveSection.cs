@@ -11,8 +11,7 @@ namespace Stillwall.Cabinets;
 /// <param name="CoreRingM2">Area between the skins, m².</param>
 /// <param name="InnerSkinM2">Area of the inner skin's ring, m².</param>
 /// <param name="InsideM2">Area within the inner skin, m².</param>
-/// <param name="Webs">Webs of the struts, on the outer skin.</param>
-/// <param name="Heads">Heads of the struts; none in a thin core.</param>
+/// <param name="Struts">Struts on the outer skin, each a web with its head; without heads in a thin core.</param>
 /// <param name="Lips">Lips of the slots on the inner skin; none in a thin core.</param>
 /// <param name="OuterKeys">Keys of the outer skin that run the whole length.</param>
 /// <param name="InnerKeys">Keys of the inner skin that run the whole length.</param>
@@ -21,7 +20,7 @@ namespace Stillwall.Cabinets;
 /// <param name="StrutPitch">Distance between struts as drawn, mm.</param>
 public sealed record SleeveSection(
     double OuterSkinM2, double CoreRingM2, double InnerSkinM2, double InsideM2,
-    IReadOnlyList<Region> Webs, IReadOnlyList<Region> Heads, IReadOnlyList<Region> Lips,
+    IReadOnlyList<Region> Struts, IReadOnlyList<Region> Lips,
     IReadOnlyList<Region> OuterKeys, IReadOnlyList<Region> InnerKeys, IReadOnlyList<Region> OuterEndKeys, IReadOnlyList<Region> InnerEndKeys,
     double StrutPitch)
 {
@@ -69,22 +68,19 @@ public sealed record SleeveSection(
         var areas = (Outer: outside.AreaM2 - outerWall.AreaM2, Core: outerWall.AreaM2 - innerWall.AreaM2, Inner: innerWall.AreaM2 - inside.AreaM2, Inside: inside.AreaM2);
         if (sizes.Core <= 0)
         {
-            return new SleeveSection(areas.Outer, areas.Core, areas.Inner, areas.Inside, [], [], [], [], [], [], [], 0);
+            return new SleeveSection(areas.Outer, areas.Core, areas.Inner, areas.Inside, [], [], [], [], [], [], 0);
         }
 
         var (path, places, pitch) = StrutPlaces(sizes);
         var pen = PenOf(sizes, path, root);
         var web = sizes.Web;
-        var (head, half, tied) = (BuildUp.HeadWidth / 2 - hair, web / 2 - hair, sizes.Tied);
-        var (from, to, top) = StrutHeights(sizes, hair);
 
         IReadOnlyList<Region> Keys(bool onOuter, bool atEnds) => pen.OnBothSides(KeyPlaces(sizes, onOuter, atEnds), at => [pen.Key(at, onOuter, hair)]);
 
         return new SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
-            pen.OnBothSides(places, p => [pen.Block(p, -half, half, top, sizes.Core)]),
-            tied ? pen.OnBothSides(places, p => [pen.Block(p, -head, head, from, to)]) : [],
-            tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
+            pen.OnBothSides(places, p => [Strut(pen, p, sizes, hair)]),
+            sizes.Tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
             Keys(onOuter: true, atEnds: false), Keys(onOuter: false, atEnds: false), Keys(onOuter: true, atEnds: true), Keys(onOuter: false, atEnds: true),
             pitch);
     }
@@ -108,6 +104,15 @@ public sealed record SleeveSection(
         return [.. places.SelectMany(p => Between(p, pitch, taken, atEnds ? BuildUp.KeySpacingAtEnds : BuildUp.KeySpacing))];
     }
 
+    /// <summary>A strut, all its faces drawn in by a hair: a web with a head, or a web alone in a thin core.</summary>
+    internal static Region Strut(WallPen pen, double at, CabinetSizes sizes, double hair)
+    {
+        var (head, web, (from, to, _)) = (BuildUp.HeadWidth / 2 - hair, sizes.Web / 2 - hair, StrutHeights(sizes, hair));
+        return sizes.Tied && head > web
+            ? pen.Piece(at, [(-head, from), (head, from), (head, to), (web, to), (web, sizes.Core), (-web, sizes.Core), (-web, to), (-head, to)])
+            : pen.Block(at, -web, web, from, sizes.Core);
+    }
+
     /// <summary>From and to of a strut's head over the inner skin, and where its web ends, mm; all its faces drawn in by a hair.</summary>
     internal static (double HeadFrom, double HeadTo, double WebFrom) StrutHeights(CabinetSizes sizes, double hair)
     {
@@ -122,14 +127,14 @@ public sealed record SleeveSection(
         return sizes.Tied ? [sizes.Core - to, sizes.Core - from, sizes.Core] : [sizes.Core - from, sizes.Core];
     }
 
-    /// <summary>The lips of a slot round the head of a strut: two walls and two caps.</summary>
+    /// <summary>The two lips of a slot round the head of a strut, each a wall with a cap.</summary>
     internal static IReadOnlyList<Region> Slot(WallPen pen, double at, double web)
     {
         var (gap, lip) = (BuildUp.SlotGap, BuildUp.LipThickness);
         var (wallAt, capFrom) = (BuildUp.HeadWidth / 2 + gap, 2 * gap + BuildUp.HeadThickness);
-        return [
-            pen.Block(at, -wallAt - lip, -wallAt, 0, capFrom + lip), pen.Block(at, wallAt, wallAt + lip, 0, capFrom + lip),
-            pen.Block(at, -wallAt, -web / 2 - gap, capFrom, capFrom + lip), pen.Block(at, web / 2 + gap, wallAt, capFrom, capFrom + lip)];
+        var capAt = Math.Min(web / 2 + gap, wallAt);
+        (double U, double V)[] right = [(wallAt, 0), (wallAt + lip, 0), (wallAt + lip, capFrom + lip), (capAt, capFrom + lip), (capAt, capFrom), (wallAt, capFrom)];
+        return [pen.Piece(at, [.. right.Reverse().Select(c => (-c.U, c.V))]), pen.Piece(at, right)];
     }
 
     /// <summary>A pen that draws across the wall, for what stands on plates between the struts.</summary>
@@ -213,7 +218,7 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
     }
 
     // u runs along the path, v from the inner skin outwards. At a corner a piece is drawn past the skins and clipped by the ring.
-    private Region Piece(double at, (double U, double V)[] outline)
+    internal Region Piece(double at, (double U, double V)[] outline)
     {
         var place = path.At(at);
         var atCorner = place.ToCorner < outline.Max(c => Math.Abs(c.U));

@@ -65,7 +65,7 @@ public static class JointClearance
         var outside = Math.Max(sizes.Width, sizes.Height) * MetresPerMillimetre;
         JointFit Joint(string what, double length, double clearance) => new(what, length, clearance, UnevenM(length, shrinkageRatio));
         var joints = new List<JointFit>();
-        if (sizes.Tied && geometry.Sleeve.Heads.Count > 0)
+        if (sizes.Tied && geometry.Sleeve.Struts.Count > 0)
         {
             var across = outside - 2 * (sizes.OuterSkin + sizes.Core) * MetresPerMillimetre;
             joints.Add(Joint("heads of the struts in their slots", across, 2 * BuildUp.SlotGap * MetresPerMillimetre));

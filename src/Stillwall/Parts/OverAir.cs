@@ -32,7 +32,7 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
         Require.NotNegative(accents);
         var sizes = geometry.Sizes;
         var places = new List<OverAir>();
-        if (sizes.Core > 0 && geometry.Sleeve.Webs.Count > 0)
+        if (sizes.Core > 0 && geometry.Sleeve.Struts.Count > 0)
         {
             places.Add(new OverAir("slopes of the struts", null, StrutSlopeDeg));
             if (sizes.Tied)

@@ -49,7 +49,7 @@ public sealed class Solid
     }
 
     /// <summary>The lowest point, mm; null for nothing. Draws the slabs up to it alone.</summary>
-    public double? Foot => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / Grid.MicrometresPerMillimetre;
+    public double? FootMm => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / Grid.MicrometresPerMillimetre;
 
     /// <summary>Adds an upright shape.</summary>
     /// <param name="region">Its region.</param>

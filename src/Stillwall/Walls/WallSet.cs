@@ -18,7 +18,7 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
         : [Layer.Of(Geometry.Sizes.OuterSkin * 1e-3, Skin), Layer.Of(Geometry.CoreM, Core), Layer.Of(Geometry.Sizes.InnerSkin * 1e-3, Skin)];
 
     /// <summary>Whether full-height struts divide the core: their windows are less than half open.</summary>
-    public bool IsCut => Geometry.Sleeve.Webs.Count > 0 && Geometry.Struts.OpenFraction < CutCore.OpenWindowsRatio;
+    public bool IsCut => Geometry.Sleeve.Struts.Count > 0 && Geometry.Struts.OpenFraction < CutCore.OpenWindowsRatio;
 
     /// <summary>The panels between supports: left, right, top, bottom, front, rear. Braces divide the four side walls along the depth.</summary>
     public IReadOnlyList<WallPanel> Panels

@@ -47,9 +47,9 @@ public sealed class ManyCabinetsTests
             yield return $"the surface encloses {solid.Mesh.VolumeM3 / part.Solid.VolumeM3} of the slabs";
         }
 
-        if (part.Solid.Foot is not 0)
+        if (part.Solid.FootMm is not 0)
         {
-            yield return $"begins {part.Solid.Foot} mm over the bed";
+            yield return $"begins {part.Solid.FootMm} mm over the bed";
         }
     }
 }

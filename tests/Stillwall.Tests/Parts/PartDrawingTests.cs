@@ -28,7 +28,7 @@ public sealed class PartDrawingTests
     public void Every_part_has_the_number_of_ways_through_it_that_it_should()
     {
         // Rear outer plate: terminal, pour opening, a vent for each of the bays, six openings for drying; each a way through (genus), as in any textbook of topology.
-        var bays = Demo.Facts.Geometry!.Sleeve.Webs.Count;
+        var bays = Demo.Facts.Geometry!.Sleeve.Struts.Count;
         Assert.Equal(1 + 1 + bays + Demo.Facts.Geometry.Rear.Layout.DryOuts.Count, Genus("rear outer plate"));
         Assert.Equal(1, Genus("front outer plate"));
         Assert.Equal(1, Genus("front inner plate"));
@@ -97,7 +97,7 @@ public sealed class PartDrawingTests
         Assert.InRange(reached.VolumeM3 / g.CavityM3, 0.998, 1.002);
         Assert.InRange(reached.VolumeM3 / space.VolumeM3, 0.9999, 1);
         var (path, pitch) = (s.Outline.Inset(s.OuterSkin + s.Core / 2), g.Sleeve.StrutPitch);
-        Assert.All(Enumerable.Range(0, g.Sleeve.Webs.Count).Select(i => path.At((i + 0.75) * pitch)), at =>
+        Assert.All(Enumerable.Range(0, g.Sleeve.Struts.Count).Select(i => path.At((i + 0.75) * pitch)), at =>
             Assert.True(reached.Contains(at.X, at.Y, s.Depth / 2), $"the bay at {at.X} mm, {at.Y} mm is not reached"));
     }
 
@@ -115,7 +115,7 @@ public sealed class PartDrawingTests
         }
 
         // A head that would have to pass between the caps of its slot.
-        var (head, caps) = (g.Sleeve.Heads.First(h => h.Extent is { Top: < 16.1, Left: > 60, Right: < 184 }), Region.JoinAll(g.Sleeve.Lips));
+        var (head, caps) = (g.Sleeve.Struts.First(h => h.Extent is { Top: < 16.1, Left: > 60, Right: < 184 }), Region.JoinAll(g.Sleeve.Lips));
         Assert.True(head.Moved(0, -1).Intersect(caps).AreaM2 > 1e-6, "the strut slips out of its slot");
     }
 

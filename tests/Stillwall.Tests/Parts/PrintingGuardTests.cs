@@ -29,11 +29,12 @@ public sealed class PrintingGuardTests
         Assert.Equal(45, OverAir.Of(Demo, 0).Single(p => p.AngleDeg is not null).AngleDeg!.Value, 1e-9);
     }
 
-    // By area: the head is 2 mm thick, so its area gives its width, and the web's thickness is what stands beneath it.
+    // A strut of the lower side, as wide as its head.
     [Fact]
     public void The_wings_of_a_head_reach_past_the_web_on_both_sides()
     {
-        var head = Demo.Sleeve.Heads.Max(h => h.AreaM2) / (BuildUp.HeadThickness * 1e-3);
+        var strut = Demo.Sleeve.Struts.Select(h => h.Extent!.Value).First(e => e is { Top: < 16.1, Left: > 60, Right: < 184 });
+        var head = (strut.Right - strut.Left) * 1e-3;
         var wings = OverAir.Of(Demo, 0).Single(p => p.What.Contains("heads", StringComparison.Ordinal));
         Assert.Equal(head - Demo.Sizes.Web * 1e-3, wings.SpanM!.Value, 2e-6);
     }

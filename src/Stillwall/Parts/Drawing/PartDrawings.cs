@@ -8,7 +8,7 @@ public static class PartDrawings
 {
     /// <summary>Draws the parts, those that are too large for the printer in keyed pieces.</summary>
     /// <param name="job">Cabinet, driver and printer.</param>
-    /// <returns>The parts as they lie on the bed, their names cut into them where there is room, and where they go.</returns>
+    /// <returns>The parts as they lie on the bed, their names cut into them where there is room, and where they go; none of which an opening leaves nothing.</returns>
     /// <remarks>
     /// Model: stacks of slabs along each part's print direction. Validity: cabinets that have been drawn. Source: our choice of build-up, see <see cref="BuildUp"/>.
     /// Accuracy: exact to the 1 µm grid; slopes in steps of two layers.
@@ -17,7 +17,7 @@ public static class PartDrawings
     {
         ArgumentNullException.ThrowIfNull(job);
         var blanks = (IEnumerable<(string Name, Blank Blank, Placement? Place)>)[.. Shells(job), .. Braces(job), .. Trims(job), .. Gauges(job)];
-        return [.. blanks.SelectMany(b => Pieces.Of(b.Name, job.Named ? b.Blank : Blank.Nameless(b.Blank.Solid), b.Place, job.Printer))];
+        return [.. blanks.SelectMany(b => Pieces.Of(b.Name, job.Named ? b.Blank : Blank.Nameless(b.Blank.Solid), b.Place, job.Printer)).Where(part => part.Solid.FootMm is not null)];
     }
 
     private static IEnumerable<(string, Blank, Placement?)> Shells(PartDrawingJob job)

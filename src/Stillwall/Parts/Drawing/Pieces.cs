@@ -73,7 +73,7 @@ internal static class Pieces
     // A piece of a quarter may begin at the height of a tooth: what was added there may be cut away, so the drawn slabs tell.
     private static Piece OnBed(Piece piece)
     {
-        var foot = piece.Solid.AddedHeights!.Value.Bottom == 0 && piece.Within == Everywhere ? 0 : piece.Solid.Foot!.Value;
+        var foot = piece.Solid.AddedHeights!.Value.Bottom == 0 && piece.Within == Everywhere ? 0 : piece.Solid.FootMm!.Value;
         return piece with { Solid = piece.Solid.Lifted(-foot), Foot = foot };
     }
 

@@ -64,7 +64,7 @@ internal static class SleeveDrawing
         var (s, pen) = (job.Sizes, SleeveSection.Pen(job.Sizes));
         var places = SleeveSection.StrutPlaces(s).Places;
         var slope = Slopes.Of(
-            Region.JoinAll([.. drawn.Webs, .. drawn.Heads]), Region.JoinAll([.. narrower.Webs, .. narrower.Heads]),
+            Region.JoinAll(drawn.Struts), Region.JoinAll(narrower.Struts),
             reach => pen.Reach(places, Math.Max(s.Web, BuildUp.HeadWidth) + Spare, reach, onOuter: true), SleeveSection.StrutSteps(s), job.LayerMm);
 
         // Heights from the bed: the foot stands behind the front core zone, through which its slope climbs.

@@ -8,11 +8,10 @@ namespace Stillwall.Parts.Drawing;
 /// <param name="Shell">Skins and ends.</param>
 /// <param name="Lips">Lips of the slots.</param>
 /// <param name="Keys">Keys of both skins.</param>
-/// <param name="Webs">Webs of the struts.</param>
-/// <param name="Heads">Heads of the struts.</param>
-/// <param name="Narrower">Webs and heads as their slopes are made of.</param>
+/// <param name="Struts">Struts.</param>
+/// <param name="Narrower">Struts as their slopes are made of.</param>
 internal sealed record WallCoupon(
-    CabinetSizes Sizes, IReadOnlyList<Region> Shell, IReadOnlyList<Region> Lips, IReadOnlyList<Region> Keys, IReadOnlyList<Region> Webs, IReadOnlyList<Region> Heads, IReadOnlyList<Region> Narrower)
+    CabinetSizes Sizes, IReadOnlyList<Region> Shell, IReadOnlyList<Region> Lips, IReadOnlyList<Region> Keys, IReadOnlyList<Region> Struts, IReadOnlyList<Region> Narrower)
 {
     private const double Side = 1e3 * PartList.CouponM, Floor = 1e3 * PartList.MouldWallM;
 
@@ -26,17 +25,12 @@ internal sealed record WallCoupon(
         var count = (int)((Side / 2 - BuildUp.HeadWidth - BuildUp.KeyHead) / pitch);
         var places = Enumerable.Range(-count, 2 * count + 1).Select(i => i * pitch).ToList();
         var bays = Enumerable.Range(-count - 1, 2 * count + 2).Select(i => (i + 0.5) * pitch).Where(p => Math.Abs(p) + BuildUp.KeyHead < Side / 2 - Floor);
-        var (gap, head) = (BuildUp.SlotGap, BuildUp.HeadWidth / 2);
-        const double hair = SleeveSection.SlopeHair;
-        var (inset, top) = (SleeveSection.StrutHeights(s, hair), SleeveSection.StrutHeights(s, 0).WebFrom);
-        IReadOnlyList<Region> Blocks(double half, double low, double high) => [.. places.Select(p => pen.Block(p, -half, half, low, high))];
         Region End(double from) => Region.RoundedRectangle(from, s.OuterSkin, from + Floor, s.OuterSkin + s.Core, 0);
         return new WallCoupon(
             s, [Strip(0, s.OuterSkin), Strip(s.OuterSkin + s.Core, s.Wall), End(-Side / 2), End(Side / 2 - Floor)],
             s.Tied ? [.. places.SelectMany(p => SleeveSection.Slot(pen, p, s.Web))] : [],
             [.. bays.SelectMany(p => new[] { pen.Key(p, true), pen.Key(p, false) })],
-            Blocks(s.Web / 2, top, s.Core), s.Tied ? Blocks(head, gap, top) : [],
-            [.. Blocks(s.Web / 2 - hair, inset.WebFrom, s.Core), .. s.Tied ? Blocks(head - hair, inset.HeadFrom, inset.HeadTo) : []]);
+            [.. places.Select(p => SleeveSection.Strut(pen, p, s, 0))], [.. places.Select(p => SleeveSection.Strut(pen, p, s, SleeveSection.SlopeHair))]);
     }
 
     /// <summary>Volume of plastic, m³.</summary>
@@ -45,13 +39,13 @@ internal sealed record WallCoupon(
     /// <summary>Space that the cast fills, m³.</summary>
     internal double CavityM3 => (Side - 2 * Floor) * Sizes.Core * (Side - Floor) * 1e-9 - StandingM3;
 
-    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Webs), Area(Heads), Webs.Count, Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
+    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Struts), Struts.Count, Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
 
     /// <summary>The coupon, without a name: it is filled.</summary>
     internal Blank Draw(double layer)
     {
         var solid = Solid.Empty.Add(Strip(0, Sizes.Wall), 0, Floor).Add(Region.JoinAll([.. Shell, .. Lips, .. Keys]), Floor, Side);
-        var slope = Slopes.Of(Region.JoinAll([.. Webs, .. Heads]), Region.JoinAll(Narrower), reach => Strip(Sizes.OuterSkin, Sizes.OuterSkin + reach), SleeveSection.StrutSteps(Sizes), layer);
+        var slope = Slopes.Of(Region.JoinAll(Struts), Region.JoinAll(Narrower), reach => Strip(Sizes.OuterSkin, Sizes.OuterSkin + reach), SleeveSection.StrutSteps(Sizes), layer);
         foreach (var (from, to) in Rhythm.SolidLengths())
         {
             solid = (from > 0 ? slope.On(solid, Floor + from - Sizes.Core) : solid).Add(slope.Pieces, Floor + from, Floor + to);
