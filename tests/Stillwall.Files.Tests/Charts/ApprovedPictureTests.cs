@@ -1,7 +1,9 @@
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Figures;
+using Stillwall.Figures.Sheets;
 using Stillwall.Files.Charts;
+using Stillwall.Files.Drawings;
 using Stillwall.Tests.Appraisals;
 
 namespace Stillwall.Files.Tests.Charts;
@@ -57,6 +59,19 @@ public sealed class ApprovedPictureTests
 
         Assert.Equal(File.ReadAllText(svg), ChartPicture.Svg(chart));
         Assert.Equal((ChartPicture.WidthPx, ChartPicture.HeightPx), PngFile.Size(File.ReadAllBytes(png)));
+    }
+
+    [Fact]
+    public void The_demos_parts_drawn_apart_are_the_approved_picture()
+    {
+        var svg = SheetSvg.Of(SheetSet.Of(new Facts(DemoProject.Project, DemoDrivers.All)).Single(s => s.Name.EndsWith("exploded", StringComparison.Ordinal)));
+        var file = Path.Combine(Pictures, "parts-drawn-apart.svg");
+        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        {
+            File.WriteAllText(file, svg);
+        }
+
+        Assert.Equal(File.ReadAllText(file), svg);
     }
 
     private static string Pictures => Path.Combine(Path.GetDirectoryName(TestData.Demo("stillwall.json"))!, "..", "..", "docs", "pictures");
