@@ -109,7 +109,7 @@ public sealed partial class PeopleTests : IDisposable
         desk.State("stock", "[ { \"item\": \"driver\", \"amount\": \"1 pc\" }, { \"item\": \"cast powder\", \"amount\": \"6 kg\" }, { \"item\": \"sealant\", \"amount\": \"1 pc\", \"best_before\": \"2026-01-01\" }, "
             + "{ \"item\": \"terminal\", \"amount\": \"1 pc\" }, { \"item\": \"fill\", \"amount\": \"500 g\" }, { \"item\": \"screw\", \"amount\": \"4 pc\" } ]");
         var list = desk.Run("supplies", "reading-room").Output;
-        Assert.Matches(@"filament +3\.25 kg +– +3\.25 kg +4 × 1 kg +88 EUR +missing", list);
+        Assert.Matches(@"filament +3\.24 kg +– +3\.24 kg +4 × 1 kg +88 EUR +missing", list);
         Assert.Matches(@"screw +8 pc +4 pc +4 pc +1 × 20 pc +4\.00 EUR +short", list);
         Assert.Matches("past its date, to be replaced: sealant", list);
     }
