@@ -47,7 +47,7 @@ try
 }
 catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
 {
-    Console.Error.WriteLine($"{string.Join(", ", app.Urls)}: is in use; another port, such as --urls http://127.0.0.1:5311");
+    Console.Error.WriteLine($"--urls: {e.Message.Split(": ")[0]}: another program listens there; another port, such as http://127.0.0.1:5311");
     return 3;
 }
 

@@ -13,6 +13,12 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     /// <summary>Told when what is shown has changed, on any thread.</summary>
     internal event Action? Changed;
 
+    /// <summary>Told when somebody asks why.</summary>
+    internal event Action? Questioned;
+
+    /// <summary>Of which result somebody asked why, and its name on the page.</summary>
+    internal (string Of, string Name)? Asked { get; private set; }
+
     /// <summary>The project; null where none could be opened.</summary>
     internal OpenProject? Project { get; private set; }
 
@@ -98,6 +104,13 @@ internal sealed class Desk(Workshop workshop) : IDisposable
 
     /// <summary>Does again what was taken back.</summary>
     internal void Redo() => Project!.Redo(this);
+
+    /// <summary>Asks why a result is what it is.</summary>
+    internal void Ask(string of, string name)
+    {
+        Asked = (of, name);
+        Questioned?.Invoke();
+    }
 
     /// <summary>Takes the notice away.</summary>
     internal void Read()

@@ -12,9 +12,10 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     private readonly Lock gate = new();
     private readonly Dictionary<string, Finding> sought = new(StringComparer.Ordinal);
     private readonly Lazy<Mender> mender = new(() => new Mender(project, candidates));
-    private readonly Lazy<Appraisal> appraisal = new(() => Appraisal.WithoutRemedies(project, candidates));
     private readonly Lazy<RankedDrivers> ranked = new(() => Ranking.Of(project, candidates));
     private readonly Lazy<IReadOnlyList<Sheet>> sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
+
+    private Appraisal? appraisal;
 
     /// <summary>Whether figures and findings are there.</summary>
     internal bool IsReady => mender.IsValueCreated;
@@ -36,7 +37,8 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     }
 
     /// <summary>The same as the command line prints it.</summary>
-    internal Appraisal Appraisal => appraisal.Value;
+    internal Appraisal Appraisal => appraisal ??= new Appraisal(
+        Facts.Project.Name, Facts.Box, Facts.Walls, Facts.Parts, Facts.Pour, Facts.Print, Facts.Mass, Facts.Supplies, Facts.Cost, Facts.Quiet, mender.Value.Judged);
 
     /// <summary>The candidates, ranked in this cabinet.</summary>
     internal RankedDrivers Ranked => ranked.Value;

@@ -1,3 +1,5 @@
+using Stillwall.Appraisals;
+
 namespace Stillwall.Web.Texts;
 
 /// <summary>Texts of the frame round every stage.</summary>
@@ -38,6 +40,18 @@ internal static class ShellTexts
     internal static string Those(int n) => n == 1 ? "The one that holds" : $"The {n} that hold";
 
     internal static string TheUnknown(int n) => n == 1 ? "The one that is unknown" : $"The {n} that are unknown";
+
+    /// <summary>What of a stage holds or does not.</summary>
+    internal static string Count(IEnumerable<Verdict> verdicts)
+    {
+        var all = verdicts.ToList();
+        int Of(Verdict verdict) => all.Count(v => v == verdict);
+        var holds = Of(Verdict.Holds);
+        return all.Count == 0 ? "nothing checked"
+            : holds == all.Count ? holds switch { 1 => "it holds", 2 => "both hold", _ => $"all {holds} hold" }
+            : string.Join(", ", new[] { (Of(Verdict.Fails), "fails"), (Of(Verdict.Tight), "tight"), (Of(Verdict.Unknown), "unknown") }
+                .Where(c => c.Item1 > 0).Select(c => c is (> 1, "fails") ? $"{c.Item1} fail" : $"{c.Item1} {c.Item2}"));
+    }
 
     internal static string WhyOf(string what) => $"Why {what}?";
 

@@ -1,0 +1,1 @@
+namespace Stillwall.Web.Charts; internal static class Nothing; 
