@@ -1,0 +1,1 @@
+export const chart = 1;
