@@ -1,0 +1,34 @@
+// Colours of the page as the canvas needs them: read resolved from the root, again whenever the theme changes.
+const NAMES = ['page', 'sheet', 'ink', 'ink2', 'rule', 'faint', 'ply', 'wash', 'cast', 'castline', 'pencil', 'holds', 'tight', 'fails', 'unknown'];
+
+export function palette() {
+  const style = getComputedStyle(document.documentElement);
+  return Object.fromEntries(NAMES.map(name => [name, style.getPropertyValue(`--${name}`).trim() || '#000']));
+}
+
+// Ink on plaster, whatever the theme: for paper.
+export function paperPalette() {
+  const root = document.documentElement;
+  const before = root.dataset.theme;
+  root.dataset.theme = 'light';
+  const colours = palette();
+  if (before === undefined) {
+    delete root.dataset.theme;
+  } else {
+    root.dataset.theme = before;
+  }
+
+  return colours;
+}
+
+// Calls back at every change; returns what ends that.
+export function watchTheme(changed) {
+  const media = matchMedia('(prefers-color-scheme: dark)');
+  const observer = new MutationObserver(changed);
+  observer.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
+  media.addEventListener('change', changed);
+  return () => {
+    observer.disconnect();
+    media.removeEventListener('change', changed);
+  };
+}
