@@ -1,6 +1,7 @@
 using System.Reflection;
 using Microsoft.AspNetCore.DataProtection;
 using Stillwall.Web;
+using Stillwall.Web.Charts;
 using Stillwall.Web.Serving;
 using Stillwall.Web.Store;
 
@@ -31,6 +32,7 @@ app.UseResponseCompression();
 app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapProjectFiles();
+app.MapCharts(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 app.Lifetime.ApplicationStarted.Register(() =>
 {

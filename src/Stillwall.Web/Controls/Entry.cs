@@ -58,7 +58,7 @@ internal static partial class Entry
         return parts.Select(part => field.TryRead(part, ProjectKeys.IsBare(field, part), out _, out var fault) ? null : fault).FirstOrDefault(f => f is not null);
     }
 
-    private static IEnumerable<string> Parts(string typed) => typed.Contains(';', StringComparison.Ordinal) ? typed.Split(';') : Commas().Split(typed.Trim());
+    private static string[] Parts(string typed) => typed.Contains(';', StringComparison.Ordinal) ? typed.Split(';') : Commas().Split(typed.Trim());
 
     private static string Number(double si, Dimension dimension, string unit)
     {

@@ -78,13 +78,13 @@ internal sealed class SectionAcross
         var rear = PlateLayout.Rear(s);
         foreach (var terminal in rear.Openings)
         {
-            var (x, y, r) = (X0 + terminal.X * scale, Z(terminal.Z), terminal.DiameterMm / 2 * scale);
+            var (x, y, r) = (X0 + terminal.XMm * scale, Z(terminal.ZMm), terminal.DiameterMm / 2 * scale);
             pen.Circle("thing nofill", x, y, r).Circle("thing nofill", x - r / 3, y, 2.4).Circle("thing nofill", x + r / 3, y, 2.4);
         }
 
         foreach (var pour in rear.PourOpenings)
         {
-            pen.Circle("hidden", X0 + pour.X * scale, Z(pour.Z), pour.DiameterMm / 2 * scale);
+            pen.Circle("hidden", X0 + pour.XMm * scale, Z(pour.ZMm), pour.DiameterMm / 2 * scale);
         }
     }
 

@@ -139,7 +139,7 @@ internal sealed class SectionAlong
         var wall = plan.Sizes.Wall * scale;
         foreach (var opening in layout.Openings.Where(o => o.DiameterMm > 0))
         {
-            var (y, r, t) = (Z(opening.Z), opening.DiameterMm / 2 * scale, Math.Max(1.2, plan.Sizes.OuterSkin * scale));
+            var (y, r, t) = (Z(opening.ZMm), opening.DiameterMm / 2 * scale, Math.Max(1.2, plan.Sizes.OuterSkin * scale));
             pen.Box("blank", Rear - wall - 0.6, y - r, wall + 1.2, 2 * r).Box("skin", Rear - wall, y - r - t, wall, t).Box("skin", Rear - wall, y + r, wall, t);
             var (cup, lip) = (24 * scale + wall, 3 * scale);
             pen.Path("thing", $"M{N(Rear + lip)} {N(y - r - 3 * scale)}V{N(y + r + 3 * scale)}H{N(Rear)}V{N(y + r - lip)}H{N(Rear - cup)}V{N(y - r + lip)}H{N(Rear)}V{N(y - r - 3 * scale)}Z")
@@ -148,7 +148,7 @@ internal sealed class SectionAlong
 
         foreach (var opening in layout.PourOpenings.Where(o => o.DiameterMm > 0))
         {
-            pen.Box("corepatch", Rear - plan.Sizes.OuterSkin * scale - 1, Z(opening.Z) - opening.DiameterMm / 2 * scale, plan.Sizes.OuterSkin * scale + 1.6, opening.DiameterMm * scale);
+            pen.Box("corepatch", Rear - plan.Sizes.OuterSkin * scale - 1, Z(opening.ZMm) - opening.DiameterMm / 2 * scale, plan.Sizes.OuterSkin * scale + 1.6, opening.DiameterMm * scale);
         }
     }
 
@@ -178,14 +178,14 @@ internal sealed class SectionAlong
         var layout = PlateLayout.Rear(s);
         if (layout.Openings is [{ DiameterMm: > 0 } terminal, ..])
         {
-            var (x, y) = (Math.Min(Rear + 38, 366), Z(terminal.Z));
+            var (x, y) = (Math.Min(Rear + 38, 366), Z(terminal.ZMm));
             pen.Path("lead", $"M{N(x)} {N(Step(4) + 4)}V{N(y)}H{N(Rear + 2)}").Circle("dot", Rear + 1, y, 1.7).Text("t", x - 30, Step(4) - 2, DrawingTexts.Terminal, "end");
             fields.Add(new("cabinet.openings.terminal", DrawingTexts.TerminalOpening, x - 10, Step(4) - 6, unit, 3));
         }
 
         if (layout.PourOpenings is [{ DiameterMm: > 0 } pour, ..])
         {
-            pen.Leader(Rear - 1, Step(3) + 4, Rear - 1, Z(pour.Z)).Text("t", Rear - 30, Step(3) - 2, DrawingTexts.Pour, "end");
+            pen.Leader(Rear - 1, Step(3) + 4, Rear - 1, Z(pour.ZMm)).Text("t", Rear - 30, Step(3) - 2, DrawingTexts.Pour, "end");
             fields.Add(new("cabinet.openings.pour", DrawingTexts.PourOpening, Rear - 11, Step(3) - 6, unit, 3));
         }
 

@@ -27,7 +27,7 @@ internal sealed class WallDetail
 
     private double Bottom => Top + sizes.Wall * scale;
 
-    private double Middle => Left + Wide / 2;
+    private const double Middle = Left + Wide / 2;
 
     /// <summary>Draws the view; null where the walls are not stated.</summary>
     internal static View? Of(Facts facts) => facts.Sizes is { } sizes ? new WallDetail(facts, sizes).Draw() : null;

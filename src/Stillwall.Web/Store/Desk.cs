@@ -218,6 +218,7 @@ internal sealed class Desk(Workshop workshop) : IDisposable
             }
 
             _ = next.Plan.Facts;
+            _ = next.Plan.Questions;
             Shown = next;
             Changed?.Invoke();
         }

@@ -16,6 +16,7 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     private readonly Lazy<IReadOnlyList<Sheet>> sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
 
     private Appraisal? appraisal;
+    private IReadOnlyList<Chart>? questions;
 
     /// <summary>Whether figures and findings are there.</summary>
     internal bool IsReady => mender.IsValueCreated;
@@ -46,14 +47,9 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     /// <summary>The dimensioned sheets.</summary>
     internal IReadOnlyList<Sheet> Sheets => sheets.Value;
 
-    /// <summary>One of the four charts, by its place; null where it cannot be drawn.</summary>
-    internal Chart? Question(int which, Facts? before) => which switch
-    {
-        0 => ResponseCharts.HowLow(Facts, before),
-        1 => ResponseCharts.HowLoud(Facts),
-        2 => ResponseCharts.HowFar(Facts),
-        _ => ResponseCharts.WhatTheAmplifierFeels(Facts),
-    };
+    /// <summary>The four questions as charts; what cannot be drawn is left out.</summary>
+    internal IReadOnlyList<Chart> Questions => questions ??=
+        [.. new[] { ResponseCharts.HowLow(Facts), ResponseCharts.HowLoud(Facts), ResponseCharts.HowFar(Facts), ResponseCharts.WhatTheAmplifierFeels(Facts) }.OfType<Chart>()];
 
     /// <summary>Seeks the remedies of what does not hold, the worst first, one after the other.</summary>
     /// <param name="found">Told after each.</param>

@@ -1,1 +1,0 @@
-namespace Stillwall.Web.Charts; internal static class Nothing; 
