@@ -25,6 +25,9 @@ internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyLis
     /// <summary>Bend below which two triangles are one face, degrees (our choice).</summary>
     internal const double FlatDeg = 0.2;
 
+    /// <summary>Length below which an edge is left out, µm (our choice): joins of 10 µm and rounding, which would be drawn as specks.</summary>
+    internal const int SpeckUm = 50;
+
     private static readonly double SharpCosine = Math.Cos(SharpDeg * Math.PI / 180), FlatCosine = Math.Cos(FlatDeg * Math.PI / 180);
 
     /// <summary>Finds the edges of a mesh.</summary>
@@ -44,6 +47,11 @@ internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyLis
                 }
 
                 var bend = Dot(normals[i], normals[other]);
+                if (IsShort(mesh.Points[a], mesh.Points[b]))
+                {
+                    continue;
+                }
+
                 if (bend < SharpCosine)
                 {
                     sharp.Add(new SharpEdge(a, b));
@@ -59,6 +67,8 @@ internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyLis
         sharp.AddRange(open.Keys.Select(e => new SharpEdge(e.Item1, e.Item2)));
         return new FeatureEdges(sharp, round);
     }
+
+    private static bool IsShort(MeshPoint a, MeshPoint b) => Math.Max(Math.Abs((long)a.X - b.X), Math.Max(Math.Abs((long)a.Y - b.Y), Math.Abs((long)a.Z - b.Z))) < SpeckUm;
 
     // Of length 1; of a triangle without area none, which counts as flat beside any.
     private static (double X, double Y, double Z)? Normal(IndexedMesh mesh, MeshTriangle t)
