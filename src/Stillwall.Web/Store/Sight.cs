@@ -1,0 +1,16 @@
+using Stillwall.Appraisals;
+
+namespace Stillwall.Web.Store;
+
+/// <summary>What a stage draws.</summary>
+/// <param name="Project">The open project.</param>
+/// <param name="Shown">The state that is shown.</param>
+/// <param name="Former">The state before it, in pencil; null where there is none.</param>
+internal sealed record Sight(OpenProject Project, Snapshot Shown, Snapshot? Former)
+{
+    /// <summary>Everything computed.</summary>
+    internal Facts Facts => Shown.Plan.Facts;
+
+    /// <summary>How numbers are written.</summary>
+    internal Show Show => Facts.Show;
+}

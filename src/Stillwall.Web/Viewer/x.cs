@@ -1,0 +1,1 @@
+namespace Stillwall.Web.Viewer; internal static class Nothing; 
