@@ -1,1 +1,0 @@
-namespace Stillwall.Web.Viewer; internal static class Nothing; 
