@@ -4,6 +4,7 @@ using Stillwall.Web;
 using Stillwall.Web.Charts;
 using Stillwall.Web.Serving;
 using Stillwall.Web.Store;
+using Stillwall.Web.Viewer;
 
 if (Start.Faults(args) is { } fault)
 {
@@ -33,6 +34,7 @@ app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapProjectFiles();
 app.MapCharts(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
+app.MapMeshes(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 app.Lifetime.ApplicationStarted.Register(() =>
 {

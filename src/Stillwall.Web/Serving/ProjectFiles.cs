@@ -1,6 +1,7 @@
 using System.Text;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Stillwall.Appraisals;
 using Stillwall.Files.Drawings;
 using Stillwall.Files.Json;
 using Stillwall.Files.Meshes;
@@ -8,7 +9,9 @@ using Stillwall.Files.Tables;
 using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
+using Stillwall.Web.Charts;
 using Stillwall.Web.Store;
+using Stillwall.Web.Viewer;
 
 namespace Stillwall.Web.Serving;
 
@@ -31,12 +34,17 @@ internal static class ProjectFiles
             File(ProjectZip.Pack(p.Now.Plan.Sheets.Select(s => ($"{s.Name}.svg", Encoding.UTF8.GetBytes(SheetSvg.Of(s))))), "application/zip", $"{p.Name}-sheets.zip")));
         files.MapGet("/sheets/{name}.svg", (string project, string name, Workshop workshop) => Of(workshop, project, p =>
             p.Now.Plan.Sheets.FirstOrDefault(s => s.Name == name) is { } sheet ? Results.Text(SheetSvg.Of(sheet), "image/svg+xml") : Results.NotFound()));
+        app.MapCharts(FactsOf, "/files/{project}/charts");
+        app.MapMeshes(FactsOf, "/files/{project}/assembly");
         files.MapPost("/drivers", TakeDrivers).WithMetadata(new SizeLimit(DriverTable.GreatestLength + 65536));
         app.MapPost("/files", TakeProject).WithMetadata(new SizeLimit(ArchiveLimit));
     }
 
     private static IResult Of(Workshop workshop, string name, Func<OpenProject, IResult> answer) =>
         workshop.Opened(name) is { } project ? answer(project) : Results.NotFound();
+
+    private static Facts? FactsOf(HttpContext context) =>
+        context.GetRouteValue("project") is string name ? context.RequestServices.GetRequiredService<Workshop>().Opened(name)?.Now.Plan.Facts : null;
 
     private static FileContentHttpResult File(byte[] bytes, string kind, string name) => TypedResults.File(bytes, kind, name);
 

@@ -1,6 +1,6 @@
 // The cross-hair: a point on the line that the pointer or the arrow keys move, and what is read off there.
 import { mains, valueAt } from './unpack.js';
-import { frequency, number, tick } from './numbers.js';
+import { frequency, number } from './numbers.js';
 
 const STEPS_PER_DECADE = 120, STEPS = 200;
 
@@ -110,8 +110,8 @@ export class Hair {
     Object.assign(this.level.style, { top, width: left });
     Object.assign(this.point.style, { left, top });
     const { low, high } = across;
-    for (const [name, value] of Object.entries({ 'aria-valuemin': tick(low), 'aria-valuemax': tick(high), 'aria-valuenow': String(Number(read.x.toFixed(2))), 'aria-valuetext': read.words.join(', ') })) {
-      this.point.setAttribute(name, value.replace('\u2212', '-'));
+    for (const [name, value] of Object.entries({ min: low, max: high, now: Number(read.x.toFixed(2)), text: read.words.join(', ') })) {
+      this.point.setAttribute(`aria-value${name}`, String(value));
     }
 
     this.out.replaceChildren(piece('i'), ...read.parts);

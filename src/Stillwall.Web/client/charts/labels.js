@@ -2,7 +2,7 @@
 import { Placer } from './placer.js';
 import { runs } from './numbers.js';
 
-const SIZE = 12, HEIGHT = 15, DEEP = 12;
+const SIZE = 12, HEIGHT = 13, DEEP = 12;
 
 export const fonts = { text: `400 ${SIZE}px "Atkinson Hyperlegible", Verdana, sans-serif`, italic: `italic 400 ${SIZE}px "Atkinson Hyperlegible", Verdana, sans-serif`, figure: `500 ${SIZE}px "IBM Plex Mono", monospace`, small: '400 11px "Atkinson Hyperlegible", Verdana, sans-serif', axis: '11px "IBM Plex Mono", monospace' };
 
@@ -121,7 +121,7 @@ function alongLine(series, drawn, { place, width, height }) {
   }
 
   const places = [];
-  for (const far of [11, 22, 36, 56]) {
+  for (const far of [10, 22, 36, 56]) {
     for (const share of shares) {
       const x = from + share * (to - from);
       const y = heightAt(path, x);
