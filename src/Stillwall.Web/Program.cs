@@ -1,10 +1,8 @@
 using System.Reflection;
 using Microsoft.AspNetCore.DataProtection;
 using Stillwall.Web;
-using Stillwall.Web.Charts;
 using Stillwall.Web.Serving;
 using Stillwall.Web.Store;
-using Stillwall.Web.Viewer;
 
 if (Start.Faults(args) is { } fault)
 {
@@ -33,8 +31,6 @@ app.UseResponseCompression();
 app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapProjectFiles();
-app.MapCharts(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
-app.MapMeshes(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 app.Lifetime.ApplicationStarted.Register(() =>
 {

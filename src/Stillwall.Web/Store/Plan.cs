@@ -51,6 +51,12 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     internal IReadOnlyList<Chart> Questions => questions ??=
         [.. new[] { ResponseCharts.HowLow(Facts), ResponseCharts.HowLoud(Facts), ResponseCharts.HowFar(Facts), ResponseCharts.WhatTheAmplifierFeels(Facts) }.OfType<Chart>()];
 
+    /// <summary>Every chart, as files are made of them; the neighbour's and that of price and level too.</summary>
+    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
+
+    /// <summary>Price against level of the candidates; null where none has both.</summary>
+    internal Chart? Front => FrontChart.Of([.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Facts.Show, project.Brief.Aim?.LevelDb);
+
     /// <summary>Seeks the remedies of what does not hold, the worst first, one after the other.</summary>
     /// <param name="found">Told after each.</param>
     /// <param name="stop">Stops between two of them.</param>

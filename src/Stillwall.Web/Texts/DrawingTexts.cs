@@ -13,6 +13,11 @@ internal static class DrawingTexts
     internal const string Depth = "Depth outside", Height = "Height outside", Width = "Width outside", Radius = "Corner radius outside", Stiffness = "Stiffness of a foot";
     internal const string OuterSkin = "outer skin", Core = "core", InnerSkin = "inner skin";
 
+    internal const string Cabinet = "cabinet", Seat = "seat", Room = "Room", Spot = "Spot", FromTheSide = "from the side", Printer = "Printer";
+    internal const string RoomTitle = "The room from above, with cabinet and seat", SpotTitle = "The spot from the front and from the side, with the cabinet's outline", PrinterTitle = "The printer's plate from above and its height, with the largest part";
+    internal const string RoomWidth = "Width of the room", RoomLength = "Length of the room", SpotWidth = "Width of the spot", SpotHeight = "Height of the spot", SpotDepth = "Depth of the spot";
+    internal const string BuildWidth = "Build width", BuildDepth = "Build depth", BuildHeight = "Build height";
+
     private static readonly string[] Times = ["", "", "twice", "three times", "four times", "five times", "six times", "seven times", "eight times", "nine times", "ten times"];
 
     internal static string AlongSaid(string depth, string height, string? spotDepth, string spotHeight, int braces) =>

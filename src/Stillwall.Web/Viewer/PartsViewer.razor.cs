@@ -37,7 +37,8 @@ public sealed partial class PartsViewer
 
     /// <summary>Where the parts of that project are had as bytes.</summary>
     [Parameter]
-    public string MeshesAt { get; set; } = MeshEndpoints.At;
+    [EditorRequired]
+    public required string MeshesAt { get; set; }
 
     /// <summary>Name of the part that is marked; null for none.</summary>
     [Parameter]

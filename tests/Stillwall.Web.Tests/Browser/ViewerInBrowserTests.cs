@@ -19,7 +19,7 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
           const picked = [];
           const { mount } = await import('/client/viewer.js');
           const view = mount(canvas, { invokeMethodAsync: (name, part) => picked.push(part) });
-          const count = await view.load('/api/meshes/assembly');
+          const count = await view.load('/files/reading-room/assembly');
           const pixels = () => {
             view.paint();
             const flat = document.createElement('canvas');
