@@ -31,6 +31,7 @@ class PartsViewer {
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableDamping = false;
     this.controls.addEventListener('change', () => this.ask());
+    this.heed(false);
     this.bodies = [];
     this.apart = 0;
     this.colours = palette();
@@ -39,6 +40,8 @@ class PartsViewer {
     this.sizer = new ResizeObserver(() => this.resize());
     this.sizer.observe(canvas.parentElement);
     this.ends.push(() => this.sizer.disconnect());
+    this.listen(canvas, 'focus', () => this.heed(true));
+    this.listen(canvas, 'blur', () => this.heed(false));
     this.listen(canvas, 'keydown', event => this.key(event));
     this.listen(canvas, 'pointerdown', event => { this.pressed = [event.clientX, event.clientY]; });
     this.listen(canvas, 'pointerup', event => this.click(event));
@@ -50,6 +53,12 @@ class PartsViewer {
   listen(target, name, act) {
     target.addEventListener(name, act);
     this.ends.push(() => target.removeEventListener(name, act));
+  }
+
+  // Wheel and fingers belong to the page until the view has been clicked.
+  heed(on) {
+    this.controls.enableZoom = on;
+    this.canvas.style.touchAction = on ? 'none' : 'pan-y';
   }
 
   // Fetches the parts; the view stays where it is when they change. Answers with the number of parts, 0 where there are none.

@@ -5,8 +5,16 @@ using Stillwall.Figures;
 namespace Stillwall.Web.Tests.Charts;
 
 /// <summary>Charts as files, by real requests.</summary>
-public sealed class ChartEndpointTests(Page page) : IClassFixture<Page>
+public sealed class ChartEndpointTests : IClassFixture<Page>
 {
+    private readonly Page page;
+
+    public ChartEndpointTests(Page page)
+    {
+        this.page = page;
+        Assert.NotNull(page.Workshop.Current().Project);
+    }
+
     [Fact]
     public async Task The_numbers_are_those_of_the_library_to_the_last_digit()
     {
