@@ -246,7 +246,8 @@ class PartsViewer {
 
     this.canvas.dataset.drawn = String(Number(this.canvas.dataset.drawn ?? 0) + 1);
     const view = this.camera.getWorldDirection(new THREE.Vector3());
-    this.bodies.forEach(body => body.seenAlong(view));
+    const pixelMm = 2 * (this.half ?? 1) / this.camera.zoom / Math.max(1, this.canvas.clientHeight);
+    this.bodies.forEach(body => body.seenAlong(view, pixelMm));
     this.renderer.render(this.scene, this.camera);
   }
 
