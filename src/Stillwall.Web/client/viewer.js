@@ -1,7 +1,7 @@
 // The parts in their places, turned by hand: paper, ink lines and flat fills, drawn only when something changed.
 import * as THREE from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import { palette, paperPalette, watchTheme } from './charts/palette.js';
+import { palette, watchTheme } from './charts/palette.js';
 import { unpackBodies } from './viewer/unpack.js';
 import { Body } from './viewer/body.js';
 import { Section } from './viewer/section.js';
@@ -22,7 +22,8 @@ class PartsViewer {
   constructor(canvas, dotnet) {
     this.canvas = canvas;
     this.dotnet = dotnet;
-    this.renderer = new THREE.WebGLRenderer({ canvas, antialias: true, stencil: true, powerPreference: 'low-power' });
+    // The picture is kept between two frames, so that it can be printed.
+    this.renderer = new THREE.WebGLRenderer({ canvas, antialias: true, stencil: true, preserveDrawingBuffer: true, powerPreference: 'low-power' });
     this.renderer.localClippingEnabled = true;
     this.renderer.autoClearStencil = true;
     this.scene = new THREE.Scene();
@@ -36,7 +37,7 @@ class PartsViewer {
     this.apart = 0;
     this.colours = palette();
     this.section = new Section(this.scene);
-    this.ends = [watchTheme(() => this.repaint(palette()))];
+    this.ends = [watchTheme(colours => { this.repaint(colours); this.paint(); })];
     this.sizer = new ResizeObserver(() => this.resize());
     this.sizer.observe(canvas.parentElement);
     this.ends.push(() => this.sizer.disconnect());
@@ -46,8 +47,6 @@ class PartsViewer {
     this.listen(canvas, 'pointerdown', event => { this.pressed = [event.clientX, event.clientY]; });
     this.listen(canvas, 'pointerup', event => this.click(event));
     this.listen(canvas, 'webglcontextrestored', () => this.ask());
-    this.listen(window, 'beforeprint', () => { this.repaint(paperPalette()); this.paint(); });
-    this.listen(window, 'afterprint', () => this.repaint(palette()));
   }
 
   listen(target, name, act) {
