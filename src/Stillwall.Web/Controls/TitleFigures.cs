@@ -24,9 +24,9 @@ internal static class TitleFigures
         return
         [
             Figure(ShellTexts.NetVolume, "box.net_volume_m3", box.NetVolumeM3 is { } net ? show.Volume(net) : null, box.InsideVolumeM3 is { } inside ? TitleTexts.Inside(show.Volume(inside)) : ""),
-            Figure(ShellTexts.Resonance, "box.system_resonance_hz", box.SystemResonanceHz is { } f ? Show.Frequency(f) : null, box.F10Hz is { } f10 ? TitleTexts.Under(Show.Frequency(f10)) : ""),
+            Figure(ShellTexts.Resonance, "box.system_resonance_hz", box.SystemResonanceHz is { } f ? Show.Frequency(f) : null, box.F10Hz is { } f10 ? TitleTexts.Under(Show.Number(f10, 2)) : ""),
             Figure(ShellTexts.SystemQ, "box.system_q", box.SystemQ is { } q ? Show.Number(q, 3) : null,
-                aim is null ? "" : TitleTexts.Wanted(Show.Number(aim.SystemQ - aim.SystemQTolerance), Show.Number(aim.SystemQ + aim.SystemQTolerance))),
+                aim is null ? "" : TitleTexts.Wanted(Show.Number(aim.SystemQ - aim.SystemQTolerance, 2), Show.Number(aim.SystemQ + aim.SystemQTolerance, 2))),
             Figure(ShellTexts.Mass, "mass.finished_kg", facts.Mass.FinishedKg is { } kg ? show.Mass(kg) : null, TitleTexts.ToLift(show.Mass(facts.Limits.LiftMassKg))),
             Figure(ShellTexts.Printing, "print.print_seconds", print.PrintSeconds is { } s ? Hours(s) : null,
                 print.LongestPrintSeconds is { } longest ? TitleTexts.Longest(Hours(longest)) : ""),

@@ -39,7 +39,10 @@ internal static partial class Words
     }
 
     /// <summary>The first letter as a capital.</summary>
-    internal static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    internal static string Capital(string text) => text.Length == 0 || IsKey(text.Split(' ')[0]) ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    // A key of the project file keeps its letters.
+    private static bool IsKey(string word) => word.TrimEnd(':', ',', ';', '.').IndexOfAny(['.', '_']) > 0;
 
     /// <summary>A sentence with its end.</summary>
     internal static string Sentence(string text) => text.Length == 0 ? text : Capital(text) + (text[^1] is '.' or '!' or '?' ? "" : ".");

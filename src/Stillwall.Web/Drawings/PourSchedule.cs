@@ -8,7 +8,7 @@ namespace Stillwall.Web.Drawings;
 /// <summary>The pour: the form with its lifts at the left, the batches on one clock at the right.</summary>
 internal static class PourSchedule
 {
-    private const double FormLeft = 46, FormWide = 66, Top = 30, FormUp = 216, Left = 210, Wide = 560, RowUp = 44;
+    private const double FormLeft = 46, FormWide = 66, Top = 30, FormUp = 216, Left = 250, Wide = 530, RowUp = 44;
 
     /// <summary>Draws the view; null where the pour is not known.</summary>
     internal static View? Of(Facts facts)

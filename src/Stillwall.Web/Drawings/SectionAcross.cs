@@ -133,7 +133,7 @@ internal sealed class SectionAcross
         string Plain(double mm) => $"({DrawingTexts.Number(mm, facts.Show.Inch)})";
         var corner = (1 - Math.Sqrt(0.5)) * s.Radius * scale;
         var (cx, cy) = (X0 + corner, Bottom - corner);
-        pen.Path("lead", $"M{N(cx)} {N(cy)}L{N(cx - 14)} {N(cy - 14)}H{N(cx - 20)}").Text("t", X0 - 42, cy - 9.5, "R", "end");
+        pen.Path("lead", $"M{N(cx)} {N(cy)}L{N(cx - 14)} {N(cy - 14)}H{N(cx - 20)}").Text("t", X0 - 46, cy - 9.5, "R", "end");
         pen.Across(true, X0, X0 + Width, Floor + 30, Bottom + 3, 56);
         var fields = new List<FieldPlace>
         {

@@ -110,7 +110,7 @@ internal sealed class WallDetail
     {
         var unit = facts.Show.Inch ? "in" : "mm";
         var x = Left + Wide + 18;
-        pen.Across(true, Middle - pitch / 2, Middle + pitch / 2, 38, 56, 100).Text("t", Middle + 19, 42.5, DrawingTexts.StrutsEvery, "end");
+        pen.Across(true, Middle - pitch / 2, Middle + pitch / 2, 38, 56, 100).Text("t", Middle + 13, 42.5, DrawingTexts.StrutsEvery, "end");
         foreach (var y in new[] { Top, CoreTop, CoreBottom, Bottom })
         {
             pen.Line("ext", x - 15, y, x + 4, y);

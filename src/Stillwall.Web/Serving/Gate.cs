@@ -1,5 +1,6 @@
 using System.Net;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Http.Metadata;
 
 namespace Stillwall.Web.Serving;
 
@@ -51,8 +52,10 @@ internal static class Gate
         var origin = request.Headers.Origin.ToString();
         return origin.Length > 0 && !string.Equals(origin, $"{request.Scheme}://{request.Host}", StringComparison.OrdinalIgnoreCase) || IsForeignFetch(request)
             ? StatusCodes.Status403Forbidden
-            : null;
+            : request.ContentLength > LimitOf(context) ? StatusCodes.Status413PayloadTooLarge : null;
     }
+
+    private static long LimitOf(HttpContext context) => context.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? Start.BodyLimit;
 
     // A link on another page may lead here; nothing else of another page may reach this one.
     private static bool IsForeignFetch(HttpRequest request)

@@ -17,7 +17,7 @@ internal static class DriverTexts
 
     internal static string CompareWith(string name) => $"put {name} beside others";
 
-    internal static string ChooseNamed(string name) => $"Take {name}";
+    internal static string ChooseNamed(string name) => $"{Choose}: {name}";
 
     internal static string ChosenNamed(string name) => $"driver {name}";
 

@@ -7,7 +7,7 @@ namespace Stillwall.Web.Texts;
 internal static class PartTexts
 {
     internal const string Hint = "Everything to print, as it stands on the printer's bed.", Nothing = "The cabinet's sizes and walls are needed before its parts can be drawn; see Cabinet.";
-    internal const string All3mf = "All parts, 3MF", AllStl = "All parts, STL", AllSheets = "All sheets, SVG", List = "Parts", Part = "part", Size = "size as printed", Mass = "mass", Time = "least time", Fits = "fits the printer", Files = "file", Yes = "yes", No = "no";
+    internal const string All3mf = "All parts, 3MF", AllStl = "All parts, STL", AllSheets = "All sheets, SVG", List = "Parts", Part = "part", Size = "size as printed", Mass = "mass", Time = "least time", Fits = "fits the printer", Files = "file", Turned = "The parts in their places", Yes = "yes", No = "no";
     internal const string Least = "Times are a floor: volume over flow, and a pause at each layer. STL is in millimetres.", Sheets = "Sheets", ActualSize = "Print at actual size, not fitted to the page; then the scales are true. On a template, measure the check line first.";
 
     internal static string MassOf(string part) => $"mass of the {part}";

@@ -15,7 +15,7 @@ internal static class ShellTexts
     internal const string TakeTheirs = "Take what is in the file", KeepMine = "Keep what is here";
     internal const string NotFromThisPage = "not sent from this page; the form on it", NoFile = "no file was sent; one file";
     internal const string Saved = "Saved", Saving = "saving", NotSaved = "Not saved", Revision = "revision {0}";
-    internal const string Computing = "computing";
+    internal const string Computing = "computing", Scrollable = "table, scrolls sideways where it is wider than the page";
     internal const string Reconnecting = "The page has lost its program and tries to reach it again.", Reload = "Load the page again", Ended = "The program has ended. Start it again, then load the page anew.";
     internal const string NothingThere = "There is nothing at this address.", ToTheStart = "To the first stage";
     internal const string CannotOpen = "The project cannot be opened";

@@ -76,6 +76,11 @@ lost?.addEventListener('components-reconnect-state-changed', event => {
   else if (event.detail.state === 'rejected') location.reload();
 });
 
+export function beginAtHead() {
+  scrollTo(0, 0);
+  document.querySelector('h1')?.focus({ preventScroll: true });
+}
+
 // For the pour: the screen stays awake, a sound and a buzz.
 let lock, sound;
 export async function stayAwake(on) {

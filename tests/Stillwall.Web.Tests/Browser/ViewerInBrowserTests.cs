@@ -93,6 +93,26 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
         await page.Context.CloseAsync();
     }
 
+    [Fact]
+    public async Task A_part_chosen_by_name_shows_the_figures_of_the_appraisal()
+    {
+        var page = await chromium.Open("/parts");
+        await page.WaitForSelectorAsync($"canvas[data-parts='{Viewer()}']");
+        var part = Demo.Facts.Parts.Single(p => p.Name == "brace");
+        await page.SelectOptionAsync(".ptools label:last-child select", part.Name);
+        await page.WaitForSelectorAsync(".pfigures strong");
+        var said = (await page.Locator(".pfigures").InnerTextAsync()).Replace('\u00a0', ' ');
+        Assert.All(new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" }, words => Assert.Contains(words, said, StringComparison.Ordinal));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public void The_figures_of_the_drawing_are_those_of_the_appraisal_within_a_hundredth()
+    {
+        var drawn = Stillwall.Web.Viewer.AssemblyMeshes.Of(Demo.Facts)!.Parts;
+        Assert.All(drawn, d => Assert.Equal(1, d.VolumeM3 / Demo.Facts.Parts.Single(p => p.Name == d.Name).VolumeM3, 0.01));
+    }
+
     private static int Viewer() => Stillwall.Web.Viewer.AssemblyMeshes.Of(Demo.Facts)!.Parts.Count;
 
     private static async Task<Dictionary<string, int>> Pixels(IPage page) => JsonSerializer.Deserialize<Dictionary<string, int>>(await page.EvaluateAsync<string>("JSON.stringify(test.pixels())"))!;
