@@ -168,7 +168,7 @@ class QuestionChart {
         mark(ctx, place(landmark.x, landmark.y), landmark.mark, this.colours);
       }
 
-      labels(pen, this.chart, drawn, this.colours);
+      labels({ ...pen, rest: this.hair.restOn(place) }, this.chart, drawn, this.colours);
     });
   }
 

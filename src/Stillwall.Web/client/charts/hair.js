@@ -53,6 +53,12 @@ export class Hair {
     return note ? note.x : across.log ? Math.sqrt(across.low * across.high) : (across.low + across.high) / 2;
   }
 
+  // Where on the picture it is when nobody moves it; labels keep off there.
+  restOn(place) {
+    const main = mains(this.chart).map(m => valueAt(m.x, m.y, this.kept, this.chart.across.log)).find(v => v !== null);
+    return this.stops || main === undefined ? null : place(this.kept, main);
+  }
+
   rest() {
     this.at = null;
     this.to(this.kept);
