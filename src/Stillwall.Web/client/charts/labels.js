@@ -152,19 +152,17 @@ function alongLine(series, drawn, { place, width, height }) {
     shares.sort((a, b) => step(b) - step(a));
   }
 
-  const places = [];
-  for (const far of [10, 22, 36, 56]) {
-    for (const share of shares) {
-      const x = from + share * (to - from);
-      const y = heightAt(path, x);
-      for (const align of ['end', 'start', 'middle']) {
-        const aside = align === 'start' ? 6 : align === 'end' ? -3 : 0;
-        places.push({ x: x + aside, y: y - far, align }, { x: x + aside, y: y + far, align });
-      }
-    }
-  }
-
-  return places;
+  const fars = [10, 22, 36, 56];
+  // The main line's name rather goes a little farther away than to another place; the others' rather stay near.
+  const pairs = series.role === 'main' ? shares.flatMap(share => fars.map(far => [share, far])) : fars.flatMap(far => shares.map(share => [share, far]));
+  return pairs.flatMap(([share, far]) => {
+    const x = from + share * (to - from);
+    const y = heightAt(path, x);
+    return ['end', 'start', 'middle'].flatMap(align => {
+      const aside = align === 'start' ? 6 : align === 'end' ? -3 : 0;
+      return [{ x: x + aside, y: y - far, align }, { x: x + aside, y: y + far, align }];
+    });
+  });
 }
 
 function heightAt(line, x) {
