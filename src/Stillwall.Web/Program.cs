@@ -2,10 +2,8 @@ using System.Reflection;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
 using Stillwall.Web;
-using Stillwall.Web.Charts;
 using Stillwall.Web.Serving;
 using Stillwall.Web.Store;
-using Stillwall.Web.Viewer;
 
 if (Start.Faults(args) is { } fault)
 {
@@ -35,8 +33,6 @@ app.UseResponseCompression();
 app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapProjectFiles();
-app.MapCharts(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
-app.MapMeshes(context => context.RequestServices.GetRequiredService<Workshop>().Current().Project?.Now.Plan.Facts);
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 app.Lifetime.ApplicationStarted.Register(() =>
 {

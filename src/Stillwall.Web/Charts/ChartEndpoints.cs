@@ -1,4 +1,3 @@
-using Stillwall.Appraisals;
 using Stillwall.Figures;
 using Stillwall.Files.Charts;
 using Stillwall.Web.Texts;
@@ -8,24 +7,16 @@ namespace Stillwall.Web.Charts;
 /// <summary>Charts as files: SVG, PNG, and the numbers as CSV.</summary>
 internal static class ChartEndpoints
 {
-    /// <summary>Where charts are had unless told otherwise.</summary>
-    internal const string At = "/api/charts";
-
     private const string Svg = "svg", Png = "png", Csv = "csv";
 
-    /// <summary>Serves the charts of a project at <c>PATH/NAME.svg</c>, <c>.png</c> and <c>.csv</c>; <c>?theme=dark</c> draws in chalk on slate.</summary>
+    /// <summary>Serves the charts of a project at <c>charts/NAME.svg</c>, <c>.png</c> and <c>.csv</c>; <c>?theme=dark</c> draws in chalk on slate.</summary>
     /// <param name="app">What serves them.</param>
     /// <param name="chartsOf">The charts for a request; null where no project is open.</param>
-    /// <param name="path">The path, which may have places for names of its own.</param>
-    internal static void MapCharts(this IEndpointRouteBuilder app, Func<HttpContext, IReadOnlyList<Chart>?> chartsOf, string path = At) =>
-        app.MapGet($"{path}/{{name}}.{{kind:regex(^({Svg}|{Png}|{Csv})$)}}", (HttpContext context, string name, string kind, string? theme) =>
+    internal static void MapCharts(this IEndpointRouteBuilder app, Func<HttpContext, IReadOnlyList<Chart>?> chartsOf) =>
+        app.MapGet($"/charts/{{name}}.{{kind:regex(^({Svg}|{Png}|{Csv})$)}}", (HttpContext context, string name, string kind, string? theme) =>
             chartsOf(context) is not { } charts ? Results.Problem(ChartTexts.NothingOpen, statusCode: StatusCodes.Status404NotFound)
             : charts.FirstOrDefault(c => c.Name == name) is not { } chart ? Results.Problem(ChartTexts.UnknownChart, statusCode: StatusCodes.Status404NotFound)
             : File(chart, kind, theme == "dark" ? ChartTheme.Dark : ChartTheme.Light));
-
-    /// <summary>The same from everything computed.</summary>
-    internal static void MapCharts(this IEndpointRouteBuilder app, Func<HttpContext, Facts?> factsOf, string path = At) =>
-        app.MapCharts(context => factsOf(context) is { } facts ? ResponseCharts.All(facts) : null, path);
 
     private static IResult File(Chart chart, string kind, ChartTheme theme) => kind switch
     {

@@ -15,7 +15,7 @@ internal sealed record ChartPacket(ChartLayout Layout, byte[] Points)
         var limits = chart.Limits.Select(l => Packed(l, floats)).ToList();
         var layout = new ChartLayout(
             chart.Name, Axis(chart.Across), Axis(chart.Up), series, limits,
-            [.. chart.Landmarks.Select(l => new LandmarkLayout(l.At.X, l.At.Y, l.Label, Word(l.Mark), l.MayDropLabel))], [.. chart.Rules.Select(r => new RuleLayout(r.X, r.Label))]);
+            [.. chart.Landmarks.Select(l => new LandmarkLayout(l.At.X, l.At.Y, l.Label, l.Name, Word(l.Mark), l.MayDropLabel))], [.. chart.Rules.Select(r => new RuleLayout(r.X, r.Label))]);
         return new ChartPacket(layout, MemoryMarshal.AsBytes(CollectionsMarshal.AsSpan(floats)).ToArray());
     }
 
@@ -68,7 +68,7 @@ internal sealed record SeriesLayout(string Key, string Name, string Role, string
 internal sealed record LimitLayout(string Name, int Edge, int Region);
 
 /// <summary>A landmark.</summary>
-internal sealed record LandmarkLayout(double X, double Y, string Label, string Mark, bool MayDropLabel);
+internal sealed record LandmarkLayout(double X, double Y, string Label, string Name, string Mark, bool MayDropLabel);
 
 /// <summary>An upright line.</summary>
 internal sealed record RuleLayout(double X, string Label);

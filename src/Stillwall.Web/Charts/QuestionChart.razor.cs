@@ -41,7 +41,7 @@ public sealed partial class QuestionChart
 
     /// <summary>Where the chart is had as a file, without its name; null offers none.</summary>
     [Parameter]
-    public string? FilesAt { get; set; } = ChartEndpoints.At;
+    public string? FilesAt { get; set; }
 
     private Chart Combined => FormerState.Of(Chart, Former, FormerName);
 

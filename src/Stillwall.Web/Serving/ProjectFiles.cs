@@ -1,7 +1,6 @@
 using System.Text;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Stillwall.Appraisals;
 using Stillwall.Files.Drawings;
 using Stillwall.Files.Json;
 using Stillwall.Files.Meshes;
@@ -34,8 +33,8 @@ internal static class ProjectFiles
             File(ProjectZip.Pack(p.Now.Plan.Sheets.Select(s => ($"{s.Name}.svg", Encoding.UTF8.GetBytes(SheetSvg.Of(s))))), "application/zip", $"{p.Name}-sheets.zip")));
         files.MapGet("/sheets/{name}.svg", (string project, string name, Workshop workshop) => Of(workshop, project, p =>
             p.Now.Plan.Sheets.FirstOrDefault(s => s.Name == name) is { } sheet ? Results.Text(SheetSvg.Of(sheet), "image/svg+xml") : Results.NotFound()));
-        app.MapCharts(FactsOf, "/files/{project}/charts");
-        app.MapMeshes(FactsOf, "/files/{project}/assembly");
+        files.MapCharts(context => Opened(context)?.Plan.Charts);
+        files.MapMeshes(context => Opened(context)?.Plan.Facts);
         files.MapPost("/drivers", TakeDrivers).WithMetadata(new SizeLimit(DriverTable.GreatestLength + 65536));
         app.MapPost("/files", TakeProject).WithMetadata(new SizeLimit(ArchiveLimit));
     }
@@ -43,8 +42,8 @@ internal static class ProjectFiles
     private static IResult Of(Workshop workshop, string name, Func<OpenProject, IResult> answer) =>
         workshop.Opened(name) is { } project ? answer(project) : Results.NotFound();
 
-    private static Facts? FactsOf(HttpContext context) =>
-        context.GetRouteValue("project") is string name ? context.RequestServices.GetRequiredService<Workshop>().Opened(name)?.Now.Plan.Facts : null;
+    private static Snapshot? Opened(HttpContext context) =>
+        context.RequestServices.GetRequiredService<Workshop>().Opened(context.GetRouteValue("project") as string ?? "")?.Now;
 
     private static FileContentHttpResult File(byte[] bytes, string kind, string name) => TypedResults.File(bytes, kind, name);
 

@@ -11,12 +11,12 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
 {
     private readonly Lock gate = new();
     private readonly Dictionary<string, Task> searches = new(StringComparer.Ordinal);
-    private Task last = Task.CompletedTask;
     private readonly Dictionary<string, Finding> sought = new(StringComparer.Ordinal);
     private readonly Lazy<Mender> mender = new(() => new Mender(project, candidates));
     private readonly Lazy<RankedDrivers> ranked = new(() => Ranking.Of(project, candidates));
     private readonly Lazy<IReadOnlyList<Sheet>> sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
 
+    private Task last = Task.CompletedTask;
     private Appraisal? appraisal;
     private IReadOnlyList<Chart>? questions;
 
@@ -52,6 +52,12 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     /// <summary>The four questions as charts; what cannot be drawn is left out.</summary>
     internal IReadOnlyList<Chart> Questions => questions ??=
         [.. new[] { ResponseCharts.HowLow(Facts), ResponseCharts.HowLoud(Facts), ResponseCharts.HowFar(Facts), ResponseCharts.WhatTheAmplifierFeels(Facts) }.OfType<Chart>()];
+
+    /// <summary>Every chart, as files are made of them; the neighbour's and that of price and level too.</summary>
+    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
+
+    /// <summary>Price against level of the candidates; null where none has both.</summary>
+    internal Chart? Front => FrontChart.Of([.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Facts.Show, project.Brief.Aim?.LevelDb);
 
     /// <summary>Seeks the remedies of what does not hold, the worst first, one after the other, on a thread of its own. Pages that share the plan share the search.</summary>
     /// <param name="found">Told after each.</param>

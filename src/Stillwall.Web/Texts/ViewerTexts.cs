@@ -7,8 +7,8 @@ public static class ViewerTexts
     internal const string Picture = "The cabinet in three dimensions. Arrow keys turn it, plus and minus zoom, zero takes it back.";
     internal const string From = "Seen from", Corner = "front corner", Front = "front", Right = "right", Above = "above", Behind = "behind";
     internal const string Apart = "Drawn apart", Cut = "Cut", Uncut = "not", AcrossWidth = "across the width", AlongDepth = "along the depth", AcrossHeight = "level", CutAt = "Place of the cut", Hidden = "Hidden edges";
-    internal const string Part = "Part", AllParts = "all parts", CastNote = "Cut, the cast is shown where it stands when set.";
-    internal const string Hint = "Drag to turn, wheel to zoom, click a part for its figures.";
+    internal const string Part = "Part", AllParts = "all parts";
+    internal const string Hint = "Drag to turn; click a part for its figures, and from then on the wheel zooms.";
 
     internal const string Fits = "fits the printer", TooLarge = "is too large for the printer";
 

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Text.Json;
 using Stillwall.Appraisals;
@@ -6,6 +5,7 @@ using Stillwall.Cabinets;
 using Stillwall.Figures.Sheets;
 using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
+using Stillwall.Projects;
 using Stillwall.Shapes;
 
 namespace Stillwall.Web.Viewer;
@@ -20,19 +20,17 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
 {
     private const string Cast = "cast";
 
-    private static readonly ConditionalWeakTable<Facts, Lazy<AssemblyMeshes?>> Drawn = [];
+    // Drawing takes seconds, so the last few are kept; they weigh some megabytes each.
+    private static readonly LatestFew<Stated, AssemblyMeshes> Drawn = new(4);
 
-    /// <summary>Draws the parts of a project, once for each state of it.</summary>
+    /// <summary>Draws the parts of a project, once for all states of it that agree in what the parts depend on.</summary>
     /// <returns>The parts; null where the cabinet is not known.</returns>
-    internal static AssemblyMeshes? Of(Facts facts) => Drawn.GetValue(facts, static f => new(() => Draw(f))).Value;
+    internal static AssemblyMeshes? Of(Facts facts) => facts.Geometry is { } geometry && facts.Project.Cabinet is { } cabinet
+        ? Drawn.Get(new Stated(geometry.Sizes, cabinet.Accents, cabinet.Feet, facts.Sheet, facts.Project.Brief.Printer, facts.Skin?.DensityKgM3), () => Draw(facts, geometry, cabinet))
+        : null;
 
-    private static AssemblyMeshes? Draw(Facts facts)
+    private static AssemblyMeshes Draw(Facts facts, CabinetGeometry geometry, Cabinet cabinet)
     {
-        if (facts.Geometry is not { } geometry || facts.Project.Cabinet is not { } cabinet)
-        {
-            return null;
-        }
-
         var printer = facts.Project.Brief.Printer;
         var job = new PartDrawingJob(geometry, cabinet, facts.Sheet, printer);
         var parts = PartDrawings.Of(job).Where(p => p.Place is not null).AsParallel().AsOrdered().Select(p => MeshedPart.Of(p, printer)).ToList();
@@ -63,6 +61,8 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
 
         return stream.ToArray();
     }
+
+    private sealed record Stated(CabinetSizes Sizes, Accents? Accents, Feet? Feet, DriverSheet? Sheet, Printer? Printer, double? DensityKgM3);
 
     private sealed record Body(string Name, IndexedMesh Mesh, ApartShift Apart);
 

@@ -6,15 +6,11 @@ namespace Stillwall.Web.Viewer;
 /// <summary>The parts in their places, as bytes for the view that turns them.</summary>
 internal static class MeshEndpoints
 {
-    /// <summary>Where the parts are had unless told otherwise.</summary>
-    internal const string At = "/api/meshes/assembly";
-
-    /// <summary>Serves the parts of a project; see <see cref="AssemblyMeshes"/>.</summary>
+    /// <summary>Serves the parts of a project as <c>assembly</c>; see <see cref="AssemblyMeshes"/>.</summary>
     /// <param name="app">What serves them.</param>
     /// <param name="factsOf">Everything computed for a request; null where no project is open.</param>
-    /// <param name="path">The path, which may have places for names of its own.</param>
-    internal static void MapMeshes(this IEndpointRouteBuilder app, Func<HttpContext, Facts?> factsOf, string path = At) =>
-        app.MapGet(path, (HttpContext context) =>
+    internal static void MapMeshes(this IEndpointRouteBuilder app, Func<HttpContext, Facts?> factsOf) =>
+        app.MapGet("/assembly", (HttpContext context) =>
             factsOf(context) is not { } facts ? Results.Problem(ChartTexts.NothingOpen, statusCode: StatusCodes.Status404NotFound)
             : AssemblyMeshes.Of(facts) is not { } meshes ? Results.Problem(ViewerTexts.NoCabinet, statusCode: StatusCodes.Status404NotFound)
             : Bytes(context, meshes));

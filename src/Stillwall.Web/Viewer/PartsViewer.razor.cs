@@ -37,7 +37,8 @@ public sealed partial class PartsViewer
 
     /// <summary>Where the parts of that project are had as bytes.</summary>
     [Parameter]
-    public string MeshesAt { get; set; } = MeshEndpoints.At;
+    [EditorRequired]
+    public required string MeshesAt { get; set; }
 
     /// <summary>Name of the part that is marked; null for none.</summary>
     [Parameter]
@@ -47,9 +48,10 @@ public sealed partial class PartsViewer
     [Parameter]
     public EventCallback<string?> PartChanged { get; set; }
 
-    private IReadOnlyList<PrintedPart>? Parts { get; set; }
+    // The figures are the appraisal's, as in the table beside it; the drawing's own differ from them by less than a hundredth.
+    private IReadOnlyList<PartFigures>? Parts { get; set; }
 
-    private PrintedPart? Shown => Parts?.FirstOrDefault(p => p.Name == picked);
+    private PartFigures? Shown => Parts?.FirstOrDefault(p => p.Name == picked);
 
     private string? Said => hasNoView ? ViewerTexts.NoView : isLoading ? ViewerTexts.Drawing : count == 0 ? Facts.Geometry is null ? ViewerTexts.NoCabinet : ViewerTexts.Failed : null;
 
@@ -122,8 +124,9 @@ public sealed partial class PartsViewer
     {
         isLoading = true;
         StateHasChanged();
-        Parts = (await Task.Run(() => AssemblyMeshes.Of(facts)))?.Parts;
-        count = Parts is null ? 0 : await Call<int>("load", MeshesAt);
+        var drawn = await Task.Run(() => AssemblyMeshes.Of(facts));
+        Parts = drawn is null ? null : [.. facts.Parts.Where(p => drawn.Parts.Any(d => d.Name == p.Name))];
+        count = drawn is null ? 0 : await Call<int>("load", MeshesAt);
         isLoading = false;
         if (!gone)
         {
@@ -173,7 +176,7 @@ public sealed partial class PartsViewer
 
     private static double Number(object? value) => double.TryParse(value as string, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : 0;
 
-    private string FiguresOf(PrintedPart part)
+    private string FiguresOf(PartFigures part)
     {
         var show = Facts.Show;
         var size = string.Join(" × ", part.SizeM.Select(show.Length));

@@ -1,6 +1,6 @@
 // A chart of one question: lines and axes by uPlot, hatching, marks and labels on top, the cross-hair over it.
 import uPlot from 'uplot';
-import { palette, paperPalette, watchTheme } from './charts/palette.js';
+import { palette, watchTheme } from './charts/palette.js';
 import { unpack } from './charts/unpack.js';
 import { fonts, labels } from './charts/labels.js';
 import { limit } from './charts/hatch.js';
@@ -23,17 +23,10 @@ class QuestionChart {
     this.hair = new Hair(root, out, words);
     this.colours = palette();
     this.hidden = new Set();
-    this.ends = [watchTheme(() => this.repaint(palette()))];
+    this.ends = [watchTheme(colours => this.repaint(colours))];
     this.sizer = new ResizeObserver(() => this.resize());
     this.sizer.observe(root);
     this.ends.push(() => this.sizer.disconnect());
-    this.listen(window, 'beforeprint', () => this.repaint(paperPalette()));
-    this.listen(window, 'afterprint', () => this.repaint(palette()));
-  }
-
-  listen(target, name, act) {
-    target.addEventListener(name, act);
-    this.ends.push(() => target.removeEventListener(name, act));
   }
 
   // Resolves when the chart has been painted, so that whoever sends the next one sends the latest.
@@ -175,7 +168,7 @@ class QuestionChart {
         mark(ctx, place(landmark.x, landmark.y), landmark.mark, this.colours);
       }
 
-      labels(pen, this.chart, drawn, this.colours);
+      labels({ ...pen, rest: this.hair.restOn(place) }, this.chart, drawn, this.colours);
     });
   }
 

@@ -1,7 +1,7 @@
 // The parts in their places, turned by hand: paper, ink lines and flat fills, drawn only when something changed.
 import * as THREE from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import { palette, paperPalette, watchTheme } from './charts/palette.js';
+import { palette, watchTheme } from './charts/palette.js';
 import { unpackBodies } from './viewer/unpack.js';
 import { Body } from './viewer/body.js';
 import { Section } from './viewer/section.js';
@@ -22,7 +22,8 @@ class PartsViewer {
   constructor(canvas, dotnet) {
     this.canvas = canvas;
     this.dotnet = dotnet;
-    this.renderer = new THREE.WebGLRenderer({ canvas, antialias: true, stencil: true, powerPreference: 'low-power' });
+    // The picture is kept between two frames, so that it can be printed.
+    this.renderer = new THREE.WebGLRenderer({ canvas, antialias: true, stencil: true, preserveDrawingBuffer: true, powerPreference: 'low-power' });
     this.renderer.localClippingEnabled = true;
     this.renderer.autoClearStencil = true;
     this.scene = new THREE.Scene();
@@ -31,25 +32,32 @@ class PartsViewer {
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enableDamping = false;
     this.controls.addEventListener('change', () => this.ask());
+    this.heed(false);
     this.bodies = [];
     this.apart = 0;
     this.colours = palette();
     this.section = new Section(this.scene);
-    this.ends = [watchTheme(() => this.repaint(palette()))];
+    this.ends = [watchTheme(colours => { this.repaint(colours); this.paint(); })];
     this.sizer = new ResizeObserver(() => this.resize());
     this.sizer.observe(canvas.parentElement);
     this.ends.push(() => this.sizer.disconnect());
+    this.listen(canvas, 'focus', () => this.heed(true));
+    this.listen(canvas, 'blur', () => this.heed(false));
     this.listen(canvas, 'keydown', event => this.key(event));
     this.listen(canvas, 'pointerdown', event => { this.pressed = [event.clientX, event.clientY]; });
     this.listen(canvas, 'pointerup', event => this.click(event));
     this.listen(canvas, 'webglcontextrestored', () => this.ask());
-    this.listen(window, 'beforeprint', () => { this.repaint(paperPalette()); this.paint(); });
-    this.listen(window, 'afterprint', () => this.repaint(palette()));
   }
 
   listen(target, name, act) {
     target.addEventListener(name, act);
     this.ends.push(() => target.removeEventListener(name, act));
+  }
+
+  // Wheel and fingers belong to the page until the view has been clicked.
+  heed(on) {
+    this.controls.enableZoom = on;
+    this.canvas.style.touchAction = on ? 'none' : 'pan-y';
   }
 
   // Fetches the parts; the view stays where it is when they change. Answers with the number of parts, 0 where there are none.
@@ -237,7 +245,8 @@ class PartsViewer {
 
     this.canvas.dataset.drawn = String(Number(this.canvas.dataset.drawn ?? 0) + 1);
     const view = this.camera.getWorldDirection(new THREE.Vector3());
-    this.bodies.forEach(body => body.seenAlong(view));
+    const pixelMm = 2 * (this.half ?? 1) / this.camera.zoom / Math.max(1, this.canvas.clientHeight);
+    this.bodies.forEach(body => body.seenAlong(view, pixelMm));
     this.renderer.render(this.scene, this.camera);
   }
 

@@ -79,6 +79,26 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         await page.Context.CloseAsync();
     }
 
+    [Fact]
+    public async Task The_cross_hair_goes_from_driver_to_driver_and_says_each_ones_name_price_and_level()
+    {
+        var page = await chromium.Open("/driver");
+        await page.WaitForSelectorAsync(".hair-pt[aria-valuetext]");
+        var point = page.Locator(".hair-pt");
+        await point.PressAsync("Home");
+        var ranked = chromium.Page.Workshop.Current().Project!.Now.Plan.Ranked.Drivers.Where(d => d is { Price: > 0, MaxSplAtLowestDb: not null }).OrderBy(d => d.Price).ToList();
+        Assert.True(ranked.Count > 20);
+        foreach (var driver in ranked.Take(3))
+        {
+            var said = await point.GetAttributeAsync("aria-valuetext");
+            Assert.StartsWith($"{driver.Name}, ", said, StringComparison.Ordinal);
+            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $", {driver.MaxSplAtLowestDb:0.0} dB"), said, StringComparison.Ordinal);
+            await point.PressAsync("ArrowRight");
+        }
+
+        await page.Context.CloseAsync();
+    }
+
     private async Task<IPage> Cabinet()
     {
         var page = await chromium.Open("/cabinet");

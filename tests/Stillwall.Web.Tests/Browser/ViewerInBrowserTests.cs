@@ -19,7 +19,7 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
           const picked = [];
           const { mount } = await import('/client/viewer.js');
           const view = mount(canvas, { invokeMethodAsync: (name, part) => picked.push(part) });
-          const count = await view.load('/api/meshes/assembly');
+          const count = await view.load('/files/reading-room/assembly');
           const pixels = () => {
             view.paint();
             const flat = document.createElement('canvas');
@@ -91,6 +91,26 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
         Assert.Equal(1, await page.EvaluateAsync<double>("test.view.camera.zoom"));
         Assert.True(await Drawn(page) > drawn);
         await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_part_chosen_by_name_shows_the_figures_of_the_appraisal()
+    {
+        var page = await chromium.Open("/parts");
+        await page.WaitForSelectorAsync($"canvas[data-parts='{Viewer()}']");
+        var part = Demo.Facts.Parts.Single(p => p.Name == "brace");
+        await page.SelectOptionAsync(".ptools label:last-child select", part.Name);
+        await page.WaitForSelectorAsync(".pfigures strong");
+        var said = (await page.Locator(".pfigures").InnerTextAsync()).Replace('\u00a0', ' ');
+        Assert.All(new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" }, words => Assert.Contains(words, said, StringComparison.Ordinal));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public void The_figures_of_the_drawing_are_those_of_the_appraisal_within_a_hundredth()
+    {
+        var drawn = Stillwall.Web.Viewer.AssemblyMeshes.Of(Demo.Facts)!.Parts;
+        Assert.All(drawn, d => Assert.Equal(1, d.VolumeM3 / Demo.Facts.Parts.Single(p => p.Name == d.Name).VolumeM3, 0.01));
     }
 
     private static int Viewer() => Stillwall.Web.Viewer.AssemblyMeshes.Of(Demo.Facts)!.Parts.Count;

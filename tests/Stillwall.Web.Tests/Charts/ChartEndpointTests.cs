@@ -5,13 +5,21 @@ using Stillwall.Figures;
 namespace Stillwall.Web.Tests.Charts;
 
 /// <summary>Charts as files, by real requests.</summary>
-public sealed class ChartEndpointTests(Page page) : IClassFixture<Page>
+public sealed class ChartEndpointTests : IClassFixture<Page>
 {
+    private readonly Page page;
+
+    public ChartEndpointTests(Page page)
+    {
+        this.page = page;
+        Assert.NotNull(page.Workshop.Current().Project);
+    }
+
     [Fact]
     public async Task The_numbers_are_those_of_the_library_to_the_last_digit()
     {
         using var client = page.Client();
-        var lines = (await client.GetStringAsync("/api/charts/how-far.csv", TestContext.Current.CancellationToken)).TrimEnd('\n').Split('\n');
+        var lines = (await client.GetStringAsync("/files/reading-room/charts/how-far.csv", TestContext.Current.CancellationToken)).TrimEnd('\n').Split('\n');
         var main = ResponseCharts.HowFar(Demo.Facts)!.Series.Single(s => s.Role == StyleRole.Main).Points;
         Assert.Equal("frequency_hz,excursion_of_the_cone_one_way_peak_mm", lines[0]);
         Assert.Equal(main.SelectMany(p => new[] { p.X, p.Y }), lines.Skip(1).SelectMany(l => l.Split(',')).Select(c => double.Parse(c, CultureInfo.InvariantCulture)));
@@ -25,7 +33,7 @@ public sealed class ChartEndpointTests(Page page) : IClassFixture<Page>
     public async Task Each_kind_of_file_is_what_it_says(string file, string kind, string holds)
     {
         using var client = page.Client();
-        using var answer = await client.GetAsync(new Uri($"/api/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer = await client.GetAsync(new Uri($"/files/reading-room/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal((HttpStatusCode.OK, kind), (answer.StatusCode, answer.Content.Headers.ContentType?.MediaType));
         Assert.Contains(holds, System.Text.Encoding.Latin1.GetString(await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)), StringComparison.Ordinal);
     }
@@ -37,7 +45,7 @@ public sealed class ChartEndpointTests(Page page) : IClassFixture<Page>
     public async Task What_is_not_there_is_not_found(string file)
     {
         using var client = page.Client();
-        using var answer = await client.GetAsync(new Uri($"/api/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer = await client.GetAsync(new Uri($"/files/reading-room/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 

@@ -81,8 +81,9 @@ public sealed class AssemblyMeshesTests
     public async Task The_page_serves_the_same_bytes()
     {
         using var page = new Page();
+        Assert.NotNull(page.Workshop.Current().Project);
         using var client = page.Client();
-        using var answer = await client.GetAsync(new Uri("/api/meshes/assembly", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer = await client.GetAsync(new Uri("/files/reading-room/assembly", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal((HttpStatusCode.OK, "no-store"), (answer.StatusCode, answer.Headers.CacheControl?.ToString()));
         Assert.Equal(AssemblyMeshes.Of(Demo.Facts)!.Bytes, await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
     }

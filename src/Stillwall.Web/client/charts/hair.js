@@ -42,10 +42,21 @@ export class Hair {
     this.to(this.at ?? this.kept);
   }
 
-  // At rest on the lowest note of a double bass, the second that the axis names, or in the middle.
+  // At rest on the lowest note of a double bass, the second that the axis names; on the first point that holds; or in the middle.
   restOf({ across }) {
+    const good = this.stops?.find(s => s.mark === 'holds');
+    if (good) {
+      return good.x;
+    }
+
     const note = across.notes.filter(n => n.x > across.low && n.x < across.high)[1];
     return note ? note.x : across.log ? Math.sqrt(across.low * across.high) : (across.low + across.high) / 2;
+  }
+
+  // Where on the picture it is when nobody moves it; labels keep off there.
+  restOn(place) {
+    const main = mains(this.chart).map(m => valueAt(m.x, m.y, this.kept, this.chart.across.log)).find(v => v !== null);
+    return this.stops || main === undefined ? null : place(this.kept, main);
   }
 
   rest() {
@@ -138,12 +149,16 @@ export class Hair {
   }
 
   // The numbers for the eye, and the same in words for the ear.
-  told(x, y, { low = null, high = null, former = null, name = '' }) {
+  told(x, y, { low = null, high = null, former = null, name = '', mark = '' }) {
     const { across, up } = this.chart;
     const where = across.unit === 'Hz' ? `${across.tickLabels.length ? nearestLabel(across, x) : frequency(x)} Hz` : `${number(x, across.unit)} ${across.unit}`.trim();
     const what = `${number(y, up.unit)} ${up.unit}`.trim();
     const parts = [...(name ? [piece('span', 'nm', name)] : []), piece('b', '', where), piece('b', '', what)];
     const words = [...(name ? [name] : []), where, what];
+    if (mark && mark !== 'point') {
+      words.push(mark);
+    }
+
     if (low !== null) {
       const span = `${this.words.band} ${number(low, up.unit)} ${this.words.to} ${number(high, up.unit)}`;
       parts.push(piece('span', 'bd', span));
@@ -171,7 +186,7 @@ function stopsOf(chart) {
     });
   }
 
-  return chart.across.unit === 'Hz' ? null : chart.landmarks.map(l => ({ x: l.x, y: l.y, name: l.label })).sort((a, b) => a.x - b.x);
+  return chart.across.unit === 'Hz' ? null : chart.landmarks.map(l => ({ x: l.x, y: l.y, name: l.name, mark: l.mark })).sort((a, b) => a.x - b.x);
 }
 
 function nearest(stops, x, isLog) {

@@ -14,7 +14,12 @@ export function labels(pen, chart, drawn, colours) {
   }
 
   for (const limit of chart.limits) {
-    placer.avoidLine(limit.edge.map(p => place(p.x, p.y)), 12);
+    avoidHatch(placer, limit, place);
+  }
+
+  if (pen.rest) {
+    placer.avoidLine([{ x: pen.rest.x, y: 0 }, { x: pen.rest.x, y: height }], 3);
+    placer.avoidLine([{ x: 0, y: pen.rest.y }, pen.rest], 1);
   }
 
   for (const rule of chart.rules) {
@@ -70,6 +75,33 @@ function avoid(placer, series, { place, height }) {
   }
 }
 
+// The edge of a limit, and lines along it within the hatch.
+function avoidHatch(placer, limit, place) {
+  const [edge, region] = [limit.edge, limit.region].map(points => points.map(p => place(p.x, p.y)));
+  placer.avoidLine(edge, 12);
+  for (let i = 1; i < edge.length; i++) {
+    const [a, b] = [edge[i - 1], edge[i]];
+    const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+    const [nx, ny] = [-(b.y - a.y) / length, (b.x - a.x) / length];
+    const side = isWithin(region, (a.x + b.x) / 2 + nx, (a.y + b.y) / 2 + ny) ? 1 : -1;
+    for (const far of [DEEP / 3, DEEP * 0.75]) {
+      placer.avoidLine([a, b].map(p => ({ x: p.x + side * far * nx, y: p.y + side * far * ny })), 4);
+    }
+  }
+}
+
+function isWithin(ring, x, y) {
+  let inside = false;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const [a, b] = [ring[i], ring[j]];
+    if (a.y > y !== b.y > y && x < (b.x - a.x) * (y - a.y) / (b.y - a.y) + a.x) {
+      inside = !inside;
+    }
+  }
+
+  return inside;
+}
+
 const pathOf = (series, place, values = series.y) => Array.from(series.x, (x, i) => place(x, values[i]));
 
 function beside(at) {
@@ -120,19 +152,17 @@ function alongLine(series, drawn, { place, width, height }) {
     shares.sort((a, b) => step(b) - step(a));
   }
 
-  const places = [];
-  for (const far of [10, 22, 36, 56]) {
-    for (const share of shares) {
-      const x = from + share * (to - from);
-      const y = heightAt(path, x);
-      for (const align of ['end', 'start', 'middle']) {
-        const aside = align === 'start' ? 6 : align === 'end' ? -3 : 0;
-        places.push({ x: x + aside, y: y - far, align }, { x: x + aside, y: y + far, align });
-      }
-    }
-  }
-
-  return places;
+  const fars = [10, 22, 36, 56];
+  // The main line's name rather goes a little farther away than to another place; the others' rather stay near.
+  const pairs = series.role === 'main' ? shares.flatMap(share => fars.map(far => [share, far])) : fars.flatMap(far => shares.map(share => [share, far]));
+  return pairs.flatMap(([share, far]) => {
+    const x = from + share * (to - from);
+    const y = heightAt(path, x);
+    return ['end', 'start', 'middle'].flatMap(align => {
+      const aside = align === 'start' ? 6 : align === 'end' ? -3 : 0;
+      return [{ x: x + aside, y: y - far, align }, { x: x + aside, y: y + far, align }];
+    });
+  });
 }
 
 function heightAt(line, x) {

@@ -7,7 +7,7 @@ export function palette() {
 }
 
 // Ink on plaster, whatever the theme: for paper.
-export function paperPalette() {
+function paperPalette() {
   const root = document.documentElement;
   const before = root.dataset.theme;
   root.dataset.theme = 'light';
@@ -21,14 +21,22 @@ export function paperPalette() {
   return colours;
 }
 
-// Calls back at every change; returns what ends that.
+// Calls back with the colours at every change of theme, and for paper before and after printing; returns what ends that.
 export function watchTheme(changed) {
   const media = matchMedia('(prefers-color-scheme: dark)');
-  const observer = new MutationObserver(changed);
+  let isPaper = false;
+  const screen = () => isPaper || changed(palette());
+  const observer = new MutationObserver(screen);
+  const before = () => { isPaper = true; changed(paperPalette()); };
+  const after = () => { isPaper = false; screen(); };
   observer.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
-  media.addEventListener('change', changed);
+  media.addEventListener('change', screen);
+  addEventListener('beforeprint', before);
+  addEventListener('afterprint', after);
   return () => {
     observer.disconnect();
-    media.removeEventListener('change', changed);
+    media.removeEventListener('change', screen);
+    removeEventListener('beforeprint', before);
+    removeEventListener('afterprint', after);
   };
 }

@@ -69,8 +69,11 @@ export class Body {
     this.round.material.uniforms.ink.value.copy(ink);
   }
 
-  seenAlong(view) {
+  // Faces are set back by their slope, so that they do not hide the lines that bound them: by a pixel's worth, but less where pixels are
+  // large, since behind a skin of 2 mm there are other lines.
+  seenAlong(view, pixelMm) {
     this.round.material.uniforms.along.value.copy(view);
+    this.fill.material.polygonOffsetFactor = Math.min(1, Math.max(0.2, 0.6 / pixelMm));
   }
 
   remove() {
