@@ -34,6 +34,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     /// <summary>The state before the last change, drawn in pencil.</summary>
     internal Snapshot? Former { get; private set; }
 
+    /// <summary>Question whose chart is looked at: it is drawn first.</summary>
+    internal int Question { get; set; }
+
     /// <summary>Whether a newer state is being computed.</summary>
     internal bool IsStale => wanted is not null && wanted != Shown;
 
@@ -240,8 +243,15 @@ internal sealed class Desk(Workshop workshop) : IDisposable
             }
 
             _ = next.Plan.Facts;
-            _ = next.Plan.Questions;
+            _ = next.Plan.Question(Question);
             Shown = next;
+            Changed?.Invoke();
+        }
+
+        // What nobody looks at just now comes after what somebody waits for.
+        if (Shown is { } shown && shown == wanted && !Enumerable.Range(0, Plan.QuestionCount).All(shown.Plan.IsAnswered))
+        {
+            _ = shown.Plan.Questions;
             Changed?.Invoke();
         }
 

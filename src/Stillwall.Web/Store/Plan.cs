@@ -7,18 +7,34 @@ using Stillwall.Projects;
 namespace Stillwall.Web.Store;
 
 /// <summary>Everything computed from one state of a project, each part once and only when it is asked for. Several pages may share it.</summary>
-internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidates)
+internal sealed class Plan
 {
+    /// <summary>How many questions there are.</summary>
+    internal const int QuestionCount = 4;
+
     private readonly Lock gate = new();
     private readonly Dictionary<string, Task> searches = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Finding> sought = new(StringComparer.Ordinal);
-    private readonly Lazy<Mender> mender = new(() => new Mender(project, candidates));
-    private readonly Lazy<RankedDrivers> ranked = new(() => Ranking.Of(project, candidates));
-    private readonly Lazy<IReadOnlyList<Sheet>> sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
+    private readonly Project project;
+    private readonly Lazy<Mender> mender;
+    private readonly Lazy<RankedDrivers> ranked;
+    private readonly Lazy<IReadOnlyList<Sheet>> sheets;
+    private readonly Lazy<Chart?>[] questions;
 
     private Task last = Task.CompletedTask;
     private Appraisal? appraisal;
-    private IReadOnlyList<Chart>? questions;
+
+    internal Plan(Project project, IReadOnlyList<DriverSheet> candidates)
+    {
+        this.project = project;
+        mender = new(() => new Mender(project, candidates));
+        ranked = new(() => Ranking.Of(project, candidates));
+        sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
+        questions =
+        [
+            new(() => ResponseCharts.HowLow(Facts)), new(() => ResponseCharts.HowLoud(Facts)), new(() => ResponseCharts.HowFar(Facts)), new(() => ResponseCharts.WhatTheAmplifierFeels(Facts)),
+        ];
+    }
 
     /// <summary>Whether figures and findings are there.</summary>
     internal bool IsReady => mender.IsValueCreated;
@@ -50,8 +66,13 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     internal IReadOnlyList<Sheet> Sheets => sheets.Value;
 
     /// <summary>The four questions as charts; what cannot be drawn is left out.</summary>
-    internal IReadOnlyList<Chart> Questions => questions ??=
-        [.. new[] { ResponseCharts.HowLow(Facts), ResponseCharts.HowLoud(Facts), ResponseCharts.HowFar(Facts), ResponseCharts.WhatTheAmplifierFeels(Facts) }.OfType<Chart>()];
+    internal IReadOnlyList<Chart> Questions => [.. Enumerable.Range(0, QuestionCount).Select(Question).OfType<Chart>()];
+
+    /// <summary>One of the four questions as a chart; null where it cannot be drawn.</summary>
+    internal Chart? Question(int which) => questions[which].Value;
+
+    /// <summary>Whether a question has been answered already.</summary>
+    internal bool IsAnswered(int which) => questions[which].IsValueCreated;
 
     /// <summary>Every chart, as files are made of them; the neighbour's and that of price and level too.</summary>
     internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
