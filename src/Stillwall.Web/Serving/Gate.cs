@@ -49,13 +49,20 @@ internal static class Gate
             return StatusCodes.Status400BadRequest;
         }
 
-        var origin = request.Headers.Origin.ToString();
-        return origin.Length > 0 && !string.Equals(origin, $"{request.Scheme}://{request.Host}", StringComparison.OrdinalIgnoreCase) || IsForeignFetch(request)
+        return IsForeignOrigin(request) || IsForeignFetch(request)
             ? StatusCodes.Status403Forbidden
             : request.ContentLength > LimitOf(context) ? StatusCodes.Status413PayloadTooLarge : null;
     }
 
     private static long LimitOf(HttpContext context) => context.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? Start.BodyLimit;
+
+    // A form of this page says "null", since the page sends no referrer; only the browser itself can say that it is of the same origin.
+    private static bool IsForeignOrigin(HttpRequest request)
+    {
+        var origin = request.Headers.Origin.ToString();
+        return origin.Length > 0 && !(origin == "null" && request.Headers["Sec-Fetch-Site"] == "same-origin")
+            && !string.Equals(origin, $"{request.Scheme}://{request.Host}", StringComparison.OrdinalIgnoreCase);
+    }
 
     // A link on another page may lead here; nothing else of another page may reach this one.
     private static bool IsForeignFetch(HttpRequest request)

@@ -59,6 +59,7 @@ document.addEventListener('click', event => {
   }
 });
 nameTheme();
+matchMedia('(prefers-color-scheme: dark)').addEventListener('change', nameTheme);
 new MutationObserver(nameTheme).observe(document.body, { subtree: true, childList: true });
 
 // Hovering or focusing a finding thickens the size it names.

@@ -142,6 +142,56 @@ public sealed class JobTests : IClassFixture<Chromium>
     }
 
     [Fact]
+    public async Task A_table_of_drivers_is_taken_with_each_fault_of_its_rows_named_and_can_be_undone()
+    {
+        var page = await chromium.Open("driver");
+        var table = await File.ReadAllTextAsync(Path.Combine(Source.Root, "samples", "reading-room", "drivers.csv"), Stop);
+        var lines = table.TrimEnd().Split('\n');
+        var name = lines[1].Split(',')[0];
+        lines[1] = lines[1].Replace($"{name},130,3.4", $"{name},130,none", StringComparison.Ordinal);
+        await page.SetInputFilesAsync("input[name=file]", new FilePayload { Name = "new.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n") });
+        await Expect(page, ".bring .faults li");
+        await Chromium.Live(page);
+        Assert.Contains("drivers.csv:2:", await page.InnerTextAsync(".bring .faults"), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator(".catalogue .said")).ToHaveTextAsync($"{lines.Length - 2} drivers");
+        await page.ClickAsync("[data-undo]");
+        await Assertions.Expect(page.Locator(".catalogue .said")).ToHaveTextAsync($"{lines.Length - 1} drivers");
+        Assert.Equal(table, await File.ReadAllTextAsync(Path.Combine(chromium.Page.ProjectFolder, "drivers.csv"), Stop));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_catalogue_is_searched_sorted_and_put_side_by_side()
+    {
+        var page = await chromium.Open("driver");
+        await page.ClickAsync("th >> text=price");
+        var prices = (await page.Locator(".rank tbody tr td:nth-child(8)").AllInnerTextsAsync()).Where(t => t.Length > 0).Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(prices.Order(), prices);
+        await page.ClickAsync("th >> text=price");
+        Assert.Equal("descending", await page.GetAttributeAsync("th:has(> button:has-text('price'))", "aria-sort"));
+        await page.FillAsync("input[type=search]", "te");
+        await Assertions.Expect(page.Locator(".rank tbody tr:not(:has(th:has-text('te'))):not(:has(th:has-text('Te')))")).ToHaveCountAsync(0);
+        await page.CheckAsync("[aria-label='put Teal 8 beside others']");
+        await page.FillAsync("input[type=search]", "");
+        await page.CheckAsync("[aria-label='put Dunlin 8 beside others']");
+        await Expect(page, ".compare");
+        Assert.Equal(["Teal 8", "Dunlin 8"], await page.Locator(".compare thead th").AllInnerTextsAsync());
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task From_nothing_a_first_cabinet_is_drawn_at_a_press()
+    {
+        _ = chromium.Page.Workshop.Current().Project!.Replace(null, "{ \"stillwall\": 1 }", null, "nothing");
+        var page = await chromium.Open("cabinet");
+        Assert.Equal(0, await page.Locator(".va").CountAsync());
+        await page.ClickAsync("text=Begin with a small one");
+        await Expect(page, ".va svg path.skin");
+        await Assertions.Expect(page.Locator("#f-cabinet-outside-depth")).ToHaveValueAsync("330");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Names_are_shown_as_text()
     {
         var page = await chromium.Open("brief");

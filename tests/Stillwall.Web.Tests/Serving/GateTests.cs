@@ -95,6 +95,20 @@ public sealed class GateTests(Page page) : IClassFixture<Page>
     }
 
     [Theory]
+    [InlineData("same-origin", 200)]
+    [InlineData("cross-site", 403)]
+    [InlineData("none", 403)]
+    public async Task A_form_without_an_origin_is_taken_only_where_the_browser_says_that_it_is_of_this_page(string site, int status)
+    {
+        using var client = page.Client();
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/_blazor/negotiate?negotiateVersion=1");
+        request.Headers.Add("Origin", "null");
+        request.Headers.Add("Sec-Fetch-Site", site);
+        using var answer = await client.SendAsync(request, Stop);
+        Assert.Equal(status, (int)answer.StatusCode);
+    }
+
+    [Theory]
     [InlineData("cross-site", "no-cors", "image", 403)]
     [InlineData("same-site", "cors", "empty", 403)]
     [InlineData("cross-site", "navigate", "iframe", 403)]
