@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
+using Stillwall.Files.Projects;
 
 namespace Stillwall.Cli.Output;
 

@@ -1,5 +1,4 @@
 using Stillwall.Appraisals;
-using Stillwall.Files;
 using Stillwall.Files.Projects;
 using Stillwall.Files.Tables;
 using Stillwall.Projects;
@@ -68,7 +67,7 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
             return chosen is null ? [] : throw Refusal.Input(Told(file, "driver", $"names \"{chosen}\", but no table of drivers is stated; \"drivers\" with the name of a CSV file in the project folder"));
         }
 
-        if (!IsInside(folder, table))
+        if (FolderPath.Inside(folder, table) is null)
         {
             throw Refusal.Input(Told(file, "drivers", $"\"{table}\" leads out of the project folder; a file within it"));
         }
@@ -93,36 +92,4 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
     private static string Told(string file, string key, string message) => $"{file}: {key}: {message}";
 
     private static string Listed(List<string> names) => names.Count == 0 ? "a row of it" : $"one of {string.Join(", ", names.Take(12))}{(names.Count > 12 ? " …" : "")}";
-
-    // Neither ".." nor an absolute path nor a link on the way may lead out.
-    private static bool IsInside(string folder, string table)
-    {
-        try
-        {
-            var home = Path.GetFullPath(folder);
-            var at = home;
-            if (!Within(home, Path.GetFullPath(Path.Combine(home, table))))
-            {
-                return false;
-            }
-
-            foreach (var part in Path.GetRelativePath(home, Path.GetFullPath(Path.Combine(home, table))).Split(Path.DirectorySeparatorChar))
-            {
-                at = Path.Combine(at, part);
-                if (new FileInfo(at).LinkTarget is not null && (System.IO.File.ResolveLinkTarget(at, returnFinalTarget: true) is not { } target || !Within(home, target.FullName)))
-                {
-                    return false;
-                }
-            }
-
-            return true;
-        }
-        catch (Exception e) when (PathTrouble.Is(e))
-        {
-            return false;
-        }
-    }
-
-    private static bool Within(string folder, string file) =>
-        file.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 }

@@ -50,7 +50,7 @@ public sealed partial class Facts
     }
 
     /// <summary>Whether the skins count as bonded: keyed well enough near the ends and elsewhere.</summary>
-    internal bool IsKeyed => Geometry is { } g && g.KeyedFractions() is var (elsewhere, ends) && ends >= KeyedAtEnds && elsewhere >= Limits.KeyedFraction;
+    public bool IsKeyed => Geometry is { } g && g.KeyedFractions() is var (elsewhere, ends) && ends >= KeyedAtEnds && elsewhere >= Limits.KeyedFraction;
 
     /// <summary>The lowest mode of the cases that apply; null where the walls are not known.</summary>
     internal (string Panel, string Case, double ModeHz)? WorstMode =>

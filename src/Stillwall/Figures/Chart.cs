@@ -99,7 +99,11 @@ public sealed record ChartLimit(string Name, IReadOnlyList<ChartPoint> Edge, IRe
 /// <param name="Label">Its name and number; empty where the mark alone says enough.</param>
 /// <param name="Mark">Its mark.</param>
 /// <param name="MayDropLabel">Whether the label may be left out where there is no room; the table has it all the same.</param>
-public sealed record ChartLandmark(ChartPoint At, string Label, LandmarkMark Mark = LandmarkMark.Point, bool MayDropLabel = false);
+public sealed record ChartLandmark(ChartPoint At, string Label, LandmarkMark Mark = LandmarkMark.Point, bool MayDropLabel = false)
+{
+    /// <summary>What it is, for whoever points at it; its label where that is all there is to say.</summary>
+    public string Name { get; init; } = Label;
+}
 
 /// <summary>An upright line at a place worth a name.</summary>
 /// <param name="X">Where, in the unit of the axis across.</param>

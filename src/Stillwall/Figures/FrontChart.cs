@@ -37,7 +37,7 @@ public static class FrontChart
             "price-and-level", "What does louder cost?", Answer(front, drivers.Count - drawn.Count, show), across, up,
             front.Count > 1 ? [new ChartSeries("nothing cheaper is louder", StyleRole.Main, SeriesShape.Line, Steps(front))] : [],
             wantedDb is { } wanted ? [Axes.Level($"below the {Show.Level(wanted)} wanted", across.Low, across.High, wanted, false, up)] : [],
-            [.. drawn.Select(d => new ChartLandmark(new ChartPoint(d.Price!.Value, d.LevelDb!.Value), d.Verdict == Verdict.Fails ? "" : d.Name, MarkOf(d.Verdict), !d.OnFront))],
+            [.. drawn.Select(d => new ChartLandmark(new ChartPoint(d.Price!.Value, d.LevelDb!.Value), d.Verdict == Verdict.Fails ? "" : d.Name, MarkOf(d.Verdict), !d.OnFront) { Name = d.Name })],
             [],
             new ChartTable(
                 ["driver", $"price, {show.Currency}", "level, dB", "verdict", "front"],

@@ -194,6 +194,7 @@ public sealed class ChartDataTests
         var chart = FrontChart.Of(drivers, Show.Of(DemoProject.Project), 90)!;
         Assert.Equal([new ChartPoint(50, 88), new ChartPoint(90, 88), new ChartPoint(90, 92)], chart.Series[0].Points);
         Assert.Equal(["Knot", "Ruff", "Stint", ""], chart.Landmarks.Select(l => l.Label));
+        Assert.Equal(["Knot", "Ruff", "Stint", "Garganey"], chart.Landmarks.Select(l => l.Name));
         Assert.Equal(5, chart.Table.Rows.Count);
         Assert.Equal(LandmarkMark.Fails, chart.Landmarks[3].Mark);
         Assert.Contains("Ruff, 88.0 dB for 50 EUR, up to Knot, 92.0 dB for 90 EUR", chart.Answer, StringComparison.Ordinal);

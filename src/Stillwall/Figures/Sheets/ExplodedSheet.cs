@@ -5,11 +5,7 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>The cabinet drawn apart along its depth, seen from the front right above.</summary>
 internal static class ExplodedSheet
 {
-    private const double Pixel = 0.15, Apart = 45, RingsApart = 14, FeetDown = 60, LabelStep = 4.5;
-
-    // From front to rear as it is put together; what is not named here comes before the rear.
-    private static readonly string[] Order =
-        ["trim ring", "front outer plate", "front plate", "front inner plate", "accent ring", "outer sleeve", "sleeve", "inner sleeve", "brace", "", "rear inner plate", "rear outer plate", "rear plate", "lid"];
+    private const double Pixel = 0.15, LabelStep = 4.5;
 
     private const string Foot = "foot";
 
@@ -40,31 +36,10 @@ internal static class ExplodedSheet
 
     private static List<Piece> Apartly(IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
     {
-        var (moved, cursor, sleeveAt) = (new List<Piece>(), 0.0, 0.0);
-        foreach (var kind in parts.Where(p => p.Kind.Kind != Foot).GroupBy(p => p.Kind).OrderBy(g => Rank(g.Key.Kind)))
-        {
-            // Rings and braces one by one, what lies in one plane together.
-            var single = kind.Key.Kind is "accent ring" or "brace";
-            foreach (var group in single ? kind.Select(p => new[] { p }) : [kind.ToArray()])
-            {
-                var (from, to) = (group.Min(p => Front(p.Mesh)), group.Max(p => Rear(p.Mesh)));
-                sleeveAt = kind.Key.Kind is "outer sleeve" or "sleeve" ? cursor - from : sleeveAt;
-                moved.AddRange(group.Select(p => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, cursor - from, 0)))));
-                cursor += to - from + (kind.Key.Kind == "accent ring" ? RingsApart : Apart);
-            }
-
-            cursor += kind.Key.Kind == "accent ring" ? Apart - RingsApart : 0;
-        }
-
-        moved.AddRange(parts.Where(p => p.Kind.Kind == Foot).Select(p => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, sleeveAt, -FeetDown)))));
-        return moved;
+        var shifts = DrawnApart.Of([.. parts.Select(p => new PlacedPart(p.Kind.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0))]);
+        return [.. parts.Zip(shifts, (p, shift) => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
+            .OrderBy(p => p.Kind.Kind == Foot).ThenBy(p => p.Mesh.Points.Min(c => c.Y))];
     }
-
-    private static int Rank(string kind) => Array.IndexOf(Order, kind) is >= 0 and var at ? at : Array.IndexOf(Order, "");
-
-    private static double Front(IndexedMesh mesh) => mesh.Points.Min(p => p.Y) / 1000.0;
-
-    private static double Rear(IndexedMesh mesh) => mesh.Points.Max(p => p.Y) / 1000.0;
 
     // Names stand above and to the left, where nothing is drawn; those of the feet below.
     private static void Labels(SheetPen pen, SheetView view, LineView seen, List<Piece> pieces, SheetBox frame)

@@ -1,17 +1,23 @@
-using Stillwall.Appraisals;
 using Stillwall.Materials;
 using Stillwall.Projects;
 
-namespace Stillwall.Cli.Output;
+namespace Stillwall.Appraisals;
 
 /// <summary>What to take care of where a plan gives cause.</summary>
 /// <remarks>Source: ISO 11228-1 for the mass one person lifts (from memory); the rest is common practice, no source.</remarks>
-internal static class Cautions
+public static class Cautions
 {
     private const double OnePersonKg = 25;
 
-    internal static IReadOnlyList<string> Of(Project project, Appraisal appraisal)
+    /// <summary>Everything to take care of in this plan.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="appraisal">What is computed from it.</param>
+    /// <returns>One sentence each.</returns>
+    /// <remarks>Source: as the class says.</remarks>
+    public static IReadOnlyList<string> Of(Project project, Appraisal appraisal)
     {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(appraisal);
         var lines = new List<string>();
         if (appraisal.Pour.PowderKg is not null)
         {
@@ -37,11 +43,19 @@ internal static class Cautions
     }
 
     /// <summary>What to take care of at the pour.</summary>
-    internal static IReadOnlyList<string> OfPour(Project project, Appraisal appraisal) =>
-        [.. OfCast(CastMixes.Of(project.Materials?.Cast)), .. appraisal.Mass.WetKg > OnePersonKg ? [TwoPeople(project)] : Array.Empty<string>()];
+    /// <param name="project">The project.</param>
+    /// <param name="appraisal">What is computed from it.</param>
+    /// <returns>One sentence each.</returns>
+    /// <remarks>Source: as the class says.</remarks>
+    public static IReadOnlyList<string> OfPour(Project project, Appraisal appraisal)
+    {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(appraisal);
+        return [.. OfCast(CastMixes.Of(project.Materials?.Cast)), .. appraisal.Mass.WetKg > OnePersonKg ? [TwoPeople(project)] : Array.Empty<string>()];
+    }
 
     /// <summary>What to take care of with the neighbour.</summary>
-    internal const string Local = "Local rules decide on noise; the figures here are a forecast.";
+    public const string Local = "Local rules decide on noise; the figures here are a forecast.";
 
     private static string TwoPeople(Project project) => $"Lift it by two: it weighs more than {Show.Of(project).Mass(OnePersonKg)}.";
 

@@ -1,11 +1,10 @@
-using Stillwall.Appraisals;
 using Stillwall.Projects;
 
-namespace Stillwall.Cli.Output;
+namespace Stillwall.Appraisals;
 
 /// <summary>The one thing to do next, after what is stated, judged and logged.</summary>
 /// <remarks>Source: order of work by common practice, no source.</remarks>
-internal static class NextStep
+public static class NextStep
 {
     // Findings that a walk to the shop or time mends, not a change of the plan.
     private static readonly string[] Shelf =
@@ -29,8 +28,15 @@ internal static class NextStep
         ("proof", "prove it: impedance, tap on the test bar, hold test, sweep"),
     ];
 
-    internal static string Of(Project project, Appraisal appraisal)
+    /// <summary>What to do next.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="appraisal">What is computed from it.</param>
+    /// <returns>One sentence without a full stop.</returns>
+    /// <remarks>Source: order of work by common practice, no source.</remarks>
+    public static string Of(Project project, Appraisal appraisal)
     {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(appraisal);
         if (Unstated(project) is { } unstated)
         {
             return unstated;

@@ -1,11 +1,10 @@
 using System.Text.Json;
-using Stillwall.Files.Projects;
 using Stillwall.Projects;
 
-namespace Stillwall.Cli.Output;
+namespace Stillwall.Files.Projects;
 
 /// <summary>Remarks in the blocks of a project file that say which of their values are still the demo's.</summary>
-internal static class DemoMarks
+public static class DemoMarks
 {
     private const string Opening = "still the demo's: ", Closed = "every value of this block is yours";
 
@@ -24,15 +23,18 @@ internal static class DemoMarks
     ];
 
     /// <summary>What is to be replaced first among the blocks that still carry the remark.</summary>
-    internal static IEnumerable<string> ReplaceFirst(IReadOnlyList<(string Block, IReadOnlyList<string> Keys)> marks) =>
+    /// <param name="marks">The blocks with their keys.</param>
+    /// <returns>What to replace, the most pressing first.</returns>
+    public static IEnumerable<string> ReplaceFirst(IReadOnlyList<(string Block, IReadOnlyList<string> Keys)> marks) =>
         InTurn.Where(r => marks.Any(m => m.Block == r.Block)).Select(r => r.What);
 
     /// <summary>Puts the remark into every block that has a value nobody has answered.</summary>
     /// <param name="text">Text of a project file made from the demo.</param>
     /// <param name="answered">Keys that were answered.</param>
     /// <returns>The text with its remarks.</returns>
-    internal static string Put(string text, IReadOnlyCollection<string> answered)
+    public static string Put(string text, IReadOnlyCollection<string> answered)
     {
+        ArgumentNullException.ThrowIfNull(answered);
         using var document = JsonDocument.Parse(text);
         foreach (var (block, keys) in BlocksOf(document.RootElement, ""))
         {
@@ -44,12 +46,19 @@ internal static class DemoMarks
     }
 
     /// <summary>The blocks that carry the remark, with the keys it names; the root's own name is empty.</summary>
-    internal static IReadOnlyList<(string Block, IReadOnlyList<string> Keys)> Of(Project project) =>
+    /// <param name="project">The project.</param>
+    /// <returns>Name of each block and the keys.</returns>
+    public static IReadOnlyList<(string Block, IReadOnlyList<string> Keys)> Of(Project project) =>
         [.. ModelBlocks("", ModelBlock.Root).Select(block => (block, (IReadOnlyList<string>)KeysIn(NoteOf(project, block)))).Where(b => b.Item2.Count > 0)];
 
     /// <summary>Takes keys out of their blocks' remarks, since their values are the maker's own from now on.</summary>
-    internal static string Without(string text, Project project, IEnumerable<string> keys)
+    /// <param name="text">Text of the project file.</param>
+    /// <param name="project">The project that it states, before the change.</param>
+    /// <param name="keys">Keys that were changed.</param>
+    /// <returns>The text with the remarks brought up to date.</returns>
+    public static string Without(string text, Project project, IEnumerable<string> keys)
     {
+        ArgumentNullException.ThrowIfNull(keys);
         foreach (var (block, marked) in Of(project))
         {
             var left = marked.Where(key => !keys.Contains(Joined(block, key))).ToList();

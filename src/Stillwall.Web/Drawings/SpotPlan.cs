@@ -1,0 +1,36 @@
+using Stillwall.Appraisals;
+using Stillwall.Cabinets;
+
+namespace Stillwall.Web.Drawings;
+
+/// <summary>Where the cabinet stands in its spot, mm: depth from the front of the spot, height from the floor.</summary>
+/// <param name="Width">Width of the spot; the cabinet's and some room where none is stated.</param>
+/// <param name="Height">Height of the spot.</param>
+/// <param name="Depth">Depth of the spot.</param>
+/// <param name="IsStated">Whether a spot is stated.</param>
+/// <param name="BehindCabinet">Room behind the cabinet.</param>
+/// <param name="Foot">Height of the feet.</param>
+/// <param name="Sizes">Sizes of the cabinet.</param>
+internal sealed record SpotPlan(double Width, double Height, double Depth, bool IsStated, double BehindCabinet, double Foot, CabinetSizes Sizes)
+{
+    /// <summary>Front of the cabinet behind the front of the spot.</summary>
+    internal double FrontAt => Depth - BehindCabinet - Sizes.Depth;
+
+    /// <summary>Room above the cabinet.</summary>
+    internal double Above => Height - Foot - Sizes.Height;
+
+    internal static SpotPlan? Of(Facts facts)
+    {
+        if (facts.Sizes is not { } sizes)
+        {
+            return null;
+        }
+
+        var spot = facts.Project.Brief.Spot;
+        var behind = ((spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0)) * 1e3;
+        var foot = facts.Project.Cabinet?.Feet is null ? 0 : BuildUp.FootHeight;
+        return spot is { WidthM: { } w, HeightM: { } h, DepthM: { } d }
+            ? new SpotPlan(w * 1e3, h * 1e3, d * 1e3, true, behind, foot, sizes)
+            : new SpotPlan(sizes.Width * 1.3, sizes.Height * 1.9, sizes.Depth + 80, false, 50, foot, sizes);
+    }
+}

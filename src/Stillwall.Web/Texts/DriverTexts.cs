@@ -1,0 +1,55 @@
+using Stillwall.Appraisals;
+using Stillwall.Appraisals.Ranking;
+using Stillwall.Projects;
+
+namespace Stillwall.Web.Texts;
+
+/// <summary>Texts of the stage Driver.</summary>
+internal static class DriverTexts
+{
+    internal const string Catalogue = "Candidates in this cabinet", Compared = "Side by side", Search = "Search", HideFailing = "without those that fail";
+    internal const string Compare = "beside", Name = "driver", Resonance = "fc, Hz", Q = "Qtc", F10 = "10 dB under, Hz", Level = "level at the lowest note, dB", Limited = "gives out first", Price = "price", Reason = "because";
+    internal const string OnFront = "nothing cheaper is louder", Chosen = "in the cabinet", Choose = "Take it", Table = "The table of drivers", Bring = "A CSV file with one row for each driver", Take = "Take the file", Fetch = "Fetch the present one";
+
+    internal static string Hint(int n) => $"{n} candidates, ranked in this cabinet, in this spot, on this amplifier; the best first.";
+
+    internal static string Count(int shown, int all) => shown == all ? $"{all} drivers" : $"{shown} of {all} drivers";
+
+    internal static string CompareWith(string name) => $"put {name} beside others";
+
+    internal static string ChooseNamed(string name) => $"{Choose}: {name}";
+
+    internal static string ChosenNamed(string name) => $"driver {name}";
+
+    internal static string MoreReasons(int n) => n == 1 ? "one more reason" : $"{n} more reasons";
+
+    internal static string Unjudged(IReadOnlyList<string> topics) => $"not judged: {string.Join(", ", topics)}";
+
+    internal static string Faulty(int n) => n == 1 ? "One fault in the table; the row is left out of the ranking:" : $"{n} faults in the table; rows with one are left out of the ranking:";
+
+    internal static string Imported(string file) => $"drivers from {file}";
+
+    /// <summary>What is put side by side.</summary>
+    internal static IReadOnlyList<(string Name, Func<DriverSheet?, RankedDriver?, string?> Of)> Lines(Show show) =>
+    [
+        ("verdict", (_, r) => r?.Verdict.ToString().ToLowerInvariant()),
+        ("because", (_, r) => r?.Reasons is [var first, ..] ? first : null),
+        ("resonance in this cabinet", (_, r) => r?.SystemResonanceHz is { } f ? Show.Frequency(f) : null),
+        ("Qtc", (_, r) => r?.SystemQ is { } q ? Show.Number(q) : null),
+        ("3 dB under at", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),
+        ("10 dB under at", (_, r) => r?.F10Hz is { } f ? Show.Frequency(f) : null),
+        ("greatest level at the lowest note", (_, r) => r?.MaxSplAtLowestDb is { } l ? Show.Level(l) : null),
+        ("gives out first", (_, r) => r?.LimitedByAtLowest),
+        ("price", (_, r) => r?.Price is { } p ? show.Money(p) : null),
+        ("fs", (s, _) => s?.FsHz is { } f ? Show.Frequency(f) : null),
+        ("Qts", (s, _) => s is { Qms: { } m, Qes: { } e } ? Show.Number(m * e / (m + e)) : null),
+        ("Vas", (s, _) => s?.VasM3 is { } v ? show.Volume(v) : null),
+        ("Xmax, one way", (s, _) => s?.XmaxM is { } x ? show.Length(x) : null),
+        ("power", (s, _) => s?.PowerW is { } p ? $"{Show.Number(p)} W" : null),
+        ("Re", (s, _) => s?.ReOhm is { } r ? $"{Show.Number(r)} ohm" : null),
+        ("flange", (s, _) => s?.FlangeM is { } f ? show.Length(f) : null),
+        ("cut-out", (s, _) => s?.CutoutM is { } c ? show.Length(c) : null),
+        ("depth", (s, _) => s?.DepthM is { } d ? show.Length(d) : null),
+        ("mass", (s, _) => s?.MassKg is { } m ? show.Mass(m) : null),
+    ];
+}

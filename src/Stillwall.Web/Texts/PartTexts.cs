@@ -1,0 +1,27 @@
+using Stillwall.Appraisals;
+using Stillwall.Figures.Sheets;
+
+namespace Stillwall.Web.Texts;
+
+/// <summary>Texts of the stage Parts.</summary>
+internal static class PartTexts
+{
+    internal const string Hint = "Everything to print, as it stands on the printer's bed.", Nothing = "The cabinet's sizes and walls are needed before its parts can be drawn; see Cabinet.";
+    internal const string All3mf = "All parts, 3MF", AllStl = "All parts, STL", AllSheets = "All sheets, SVG", List = "Parts", Part = "part", Size = "size as printed", Mass = "mass", Time = "least time", Fits = "fits the printer", Files = "file", Turned = "The parts in their places", Yes = "yes", No = "no";
+    internal const string Least = "Times are a floor: volume over flow, and a pause at each layer. STL is in millimetres.", Sheets = "Sheets", ActualSize = "Print at actual size, not fitted to the page; then the scales are true. On a template, measure the check line first.";
+
+    internal static string MassOf(string part) => $"mass of the {part}";
+
+    internal static string TimeOf(string part) => $"least time of the {part}";
+
+    /// <summary>What the printing takes altogether.</summary>
+    internal static string Totals(Facts facts)
+    {
+        var print = facts.Print;
+        var mass = print.FilamentKg is { } kg ? $"{facts.Show.Mass(kg)} of plastic, {facts.Show.Mass(print.FilamentToHaveKg ?? kg)} to have" : "mass unknown";
+        return print.HonestPrintSeconds is [var from, var to] ? $"{mass}; {Math.Round(from / 3600)} to {Math.Round(to / 3600)} h of printing" : mass;
+    }
+
+    /// <summary>Paper and scale of a sheet.</summary>
+    internal static string Paper(Sheet sheet) => $"{(Math.Max(sheet.WidthMm, sheet.HeightMm) > 300 ? "A3" : "A4")}{(sheet.ScaleRatio > 0 ? $", {sheet.ScaleName}" : "")}";
+}

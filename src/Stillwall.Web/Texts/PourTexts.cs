@@ -1,0 +1,37 @@
+using System.Globalization;
+using Stillwall.Pours;
+
+namespace Stillwall.Web.Texts;
+
+/// <summary>Texts of the stage Pour and of the bench.</summary>
+internal static class PourTexts
+{
+    internal const string Hint = "What is mixed, when, and until when it must be in. Times run from the first water.", Nothing = "Cabinet, cast and bucket are needed before the pour can be planned.";
+    internal const string ScheduleTitle = "The pour: lifts in the form, batches on the clock", Lifts = "lifts", FromFirstWater = "minutes from the first water: mixing, pouring, spare until it must be in";
+    internal const string ToTheBench = "To the bench", BenchHint = "One step fills the screen; for a telephone beside the bucket.", Quantities = "Quantities", Batches = "Batches", Plan = "The plan";
+    internal const string Powder = "powder", Water = "water", Start = "starts", PourBy = "poured by", Lift = "lift", BatchHead = "batch";
+    internal const string DoNot = "Do not pour by this plan: a batch outlives its pot life.";
+
+    internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
+    [
+        ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("materials.cast.pot_life", "pot life", "min", 1), ("materials.cast.bucket", "bucket", "L", 1), ("materials.cast.soak", "soak", "min", 0.5),
+        ("materials.cast.stir", "stir", "min", 0.5), ("materials.cast.pour_rate", "pour rate", "L/min", 0.5), ("materials.cast.people", "people", null, 1), ("materials.cast.hold_down", "weight on the inner sleeve", "kg", 1), ("limits.cast_reserve", "reserve", null, 0.01), ("pour_date", "day of the pour", null, 1),
+    ];
+
+    internal static string Batch(int number) => $"batch {number}";
+
+    internal static string Weights(string powder, string water) => $"{powder} powder, {water} water";
+
+    internal static string By(double seconds) => $"by {Clock(Math.Floor(seconds))}";
+
+    internal static string Said(PourPlan plan) => $"{plan.Batches.Count} batches, {Clock(plan.DurationS)} from the first water to the end of the last pour.";
+
+    /// <summary>Minutes and seconds as a stopwatch shows them, hours before them from the third on.</summary>
+    internal static string Clock(double seconds)
+    {
+        var whole = (int)Math.Round(seconds);
+        return whole < 3 * 3600
+            ? string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}")
+            : string.Create(CultureInfo.InvariantCulture, $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}");
+    }
+}

@@ -1,0 +1,14 @@
+using System.Globalization;
+
+namespace Stillwall.Web.Texts;
+
+/// <summary>Texts of the sheet that says why.</summary>
+internal static class WhyTexts
+{
+    internal const string From = "from", Value = "value", Moves = "+1 % moves it", Nothing = "nothing is known of it yet";
+
+    internal static string More(int n) => $"and {n} more inputs behind these";
+
+    /// <summary>What one per cent more of an input does.</summary>
+    internal static string Percent(double sensitivity) => sensitivity.ToString("+0.0;−0.0;0.0", CultureInfo.InvariantCulture) + " %";
+}

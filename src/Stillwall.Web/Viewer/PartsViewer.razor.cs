@@ -1,0 +1,190 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using Stillwall.Appraisals;
+using Stillwall.Parts;
+using Stillwall.Web.Charts;
+using Stillwall.Web.Texts;
+
+namespace Stillwall.Web.Viewer;
+
+/// <summary>The printed parts in their places, to be turned, drawn apart, cut, and asked for their figures.</summary>
+/// <remarks>The 3D library is loaded when the view is first shown. The parts are drawn anew when the reference of <see cref="Facts"/> changes.</remarks>
+public sealed partial class PartsViewer
+{
+    private static readonly (string Key, string Name)[] Looks =
+        [("corner", ViewerTexts.Corner), ("front", ViewerTexts.Front), ("right", ViewerTexts.Right), ("above", ViewerTexts.Above), ("behind", ViewerTexts.Behind)];
+
+    private static readonly (string Key, string Name)[] Axes =
+        [("none", ViewerTexts.Uncut), ("width", ViewerTexts.AlongDepth), ("depth", ViewerTexts.AcrossWidth), ("height", ViewerTexts.AcrossHeight)];
+
+    private ElementReference canvas;
+    private IJSObjectReference? module, view;
+    private DotNetObjectReference<PartsViewer>? self;
+    private LatestOnly<Facts>? latest;
+    private LatestOnly<Sent>? moves;
+    private Facts? asked;
+    private int? count;
+    private string axis = "none";
+    private double apart, place = 50;
+    private bool isLoading = true, hasNoView, gone;
+    private string? picked;
+
+    /// <summary>Everything computed from the project.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required Facts Facts { get; set; }
+
+    /// <summary>Where the parts of that project are had as bytes.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required string MeshesAt { get; set; }
+
+    /// <summary>Name of the part that is marked; null for none.</summary>
+    [Parameter]
+    public string? Part { get; set; }
+
+    /// <summary>Told which part was picked; null for none.</summary>
+    [Parameter]
+    public EventCallback<string?> PartChanged { get; set; }
+
+    // The figures are the appraisal's, as in the table beside it; the drawing's own differ from them by less than a hundredth.
+    private IReadOnlyList<PartFigures>? Parts { get; set; }
+
+    private PartFigures? Shown => Parts?.FirstOrDefault(p => p.Name == picked);
+
+    private string? Said => hasNoView ? ViewerTexts.NoView : isLoading ? ViewerTexts.Drawing : count == 0 ? Facts.Geometry is null ? ViewerTexts.NoCabinet : ViewerTexts.Failed : null;
+
+    /// <summary>A part was picked on the screen.</summary>
+    /// <param name="name">Its name; null for none.</param>
+    /// <returns>The task of telling it on.</returns>
+    [JSInvokable]
+    public Task Picked(string? name)
+    {
+        picked = name;
+        StateHasChanged();
+        return PartChanged.InvokeAsync(name);
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        gone = true;
+        self?.Dispose();
+        try
+        {
+            if (view is not null)
+            {
+                await view.InvokeVoidAsync("dispose");
+                await view.DisposeAsync();
+            }
+
+            if (module is not null)
+            {
+                await module.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its view with it.
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        if (Part != picked)
+        {
+            picked = Part;
+            await Tell("pick", Part);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            (latest, moves, self) = (new LatestOnly<Facts>(Load), new LatestOnly<Sent>(s => Tell(s.Name, s.Values)), DotNetObjectReference.Create(this));
+            module = await Script.InvokeAsync<IJSObjectReference>("import", "./client/viewer.js");
+            view = await module.InvokeAsync<IJSObjectReference?>("mount", canvas, self);
+            hasNoView = view is null;
+            StateHasChanged();
+        }
+
+        if (view is not null && latest is not null && !ReferenceEquals(asked, Facts))
+        {
+            asked = Facts;
+            await latest.Offer(Facts);
+        }
+    }
+
+    // Drawing takes a while: it is done here, so that the answer to the browser's request lies ready and the page goes on.
+    private async Task Load(Facts facts)
+    {
+        isLoading = true;
+        StateHasChanged();
+        var drawn = await Task.Run(() => AssemblyMeshes.Of(facts));
+        Parts = drawn is null ? null : [.. facts.Parts.Where(p => drawn.Parts.Any(d => d.Name == p.Name))];
+        count = drawn is null ? 0 : await Call<int>("load", MeshesAt);
+        isLoading = false;
+        if (!gone)
+        {
+            StateHasChanged();
+        }
+    }
+
+    private Task Spread(object? value)
+    {
+        apart = Number(value);
+        return moves?.Offer(new Sent("spread", [apart / 100])) ?? Task.CompletedTask;
+    }
+
+    private Task CutAlong(object? value)
+    {
+        axis = value as string ?? "none";
+        return Tell("cut", axis, place / 100);
+    }
+
+    private Task CutAt(object? value)
+    {
+        place = Number(value);
+        return moves?.Offer(new Sent("cut", [axis, place / 100])) ?? Task.CompletedTask;
+    }
+
+    private async Task Choose(string? name)
+    {
+        picked = name is { Length: > 0 } ? name : null;
+        await Tell("pick", picked);
+        await PartChanged.InvokeAsync(picked);
+    }
+
+    private async Task Tell(string what, params object?[] values) => await Call<object?>(what, values);
+
+    private async Task<T?> Call<T>(string what, params object?[] values)
+    {
+        try
+        {
+            return view is null || gone ? default : await view.InvokeAsync<T>(what, values);
+        }
+        catch (Exception e) when (e is JSDisconnectedException or ObjectDisposedException)
+        {
+            gone = true;
+            return default;
+        }
+    }
+
+    private static double Number(object? value) => double.TryParse(value as string, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : 0;
+
+    private string FiguresOf(PartFigures part)
+    {
+        var show = Facts.Show;
+        var size = string.Join(" × ", part.SizeM.Select(show.Length));
+        return string.Join(", ", new[]
+        {
+            size, part.MassKg is { } kg ? show.Mass(kg) : null, part.PrintSeconds is { } s ? ViewerTexts.Hours(s / 3600) : null, part.Fits is { } fits ? fits ? ViewerTexts.Fits : ViewerTexts.TooLarge : null,
+        }.OfType<string>());
+    }
+
+    private sealed record Sent(string Name, object?[] Values);
+}

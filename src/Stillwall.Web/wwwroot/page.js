@@ -1,0 +1,100 @@
+// What markup cannot do by itself: places that the policy forbids as attributes, keys in fields, the theme, jumps, reconnecting.
+const root = document.documentElement;
+
+// Places on drawings come as data-x and data-y in drawing units of the view around them.
+function place(element) {
+  const box = element.closest('[data-width]');
+  if (!box) return;
+  element.style.left = 100 * element.dataset.x / box.dataset.width + '%';
+  element.style.top = 100 * element.dataset.y / box.dataset.height + '%';
+}
+function shape(box) { box.style.aspectRatio = box.dataset.width + ' / ' + box.dataset.height; }
+function settle(node) {
+  if (node.nodeType !== 1) return;
+  if (node.matches('[data-width]')) shape(node);
+  if (node.matches('[data-x]')) place(node);
+  node.querySelectorAll('[data-width]').forEach(shape);
+  node.querySelectorAll('[data-x]').forEach(place);
+}
+settle(document.body);
+new MutationObserver(changes => {
+  for (const change of changes) {
+    if (change.type === 'childList') change.addedNodes.forEach(settle);
+    else if (change.attributeName === 'data-x' || change.attributeName === 'data-y') place(change.target);
+    else { shape(change.target); change.target.querySelectorAll('[data-x]').forEach(place); }
+  }
+}).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-x', 'data-y', 'data-width', 'data-height'] });
+
+// Arrows step a number, Shift ten times as far; the unit behind it stays.
+document.addEventListener('keydown', event => {
+  const field = event.target.closest?.('input[data-step]');
+  if (field && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
+    event.preventDefault();
+    const parts = /^\s*([-+−]?\d*[.,]?\d+)(.*)$/s.exec(field.value);
+    if (!parts) return;
+    const comma = parts[1].includes(','), step = field.dataset.step * (event.shiftKey ? 10 : 1) * (event.key === 'ArrowUp' ? 1 : -1);
+    const value = Number((Number(parts[1].replace(',', '.').replace('−', '-')) + step).toFixed(6)).toString();
+    field.value = (comma ? value.replace('.', ',') : value) + parts[2];
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  } else if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !event.target.closest?.('input, textarea')) {
+    event.preventDefault();
+    document.querySelector(event.shiftKey ? '[data-redo]' : '[data-undo]')?.click();
+  }
+});
+document.addEventListener('focusin', event => { if (event.target.matches?.('input[data-step]')) event.target.select(); });
+
+// A form that only chooses a file sends it at once.
+document.addEventListener('change', event => { if (event.target.matches?.('input[type=file][data-send]') && event.target.files.length) event.target.form.requestSubmit(); });
+
+// Theme.
+const isDark = () => root.dataset.theme ? root.dataset.theme === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches;
+function nameTheme() { document.querySelectorAll('[data-theme-button]').forEach(b => { const text = isDark() ? b.dataset.light : b.dataset.dark; if (b.textContent !== text) b.textContent = text; }); }
+document.addEventListener('click', event => {
+  if (event.target.closest?.('[data-theme-button]')) { root.dataset.theme = isDark() ? 'light' : 'dark'; localStorage.setItem('theme', root.dataset.theme); nameTheme(); }
+  if (event.target.closest?.('[data-reload]')) location.reload();
+  const jump = event.target.closest?.('a[data-jump]');
+  if (jump) {
+    const to = document.getElementById(jump.dataset.jump);
+    if (to) { event.preventDefault(); to.scrollIntoView({ block: 'nearest' }); (to.matches('[tabindex], a, button, input') ? to : to.querySelector('h1, h2, h3, button, a') ?? to).focus({ preventScroll: true }); }
+  }
+});
+nameTheme();
+matchMedia('(prefers-color-scheme: dark)').addEventListener('change', nameTheme);
+new MutationObserver(nameTheme).observe(document.body, { subtree: true, childList: true });
+
+// Hovering or focusing a finding thickens the size it names.
+function point(event, on) {
+  const finding = event.target.closest?.('[data-names]');
+  if (finding) document.querySelectorAll(`[data-key="${CSS.escape(finding.dataset.names)}"]`).forEach(f => f.classList.toggle('named', on));
+}
+for (const [name, on] of [['mouseover', true], ['mouseout', false], ['focusin', true], ['focusout', false]]) document.addEventListener(name, event => point(event, on));
+
+// The program is lost and comes back.
+const lost = document.getElementById('components-reconnect-modal');
+lost?.addEventListener('components-reconnect-state-changed', event => {
+  if (event.detail.state === 'show') lost.showModal();
+  else if (event.detail.state === 'hide') lost.close();
+  else if (event.detail.state === 'rejected') location.reload();
+});
+
+export function beginAtHead() {
+  scrollTo(0, 0);
+  document.querySelector('h1')?.focus({ preventScroll: true });
+}
+
+// For the pour: the screen stays awake, a sound and a buzz.
+let lock, sound;
+export async function stayAwake(on) {
+  try { if (on) lock = await navigator.wakeLock?.request('screen'); else { await lock?.release(); lock = undefined; } } catch { /* not granted: the maker keeps it awake */ }
+}
+export function signal(isLast) {
+  navigator.vibrate?.(isLast ? [400, 100, 400] : 200);
+  sound ??= new AudioContext();
+  const tone = sound.createOscillator(), level = sound.createGain();
+  tone.frequency.value = isLast ? 880 : 660;
+  level.gain.setValueAtTime(.2, sound.currentTime);
+  level.gain.exponentialRampToValueAtTime(.001, sound.currentTime + .5);
+  tone.connect(level).connect(sound.destination);
+  tone.start();
+  tone.stop(sound.currentTime + .5);
+}

@@ -1,0 +1,3 @@
+// Before anything is painted: the theme that was chosen last.
+const chosen = localStorage.getItem('theme');
+if (chosen === 'light' || chosen === 'dark') document.documentElement.dataset.theme = chosen;

@@ -1,0 +1,34 @@
+using Stillwall.Figures.Sheets;
+
+namespace Stillwall.Tests.Figures;
+
+/// <summary>Parts drawn apart stand one behind the other, as they are put together.</summary>
+public sealed class DrawnApartTests
+{
+    // In their places, in no particular order.
+    private static readonly PlacedPart[] Parts =
+    [
+        new("outer sleeve 2 of 2", 2, 328), new("rear outer plate", 316, 330), new("front outer plate", 0, 14), new("outer sleeve 1 of 2", 2, 328), new("brace 1 of 2", 100, 108), new("brace 2 of 2", 200, 208), new("foot 1 of 4", 30, 60), new("trim ring", -10, -4),
+    ];
+
+    private static IReadOnlyList<ApartShift> Shifts => DrawnApart.Of(Parts);
+
+    [Fact]
+    public void Kinds_follow_one_another_from_the_front_with_room_between_them()
+    {
+        (double Front, double Rear) At(int i) => (Parts[i].FrontMm + Shifts[i].YMm, Parts[i].RearMm + Shifts[i].YMm);
+        int[] order = [7, 2, 0, 4, 5, 1];
+        Assert.All(order.Zip(order.Skip(1)), pair => Assert.Equal(45, At(pair.Second).Front - At(pair.First).Rear, 1e-9));
+    }
+
+    [Fact]
+    public void Pieces_of_one_part_stay_together_and_nothing_but_feet_leaves_its_height()
+    {
+        Assert.Equal(Shifts[0], Shifts[3]);
+        Assert.All(Parts.Zip(Shifts), p => Assert.Equal(p.First.Name.StartsWith("foot", StringComparison.Ordinal) ? -60 : 0, p.Second.ZMm));
+        Assert.Equal(Shifts[0].YMm, Shifts[6].YMm);
+    }
+
+    [Fact]
+    public void Of_nothing_nothing_is_moved() => Assert.Empty(DrawnApart.Of([]));
+}

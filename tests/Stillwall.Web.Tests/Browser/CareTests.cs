@@ -1,0 +1,81 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Stillwall.Web.Tests.Browser;
+
+/// <summary>What a machine can check of the care for everybody who uses the page. Source: axe-core 4.14, rules after WCAG 2.2 AA.</summary>
+public sealed class CareTests(Chromium chromium) : IClassFixture<Chromium>
+{
+    private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook", "projects", "pour/bench"];
+
+    private static readonly string[] Narrow = ["driver", "cabinet", "parts", "pour", "logbook", "pour/bench"];
+
+    [Theory]
+    [InlineData(1440, 900, false)]
+    [InlineData(390, 844, true)]
+    public async Task No_page_has_a_serious_finding(int width, int height, bool isDark)
+    {
+        var page = await chromium.Open("/", width, height, isDark);
+        var found = new List<string>();
+        foreach (var stage in width < 1000 ? Narrow : Stages)
+        {
+            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
+            await Chromium.Live(page);
+            var result = await page.RunAxe(new AxeRunOptions { ResultTypes = [ResultType.Violations] });
+            found.AddRange(result.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{stage}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}"));
+        }
+
+        Assert.True(found.Count == 0, string.Join("\n", found));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Nothing_is_asked_of_another_host_and_no_policy_is_broken()
+    {
+        var page = await chromium.Open("/");
+        var (asked, broken) = (new List<string>(), new List<string>());
+        page.Request += (_, request) => asked.Add(request.Url);
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning")
+            {
+                broken.Add(message.Text);
+            }
+        };
+        page.PageError += (_, error) => broken.Add(error);
+        foreach (var stage in Stages)
+        {
+            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
+            await Chromium.Live(page);
+        }
+
+        var here = chromium.Page.Address.Authority;
+        Assert.DoesNotContain(asked, url => !url.StartsWith("data:", StringComparison.Ordinal) && !url.StartsWith("blob:", StringComparison.Ordinal) && new Uri(url).Authority != here);
+        Assert.DoesNotContain(broken, text => !text.Contains("GL Driver", StringComparison.Ordinal));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_theme_is_chosen_by_hand_and_kept()
+    {
+        var page = await chromium.Open("cabinet");
+        await page.ClickAsync("[data-theme-button]");
+        Assert.Equal("dark", await page.GetAttributeAsync("html", "data-theme"));
+        await page.ReloadAsync();
+        Assert.Equal("dark", await page.GetAttributeAsync("html", "data-theme"));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task On_paper_there_is_no_control_and_the_drawing_is_there()
+    {
+        var page = await chromium.Open("cabinet");
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        Assert.False(await page.Locator("nav.stages").IsVisibleAsync());
+        Assert.False(await page.Locator(".remedy").First.IsVisibleAsync());
+        Assert.True(await page.Locator(".va svg").First.IsVisibleAsync());
+        Assert.True(await page.Locator(".titleblock").IsVisibleAsync());
+        await page.Context.CloseAsync();
+    }
+}

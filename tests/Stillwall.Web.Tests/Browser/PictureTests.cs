@@ -1,0 +1,57 @@
+using Microsoft.Playwright;
+
+namespace Stillwall.Web.Tests.Browser;
+
+/// <summary>Pictures of every stage, for people to look at.</summary>
+public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
+{
+    private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook", "projects", "pour/bench"];
+
+    [Theory]
+    [InlineData("desktop", 1440, 900)]
+    [InlineData("phone", 390, 844)]
+    public async Task Every_stage_is_drawn_in_ink_and_in_chalk_and_none_is_wider_than_the_window(string name, int width, int height)
+    {
+        var page = await chromium.Open("/", width, height);
+        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        foreach (var stage in Stages)
+        {
+            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
+            await Chromium.Live(page);
+            await page.EvaluateAsync("document.fonts.ready.then(() => true)");
+            if (stage == "parts")
+            {
+                await page.WaitForSelectorAsync("canvas[data-parts]");
+            }
+
+            await page.WaitForTimeoutAsync(200);
+            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+            {
+                await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+                await page.WaitForTimeoutAsync(100);
+                var file = $"{stage.Replace('/', '-')}-{name}-{scheme.ToString().ToLowerInvariant()}.png";
+                await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, file), FullPage = width < 1000 });
+            }
+
+            Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"{stage} is wider than the window of {width} px");
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    [Theory]
+    [InlineData(360)]
+    [InlineData(820)]
+    [InlineData(1180)]
+    [InlineData(1920)]
+    [InlineData(2560)]
+    public async Task The_cabinet_fits_windows_from_a_small_telephone_to_a_large_screen(int width)
+    {
+        var page = await chromium.Open("cabinet", width, width < 900 ? 800 : width * 9 / 16);
+        Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
+        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        await page.WaitForTimeoutAsync(300);
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"cabinet-{width}.png") });
+        await page.Context.CloseAsync();
+    }
+}
