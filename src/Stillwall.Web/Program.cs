@@ -1,4 +1,5 @@
 using System.Reflection;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
 using Stillwall.Web;
 using Stillwall.Web.Serving;
@@ -20,9 +21,10 @@ builder.Services.AddSingleton(services =>
     return new Workshop(settings["folder"], settings["project"], services.GetRequiredService<TimeProvider>());
 });
 builder.Services.AddScoped<Desk>();
+builder.Services.AddScoped<CircuitHandler, DeskAttendant>();
 builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
 builder.Services.AddAntiforgery(options => options.SuppressXFrameOptionsHeader = true);
-builder.Services.AddRazorComponents().AddInteractiveServerComponents(options => options.DisconnectedCircuitMaxRetained = 4);
+builder.Services.AddRazorComponents().AddInteractiveServerComponents(options => options.DisconnectedCircuitMaxRetained = 8);
 builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
 
 var app = builder.Build();

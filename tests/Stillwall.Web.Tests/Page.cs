@@ -25,6 +25,13 @@ public sealed class Page : IDisposable
 
     internal Workshop Workshop => (Workshop)factory.Services.GetService(typeof(Workshop))!;
 
+    /// <summary>Puts the demo back, whatever was done to it.</summary>
+    public void Reset()
+    {
+        var sample = Path.Combine(Source.Root, "samples", "reading-room");
+        _ = Workshop.Current().Project!.Replace(null, File.ReadAllText(Path.Combine(sample, "stillwall.json")), File.ReadAllText(Path.Combine(sample, "drivers.csv")), "the demo again");
+    }
+
     public HttpClient Client() => new(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = Address };
 
     public void Dispose()

@@ -5,10 +5,13 @@ namespace Stillwall.Web.Store;
 /// <summary>What one page looks at: the project, the state that is shown, a draft while somebody types, the former state as a pencil line.</summary>
 internal sealed class Desk(Workshop workshop) : IDisposable
 {
+    // Remedies are sought once a hand rests.
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
+
     private readonly Lock gate = new();
     private CancellationTokenSource remedies = new();
     private Snapshot? wanted;
-    private bool isBusy;
+    private bool isBusy, isResting;
 
     /// <summary>Told when what is shown has changed, on any thread.</summary>
     internal event Action? Changed;
@@ -119,32 +122,18 @@ internal sealed class Desk(Workshop workshop) : IDisposable
         Changed?.Invoke();
     }
 
-    /// <summary>Seeks the remedies of what is shown.</summary>
-    internal void SeekRemedies()
+    /// <summary>Stops computing while nobody looks, and begins again.</summary>
+    internal void Rest(bool on)
     {
-        if (Shown is not { } shown)
+        isResting = on;
+        if (on)
         {
-            return;
+            remedies.Cancel();
         }
-
-        remedies.Cancel();
-        remedies = new CancellationTokenSource();
-        var stop = remedies.Token;
-        _ = Task.Run(
-            () =>
-            {
-                try
-                {
-                    stop.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(250));
-                    stop.ThrowIfCancellationRequested();
-                    shown.Plan.SeekRemedies(() => Changed?.Invoke(), stop);
-                }
-                catch (OperationCanceledException)
-                {
-                    // A newer state is shown.
-                }
-            },
-            CancellationToken.None);
+        else if (Project is not null)
+        {
+            Want(Project.Now);
+        }
     }
 
     public void Dispose()
@@ -179,6 +168,11 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     // The latest wins: while one state is computed, only the newest of those that come meanwhile is kept.
     private void Want(Snapshot state)
     {
+        if (isResting)
+        {
+            return;
+        }
+
         lock (gate)
         {
             remedies.Cancel();
@@ -198,6 +192,34 @@ internal sealed class Desk(Workshop workshop) : IDisposable
         if (!IsStale)
         {
             SeekRemedies();
+        }
+    }
+
+    private void SeekRemedies()
+    {
+        if (Shown is not { } shown || isResting)
+        {
+            return;
+        }
+
+        lock (gate)
+        {
+            remedies.Cancel();
+            remedies = new CancellationTokenSource();
+            _ = Seek(shown, remedies.Token);
+        }
+    }
+
+    private async Task Seek(Snapshot shown, CancellationToken stop)
+    {
+        try
+        {
+            await Task.Delay(Pause, stop);
+            await shown.Plan.SeekRemedies(() => Changed?.Invoke(), stop);
+        }
+        catch (OperationCanceledException)
+        {
+            // A newer state is shown.
         }
     }
 

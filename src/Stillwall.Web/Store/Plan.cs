@@ -10,6 +10,8 @@ namespace Stillwall.Web.Store;
 internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidates)
 {
     private readonly Lock gate = new();
+    private readonly Dictionary<string, Task> searches = new(StringComparer.Ordinal);
+    private Task last = Task.CompletedTask;
     private readonly Dictionary<string, Finding> sought = new(StringComparer.Ordinal);
     private readonly Lazy<Mender> mender = new(() => new Mender(project, candidates));
     private readonly Lazy<RankedDrivers> ranked = new(() => Ranking.Of(project, candidates));
@@ -57,42 +59,36 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
     /// <summary>Price against level of the candidates; null where none has both.</summary>
     internal Chart? Front => FrontChart.Of([.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Facts.Show, project.Brief.Aim?.LevelDb);
 
-    /// <summary>Seeks the remedies of what does not hold, the worst first, one after the other.</summary>
+    /// <summary>Seeks the remedies of what does not hold, the worst first, one after the other, on a thread of its own. Pages that share the plan share the search.</summary>
     /// <param name="found">Told after each.</param>
     /// <param name="stop">Stops between two of them.</param>
-    internal void SeekRemedies(Action found, CancellationToken stop)
+    internal async Task SeekRemedies(Action found, CancellationToken stop)
     {
-        var open = Findings.Where(f => f.Verdict is Verdict.Fails or Verdict.Tight).OrderByDescending(f => f.Verdict == Verdict.Fails).Select(f => f.Id);
-        foreach (var id in open.ToList())
+        var open = Findings.Where(f => f.Verdict is Verdict.Fails or Verdict.Tight).OrderByDescending(f => f.Verdict == Verdict.Fails).Select(f => f.Id).ToList();
+        foreach (var id in open)
         {
             stop.ThrowIfCancellationRequested();
-            if (Seek(id))
-            {
-                found();
-            }
+            await Searched(id).WaitAsync(stop);
+            found();
         }
     }
 
     // One search at a time: they share their trials.
-    private bool Seek(string id)
+    private Task Searched(string id)
     {
-        lock (mender)
+        lock (gate)
         {
-            lock (gate)
-            {
-                if (sought.ContainsKey(id))
-                {
-                    return false;
-                }
-            }
+            return searches.TryGetValue(id, out var running) ? running : searches[id] = last = Search(last, id);
+        }
+    }
 
-            var finding = mender.Value.Sought(id)!;
-            lock (gate)
-            {
-                sought[id] = finding;
-            }
-
-            return true;
+    private async Task Search(Task before, string id)
+    {
+        await before;
+        var finding = await Task.Factory.StartNew(() => mender.Value.Sought(id)!, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        lock (gate)
+        {
+            sought[id] = finding;
         }
     }
 }

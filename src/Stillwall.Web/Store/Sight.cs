@@ -6,7 +6,8 @@ namespace Stillwall.Web.Store;
 /// <param name="Project">The open project.</param>
 /// <param name="Shown">The state that is shown.</param>
 /// <param name="Former">The state before it, in pencil; null where there is none.</param>
-internal sealed record Sight(OpenProject Project, Snapshot Shown, Snapshot? Former)
+/// <param name="Turn">Counts whatever happened: who depends on this draws anew.</param>
+internal sealed record Sight(OpenProject Project, Snapshot Shown, Snapshot? Former, int Turn)
 {
     /// <summary>Everything computed.</summary>
     internal Facts Facts => Shown.Plan.Facts;

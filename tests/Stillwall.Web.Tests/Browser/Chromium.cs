@@ -7,6 +7,9 @@ public sealed class Chromium : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
 
+    // Long enough for a busy machine; no test waits for it in vain.
+    private const int Patience = 60_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -28,7 +31,8 @@ public sealed class Chromium : IAsyncLifetime
             ReducedMotion = isReduced ? ReducedMotion.Reduce : ReducedMotion.NoPreference,
         });
         var page = await context.NewPageAsync();
-        page.SetDefaultTimeout(15_000);
+        page.SetDefaultTimeout(Patience);
+        Assertions.SetDefaultExpectTimeout(Patience);
         await page.GotoAsync(new Uri(Page.Address, path).ToString());
         await Live(page);
         return page;
