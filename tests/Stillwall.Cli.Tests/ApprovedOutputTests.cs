@@ -38,7 +38,7 @@ public sealed class ApprovedOutputTests
         ["help-sheets", "sheets", "--help"], ["sheets", "sheets", "reading-room", "--out", "out"], ["error-sheets-unknown", "sheets", "bare"], ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
         ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
         ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-parts", "parts", "--help"], ["parts", "parts", "reading-room", "--out", "out"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
-        ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"],
+        ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"], ["help-serve", "serve", "--help"], ["error-serve-missing", "serve", "reading-room"],
         ["start", "start", "another", "--demo"],
         ["appraise", "appraise", "reading-room"], ["appraise-all", "appraise", "reading-room", "--all"], ["appraise-bare", "appraise", "bare"],
         ["appraise-inch", "appraise", "reading-room"], ["pour-inch", "pour", "reading-room"], ["pour-grout", "pour", "reading-room"], ["pour-bare", "pour", "bare"],

@@ -9,6 +9,6 @@ internal static class Verbs
     [
         Start.Verb(), Appraise.Verb(), Set.Verb(), Apply.Verb(),
         Rank.Verb(), Curves.Verb(), Panel.Verb(), PartFiles.Verb(), Sheets.Verb(), Mixing.Verb(), StageViews.Pour(), StageViews.Supplies(), Room.Verb(), StageViews.Quiet(), Filter.Verb(), Join.Verb(),
-        Whys.Verb(), Schema.Verb(),
+        Whys.Verb(), Schema.Verb(), Serve.Verb(),
     ];
 }

@@ -11,12 +11,12 @@ internal sealed class Plan(Project project, IReadOnlyList<DriverSheet> candidate
 {
     private readonly Lock gate = new();
     private readonly Dictionary<string, Task> searches = new(StringComparer.Ordinal);
-    private Task last = Task.CompletedTask;
     private readonly Dictionary<string, Finding> sought = new(StringComparer.Ordinal);
     private readonly Lazy<Mender> mender = new(() => new Mender(project, candidates));
     private readonly Lazy<RankedDrivers> ranked = new(() => Ranking.Of(project, candidates));
     private readonly Lazy<IReadOnlyList<Sheet>> sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
 
+    private Task last = Task.CompletedTask;
     private Appraisal? appraisal;
     private IReadOnlyList<Chart>? questions;
 
