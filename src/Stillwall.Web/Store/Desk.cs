@@ -5,7 +5,7 @@ namespace Stillwall.Web.Store;
 /// <summary>What one page looks at: the project, the state that is shown, a draft while somebody types, the former state as a pencil line.</summary>
 internal sealed class Desk(Workshop workshop) : IDisposable
 {
-    // Remedies are sought once a hand rests.
+    // The other questions are answered and remedies sought once a hand rests.
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
 
     private readonly Lock gate = new();
@@ -217,7 +217,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     {
         try
         {
+            // What nobody looks at just now comes after what somebody waits for.
             await Task.Delay(Pause, stop);
+            await Task.Run(() => shown.Plan.Questions, stop);
             await shown.Plan.SeekRemedies(() => Changed?.Invoke(), stop);
         }
         catch (OperationCanceledException)
@@ -245,13 +247,6 @@ internal sealed class Desk(Workshop workshop) : IDisposable
             _ = next.Plan.Facts;
             _ = next.Plan.Question(Question);
             Shown = next;
-            Changed?.Invoke();
-        }
-
-        // What nobody looks at just now comes after what somebody waits for.
-        if (Shown is { } shown && shown == wanted && !Enumerable.Range(0, Plan.QuestionCount).All(shown.Plan.IsAnswered))
-        {
-            _ = shown.Plan.Questions;
             Changed?.Invoke();
         }
 

@@ -1,34 +1,11 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Stillwall.Web.Tests.Browser;
 
-/// <summary>What a machine can check of the care for everybody who uses the page. Source: axe-core 4.14, rules after WCAG 2.2 AA.</summary>
+/// <summary>Care for everybody who uses the page: other hosts, the theme, paper. What axe finds is in <see cref="PictureTests"/>.</summary>
 public sealed class CareTests(Chromium chromium) : IClassFixture<Chromium>
 {
     private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook", "projects", "pour/bench"];
-
-    private static readonly string[] Narrow = ["driver", "cabinet", "parts", "pour", "logbook", "pour/bench"];
-
-    [Theory]
-    [InlineData(1440, 900, false)]
-    [InlineData(390, 844, true)]
-    public async Task No_page_has_a_serious_finding(int width, int height, bool isDark)
-    {
-        var page = await chromium.Open("/", width, height, isDark);
-        var found = new List<string>();
-        foreach (var stage in width < 1000 ? Narrow : Stages)
-        {
-            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
-            await Chromium.Live(page);
-            var result = await page.RunAxe(new AxeRunOptions { ResultTypes = [ResultType.Violations] });
-            found.AddRange(result.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{stage}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}"));
-        }
-
-        Assert.True(found.Count == 0, string.Join("\n", found));
-        await page.Context.CloseAsync();
-    }
 
     [Fact]
     public async Task Nothing_is_asked_of_another_host_and_no_policy_is_broken()

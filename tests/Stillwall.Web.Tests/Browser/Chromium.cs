@@ -8,7 +8,7 @@ public sealed class Chromium : IAsyncLifetime
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
 
     // Long enough for a busy machine; no test waits for it in vain.
-    private const int Patience = 60_000;
+    private const int Patience = 120_000;
 
     private IPlaywright? playwright;
     private IBrowser? browser;

@@ -1,8 +1,10 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Stillwall.Web.Tests.Browser;
 
-/// <summary>Pictures of every stage, for people to look at.</summary>
+/// <summary>Pictures of every stage, for people to look at, and what axe-core 4.14 finds there (rules after WCAG 2.2 AA).</summary>
 public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
 {
     private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook", "projects", "pour/bench"];
@@ -10,10 +12,11 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
     [Theory]
     [InlineData("desktop", 1440, 900)]
     [InlineData("phone", 390, 844)]
-    public async Task Every_stage_is_drawn_in_ink_and_in_chalk_and_none_is_wider_than_the_window(string name, int width, int height)
+    public async Task Every_stage_is_drawn_in_ink_and_in_chalk_none_is_wider_than_the_window_and_none_has_a_serious_finding(string name, int width, int height)
     {
         var page = await chromium.Open("/", width, height);
         var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        var found = new List<string>();
         foreach (var stage in Stages)
         {
             await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
@@ -25,7 +28,7 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
             }
 
             await page.WaitForTimeoutAsync(200);
-            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+            foreach (var scheme in width < 1000 ? [ColorScheme.Light, ColorScheme.Dark] : new[] { ColorScheme.Dark, ColorScheme.Light })
             {
                 await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
                 await page.WaitForTimeoutAsync(100);
@@ -34,7 +37,10 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
             }
 
             Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"{stage} is wider than the window of {width} px");
+            found.AddRange(Serious(stage, await page.RunAxe(new AxeRunOptions { ResultTypes = [ResultType.Violations] })));
         }
+
+        Assert.True(found.Count == 0, string.Join("\n", found));
 
         await page.Context.CloseAsync();
     }
@@ -54,4 +60,7 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
         await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"cabinet-{width}.png") });
         await page.Context.CloseAsync();
     }
+
+    private static IEnumerable<string> Serious(string stage, AxeResult result) => result.Violations.Where(v => v.Impact is "serious" or "critical")
+        .Select(v => $"{stage}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
 }
