@@ -49,7 +49,7 @@ internal static class HowLowChart
 
     private static ChartSeries Band(BoxNetwork lossless, double passbandDb)
     {
-        var band = Tolerance.ResponseOf(lossless, Axes.FrequenciesHz(HighHz, 68), Volts);
+        var band = Tolerance.ResponseOf(lossless, Axes.FrequenciesHz(HighHz, 35), Volts);
         return new ChartSeries("", StyleRole.Band, SeriesShape.Area, [.. band.Select(b => new ChartPoint(b.FrequencyHz, b.LowSplDb - passbandDb))])
         {
             UpperPoints = [.. band.Select(b => new ChartPoint(b.FrequencyHz, b.HighSplDb - passbandDb))],
