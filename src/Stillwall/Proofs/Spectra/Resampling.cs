@@ -77,7 +77,8 @@ public static class Resampling
             return 0;
         }
 
-        var (a, b) = (samples.Slice(first + from, to - from), kernel[from..to]);
+        var a = samples.Slice(first + from, to - from);
+        var b = kernel[from..to];
         var (sums, i) = (Vector<double>.Zero, 0);
         for (; i <= a.Length - Vector<double>.Count; i += Vector<double>.Count)
         {
