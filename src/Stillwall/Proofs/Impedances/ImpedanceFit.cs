@@ -8,24 +8,32 @@ namespace Stillwall.Proofs.Impedances;
 internal static class ImpedanceFit
 {
     // Between 5 Hz and 2 kHz, where the source has something to say, and every second line: neighbours of those share little (our choice).
-    private const double LeastHz = 5, GreatestHz = 2000, LeastPowerRatio = 1e-7, LeastCoherence = 0.3, ThinningRatio = 1.008;
+    private const double LeastHz = 5, GreatestHz = 2000, LeastCoherence = 0.3, ThinningRatio = 1.008;
     private const int FewestLines = 24;
 
     // Lines at twice the distance share 1/36 of their square, on either side.
     private const double SharedFactor = 1 + (2.0 / 36);
-    private const double Quantile = 1.96;
+
+    // Half of a normal 95 % band is 1.96 deviations; a tenth more, for the weights are estimated too (by 200 simulated recordings).
+    private const double Quantile = 2.15;
+
+    // Residuals of the ratio that are worth a word.
+    private const double LeastHum = 1e-3;
 
     // A lossy coil must explain this much more of the square sum, in variances, and the plain one must miss by more than this.
-    private const double Worthwhile = 30, WorthwhileMisfit = 2e-4;
+    private const double Worthwhile = 30, WorthwhileMisfit = 2e-4, Unexplained = 1.3;
 
     /// <summary>A fit: the model, the covariance of the logarithms of its values, and what it leaves over.</summary>
     internal sealed record Fitted(ImpedanceModel Model, Matrix<double> Covariance, double Variance, double MisfitRatio, IReadOnlyList<int> LeftOut);
 
     /// <summary>Fits; null where there are too few lines or no resonance is found.</summary>
-    internal static Fitted? Of(VoltageRatio ratio, double referenceOhm)
+    /// <param name="ratio">The voltage ratio.</param>
+    /// <param name="referenceOhm">The resistor, ohm.</param>
+    /// <param name="near">A model that is near; null looks for one in the curve.</param>
+    internal static Fitted? Of(VoltageRatio ratio, double referenceOhm, ImpedanceModel? near = null)
     {
         var lines = LinesOf(ratio);
-        if (lines.Count < FewestLines || Start(ratio, lines, referenceOhm) is not { } start)
+        if (lines.Count < FewestLines || (near ?? Start(ratio, lines, referenceOhm)) is not { } start)
         {
             return null;
         }
@@ -36,9 +44,14 @@ internal static class ImpedanceFit
             return null;
         }
 
+        if (ratio.IsSmeared || plain.Variance < Unexplained || plain.MisfitRatio < WorthwhileMisfit)
+        {
+            return plain;
+        }
+
         var guess = plain.Model with { InductanceH = plain.Model.InductanceH / 2, LossyInductanceH = Math.Max(1e-5, plain.Model.InductanceH / 2), LossOhm = 2 * plain.Model.DcResistanceOhm };
         var lossy = Robust(ratio, lines, referenceOhm, Packed(guess, isLossy: true));
-        var isBetter = lossy is not null && plain.MisfitRatio > WorthwhileMisfit && lines.Count * Math.Log(plain.Variance / lossy.Variance) > Worthwhile;
+        var isBetter = lossy is not null && lines.Count * Math.Log(plain.Variance / lossy.Variance) > Worthwhile;
         return isBetter ? lossy : plain;
     }
 
@@ -49,7 +62,7 @@ internal static class ImpedanceFit
         var last = 0.0;
         for (var k = Math.Max(3, (int)Math.Ceiling(LeastHz / ratio.SpacingHz)); k < ratio.Ratios.Length - 3 && k * ratio.SpacingHz <= GreatestHz; k++)
         {
-            if (k - last >= 2 && k >= last * ThinningRatio && ratio.PowerDensityRatios[k] > LeastPowerRatio && ratio.CoherenceFractions[k] > LeastCoherence && ratio.DeviationRatios[k] > 0)
+            if (k - last >= 2 && k >= last * ThinningRatio && ratio.PowerDensityRatios[k] > VoltageRatio.AudibleRatio && ratio.CoherenceFractions[k] > LeastCoherence && ratio.DeviationRatios[k] > 0)
             {
                 lines.Add(k);
                 last = k;
@@ -104,11 +117,17 @@ internal static class ImpedanceFit
             residuals = Residuals(ratio, lines, referenceOhm, weights, at);
             var scale = Math.Max(1e-12, Median(residuals.Select(r => r.Magnitude)) / 1.1774);
             variance = residuals.Zip(spread, (r, s) => s * Square(r)).Sum() / Math.Max(1, (2 * spread.Sum()) - at.Length);
-            spread = [.. residuals.Select(r => Tukey(r.Magnitude / scale))];
+            var next = residuals.Select(r => Tukey(r.Magnitude / scale)).ToArray();
+            var isSettled = round > 0 && next.Zip(spread, (a, b) => Math.Abs(a - b)).Max() < 0.01;
+            spread = next;
+            if (isSettled)
+            {
+                break;
+            }
         }
 
         var misfit = Math.Sqrt(residuals.Zip(weights, (r, w) => Square(r) / (w * w)).Zip(spread, (e, s) => s * e).Sum() / spread.Sum());
-        var left = lines.Where((_, i) => spread[i] == 0).ToList();
+        var left = lines.Where((_, i) => spread[i] == 0 && residuals[i].Magnitude > LeastHum * weights[i]).ToList();
         return new Fitted(Unpacked(at), covariance! * SharedFactor, variance, misfit, left);
     }
 
@@ -130,7 +149,7 @@ internal static class ImpedanceFit
         var objective = ObjectiveFunction.NonlinearModel(Model, Vector<double>.Build.Dense(count, i => i), zero, accuracyOrder: 2);
         try
         {
-            var found = new LevenbergMarquardtMinimizer(maximumIterations: 100).FindMinimum(objective, Vector<double>.Build.Dense(start));
+            var found = new LevenbergMarquardtMinimizer(gradientTolerance: 1e-9, stepTolerance: 1e-8, functionTolerance: 1e-9, maximumIterations: 60).FindMinimum(objective, Vector<double>.Build.Dense(start));
             return found.MinimizingPoint.Any(v => !double.IsFinite(v)) || found.Covariance is null ? null : ([.. found.MinimizingPoint], found.Covariance);
         }
         catch (Exception e) when (e is MathNet.Numerics.NonConvergenceException or OptimizationException or InvalidOperationException)
@@ -143,7 +162,7 @@ internal static class ImpedanceFit
     private static Complex[] Residuals(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] packed)
     {
         var model = Unpacked(packed);
-        return [.. lines.Select((k, i) => weights[i] * (ratio.Ratios[k] - Seen(model, referenceOhm, k, ratio.SpacingHz)))];
+        return [.. lines.Select((k, i) => weights[i] * (ratio.Ratios[k] - Seen(model, referenceOhm, k, ratio.SpacingHz, ratio.IsSmeared)))];
     }
 
     /// <summary>The model's ratio on one line, smeared by the window as the measured one is.</summary>
@@ -151,7 +170,7 @@ internal static class ImpedanceFit
     /// Averaging Hann-windowed segments smears the ratio by the squared magnitude of the window's transform. Its second and fourth moments are both ⅓ line² and line⁴
     /// (by Parseval's theorem from the window's slopes), so three points with weights ⅙, ⅔, ⅙ do the same to any curve of fifth order.
     /// </remarks>
-    private static Complex Seen(ImpedanceModel model, double referenceOhm, int line, double spacingHz)
+    private static Complex Seen(ImpedanceModel model, double referenceOhm, int line, double spacingHz, bool isSmeared)
     {
         Complex Ratio(int k)
         {
@@ -159,7 +178,7 @@ internal static class ImpedanceFit
             return z / (z + referenceOhm);
         }
 
-        return ((4 * Ratio(line)) + Ratio(line - 1) + Ratio(line + 1)) / 6;
+        return isSmeared ? ((4 * Ratio(line)) + Ratio(line - 1) + Ratio(line + 1)) / 6 : Ratio(line);
     }
 
     // Logarithms keep every value positive and make the covariance one of relative errors.

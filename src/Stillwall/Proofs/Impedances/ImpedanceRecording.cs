@@ -11,6 +11,12 @@ public static class ImpedanceRecording
 {
     private const double DeadRatio = 1e-3, HumMostHz = 400, PointRatio = 1.023293;
 
+    // Valid to 2.5 kHz, above all that is fitted (our choice).
+    private const double AnalysisRateHz = 6000, CurveHz = 2500;
+
+    // Fits about the last model until nothing moves any more (our choice).
+    private const int Refinements = 1;
+
     /// <summary>Looks into a recording.</summary>
     /// <param name="recording">Two channels: source, driver.</param>
     /// <param name="referenceOhm">The resistor between source and driver, ohm, above 0.</param>
@@ -33,37 +39,37 @@ public static class ImpedanceRecording
             return new ImpedanceReading(null, trouble, []);
         }
 
-        if (Ratio(recording) is not { } ratio)
+        if (Pair(recording, 0, 1) is not { } pair)
         {
             return new ImpedanceReading(null, Invariant($"is too short ({recording.DurationS:0.##} s); three seconds or more"), []);
         }
 
-        var isSwapped = IsSwapped(ratio);
-        if (isSwapped)
+        if (IsSwapped(pair.Ratio()))
         {
             warnings.Add("the channels are swapped: the right one holds the source; they were taken the other way round");
-            ratio = Ratio(new Recording(recording.RateHz, [recording.Channels[1], recording.Channels[0]], recording.StepFraction))!;
-            if (IsSwapped(ratio))
+            pair = Pair(recording, 1, 0)!;
+            if (IsSwapped(pair.Ratio()))
             {
                 return new ImpedanceReading(null, "shows no load after a resistor: neither channel is the weaker one throughout; left the source, right the driver", []);
             }
         }
 
-        if (mismatch is not null && Corrected(ratio, mismatch, referenceOhm, mismatchLoadOhm, warnings) is { } wrong)
-        {
-            return new ImpedanceReading(null, wrong, []);
-        }
-        else if (mismatch is not null)
-        {
-            ratio = Matched(ratio, Ratio(mismatch)!, (mismatchLoadOhm ?? double.PositiveInfinity) is var load && double.IsFinite(load) ? load / (load + referenceOhm) : 1);
-        }
-
-        return Read(ratio, referenceOhm, warnings);
+        var mismatched = mismatch is null ? null : MismatchOf(mismatch, referenceOhm, mismatchLoadOhm, warnings);
+        return mismatched is { Trouble: { } wrong } ? new ImpedanceReading(null, wrong, []) : Read(pair, mismatched?.Gain, referenceOhm, warnings);
     }
 
-    private static ImpedanceReading Read(VoltageRatio ratio, double referenceOhm, List<string> warnings)
+    private static ImpedanceReading Read(VoltagePair pair, Func<double, Complex>? gain, double referenceOhm, List<string> warnings)
     {
-        if (ImpedanceFit.Of(ratio, referenceOhm) is not { } fitted)
+        var ratio = Matched(pair.Ratio(), gain);
+        var fitted = ImpedanceFit.Of(ratio, referenceOhm);
+        for (var round = 0; round < Refinements && fitted is not null; round++)
+        {
+            var model = fitted.Model;
+            ratio = Matched(pair.RatioAbout(f => model.AtOhm(f) / (model.AtOhm(f) + referenceOhm) * (gain?.Invoke(f) ?? 1)), gain);
+            fitted = ImpedanceFit.Of(ratio, referenceOhm, model);
+        }
+
+        if (fitted is null)
         {
             return new ImpedanceReading(null, "shows no resonance of a driver between 5 and 500 Hz; a sweep or noise over that span, loud enough, the driver after the resistor", []);
         }
@@ -124,10 +130,10 @@ public static class ImpedanceRecording
         return null;
     }
 
-    private static VoltageRatio? Ratio(Recording recording)
+    private static VoltagePair? Pair(Recording recording, int source, int load)
     {
-        double[] At(int c) => Resampling.To(Recording.WithoutMean(recording.Channels[c]), recording.RateHz, Resampling.BassRateHz);
-        return VoltageRatio.Of(At(0), At(1), Resampling.BassRateHz);
+        double[] At(int c) => Resampling.To(Recording.WithoutMean(recording.Channels[c]), recording.RateHz, AnalysisRateHz);
+        return VoltagePair.Of(At(source), At(load), AnalysisRateHz);
     }
 
     // A load after a resistor has less voltage than the source, and its impedance a positive real part: |H| below 1 where the source has its power.
@@ -144,44 +150,49 @@ public static class ImpedanceRecording
         return sum > 1.001 * power;
     }
 
-    private static string? Corrected(VoltageRatio ratio, Recording mismatch, double referenceOhm, double? loadOhm, List<string> warnings)
+    private sealed record Mismatch(Func<double, Complex>? Gain, string? Trouble);
+
+    // Gain of the load's channel against the source's: the ratio that was found over the one that should be.
+    private static Mismatch MismatchOf(Recording recording, double referenceOhm, double? loadOhm, List<string> warnings)
     {
         Require.Positive(loadOhm ?? referenceOhm);
         var heard = new List<string>();
-        if (TroubleOf(mismatch, heard) is { } trouble)
+        if (TroubleOf(recording, heard) is { } trouble)
         {
-            return $"the recording of the resistor alone {trouble}";
+            return new Mismatch(null, $"the recording of the resistor alone {trouble}");
         }
 
         warnings.AddRange(heard.Select(w => $"in the recording of the resistor alone {w}"));
-        return Ratio(mismatch) is { } other && other.Ratios.Length >= 8 && ratio.Ratios.Length >= 8 ? null : "the recording of the resistor alone is too short; three seconds or more";
+        var expected = loadOhm is { } load ? load / (load + referenceOhm) : 1;
+        return Pair(recording, 0, 1)?.Ratio() is { } ratio ? new Mismatch(f => Between(ratio, f / ratio.SpacingHz) / expected, null)
+            : new Mismatch(null, "the recording of the resistor alone is too short; three seconds or more");
     }
 
-    // The other recording's ratio over what it should be, between its own lines.
-    private static VoltageRatio Matched(VoltageRatio ratio, VoltageRatio other, double expected)
+    private static VoltageRatio Matched(VoltageRatio ratio, Func<double, Complex>? gain)
     {
-        var gains = ratio.Ratios.Select((_, k) => Between(other, k * ratio.SpacingHz / other.SpacingHz) / expected).ToArray();
-        return ratio with
+        if (gain is null)
         {
-            Ratios = [.. ratio.Ratios.Zip(gains, (h, g) => g == 0 ? h : h / g)],
-            DeviationRatios = [.. ratio.DeviationRatios.Zip(gains, (d, g) => g == 0 ? double.PositiveInfinity : d / g.Magnitude)],
-        };
+            return ratio;
+        }
+
+        var gains = ratio.Ratios.Select((_, k) => gain(k * ratio.SpacingHz)).ToArray();
+        return ratio with { Ratios = [.. ratio.Ratios.Zip(gains, (h, g) => h / g)], DeviationRatios = [.. ratio.DeviationRatios.Zip(gains, (d, g) => d / g.Magnitude)] };
     }
 
-    // A mismatch of sound cards is smooth: the mean over a few lines that are coherent.
-    private static Complex Between(VoltageRatio other, double line)
+    // A mismatch of sound cards is smooth: the mean over lines that are coherent, a twentieth of the frequency to either side; one where there are none.
+    private static Complex Between(VoltageRatio ratio, double line)
     {
         var (sum, weight) = (Complex.Zero, 0.0);
         var middle = (int)Math.Round(line);
         var reach = Math.Max(3, middle / 20);
-        for (var k = Math.Max(1, middle - reach); k <= Math.Min(other.Ratios.Length - 1, middle + reach); k++)
+        for (var k = Math.Max(1, middle - reach); k <= Math.Min(ratio.Ratios.Length - 1, middle + reach); k++)
         {
-            var w = other.CoherenceFractions[k] > 0.9 ? other.PowerDensityRatios[k] : 0;
-            sum += w * other.Ratios[k];
+            var w = ratio.CoherenceFractions[k] > 0.9 ? ratio.PowerDensityRatios[k] : 0;
+            sum += w * ratio.Ratios[k];
             weight += w;
         }
 
-        return weight > 0 ? sum / weight : 0;
+        return weight > 0 && sum != 0 ? sum / weight : 1;
     }
 
     private static bool IsPlausible(ImpedanceFigures f, ImpedanceFigures band) =>
@@ -207,7 +218,7 @@ public static class ImpedanceRecording
     {
         var points = new List<ImpedancePoint>();
         var last = 0.0;
-        for (var k = 1; k < ratio.Ratios.Length && k * ratio.SpacingHz <= 5000; k++)
+        for (var k = 1; k < ratio.Ratios.Length && k * ratio.SpacingHz <= CurveHz; k++)
         {
             var hertz = k * ratio.SpacingHz;
             var z = referenceOhm * ratio.Ratios[k] / (1 - ratio.Ratios[k]);

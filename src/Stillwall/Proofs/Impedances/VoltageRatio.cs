@@ -7,59 +7,121 @@ namespace Stillwall.Proofs.Impedances;
 /// <summary>Voltage across the load over the voltage of the source, on lines of equal distance.</summary>
 /// <param name="SpacingHz">Distance of the lines, Hz; the first is at 0.</param>
 /// <param name="Ratios">The ratio on each line.</param>
-/// <param name="DeviationRatios">Standard deviation of each ratio; infinite where the source is silent.</param>
+/// <param name="DeviationRatios">Standard deviation of each part of the ratio; infinite where the source is silent.</param>
 /// <param name="CoherenceFractions">Coherence on each line, 0 to 1.</param>
 /// <param name="PowerDensityRatios">Power of the source on each line, over its greatest.</param>
-internal sealed record VoltageRatio(double SpacingHz, Complex[] Ratios, double[] DeviationRatios, double[] CoherenceFractions, double[] PowerDensityRatios)
+/// <param name="IsSmeared">Whether each line still sees its neighbours through the window.</param>
+internal sealed record VoltageRatio(double SpacingHz, Complex[] Ratios, double[] DeviationRatios, double[] CoherenceFractions, double[] PowerDensityRatios, bool IsSmeared)
 {
-    // Segments of at most 5.5 s, and a third of the recording, so that there are several to average (our choice).
-    private const int LongestSegment = 1 << 16, LeastSegment = 1 << 11;
+    /// <summary>Power of the source on a line, over its greatest, that makes the line worth reading: 45 dB down.</summary>
+    internal const double AudibleRatio = 3e-5;
+}
+
+/// <summary>Two voltages that were recorded together.</summary>
+internal sealed class VoltagePair
+{
+    // Segments of at most 2.7 s at 6 kHz, and a third of the recording, so that there are several to average (our choice).
+    private const int LongestSegment = 1 << 14, LeastSegment = 1 << 10;
+
+    // A driver rings no longer than this, s.
+    private const double RingS = 4;
+
+    private const double QuietS = 0.01, QuietRatio = 0.05;
+
+    // What the method itself leaves over, so that a clean recording does not trust a few lines alone (our choice).
+    private const double LeastDeviation = 2e-6;
 
     // Lines over which the noise is taken as even.
-    private const int NoiseReach = 6;
+    private const int NoiseReach = 10;
 
-    /// <summary>Estimates the ratio; null where the recording is too short.</summary>
+    private readonly double[] source, load;
+    private readonly double rateHz;
+    private readonly int segment;
+    private readonly CrossSpectrum spectrum;
+    private readonly (bool Before, bool After) silence;
+
+    private VoltagePair(double[] source, double[] load, double rateHz, int segment)
+    {
+        (this.source, this.load, this.rateHz, this.segment) = (source, load, rateHz, segment);
+        silence = (Rms(source.AsSpan(0, (int)(QuietS * rateHz))) < QuietRatio * Rms(source), Rms(source.AsSpan(source.Length - (int)(QuietS * rateHz))) < QuietRatio * Rms(source));
+        spectrum = Spectrum(load, silence);
+        if (silence != (true, true))
+        {
+            // With silence added every moment counts alike, which is right where the sound began with the recording; sound that was there before wants none.
+            var padded = Spectrum(load, (true, true));
+            (spectrum, silence) = Incoherence(padded) < Incoherence(spectrum) ? (padded, (true, true)) : (spectrum, silence);
+        }
+    }
+
+    /// <summary>Puts two voltages together; null where they are too short.</summary>
     /// <param name="source">Voltage of the source, about zero.</param>
     /// <param name="load">Voltage across the load, about zero.</param>
     /// <param name="rateHz">Rate of both, Hz.</param>
-    internal static VoltageRatio? Of(double[] source, double[] load, double rateHz)
+    internal static VoltagePair? Of(double[] source, double[] load, double rateHz)
     {
-        var segment = Math.Min(LongestSegment, FourierTransform.PowerOfTwo(Math.Max(1, source.Length / 3)) / (BitOperations.IsPow2(Math.Max(1, source.Length / 3)) ? 1 : 2));
-        if (segment < LeastSegment)
-        {
-            return null;
-        }
-
-        // Where a recording begins or ends in silence, silence is added, so that every moment of it counts alike.
-        var (before, after) = (StartsQuiet(source) ? segment : 0, EndsQuiet(source) ? segment : 0);
-        var spectrum = CrossSpectrum.Of(Padded(source, before, after), Padded(load, before, after), rateHz, segment);
-        var lines = spectrum.Cross.Count;
-        var (ratios, coherences) = (new Complex[lines], new double[lines]);
-        var noise = new double[lines];
-        for (var k = 0; k < lines; k++)
-        {
-            coherences[k] = spectrum.CoherenceFraction(k);
-            ratios[k] = spectrum.FirstPower[k] > 0 ? spectrum.Cross[k] / spectrum.FirstPower[k] : 0;
-            noise[k] = (1 - coherences[k]) * spectrum.SecondPower[k];
-        }
-
-        var greatest = spectrum.FirstPower.Max();
-        var deviations = new double[lines];
-        for (var k = 0; k < lines; k++)
-        {
-            var (from, to) = (Math.Max(0, k - NoiseReach), Math.Min(lines - 1, k + NoiseReach));
-            var even = Median(noise[from..(to + 1)]);
-            deviations[k] = spectrum.FirstPower[k] > 0 ? Math.Sqrt(even / spectrum.FirstPower[k] / spectrum.IndependentCount) : double.PositiveInfinity;
-        }
-
-        return new VoltageRatio(spectrum.SpacingHz, ratios, deviations, coherences, [.. spectrum.FirstPower.Select(p => greatest > 0 ? p / greatest : 0)]);
+        var third = Math.Max(1, source.Length / 3);
+        var segment = Math.Min(LongestSegment, FourierTransform.PowerOfTwo(third) / (BitOperations.IsPow2(third) ? 1 : 2));
+        return segment < LeastSegment ? null : new VoltagePair(source, load, rateHz, segment);
     }
 
-    private static bool StartsQuiet(double[] source) => Rms(source.AsSpan(0, source.Length / 100)) < 0.05 * Rms(source);
+    /// <summary>The ratio as the averaged spectra give it.</summary>
+    internal VoltageRatio Ratio() => Of(spectrum, [.. spectrum.Cross.Select((c, k) => spectrum.FirstPower[k] > 0 ? c / spectrum.FirstPower[k] : 0)], spectrum, isSmeared: true);
 
-    private static bool EndsQuiet(double[] source) => Rms(source.AsSpan(source.Length - (source.Length / 100))) < 0.05 * Rms(source);
+    /// <summary>The ratio about a model that is near: what the model leaves over is averaged instead of the whole, so that the window smears almost nothing.</summary>
+    /// <param name="model">The model's ratio over frequency.</param>
+    internal VoltageRatio RatioAbout(Func<double, Complex> model)
+    {
+        var left = Spectrum(Less(model), silence);
+        return Of(left, [.. left.Cross.Select((c, k) => model(Math.Max(1e-3, k * left.SpacingHz)) + (left.FirstPower[k] > 0 ? c / left.FirstPower[k] : 0))], spectrum, isSmeared: false);
+    }
 
-    private static double[] Padded(double[] samples, int before, int after) => before + after == 0 ? samples : [.. new double[before], .. samples, .. new double[after]];
+    private double[] Less(Func<double, Complex> model)
+    {
+        var length = FourierTransform.PowerOfTwo(source.Length + (int)(RingS * rateHz));
+        var (lines, _) = FourierTransform.Pair(source, [], length);
+        for (var k = 0; k < lines.Length; k++)
+        {
+            lines[k] *= model(Math.Max(1e-3, k * rateHz / length));
+        }
+
+        var expected = FourierTransform.Signal(lines);
+        return [.. load.Select((v, i) => v - expected[i])];
+    }
+
+    private CrossSpectrum Spectrum(double[] other, (bool Before, bool After) added) =>
+        CrossSpectrum.Of(Padded(source, segment, added.Before, added.After), Padded(other, segment, added.Before, added.After), rateHz, segment);
+
+    // Noise: what of the second signal does not follow from the first.
+    private static VoltageRatio Of(CrossSpectrum noisy, Complex[] ratios, CrossSpectrum whole, bool isSmeared)
+    {
+        var noise = ratios.Select((_, k) => (1 - noisy.CoherenceFraction(k)) * noisy.SecondPower[k]).ToArray();
+        var deviations = ratios.Select((_, k) => noisy.FirstPower[k] > 0
+            ? Math.Sqrt((Median(noise, k) / noisy.FirstPower[k] / noisy.IndependentCount / 2) + (LeastDeviation * LeastDeviation)) : double.PositiveInfinity).ToArray();
+        var greatest = whole.FirstPower.Max();
+        return new VoltageRatio(
+            noisy.SpacingHz, ratios, deviations, [.. ratios.Select((_, k) => whole.CoherenceFraction(k))], [.. whole.FirstPower.Select(p => greatest > 0 ? p / greatest : 0)], isSmeared);
+    }
+
+    private static double Median(double[] noise, int line)
+    {
+        var around = noise[Math.Max(0, line - NoiseReach)..Math.Min(noise.Length, line + NoiseReach + 1)];
+        Array.Sort(around);
+        return around[around.Length / 2];
+    }
+
+    // Share of the load's voltage that does not follow from the source, line by line where it matters for a resonance.
+    private static double Incoherence(CrossSpectrum spectrum)
+    {
+        var (sum, greatest) = (0.0, spectrum.FirstPower.Max());
+        for (var k = 1; k < spectrum.Cross.Count && k * spectrum.SpacingHz < 300; k++)
+        {
+            sum += k * spectrum.SpacingHz >= 5 && spectrum.FirstPower[k] > VoltageRatio.AudibleRatio * greatest ? (1 - spectrum.CoherenceFraction(k)) * spectrum.SecondPower[k] / spectrum.FirstPower[k] : 0;
+        }
+
+        return sum;
+    }
+
+    private static double[] Padded(double[] samples, int count, bool before, bool after) => [.. new double[before ? count : 0], .. samples, .. new double[after ? count : 0]];
 
     private static double Rms(ReadOnlySpan<double> samples)
     {
@@ -70,11 +132,5 @@ internal sealed record VoltageRatio(double SpacingHz, Complex[] Ratios, double[]
         }
 
         return Math.Sqrt(sum / Math.Max(1, samples.Length));
-    }
-
-    private static double Median(double[] values)
-    {
-        Array.Sort(values);
-        return values[values.Length / 2];
     }
 }
