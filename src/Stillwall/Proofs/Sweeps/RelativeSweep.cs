@@ -63,6 +63,20 @@ public static class RelativeSweep
         }
 
         var (fromHz, toHz) = Span(power, Resampling.BassRateHz / length);
+        if (law is null)
+        {
+            warnings.Add("what was played is no exponential sweep: harmonics stay unknown, and two clocks that differ cost up to 1 dB");
+        }
+        else
+        {
+            (fromHz, toHz) = (Math.Max(fromHz, law.FromHz), law.ToHz < 0.9 * SweepLaw.FollowedRatio * Resampling.BassRateHz ? Math.Min(toHz, law.ToHz) : toHz);
+        }
+
+        if (toHz < 1.1 * fromHz)
+        {
+            return new SweepReading(null, "cannot be compared: the played file covers no span of frequencies; a sweep", []);
+        }
+
         if (law is not null && Drift(transfer, Resampling.BassRateHz / length, fromHz, toHz) is var drift && Math.Abs(drift) > GreatestDriftS)
         {
             return new SweepReading(null, Invariant($"runs {(drift > 0 ? "slower" : "faster")} than what was played (about {100 * Math.Abs(drift) / law.TimeConstantS:0.#} %): one of the two files says a wrong rate, or another sweep was played"), []);

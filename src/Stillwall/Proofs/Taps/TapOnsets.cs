@@ -3,41 +3,52 @@ namespace Stillwall.Proofs.Taps;
 /// <summary>Finds the taps in a recording.</summary>
 internal static class TapOnsets
 {
-    // Frames of 2 ms; a tap stands 12 dB above what was before it, within 40 dB of the loudest, and a tenth of a second from the last (our choice).
-    private const double FrameS = 0.002, Jump = 4, WeakestRatio = 0.01, ApartS = 0.1, FloorJump = 5;
-    private const int LookBack = 3;
+    // Frames of 10 ms, half a period of the mains, in which hum is as loud as in every other.
+    private const double FrameS = 0.01, FineS = 0.001;
+
+    // A tap stands 8 dB above what was before it, within 40 dB of the loudest, and a tenth of a second from the last (our choice).
+    private const double Jump = 2.5, WeakestRatio = 0.01, ApartS = 0.1, FloorJump = 3, OnsetShare = 0.3;
 
     /// <summary>Where taps begin, as numbers of samples.</summary>
     internal static List<int> Find(double[] samples, double rateHz)
     {
-        var frame = Math.Max(4, (int)(FrameS * rateHz));
-        var levels = Levels(samples, frame);
-        var (greatest, floor) = (levels.Max(), Quantile(levels, 0.1));
+        var (frame, fine) = (Math.Max(8, (int)(FrameS * rateHz)), Math.Max(2, (int)(FineS * rateHz)));
+        var levels = Levels(samples, frame, 0, samples.Length);
+        var (greatest, floor) = (levels.Max(), levels.Order().ElementAt(levels.Length / 10));
         var onsets = new List<int>();
         for (var i = 0; i < levels.Length; i++)
         {
-            var before = i == 0 ? 0 : levels[Math.Max(0, i - LookBack)..i].Min();
-            var isTap = levels[i] > WeakestRatio * greatest && levels[i] > Jump * before && (levels[i] > FloorJump * floor || i == 0);
-            if (isTap && (onsets.Count == 0 || (i * frame) - onsets[^1] > ApartS * rateHz))
+            var before = i == 0 ? floor : i == 1 ? levels[0] : Math.Min(levels[i - 1], levels[i - 2]);
+            var isTap = levels[i] > WeakestRatio * greatest && levels[i] > Jump * before && levels[i] > FloorJump * floor;
+            var at = isTap ? Fine(samples, Math.Max(0, i - 1) * frame, Math.Min(samples.Length, (i + 1) * frame), fine) : 0;
+            if (isTap && (onsets.Count == 0 || at - onsets[^1] > ApartS * rateHz))
             {
-                onsets.Add(i * frame);
+                onsets.Add(at);
             }
         }
 
         return onsets;
     }
 
-    // Of the differences of neighbouring samples, which hear hum less.
-    private static double[] Levels(double[] samples, int frame)
+    // The first millisecond of a stretch that is nearly as loud as its loudest.
+    private static int Fine(double[] samples, int from, int to, int fine)
     {
-        var levels = new double[Math.Max(1, (samples.Length - 1) / frame)];
+        var levels = Levels(samples, fine, from, to);
+        return from + (fine * Array.FindIndex(levels, l => l >= OnsetShare * levels.Max()));
+    }
+
+    // Of second differences, which hear hum less; root mean square of each frame.
+    private static double[] Levels(double[] samples, int frame, int from, int to)
+    {
+        var levels = new double[Math.Max(1, (to - from) / frame)];
         for (var i = 0; i < levels.Length; i++)
         {
+            var (start, end) = (Math.Max(1, from + (i * frame)), Math.Min(samples.Length - 1, from + ((i + 1) * frame)));
             var sum = 0.0;
-            for (var j = i * frame; j < Math.Min(samples.Length - 1, (i + 1) * frame); j++)
+            for (var j = start; j < end; j++)
             {
-                var step = samples[j + 1] - samples[j];
-                sum += step * step;
+                var bend = samples[j + 1] - (2 * samples[j]) + samples[j - 1];
+                sum += bend * bend;
             }
 
             levels[i] = Math.Sqrt(sum / frame);
@@ -45,6 +56,4 @@ internal static class TapOnsets
 
         return levels;
     }
-
-    private static double Quantile(double[] values, double share) => values.Order().ElementAt((int)(share * (values.Length - 1)));
 }

@@ -48,7 +48,7 @@ public static class TapTest
         }
 
         List<string> warnings = health.IsClipped ? ["it is clipped: tap more softly or turn the level down; the loss factor is doubtful"] : [];
-        var pieces = Pieces(samples, recording.RateHz);
+        var pieces = Pieces(samples, Heard(samples, recording.RateHz, greatestHz), recording.RateHz);
         if (pieces.Count == 0 || TapSpectrum.FundamentalHz(pieces.Select(p => samples[p.From..p.To]), Before(samples, pieces), recording.RateHz, leastHz, Math.Min(greatestHz, 0.45 * recording.RateHz)) is not { } aboutHz)
         {
             return new TapReading(null, pieces.Count == 0 ? "has no tap in it; single taps with silence between them" : Invariant($"rings nowhere between {leastHz:0} and {greatestHz:0} Hz, where a cast bar of these sizes does; check the sizes, hang the bar at its nodes"), []);
@@ -120,9 +120,31 @@ public static class TapTest
         return (sorted[sorted.Count / 2] + sorted[(sorted.Count - 1) / 2]) / 2;
     }
 
-    private static List<(int From, int To)> Pieces(double[] samples, double rateHz)
+    // Without the hiss above what a bar can sound; second differences would hear little else.
+    private static double[] Heard(double[] samples, double rateHz, double greatestHz)
     {
-        var onsets = TapOnsets.Find(samples, rateHz);
+        var half = (int)(rateHz / (4 * greatestHz));
+        if (half < 1)
+        {
+            return samples;
+        }
+
+        var (smooth, sum) = (new double[samples.Length], 0.0);
+        for (var i = 0; i < samples.Length + half; i++)
+        {
+            sum += (i < samples.Length ? samples[i] : 0) - (i - (2 * half) - 1 >= 0 ? samples[i - (2 * half) - 1] : 0);
+            if (i >= half)
+            {
+                smooth[i - half] = sum / ((2 * half) + 1);
+            }
+        }
+
+        return smooth;
+    }
+
+    private static List<(int From, int To)> Pieces(double[] samples, double[] heard, double rateHz)
+    {
+        var onsets = TapOnsets.Find(heard, rateHz);
         var skip = (int)(SkippedS * rateHz);
         return [.. onsets.Select((at, i) => (From: at + skip, To: Math.Min(Math.Min(samples.Length, at + (int)(LongestS * rateHz)), i + 1 < onsets.Count ? onsets[i + 1] - (2 * skip) : int.MaxValue)))
             .Where(p => p.To - p.From > 5 * skip)];
