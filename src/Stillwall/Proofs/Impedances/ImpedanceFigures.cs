@@ -17,7 +17,11 @@ public record ImpedanceFigures(
 /// <param name="ImpedancePhaseDeg">Phase, −180 to 180°.</param>
 /// <param name="CoherenceFraction">Share of the voltage that follows from the source, 0 to 1.</param>
 /// <param name="FittedOhm">Magnitude of the fitted model there, ohm.</param>
-public sealed record ImpedancePoint(double FrequencyHz, double ImpedanceOhm, double ImpedancePhaseDeg, double CoherenceFraction, double FittedOhm);
+public sealed record ImpedancePoint(double FrequencyHz, double ImpedanceOhm, double ImpedancePhaseDeg, double CoherenceFraction, double FittedOhm)
+{
+    /// <summary>Magnitude that the plan computes there, ohm; null where it is not compared with one.</summary>
+    public double? ComputedOhm { get; init; }
+}
 
 /// <summary>What an impedance recording says.</summary>
 /// <param name="Figures">The figures.</param>
@@ -31,6 +35,12 @@ public sealed record ImpedanceResult(ImpedanceFigures Figures, ImpedanceFigures 
     /// <summary>The figures.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public ImpedanceFigures Figures { get; } = Figures;
+
+    /// <summary>The driver's parameters by two recordings; null where there is one.</summary>
+    public MeasuredDriver? Driver { get; init; }
+
+    /// <summary>What the recording says of the cabinet; null where it is not compared with a plan.</summary>
+    public CabinetProof? Cabinet { get; init; }
 }
 
 /// <summary>An impedance recording that was looked into, or why it says nothing.</summary>

@@ -21,6 +21,11 @@ public static class RelativeSweep
     // What stands out less is not the played signal; arrival may drift this much over a ratio of e before the rates are taken as different (our choice).
     private const double LeastProminence = 20, GreatestDriftS = 0.03;
 
+    private const string NotPlayed = "does not hold what was played: the file that was played, recorded loud enough, both at their true rates";
+
+    // A file at 44.1 kHz that says 96 kHz is off by this much and a little less.
+    private const double GreatestWrongRatePercent = 60;
+
     // The response is worth telling where the played energy in a ratio of frequencies is within 30 dB of its greatest (our choice).
     private const double LeastShare = 1e-3;
 
@@ -59,7 +64,7 @@ public static class RelativeSweep
         var response = new Response(FourierTransform.Signal(transfer), Resampling.BassRateHz);
         if (response.Prominence() < LeastProminence)
         {
-            return new SweepReading(null, "does not hold what was played: the file that was played, recorded loud enough, both at their true rates", []);
+            return new SweepReading(null, NotPlayed, []);
         }
 
         var (fromHz, toHz) = Span(power, Resampling.BassRateHz / length);
@@ -79,7 +84,8 @@ public static class RelativeSweep
 
         if (law is not null && Drift(transfer, Resampling.BassRateHz / length, fromHz, toHz) is var drift && Math.Abs(drift) > GreatestDriftS)
         {
-            return new SweepReading(null, Invariant($"runs {(drift > 0 ? "slower" : "faster")} than what was played (about {100 * Math.Abs(drift) / law.TimeConstantS:0.#} %): one of the two files says a wrong rate, or another sweep was played"), []);
+            var off = 100 * Math.Abs(drift) / law.TimeConstantS;
+            return new SweepReading(null, off > GreatestWrongRatePercent ? NotPlayed : Invariant($"runs {(drift > 0 ? "slower" : "faster")} than what was played (about {off:0.#} %): one of the two files says a wrong rate, or another sweep was played"), []);
         }
 
         return new SweepReading(Result(response, law, fromHz, toHz, settings), null, warnings);

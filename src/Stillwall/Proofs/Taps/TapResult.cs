@@ -24,6 +24,9 @@ public sealed record TapResult(TapFigures Figures, TapFigures Uncertainty, TapFi
     /// <summary>The figures.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public TapFigures Figures { get; } = Figures;
+
+    /// <summary>How it differs from another bar; null where there is none.</summary>
+    public IReadOnlyList<BarDifference>? Against { get; init; }
 }
 
 /// <summary>A recording of taps that was looked into, or why it says nothing.</summary>
