@@ -149,7 +149,7 @@ internal static class ProveImpedance
                 ["3 dB and 10 dB down", $"{Show.Frequency(c.F3Hz)}, {Show.Frequency(c.F10Hz)}; no microphone needed"],
                 ["air the cone feels", c.EffectiveVolumeM3 is { } felt ? show.Volume(felt) : "unknown: the resonance is not above the driver's own"],
                 ["fill factor", c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? $"{Bands.Of(fill, band)}, if the driver is as stated" : "unknown"],
-                ["leak Q", c.LeakQ is { } leak ? $"{Show.Number(leak, 2)} if all unexplained loss leaks, at least {(c.LeastLeakQ is { } least ? Show.Number(least, 2) : "that")}" : "nothing points to a leak"],
+                ["leak Q", $"{(c.LeakQ is { } leak ? $"{Show.Number(leak, 2)}, " : "no leak is heard; ")}{(c.LeastLeakQ is { } least ? $"at least {Show.Number(least, 2)}" : "how tight cannot be said")}"],
             ]);
         }
 

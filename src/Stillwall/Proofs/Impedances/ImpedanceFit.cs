@@ -21,7 +21,7 @@ internal static class ImpedanceFit
     private const double LeastHum = 1e-3;
 
     // A lossy coil must explain this much more of the square sum, in variances, and the plain one must miss by more than this.
-    private const double Worthwhile = 30, WorthwhileMisfit = 2e-4, Unexplained = 1.3;
+    private const double Worthwhile = 30, WorthwhileMisfit = 2e-4, SmearedMisfit = 5e-3, Unexplained = 1.5, FirstDeviation = 2e-3;
 
     /// <summary>A fit: the model, the covariance of the logarithms of its values, and what it leaves over.</summary>
     internal sealed record Fitted(ImpedanceModel Model, Matrix<double> Covariance, double Variance, double MisfitRatio, IReadOnlyList<int> LeftOut);
@@ -29,28 +29,32 @@ internal static class ImpedanceFit
     /// <summary>Fits; null where there are too few lines or no resonance is found.</summary>
     /// <param name="ratio">The voltage ratio.</param>
     /// <param name="referenceOhm">The resistor, ohm.</param>
-    /// <param name="near">A model that is near; null looks for one in the curve.</param>
-    internal static Fitted? Of(VoltageRatio ratio, double referenceOhm, ImpedanceModel? near = null)
+    /// <param name="near">A fit that is near; null looks for a model in the curve.</param>
+    internal static Fitted? Of(VoltageRatio ratio, double referenceOhm, Fitted? near = null)
     {
         var lines = LinesOf(ratio);
-        if (lines.Count < FewestLines || (near ?? Start(ratio, lines, referenceOhm)) is not { } start)
+        if (lines.Count < FewestLines || (near?.Model ?? Start(ratio, lines, referenceOhm)) is not { } start)
         {
             return null;
         }
 
-        var plain = Robust(ratio, lines, referenceOhm, Packed(start, isLossy: false));
-        if (plain is null)
-        {
-            return null;
-        }
-
-        if (ratio.IsSmeared || plain.Variance < Unexplained || plain.MisfitRatio < WorthwhileMisfit)
+        // A first look weighs all lines nearly alike, and so does every look at a driver that is not quite the model: else the few lines without noise would bend the rest.
+        var floor = near is null ? FirstDeviation : near.Variance > Unexplained ? near.MisfitRatio / 2 : 0;
+        var weights = lines.Select(k => 1 / Math.Sqrt((ratio.DeviationRatios[k] * ratio.DeviationRatios[k]) + (floor * floor))).ToArray();
+        var plain = Robust(ratio, lines, referenceOhm, weights, Packed(start, isLossy: false));
+        if (plain is not null && (plain.Variance < Unexplained || plain.MisfitRatio < (ratio.IsSmeared ? SmearedMisfit : WorthwhileMisfit)))
         {
             return plain;
         }
 
-        var guess = plain.Model with { InductanceH = plain.Model.InductanceH / 2, LossyInductanceH = Math.Max(1e-5, plain.Model.InductanceH / 2), LossOhm = 2 * plain.Model.DcResistanceOhm };
-        var lossy = Robust(ratio, lines, referenceOhm, Packed(guess, isLossy: true));
+        var whole = start.InductanceH + start.LossyInductanceH;
+        var guess = start.LossOhm > 0 ? start : start with { InductanceH = 0.4 * whole, LossyInductanceH = whole, LossOhm = 2 * start.DcResistanceOhm };
+        var lossy = Robust(ratio, lines, referenceOhm, weights, Packed(guess, isLossy: true));
+        if (plain is null)
+        {
+            return lossy;
+        }
+
         var isBetter = lossy is not null && lines.Count * Math.Log(plain.Variance / lossy.Variance) > Worthwhile;
         return isBetter ? lossy : plain;
     }
@@ -98,9 +102,8 @@ internal static class ImpedanceFit
     }
 
     // Tukey's weights: a line that lies far out, as one on the mains' hum does, has no say.
-    private static Fitted? Robust(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] start)
+    private static Fitted? Robust(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] start)
     {
-        var weights = lines.Select(k => 1 / ratio.DeviationRatios[k]).ToArray();
         var spread = Enumerable.Repeat(1.0, lines.Count).ToArray();
         var at = start;
         Matrix<double>? covariance = null;
@@ -117,7 +120,7 @@ internal static class ImpedanceFit
             residuals = Residuals(ratio, lines, referenceOhm, weights, at);
             var scale = Math.Max(1e-12, Median(residuals.Select(r => r.Magnitude)) / 1.1774);
             variance = residuals.Zip(spread, (r, s) => s * Square(r)).Sum() / Math.Max(1, (2 * spread.Sum()) - at.Length);
-            var next = residuals.Select(r => Tukey(r.Magnitude / scale)).ToArray();
+            var next = Spread([.. residuals.Select(r => r.Magnitude / scale)]);
             var isSettled = round > 0 && next.Zip(spread, (a, b) => Math.Abs(a - b)).Max() < 0.01;
             spread = next;
             if (isSettled)
@@ -131,10 +134,34 @@ internal static class ImpedanceFit
         return new Fitted(Unpacked(at), covariance! * SharedFactor, variance, misfit, left);
     }
 
+    // Hum is a line or two wide; a longer stretch that misses is the model's doing, and keeps its say.
+    private static double[] Spread(double[] misses)
+    {
+        var spread = Array.ConvertAll(misses, Tukey);
+        for (var i = 0; i < spread.Length; i++)
+        {
+            var end = i;
+            while (end < spread.Length && misses[end] > Far / 2)
+            {
+                end++;
+            }
+
+            if (end - i > WidestHum)
+            {
+                Array.Fill(spread, 1, i, end - i);
+            }
+
+            i = Math.Max(i, end - 1);
+        }
+
+        return spread;
+    }
+
     private static double Tukey(double r) => r >= Far ? 0 : Math.Pow(1 - (r / Far * (r / Far)), 2);
 
     // For complex residuals, in standard deviations of one part: cuts off one line in a thousand by chance.
     private const double Far = 6;
+    private const int WidestHum = 4;
 
     private static (double[] At, Matrix<double> Covariance)? Least(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] start)
     {
@@ -185,7 +212,7 @@ internal static class ImpedanceFit
     private static double[] Packed(ImpedanceModel m, bool isLossy)
     {
         double[] plain = [Math.Log(m.DcResistanceOhm), Math.Log(m.ResonanceHz), Math.Log(m.MechanicalQ), Math.Log(m.MotionalOhm), Math.Log(m.InductanceH)];
-        return isLossy ? [.. plain, Math.Log(m.LossyInductanceH), Math.Log(m.LossOhm)] : plain;
+        return isLossy ? [.. plain, Math.Log(m.LossyInductanceH), Math.Log(m.LossOhm)] : [.. plain[..4], Math.Log(m.InductanceH + m.LossyInductanceH)];
     }
 
     private static ImpedanceModel Unpacked(double[] p)

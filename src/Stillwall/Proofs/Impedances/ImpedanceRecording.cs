@@ -66,7 +66,7 @@ public static class ImpedanceRecording
         {
             var model = fitted.Model;
             ratio = Matched(pair.RatioAbout(f => model.AtOhm(f) / (model.AtOhm(f) + referenceOhm) * (gain?.Invoke(f) ?? 1)), gain);
-            fitted = ImpedanceFit.Of(ratio, referenceOhm, model);
+            fitted = ImpedanceFit.Of(ratio, referenceOhm, fitted);
         }
 
         if (fitted is null)

@@ -20,7 +20,7 @@ internal static class TapOnsets
         {
             var before = i == 0 ? floor : i == 1 ? levels[0] : Math.Min(levels[i - 1], levels[i - 2]);
             var isTap = levels[i] > WeakestRatio * greatest && levels[i] > Jump * before && levels[i] > FloorJump * floor;
-            var at = isTap ? Fine(samples, Math.Max(0, i - 1) * frame, Math.Min(samples.Length, (i + 1) * frame), fine) : 0;
+            var at = isTap ? Fine(samples, Math.Max(0, i - 1) * frame, Math.Min(samples.Length, (i + 2) * frame), fine) : 0;
             if (isTap && (onsets.Count == 0 || at - onsets[^1] > ApartS * rateHz))
             {
                 onsets.Add(at);
