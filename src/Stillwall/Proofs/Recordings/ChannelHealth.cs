@@ -10,8 +10,8 @@ public sealed record ChannelHealth(double PeakFraction, double RmsFraction, doub
     // Below the noise of any sound card that is plugged in (our choice).
     private const double SilentFraction = 3e-5;
 
-    // A cut peak stands still: samples within 1 % of the greatest are nearly as many as those within 4 %, where a sine has half as many (our choice of 0.8).
-    private const double NearFraction = 0.01, WiderFraction = 0.04, CrowdedShare = 0.8, LeastShare = 0.002;
+    // A cut peak stands still: samples within 1 % of the greatest are nearly as many as those within 4 %, where a sine has half as many (our choice of 0.65).
+    private const double NearFraction = 0.01, WiderFraction = 0.04, CrowdedShare = 0.65, LeastShare = 0.002;
     private const int LeastRun = 3, LeastRuns = 2;
 
     /// <summary>Whether nothing is on the channel.</summary>
