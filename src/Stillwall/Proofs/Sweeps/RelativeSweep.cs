@@ -19,7 +19,7 @@ public static class RelativeSweep
     public const double GreatestHz = 5000;
 
     // What stands out less is not the played signal; arrival may drift this much over a ratio of e before the rates are taken as different (our choice).
-    private const double LeastProminence = 20, GreatestDriftS = 0.03;
+    private const double LeastProminence = 20, GreatestDriftS = 0.03, LeastTogether = 0.5;
 
     private const string NotPlayed = "does not hold what was played: the file that was played, recorded loud enough, both at their true rates";
 
@@ -164,13 +164,18 @@ public static class RelativeSweep
         var times = new List<(double Log, double TimeS)>();
         foreach (var band in FractionalOctaves.Bands(2, Math.Max(fromHz, 60), toHz))
         {
-            var turn = Complex.Zero;
+            var (turn, energy) = (Complex.Zero, 0.0);
             for (var k = (int)(band.LowerHz / spacingHz) + 1; k < Math.Min(transfer.Length - 1, (int)(band.UpperHz / spacingHz)); k++)
             {
                 turn += transfer[k + 1] * Complex.Conjugate(transfer[k]);
+                energy += (transfer[k] * Complex.Conjugate(transfer[k])).Real;
             }
 
-            times.Add((Math.Log(band.CentreHz), -turn.Phase / (2 * Math.PI * spacingHz)));
+            // A band of nothing but noise, as where the recording ended too early, arrives at no time.
+            if (turn.Magnitude > LeastTogether * energy)
+            {
+                times.Add((Math.Log(band.CentreHz), -turn.Phase / (2 * Math.PI * spacingHz)));
+            }
         }
 
         if (times.Count < 4)
