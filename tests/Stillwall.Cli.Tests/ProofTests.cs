@@ -122,6 +122,7 @@ public sealed class ProofTests : IDisposable
     {
         string Bound(string seconds) => desk.Run("prove", "hold", "--seconds", seconds, "--project", "reading-room", "--json").Json.GetProperty("bound").GetString()!;
         Assert.Equal(("at most", "none", "at least"), (Bound("0.2"), Bound("2"), Bound("9")));
+        Assert.Equal(2, desk.Run("prove", "hold", "--seconds", "0.2", "--project", "reading-room", "--keep").ExitCode);
     }
 
     [Fact]

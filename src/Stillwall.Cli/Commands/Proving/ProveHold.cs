@@ -25,6 +25,11 @@ internal static class ProveHold
                 var facts = loaded.Facts();
                 var system = facts.System ?? throw Refusal.Input($"prove hold: unknown, for want of {Want.OfBox(facts)}");
                 var result = HoldTest.Of(time, system.NetVolumeM3, system.Network);
+                if (call.Has(keeping.Keep) && result.Bound == "at most")
+                {
+                    throw Refusal.Input($"prove hold: {Show.Number(time)} s is too fast for a stopwatch and says only how leaky it is at least; nothing to keep: find the hole, then test again");
+                }
+
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, time, call.Session.Terminal));
                 keeping.Save(call, loaded, "hold", $"{Show.Number(time)} s, leak Q {(result.Bound == "none" ? "" : result.Bound + " ")}{Show.Number(result.LeakQ, 2)}", [("leak_resistance", [result.LeakResistancePaSM3])], call.Has(json));
                 return ExitCodes.Done;

@@ -13,6 +13,9 @@ namespace Stillwall.Cli.Commands.Proving;
 /// <summary><c>prove impedance</c>: a driver's parameters, or what became of it in the cabinet.</summary>
 internal static class ProveImpedance
 {
+    // Past it no leak matters, and the driver's sheet is not as exact as that.
+    private const double MostLeakQ = 500;
+
     private static readonly (double, double) Ohms = (1e-2, 1e4);
 
     internal static Verb Verb()
@@ -149,7 +152,7 @@ internal static class ProveImpedance
                 ["3 dB and 10 dB down", $"{Show.Frequency(c.F3Hz)}, {Show.Frequency(c.F10Hz)}; no microphone needed"],
                 ["air the cone feels", c.EffectiveVolumeM3 is { } felt ? show.Volume(felt) : "unknown: the resonance is not above the driver's own"],
                 ["fill factor", c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? $"{Bands.Of(fill, band)}, if the driver is as stated" : "unknown"],
-                ["leak Q", $"{(c.LeakQ is { } leak ? $"{Show.Number(leak, 2)}, " : "no leak is heard; ")}{(c.LeastLeakQ is { } least ? $"at least {Show.Number(least, 2)}" : "how tight cannot be said")}"],
+                ["leak Q", $"{(c.LeakQ is { } leak ? $"{Show.Number(leak, 2)}, " : "no leak is heard; ")}{(c.LeastLeakQ is { } least ? $"at least {Show.Number(Math.Min(least, MostLeakQ), 2)}" : "how tight cannot be said")}"],
             ]);
         }
 
