@@ -26,7 +26,7 @@ internal sealed class VoltagePair
     // A driver rings no longer than this, s.
     private const double RingS = 4;
 
-    private const double QuietS = 0.01, QuietRatio = 0.05;
+    private const double BlockS = 0.25, LoudRatio = 3;
 
     // What the method itself leaves over, so that a clean recording does not trust a few lines alone (our choice).
     private const double LeastDeviation = 2e-6;
@@ -38,19 +38,12 @@ internal sealed class VoltagePair
     private readonly double rateHz;
     private readonly int segment;
     private readonly CrossSpectrum spectrum;
-    private readonly (bool Before, bool After) silence;
 
+    // Silence is added at both ends, so that every moment counts alike.
     private VoltagePair(double[] source, double[] load, double rateHz, int segment)
     {
         (this.source, this.load, this.rateHz, this.segment) = (source, load, rateHz, segment);
-        silence = (Rms(source.AsSpan(0, (int)(QuietS * rateHz))) < QuietRatio * Rms(source), Rms(source.AsSpan(source.Length - (int)(QuietS * rateHz))) < QuietRatio * Rms(source));
-        spectrum = Spectrum(load, silence);
-        if (silence != (true, true))
-        {
-            // With silence added every moment counts alike, which is right where the sound began with the recording; sound that was there before wants none.
-            var padded = Spectrum(load, (true, true));
-            (spectrum, silence) = Incoherence(padded) < Incoherence(spectrum) ? (padded, (true, true)) : (spectrum, silence);
-        }
+        spectrum = Spectrum(load, isPaddedBefore: true);
     }
 
     /// <summary>Puts two voltages together; null where they are too short.</summary>
@@ -71,7 +64,8 @@ internal sealed class VoltagePair
     /// <param name="model">The model's ratio over frequency.</param>
     internal VoltageRatio RatioAbout(Func<double, Complex> model)
     {
-        var left = Spectrum(Less(model), silence);
+        var miss = Less(model);
+        var left = Spectrum(miss, isPaddedBefore: !StartsLoud(miss));
         return Of(left, [.. left.Cross.Select((c, k) => model(Math.Max(1e-3, k * left.SpacingHz)) + (left.FirstPower[k] > 0 ? c / left.FirstPower[k] : 0))], spectrum, isSmeared: false);
     }
 
@@ -88,8 +82,15 @@ internal sealed class VoltagePair
         return [.. load.Select((v, i) => v - expected[i])];
     }
 
-    private CrossSpectrum Spectrum(double[] other, (bool Before, bool After) added) =>
-        CrossSpectrum.Of(Padded(source, segment, added.Before, added.After), Padded(other, segment, added.Before, added.After), rateHz, segment);
+    // What sounded before the recording began still rings at its start, and no model knows of it: without silence before it, the window passes over that.
+    private bool StartsLoud(double[] miss)
+    {
+        var blocks = miss.Chunk((int)(BlockS * rateHz)).Select(b => Rms(b)).ToList();
+        return blocks[0] > LoudRatio * blocks.Order().ElementAt(blocks.Count / 2);
+    }
+
+    private CrossSpectrum Spectrum(double[] other, bool isPaddedBefore) =>
+        CrossSpectrum.Of(Padded(source, isPaddedBefore), Padded(other, isPaddedBefore), rateHz, segment);
 
     // Noise: what of the second signal does not follow from the first.
     private static VoltageRatio Of(CrossSpectrum noisy, Complex[] ratios, CrossSpectrum whole, bool isSmeared)
@@ -109,19 +110,7 @@ internal sealed class VoltagePair
         return around[around.Length / 2];
     }
 
-    // Share of the load's voltage that does not follow from the source, line by line where it matters for a resonance.
-    private static double Incoherence(CrossSpectrum spectrum)
-    {
-        var (sum, greatest) = (0.0, spectrum.FirstPower.Max());
-        for (var k = 1; k < spectrum.Cross.Count && k * spectrum.SpacingHz < 300; k++)
-        {
-            sum += k * spectrum.SpacingHz >= 5 && spectrum.FirstPower[k] > VoltageRatio.AudibleRatio * greatest ? (1 - spectrum.CoherenceFraction(k)) * spectrum.SecondPower[k] / spectrum.FirstPower[k] : 0;
-        }
-
-        return sum;
-    }
-
-    private static double[] Padded(double[] samples, int count, bool before, bool after) => [.. new double[before ? count : 0], .. samples, .. new double[after ? count : 0]];
+    private double[] Padded(double[] samples, bool before) => [.. new double[before ? segment : 0], .. samples, .. new double[segment]];
 
     private static double Rms(ReadOnlySpan<double> samples)
     {

@@ -11,7 +11,7 @@ public sealed record ChannelHealth(double PeakFraction, double RmsFraction, doub
     private const double SilentFraction = 3e-5;
 
     // A cut peak stands still: samples within 1 % of the greatest are nearly as many as those within 4 %, where a sine has half as many (our choice of 0.65).
-    private const double NearFraction = 0.01, WiderFraction = 0.04, CrowdedShare = 0.65, LeastShare = 0.002;
+    private const double NearFraction = 0.01, WiderFraction = 0.04, CrowdedShare = 0.65, LeastShare = 0.002, SquareShare = 0.8;
     private const int LeastRun = 3, LeastRuns = 2;
 
     /// <summary>Whether nothing is on the channel.</summary>
@@ -36,8 +36,15 @@ public sealed record ChannelHealth(double PeakFraction, double RmsFraction, doub
         var mean = samples.Average();
         var rms = Math.Sqrt(samples.Sum(x => (x - mean) * (x - mean)) / samples.Length);
         var (least, greatest) = (samples.Min(), samples.Max());
-        var isClipped = rms >= SilentFraction && (Stands(samples, greatest, 4 * stepFraction) || Stands(samples, least, 4 * stepFraction) || Crowds(samples, mean, greatest) || Crowds(samples, mean, least));
+        var isClipped = rms >= SilentFraction && !IsSquare(samples, least, greatest) && (Stands(samples, greatest, 4 * stepFraction) || Stands(samples, least, 4 * stepFraction) || Crowds(samples, mean, greatest) || Crowds(samples, mean, least));
         return new ChannelHealth(Math.Max(Math.Abs(least), Math.Abs(greatest)), rms, mean, isClipped);
+    }
+
+    // Two values in turn, as in some noises, are meant so.
+    private static bool IsSquare(double[] samples, double least, double greatest)
+    {
+        var near = NearFraction * (greatest - least);
+        return samples.Count(x => x <= least + near || x >= greatest - near) > SquareShare * samples.Length;
     }
 
     private static bool Stands(double[] samples, double extreme, double way)
