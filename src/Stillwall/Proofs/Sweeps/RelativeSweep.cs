@@ -23,6 +23,9 @@ public static class RelativeSweep
 
     private const string NotPlayed = "does not hold what was played: the file that was played, recorded loud enough, both at their true rates";
 
+    // Less than this is no answer to what was played (our choice).
+    private const double LeastSignalToNoiseDb = 3;
+
     // A file at 44.1 kHz that says 96 kHz is off by this much and a little less.
     private const double GreatestWrongRatePercent = 60;
 
@@ -88,7 +91,8 @@ public static class RelativeSweep
             return new SweepReading(null, off > GreatestWrongRatePercent ? NotPlayed : Invariant($"runs {(drift > 0 ? "slower" : "faster")} than what was played (about {off:0.#} %): one of the two files says a wrong rate, or another sweep was played"), []);
         }
 
-        return new SweepReading(Result(response, law, fromHz, toHz, settings), null, warnings);
+        var result = Result(response, law, fromHz, toHz, settings);
+        return result.SignalToNoiseDb < LeastSignalToNoiseDb ? new SweepReading(null, NotPlayed, []) : new SweepReading(result, null, warnings);
     }
 
     /// <summary>The energy mean of several recordings, such as places round the seat.</summary>
