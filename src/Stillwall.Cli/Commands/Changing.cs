@@ -13,15 +13,21 @@ internal static class Changing
     /// <param name="session">The run.</param>
     /// <param name="before">The project as it was.</param>
     /// <param name="changes">Key, value as stated, and text of the file after that change, one after the other.</param>
+    /// <param name="isQuiet">Whether standard output holds something else, so that nothing is said.</param>
     /// <returns>The exit code.</returns>
     /// <exception cref="Refusal">The changed file has a fault, or cannot be written; the file is then as it was.</exception>
-    internal static int Save(Session session, LoadedProject before, IReadOnlyList<(string Key, string Stated, string Text)> changes)
+    internal static int Save(Session session, LoadedProject before, IReadOnlyList<(string Key, string Stated, string Text)> changes, bool isQuiet = false)
     {
         var after = before.With(session, DemoMarks.Without(changes[^1].Text, before.Project, [.. changes.Select(c => c.Key)]));
         var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.Of(after.Project, after.Candidates));
         if (ProjectStore.Save(before.File, after.Text, before.Text) is { } trouble)
         {
             throw Refusal.Path((trouble with { Path = before.Named }).ToString());
+        }
+
+        if (isQuiet)
+        {
+            return ExitCodes.Done;
         }
 
         foreach (var (key, _, _) in changes)

@@ -1,3 +1,4 @@
+using Stillwall.Cli.Commands.Proving;
 using Stillwall.Cli.Running;
 
 namespace Stillwall.Cli.Commands;
@@ -9,6 +10,6 @@ internal static class Verbs
     [
         Start.Verb(), Appraise.Verb(), Set.Verb(), Apply.Verb(),
         Rank.Verb(), Curves.Verb(), Panel.Verb(), PartFiles.Verb(), Sheets.Verb(), Mixing.Verb(), StageViews.Pour(), StageViews.Supplies(), Room.Verb(), StageViews.Quiet(), Filter.Verb(), Join.Verb(),
-        Whys.Verb(), Schema.Verb(), Serve.Verb(),
+        Signals.Verb(), Prove.Verb(), Whys.Verb(), Schema.Verb(), Serve.Verb(),
     ];
 }

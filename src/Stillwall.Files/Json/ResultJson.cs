@@ -4,10 +4,16 @@ using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
+using Stillwall.Cabinets;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
 using Stillwall.Parts;
 using Stillwall.Pours;
+using Stillwall.Proofs.Impedances;
+using Stillwall.Proofs.PartyWalls;
+using Stillwall.Proofs.Polarities;
+using Stillwall.Proofs.Sweeps;
+using Stillwall.Proofs.Taps;
 using Stillwall.Walls;
 
 namespace Stillwall.Files.Json;
@@ -55,6 +61,13 @@ public static class ResultJson
 [JsonSerializable(typeof(RankedDrivers))]
 [JsonSerializable(typeof(PrintedParts))]
 [JsonSerializable(typeof(Explanation))]
+[JsonSerializable(typeof(ImpedanceResult))]
+[JsonSerializable(typeof(SweepResult))]
+[JsonSerializable(typeof(TapResult))]
+[JsonSerializable(typeof(WallReading))]
+[JsonSerializable(typeof(HoldTestResult))]
+[JsonSerializable(typeof(DryOutReport))]
+[JsonSerializable(typeof(PolarityReport))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]
