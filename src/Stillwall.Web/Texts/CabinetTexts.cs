@@ -25,7 +25,4 @@ internal static class CabinetTexts
     ];
 
     internal static string Hint(bool inch) => $"Sizes in {(inch ? "inches" : "mm")}. *Dotted* ones are set here; (bracketed) ones follow from them or from the brief.";
-
-    /// <summary>What the former state was before.</summary>
-    internal static string Before(string what) => $"before {what}";
 }

@@ -84,10 +84,11 @@ public class WallSoundTests
         Assert.Equal(strip.CentreDeflectionMPerPa, panel.CentreDeflectionMPerPa, 0.02 * strip.CentreDeflectionMPerPa);
     }
 
+    // Up to one and a half times as wide as high: a longer panel is nearly the strip that a cut core is, and the strip knows no give by shear.
     [Fact]
     public void Each_loss_of_bond_makes_a_wall_lower_and_louder()
     {
-        Gen.Select(Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5]).Sample((width, height) =>
+        Gen.Select(Gen.Double[0.2, 0.45], Gen.Double[0.3, 0.5]).Sample((width, height) =>
         {
             var figures = WallPanels.Of(new WallPanel("left", width, height, Wall, height), PanelEdges.Clamped, 1e-7, 95);
             Assert.True(figures.Bonded.FirstModeHz > figures.Slipping.FirstModeHz && figures.Slipping.FirstModeHz > figures.CutCore!.FirstModeHz);
