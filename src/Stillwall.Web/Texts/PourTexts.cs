@@ -34,4 +34,11 @@ internal static class PourTexts
             ? string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}")
             : string.Create(CultureInfo.InvariantCulture, $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}");
     }
+
+    internal const string Cavity = "cavity", PowderToMix = "powder to mix, reserve counted", WaterToMix = "water to mix", SlurryDensity = "density of the slurry",
+        WetInCabinet = "in the cabinet, wet", DryInCabinet = "in the cabinet, dry", FreeWater = "water that has to dry out", FormPressure = "pressure on the form",
+        SkinBulge = "bulge of the worst bay", HighestLift = "highest lift", ExpectedPeak = "hottest, expected", AdiabaticPeak = "hottest if no heat left",
+        LeastDays = "least time to dry";
+
+    internal static string Days(string days) => $"{days} days";
 }
