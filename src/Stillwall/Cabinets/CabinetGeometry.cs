@@ -183,6 +183,10 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         }
     }
 
+    /// <summary>Diameter of the greatest ball that the cavity has room for, m: in the edge where the core of front or rear meets that of the sides.</summary>
+    /// <remarks>Source: geometry: a ball that touches two outer skins at right angles and the edge of the inner one, 2√2/(1 + √2) times the core.</remarks>
+    public double ThickestPlaceM => 2 * Math.Sqrt(2) / (1 + Math.Sqrt(2)) * CoreM;
+
     private double StrutLengthM => Struts.Length * MetresPerMillimetre;
 
     /// <summary>Outer edge and window of a brace, which slides into the inner sleeve with half the joints' clearance on either side.</summary>
