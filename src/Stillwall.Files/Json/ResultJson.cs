@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
+using Stillwall.Appraisals.WallChoices;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
 using Stillwall.Parts;
@@ -54,6 +55,7 @@ public static class ResultJson
 [JsonSerializable(typeof(Joining))]
 [JsonSerializable(typeof(RankedDrivers))]
 [JsonSerializable(typeof(PrintedParts))]
+[JsonSerializable(typeof(WallChoice))]
 [JsonSerializable(typeof(Explanation))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]

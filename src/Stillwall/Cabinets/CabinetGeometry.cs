@@ -223,6 +223,9 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         return area * rhythm.Solid + slope * slopes;
     }
 
+    /// <summary>Volume of all that stands in the core between the sleeves' skins, m³: struts, slots and keys.</summary>
+    internal double StandingM3 => Sizes.Core <= 0 ? 0 : StrutsM3 + LipsM3 + OuterKeysM3 + InnerKeysM3;
+
     private double LipsM3 => Sleeve.Lips.Sum(r => r.AreaM2) * InsideDepthM;
 
     // The inner sleeve's first keys stand on the printer's bed; all others begin with a slope.

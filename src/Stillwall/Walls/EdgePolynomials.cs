@@ -35,6 +35,33 @@ internal sealed class EdgePolynomials
     /// <summary>Polynomials without a condition at the ends; parity 0 is even, 1 odd.</summary>
     internal static EdgePolynomials Free(int parity) => FreeByParity[parity];
 
+    /// <summary>Products of the polynomials' values at one place, −1 … 1.</summary>
+    internal DenseRows Squares(double place)
+    {
+        var legendre = new double[Length];
+        (legendre[0], legendre[1]) = (1, place);
+        for (var n = 1; n + 1 < Length; n++)
+        {
+            legendre[n + 1] = ((2 * n + 1) * place * legendre[n] - n * legendre[n - 1]) / (n + 1);
+        }
+
+        var (values, result) = (new double[Count], new DenseRows(Count, Count));
+        for (var i = 0; i < Count; i++)
+        {
+            values[i] = Enumerable.Range(0, Length).Sum(n => Values[i, n] * legendre[n]);
+        }
+
+        for (var i = 0; i < Count; i++)
+        {
+            for (var j = 0; j < Count; j++)
+            {
+                result[i, j] = values[i] * values[j];
+            }
+        }
+
+        return result;
+    }
+
     private static EdgePolynomials MakeHeld(int parity)
     {
         var (values, slopes) = (new DenseRows(Count, Length), new DenseRows(Count, Length));
