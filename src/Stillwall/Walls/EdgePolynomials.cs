@@ -35,22 +35,16 @@ internal sealed class EdgePolynomials
     /// <summary>Polynomials without a condition at the ends; parity 0 is even, 1 odd.</summary>
     internal static EdgePolynomials Free(int parity) => FreeByParity[parity];
 
+    /// <summary>The polynomials at one place, −1 … 1.</summary>
+    internal double[] ValuesAt(double place) => At(Values, place);
+
+    /// <summary>Their slopes at one place, −1 … 1.</summary>
+    internal double[] SlopesAt(double place) => At(Slopes, place);
+
     /// <summary>Products of the polynomials' values at one place, −1 … 1.</summary>
     internal DenseRows Squares(double place)
     {
-        var legendre = new double[Length];
-        (legendre[0], legendre[1]) = (1, place);
-        for (var n = 1; n + 1 < Length; n++)
-        {
-            legendre[n + 1] = ((2 * n + 1) * place * legendre[n] - n * legendre[n - 1]) / (n + 1);
-        }
-
-        var (values, result) = (new double[Count], new DenseRows(Count, Count));
-        for (var i = 0; i < Count; i++)
-        {
-            values[i] = Enumerable.Range(0, Length).Sum(n => Values[i, n] * legendre[n]);
-        }
-
+        var (values, result) = (ValuesAt(place), new DenseRows(Count, Count));
         for (var i = 0; i < Count; i++)
         {
             for (var j = 0; j < Count; j++)
@@ -60,6 +54,27 @@ internal sealed class EdgePolynomials
         }
 
         return result;
+    }
+
+    private static double[] At(DenseRows rows, double place)
+    {
+        Span<double> legendre = stackalloc double[Length];
+        (legendre[0], legendre[1]) = (1, place);
+        for (var n = 1; n + 1 < Length; n++)
+        {
+            legendre[n + 1] = ((2 * n + 1) * place * legendre[n] - n * legendre[n - 1]) / (n + 1);
+        }
+
+        var values = new double[Count];
+        for (var i = 0; i < Count; i++)
+        {
+            for (var n = 0; n < Length; n++)
+            {
+                values[i] += rows[i, n] * legendre[n];
+            }
+        }
+
+        return values;
     }
 
     private static EdgePolynomials MakeHeld(int parity)

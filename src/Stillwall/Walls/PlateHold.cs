@@ -8,10 +8,29 @@ namespace Stillwall.Walls;
 /// <param name="MassKgM">Its mass per length, kg/m, 0 or more.</param>
 public sealed record BraceLine(double PlaceRatio, double BendingNm2, double MassKgM);
 
-/// <summary>What holds a panel besides its edges.</summary>
+/// <summary>A round hole in the middle of a panel, and what is screwed to its rim.</summary>
+/// <param name="RadiusM">Radius of the hole, m, above 0 and at most 0.47 of the shorter side.</param>
+/// <param name="RimRadiusM">Radius on which it is screwed, m, at least that of the hole.</param>
+/// <param name="RimMassKg">Mass of what is screwed on, kg, 0 or more.</param>
+public sealed record RoundHole(double RadiusM, double RimRadiusM, double RimMassKg)
+{
+    /// <summary>Greatest radius over the shorter side.</summary>
+    public const double GreatestRatio = 0.47;
+
+    internal void Check(double shorterM)
+    {
+        Require.Positive(RadiusM);
+        Require.Within(RadiusM, 0, GreatestRatio * shorterM, nameof(RadiusM), "m");
+        Require.Within(RimRadiusM, RadiusM, shorterM / 2, nameof(RimRadiusM), "m");
+        Require.NotNegative(RimMassKg);
+    }
+}
+
+/// <summary>What holds a panel besides its edges, and what it lacks in its middle.</summary>
 /// <param name="EdgeN">Moment per length and radian with which supported edges resist turning, N·m per metre and radian, so N; 0 is supported, and clamped is where it grows without end.</param>
 /// <param name="Braces">Braces along the height, the same on both sides of the middle.</param>
-public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces)
+/// <param name="Hole">A hole in the middle; null where there is none.</param>
+public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces, RoundHole? Hole = null)
 {
     /// <summary>Nothing.</summary>
     public static PlateHold None { get; } = new(0, []);
@@ -39,9 +58,15 @@ public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces)
         return new PlateHold(0, [.. Enumerable.Range(1, count).Select(i => new BraceLine(2.0 * i / (count + 1) - 1, bending, densityKgM3 * thicknessM * heightM))]);
     }
 
-    internal void Check()
+    internal void Check(double shorterM)
     {
         Require.NotNegative(EdgeN);
+        Hole?.Check(shorterM);
+        if (Hole is not null && Braces.Count > 0)
+        {
+            throw new ArgumentException($"{nameof(Hole)} accepted: a hole or braces, not both");
+        }
+
         foreach (var brace in Braces)
         {
             Require.Within(brace.PlaceRatio, -1, 1, nameof(brace.PlaceRatio));
@@ -49,7 +74,7 @@ public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces)
             Require.NotNegative(brace.MassKgM);
             if (!Braces.Any(b => Math.Abs(b.PlaceRatio + brace.PlaceRatio) < 1e-9 && b.BendingNm2 == brace.BendingNm2 && b.MassKgM == brace.MassKgM))
             {
-                throw new ArgumentException("accepted: braces that are the same on both sides of the middle", nameof(Braces));
+                throw new ArgumentException($"{nameof(Braces)} accepted: the same on both sides of the middle");
             }
         }
     }

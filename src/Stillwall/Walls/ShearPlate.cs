@@ -31,13 +31,18 @@ public static class ShearPlate
         var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges, hold);
         var squares = new List<double>();
         double centre = 0, mean = 0;
+        if (plate.Hole is not null)
+        {
+            throw new ArgumentException("accepted: no hole; First and PressureModes take one", nameof(hold));
+        }
+
         foreach (var (p, q) in ((int, int)[])[(0, 0), (0, 1), (1, 0), (1, 1)])
         {
             var (bends, follow) = Condense(plate, p, q);
             squares.AddRange(Squares(plate, bends, follow, Held(p), Held(q)));
             if (p + q == 0)
             {
-                (centre, mean) = Deflection(bends);
+                (centre, mean) = Deflection(bends, plate.Hole);
             }
         }
 
@@ -69,7 +74,7 @@ public static class ShearPlate
             least = Math.Min(least, Squares(plate, odd, behind, Held(1), Held(0)).Min());
         }
 
-        return (Math.Sqrt(least) / (2 * Math.PI), Deflection(bends).Mean);
+        return (Math.Sqrt(least) / (2 * Math.PI), Deflection(bends, plate.Hole).Mean);
     }
 
     /// <summary>How each of a plate's modes that give way to an even pressure answers it.</summary>
@@ -89,7 +94,7 @@ public static class ShearPlate
     {
         var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges, hold);
         var (bends, follow) = Condense(plate, 0, 0);
-        var load = Spread(Held(0).Integrals);
+        var load = Load(plate.Hole);
         var evd = Standard(plate, bends, follow, Held(0), Held(0), load).Evd(Symmetricity.Symmetric);
         var modes = Enumerable.Range(0, Size).Select(k =>
         {
@@ -103,14 +108,20 @@ public static class ShearPlate
     // Derivatives along x and y are those on −1 … 1 times ScaleX and ScaleY.
     private sealed record Plate(BendingStiffness Stiffness, double Mass, double ScaleX, double ScaleY, Func<int, EdgePolynomials> Turning, PlateHold Hold)
     {
+        internal HolePoints? Hole { get; private init; }
+
         internal static Plate Of(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold)
         {
             ArgumentNullException.ThrowIfNull(stiffness);
             Require.Positive(massKgM2);
             Require.Positive(widthM);
             Require.Positive(heightM);
-            (hold ?? PlateHold.None).Check();
-            return new Plate(stiffness, massKgM2, 2 / widthM, 2 / heightM, edges == PanelEdges.Clamped ? Held : Free, hold ?? PlateHold.None);
+            (hold ?? PlateHold.None).Check(Math.Min(widthM, heightM));
+            var turning = edges == PanelEdges.Clamped ? Held : (Func<int, EdgePolynomials>)Free;
+            return new Plate(stiffness, massKgM2, 2 / widthM, 2 / heightM, turning, hold ?? PlateHold.None)
+            {
+                Hole = hold?.Hole is { } hole ? new HolePoints(hole, 2 / widthM, 2 / heightM, turning) : null,
+            };
         }
     }
 
@@ -128,6 +139,7 @@ public static class ShearPlate
         var bends = new DenseRows(Size, Size);
         bends.AddKronecker(0, 0, shear * x * x, Product(wx.Slopes, wx.Slopes), Product(wy.Values, wy.Values));
         bends.AddKronecker(0, 0, shear * y * y, Product(wx.Values, wx.Values), Product(wy.Slopes, wy.Slopes));
+        plate.Hole?.TakeFrom(turning, follow, bends, plate.Stiffness);
         turning.Factorise();
         turning.SolveForward(follow);
         bends.AddSquare(-1, follow);
@@ -184,6 +196,7 @@ public static class ShearPlate
             mass.AddKronecker(0, 0, brace.MassKgM * plate.ScaleX, wx.Squares(brace.PlaceRatio), Product(wy.Values, wy.Values));
         }
 
+        plate.Hole?.ChangeMass(mass, follow, plate.Mass, plate.Stiffness.RotaryInertiaKg);
         mass.Factorise();
         var half = bends.Copy();
         mass.SolveForward(half);
@@ -197,15 +210,27 @@ public static class ShearPlate
         return Matrix<double>.Build.Dense(Size, Size, standard.Symmetric());
     }
 
-    private static (double Centre, double Mean) Deflection(DenseRows bends)
+    private static (double Centre, double Mean) Deflection(DenseRows bends, HolePoints? hole)
     {
-        var (load, shape, factor) = (Spread(Held(0).Integrals), Spread(Held(0).Integrals), bends.Copy());
+        var (load, shape, factor) = (Load(hole), Load(hole), bends.Copy());
         factor.Factorise();
         factor.SolveForward(shape);
         factor.SolveBackward(shape);
         var middle = Spread(Held(0).Middles);
         var rows = Enumerable.Range(0, Size);
         return (rows.Sum(i => shape[i, 0] * middle[i, 0]), rows.Sum(i => shape[i, 0] * load[i, 0]) / 4);
+    }
+
+    // An even pressure; what meets a hole pushes on its rim.
+    private static DenseRows Load(HolePoints? hole)
+    {
+        var load = Spread(Held(0).Integrals);
+        for (var i = 0; i < Size && hole is not null; i++)
+        {
+            load[i, 0] += hole.Push[i];
+        }
+
+        return load;
     }
 
     private static DenseRows Spread(IReadOnlyList<double> line)
