@@ -152,7 +152,7 @@ public sealed partial class Facts
     /// <summary>Compliance of the air in the box, m³/Pa; null where the box is not known.</summary>
     internal double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
 
-    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core) : null;
+    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0) : null;
 
     /// <summary>Sound of the walls beside the cone over frequency, left, right, top, bottom, front, rear; null where walls or box are not known.</summary>
     /// <param name="pointsPerDecade">Points in a decade.</param>

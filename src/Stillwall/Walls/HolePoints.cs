@@ -3,11 +3,15 @@ using static Stillwall.Walls.EdgePolynomials;
 
 namespace Stillwall.Walls;
 
-/// <summary>What a plate loses by a round hole in its middle, and what stands on the rim: functions that are even in both directions, at points of a quarter.</summary>
-/// <remarks>Every row is weighted by the root of its share of the area, so that sums of squares are integrals over the hole on −1 … 1.</remarks>
+/// <summary>What a round hole leaves of a plate, and what stands on its rim: functions that are even in both directions, at points of a quarter.</summary>
+/// <remarks>
+/// Every row is weighted by the root of its share of the area, so that sums of squares are integrals over what is left, on −1 … 1, and energies cannot be negative.
+/// A ten-thousandth of its stiffness, and far less of its mass, stays on every shape: those that move the hole alone then neither make the matrices singular nor ring low.
+/// </remarks>
 internal sealed class HolePoints
 {
-    private const int Order = 8;
+    private const int Order = 8, Points = 2 * Order * Order;
+    private const double Ghost = 1e-4, GhostMass = 1e-8;
     private const int Size = Count * Count;
 
     private readonly DenseRows curveX, curveY, curveXY, slantX, slantY, slopeX, slopeY, values;
@@ -15,18 +19,15 @@ internal sealed class HolePoints
 
     internal HolePoints(RoundHole hole, double scaleX, double scaleY, Func<int, EdgePolynomials> turning)
     {
-        var (radii, angles) = (new GaussLegendreRule(0, hole.RadiusM, Order), new GaussLegendreRule(0, Math.PI / 2, Order));
-        DenseRows Rows(int columns) => new(Order * Order, columns);
+        DenseRows Rows(int columns) => new(Points, columns);
         (curveX, curveY, curveXY, slantX, slantY) = (Rows(2 * Size), Rows(2 * Size), Rows(2 * Size), Rows(2 * Size), Rows(2 * Size));
         (slopeX, slopeY, values) = (Rows(Size), Rows(Size), Rows(Size));
         rim = new double[Size];
         Push = new double[Size];
         var (w, even, odd) = (Held(0), turning(0), turning(1));
-        for (var k = 0; k < Order * Order; k++)
+        foreach (var (k, (x, y, share)) in Left(hole.RadiusM, scaleX, scaleY).Index())
         {
-            var (radius, angle) = (radii.GetAbscissa(k / Order), angles.GetAbscissa(k % Order));
-            var share = 4 * radius * radii.GetWeight(k / Order) * angles.GetWeight(k % Order) * scaleX * scaleY;
-            var (x, y, root) = (radius * Math.Cos(angle) * scaleX, radius * Math.Sin(angle) * scaleY, Math.Sqrt(share));
+            var root = Math.Sqrt(share);
             var (wx, wy, wxSlope, wySlope) = (w.ValuesAt(x), w.ValuesAt(y), w.SlopesAt(x), w.SlopesAt(y));
             Fill(slopeX, k, 0, root * scaleX, wxSlope, wy);
             Fill(slopeY, k, 0, root * scaleY, wx, wySlope);
@@ -40,10 +41,11 @@ internal sealed class HolePoints
             Fill(curveXY, k, Size, root * scaleX, even.SlopesAt(x), by);
             for (var i = 0; i < Size; i++)
             {
-                Push[i] -= share * wx[i / Count] * wy[i % Count];
+                Push[i] += share * wx[i / Count] * wy[i % Count];
             }
         }
 
+        var angles = new GaussLegendreRule(0, Math.PI / 2, Order);
         var (rimMass, turn) = (hole.RimMassKg * scaleX * scaleY, 2 / Math.PI);
         RimMass = new DenseRows(Order, Size);
         for (var k = 0; k < Order; k++)
@@ -64,43 +66,63 @@ internal sealed class HolePoints
         }
     }
 
-    /// <summary>What the load of an even pressure gains: none within the hole, all of that on the rim.</summary>
+    /// <summary>The load of an even pressure: what meets the hole pushes on the rim.</summary>
     internal double[] Push { get; }
 
     /// <summary>Rows whose squares are the mass on the rim.</summary>
     internal DenseRows RimMass { get; }
 
-    /// <summary>Takes the hole out of the stiffness against turning, of its coupling and of the stiffness against slope.</summary>
-    internal void TakeFrom(DenseRows turning, DenseRows follow, DenseRows bends, BendingStiffness own)
+    /// <summary>Adds what is left: stiffness against turning, its coupling, stiffness against slope.</summary>
+    internal void AddStiffness(DenseRows turning, DenseRows follow, DenseRows bends, BendingStiffness own, double scale)
     {
-        var (both, shear) = (curveX.Copy(), -own.ShearNPerM);
-        for (var k = 0; k < both.Rows; k++)
+        var both = curveX.Copy();
+        for (var k = 0; k < Points; k++)
         {
-            for (var i = Size; i < 2 * Size; i++)
-            {
-                both[k, i] = curveY[k, i];
-            }
+            curveY.Row(k)[Size..].CopyTo(both.Row(k)[Size..]);
         }
 
-        turning.AddSquare(own.ContractionNm - own.StiffnessNm, curveX);
-        turning.AddSquare(own.ContractionNm - own.StiffnessNm, curveY);
-        turning.AddSquare(-own.ContractionNm, both);
-        turning.AddSquare((own.ContractionNm - own.StiffnessNm) / 2, curveXY);
-        turning.AddSquare(shear, slantX);
-        turning.AddSquare(shear, slantY);
-        follow.AddTransposedTimes(shear, slantX, slopeX);
-        follow.AddTransposedTimes(shear, slantY, slopeY);
-        bends.AddSquare(shear, slopeX);
-        bends.AddSquare(shear, slopeY);
+        turning.AddUnit(Ghost * own.StiffnessNm * scale);
+        turning.AddSquare(own.StiffnessNm - own.ContractionNm, curveX);
+        turning.AddSquare(own.StiffnessNm - own.ContractionNm, curveY);
+        turning.AddSquare(own.ContractionNm, both);
+        turning.AddSquare((own.StiffnessNm - own.ContractionNm) / 2, curveXY);
+        turning.AddSquare(own.ShearNPerM, slantX);
+        turning.AddSquare(own.ShearNPerM, slantY);
+        follow.AddTransposedTimes(own.ShearNPerM, slantX, slopeX);
+        follow.AddTransposedTimes(own.ShearNPerM, slantY, slopeY);
+        bends.AddUnit(Ghost * own.StiffnessNm * scale * scale);
+        bends.AddSquare(own.ShearNPerM, slopeX);
+        bends.AddSquare(own.ShearNPerM, slopeY);
     }
 
-    /// <summary>Takes the hole out of the mass, and puts on what stands on the rim.</summary>
-    internal void ChangeMass(DenseRows mass, DenseRows follow, double massKgM2, double rotaryKg)
+    /// <summary>Adds the mass of what is left, and of what stands on the rim.</summary>
+    internal void AddMass(DenseRows mass, DenseRows follow, double massKgM2, double rotaryKg)
     {
-        mass.AddSquare(-massKgM2, values);
-        mass.AddSquare(-rotaryKg, slantX.Times(follow));
-        mass.AddSquare(-rotaryKg, slantY.Times(follow));
+        mass.AddUnit(GhostMass * massKgM2);
+        mass.AddSquare(massKgM2, values);
+        mass.AddSquare(rotaryKg, slantX.Times(follow));
+        mass.AddSquare(rotaryKg, slantY.Times(follow));
         mass.AddSquare(1, RimMass);
+    }
+
+    // Points along rays from the hole to the edge, the rays on either side of the corner's, each with its share of the area.
+    private static IEnumerable<(double X, double Y, double Share)> Left(double radiusM, double scaleX, double scaleY)
+    {
+        var corner = Math.Atan2(scaleX, scaleY);
+        foreach (var (from, to) in ((double, double)[])[(0, corner), (corner, Math.PI / 2)])
+        {
+            var angles = new GaussLegendreRule(from, to, Order);
+            for (var i = 0; i < Order; i++)
+            {
+                var (cos, sin) = (Math.Cos(angles.GetAbscissa(i)) * scaleX, Math.Sin(angles.GetAbscissa(i)) * scaleY);
+                var radii = new GaussLegendreRule(radiusM, 1 / Math.Max(cos, sin), Order);
+                for (var j = 0; j < Order; j++)
+                {
+                    var radius = radii.GetAbscissa(j);
+                    yield return (radius * cos, radius * sin, 4 * radius * radii.GetWeight(j) * angles.GetWeight(i) * scaleX * scaleY);
+                }
+            }
+        }
     }
 
     private static void Fill(DenseRows rows, int row, int from, double factor, double[] alongX, double[] alongY)

@@ -132,14 +132,21 @@ public static class ShearPlate
         var (x, y, shear) = (plate.ScaleX, plate.ScaleY, plate.Stiffness.ShearNPerM);
         var (wx, wy) = (Held(p), Held(q));
         var (ax, ay, bx, by) = (plate.Turning(1 - p), plate.Turning(q), plate.Turning(p), plate.Turning(1 - q));
-        var turning = Turning(plate, ax, ay, bx, by);
-        var follow = new DenseRows(2 * Size, Size);
-        follow.AddKronecker(0, 0, shear * x, Product(ax.Values, wx.Slopes), Product(ay.Values, wy.Values));
-        follow.AddKronecker(Size, 0, shear * y, Product(bx.Values, wx.Values), Product(by.Values, wy.Slopes));
-        var bends = new DenseRows(Size, Size);
-        bends.AddKronecker(0, 0, shear * x * x, Product(wx.Slopes, wx.Slopes), Product(wy.Values, wy.Values));
-        bends.AddKronecker(0, 0, shear * y * y, Product(wx.Values, wx.Values), Product(wy.Slopes, wy.Slopes));
-        plate.Hole?.TakeFrom(turning, follow, bends, plate.Stiffness);
+        var (turning, follow, bends) = (new DenseRows(2 * Size, 2 * Size), new DenseRows(2 * Size, Size), new DenseRows(Size, Size));
+        if (plate.Hole is { } hole)
+        {
+            hole.AddStiffness(turning, follow, bends, plate.Stiffness, x * y);
+        }
+        else
+        {
+            AddTurning(turning, plate, ax, ay, bx, by);
+            follow.AddKronecker(0, 0, shear * x, Product(ax.Values, wx.Slopes), Product(ay.Values, wy.Values));
+            follow.AddKronecker(Size, 0, shear * y, Product(bx.Values, wx.Values), Product(by.Values, wy.Slopes));
+            bends.AddKronecker(0, 0, shear * x * x, Product(wx.Slopes, wx.Slopes), Product(wy.Values, wy.Values));
+            bends.AddKronecker(0, 0, shear * y * y, Product(wx.Values, wx.Values), Product(wy.Slopes, wy.Slopes));
+        }
+
+        AddHold(turning, plate, ax, ay, bx, by);
         turning.Factorise();
         turning.SolveForward(follow);
         bends.AddSquare(-1, follow);
@@ -148,11 +155,10 @@ public static class ShearPlate
     }
 
     // Stiffness of the two rotations, upper half.
-    private static DenseRows Turning(Plate plate, EdgePolynomials ax, EdgePolynomials ay, EdgePolynomials bx, EdgePolynomials by)
+    private static void AddTurning(DenseRows turning, Plate plate, EdgePolynomials ax, EdgePolynomials ay, EdgePolynomials bx, EdgePolynomials by)
     {
         var (x, y, own) = (plate.ScaleX, plate.ScaleY, plate.Stiffness);
         var (bend, contract, twist) = (own.StiffnessNm, own.ContractionNm, (own.StiffnessNm - own.ContractionNm) / 2);
-        var turning = new DenseRows(2 * Size, 2 * Size);
         turning.AddUnit(own.ShearNPerM);
         turning.AddKronecker(0, 0, bend * x * x, Product(ax.Slopes, ax.Slopes), Product(ay.Values, ay.Values));
         turning.AddKronecker(0, 0, twist * y * y, Product(ax.Values, ax.Values), Product(ay.Slopes, ay.Slopes));
@@ -160,6 +166,11 @@ public static class ShearPlate
         turning.AddKronecker(Size, Size, twist * x * x, Product(bx.Slopes, bx.Slopes), Product(by.Values, by.Values));
         turning.AddKronecker(0, Size, contract * x * y, Product(ax.Slopes, bx.Values), Product(ay.Values, by.Slopes));
         turning.AddKronecker(0, Size, twist * x * y, Product(ax.Values, bx.Slopes), Product(ay.Slopes, by.Values));
+    }
+
+    private static void AddHold(DenseRows turning, Plate plate, EdgePolynomials ax, EdgePolynomials ay, EdgePolynomials bx, EdgePolynomials by)
+    {
+        var (x, y) = (plate.ScaleX, plate.ScaleY);
         AddEdges(turning, plate, ax, ay, 0);
         AddEdges(turning, plate, bx, by, Size);
         foreach (var brace in plate.Hold.Braces)
@@ -167,8 +178,6 @@ public static class ShearPlate
             // A beam along the height bends as the rotation along it does; a line measures the scale across it against the area.
             turning.AddKronecker(Size, Size, brace.BendingNm2 * y * y * x, bx.Squares(brace.PlaceRatio), Product(by.Slopes, by.Slopes));
         }
-
-        return turning;
     }
 
     // A spring along each of the four edges, against either rotation: opposite edges count alike within a class of symmetry.
@@ -189,14 +198,21 @@ public static class ShearPlate
     private static Matrix<double> Standard(Plate plate, DenseRows bends, DenseRows follow, EdgePolynomials wx, EdgePolynomials wy, DenseRows? load)
     {
         var mass = new DenseRows(Size, Size);
-        mass.AddUnit(plate.Mass);
-        mass.AddSquare(plate.Stiffness.RotaryInertiaKg, follow);
+        if (plate.Hole is { } hole)
+        {
+            hole.AddMass(mass, follow, plate.Mass, plate.Stiffness.RotaryInertiaKg);
+        }
+        else
+        {
+            mass.AddUnit(plate.Mass);
+            mass.AddSquare(plate.Stiffness.RotaryInertiaKg, follow);
+        }
+
         foreach (var brace in plate.Hold.Braces)
         {
             mass.AddKronecker(0, 0, brace.MassKgM * plate.ScaleX, wx.Squares(brace.PlaceRatio), Product(wy.Values, wy.Values));
         }
 
-        plate.Hole?.ChangeMass(mass, follow, plate.Mass, plate.Stiffness.RotaryInertiaKg);
         mass.Factorise();
         var half = bends.Copy();
         mass.SolveForward(half);
@@ -221,13 +237,12 @@ public static class ShearPlate
         return (rows.Sum(i => shape[i, 0] * middle[i, 0]), rows.Sum(i => shape[i, 0] * load[i, 0]) / 4);
     }
 
-    // An even pressure; what meets a hole pushes on its rim.
     private static DenseRows Load(HolePoints? hole)
     {
         var load = Spread(Held(0).Integrals);
         for (var i = 0; i < Size && hole is not null; i++)
         {
-            load[i, 0] += hole.Push[i];
+            load[i, 0] = hole.Push[i];
         }
 
         return load;

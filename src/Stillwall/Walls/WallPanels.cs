@@ -6,8 +6,8 @@ namespace Stillwall.Walls;
 /// <param name="FirstModeHz">First resonance, Hz.</param>
 /// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
 public sealed record WallCase(
-    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.braces", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
-    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.braces", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
+    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
+    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
 
 /// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>
 /// <param name="Panel">Which: <c>left</c>, <c>right</c>, <c>top</c>, <c>bottom</c>, <c>front</c> or <c>rear</c>.</param>
@@ -112,8 +112,8 @@ public static class WallPanels
         var motions = panels.Select(p =>
         {
             var bending = bonded ? Laminate.Bonded(p.Layers) : Laminate.Slipping(p.Layers);
-            var solved = ShearPlate.Solve(bending, Laminate.SurfaceDensityKgM2(p.Layers), p.WidthM, p.HeightM, edges, p.Hold);
-            return WallMotion.Of(solved, p.WidthM * p.HeightM, bending.LossFactor);
+            var (mode, mean) = ShearPlate.First(bending, Laminate.SurfaceDensityKgM2(p.Layers), p.WidthM, p.HeightM, edges, p.Hold);
+            return new WallMotion(p.WidthM * p.HeightM * mean, mode, bending.LossFactor);
         });
         return WallSound.Worst([.. motions], boxComplianceM3PerPa, crossoverHz);
     }

@@ -7,7 +7,8 @@ namespace Stillwall.Walls;
 /// <param name="Geometry">The drawn cabinet.</param>
 /// <param name="Skin">The plastic.</param>
 /// <param name="Core">The set core; null for a single printed wall.</param>
-public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core)
+/// <param name="DriverKg">Mass of the driver that hangs in the front, kg; 0 where it is not known.</param>
+public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0)
 {
     /// <summary>How the edges are taken: the softer of the two bounds (our choice).</summary>
     public const PanelEdges Edges = PanelEdges.Supported;
@@ -32,7 +33,19 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
             return [
                 new("left", deep, g.InsideHeightM, layers, strut, braces), new("right", deep, g.InsideHeightM, layers, strut, braces),
                 new("top", deep, g.InsideWidthM, layers, strut, braces), new("bottom", deep, g.InsideWidthM, layers, strut, braces),
-                new("front", g.InsideWidthM, g.InsideHeightM, layers), new("rear", g.InsideWidthM, g.InsideHeightM, layers)];
+                new("front", g.InsideWidthM, g.InsideHeightM, layers, null, Front), new("rear", g.InsideWidthM, g.InsideHeightM, layers)];
+        }
+    }
+
+    // One driver in the middle; several, or one that leaves hardly any front, count as a whole front.
+    private PlateHold? Front
+    {
+        get
+        {
+            var (s, shorter) = (Geometry.Sizes, Math.Min(Geometry.InsideWidthM, Geometry.InsideHeightM));
+            var radius = s.Cutout / 2 * 1e-3;
+            return s.DriverCount == 1 && radius > 0 && radius <= RoundHole.GreatestRatio * shorter
+                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg)) : null;
         }
     }
 
@@ -41,7 +54,7 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <param name="crossoverHz">Crossover, Hz; null where not stated.</param>
     /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
     /// <remarks>
-    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the wall; the front counts as whole, which its driver and collar make up for.
+    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the wall; the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers counts as whole.
     /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
     /// </remarks>
     public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz)
@@ -92,5 +105,5 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
         }
     }
 
-    private static (double, double, double?, int) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM, panel.Hold?.Braces.Count ?? 0);
+    private static (double, double, double?, int, RoundHole?) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM, panel.Hold?.Braces.Count ?? 0, panel.Hold?.Hole);
 }

@@ -11,7 +11,7 @@ internal static class WallFormulas
         new(
             "panel-modes",
             "Frequencies of a panel",
-            "least of (bending + shear energy)/(mass + rotary inertia) over 12 × 12 polynomials in deflection and both rotations, braces as beams with mass; cut core: a strip, f = 22.373/(2πl²) · √(D/m)",
+            "least of (bending + shear energy)/(mass + rotary inertia) over 12 × 12 polynomials in deflection and both rotations, braces as beams with mass, the front with its opening and the driver's mass on the bolt circle; cut core: a strip, f = 22.373/(2πl²) · √(D/m)",
             "Mindlin, J. Appl. Mech. 18 (1951) 31, by Rayleigh–Ritz (from memory); Blevins (1979) for the strip",
             "0.9 % of solid finite elements, 0.3 % of thin plates (Leissa, NASA SP-160) at a hundredth of the side"),
         new(
