@@ -36,6 +36,7 @@ public sealed class ApprovedOutputTests
         ["error-faults"] = desk => desk.Write("faulty/stillwall.json", "{ \"stillwall\": 1,\n  \"budgett\": 3,\n  \"cabinet\": { \"core\": 12 } }\n"),
         ["error-room-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
         ["error-sheets-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
+        ["error-walls-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
         ["error-curves-unknown"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1 }\n"),
     };
 
@@ -57,6 +58,7 @@ public sealed class ApprovedOutputTests
         ["set-nothing-changes", "set", "limits.wall_to_cone", "-28 dB", "--project", "reading-room"],
         ["apply", "apply", "cabinet/loud-enough-and-what-gives-out-first", "--project", "reading-room"],
         ["curves", "curves", "reading-room"], ["room", "room", "reading-room"], ["join", "join", "reading-room"],
+        ["help-walls", "walls", "--help"], ["walls", "walls", "reading-room"], ["curves-walls", "curves", "reading-room", "--walls"], ["error-walls-unknown", "walls", "bare"],
         ["panel", "panel", "--layers", "2mm:petg,12mm:plaster,2mm:petg", "--size", "330mmx210mm", "--edges", "clamped"],
         ["mix", "mix", "--powder", "4kg", "--powder-per-water", "1.5", "--mix", "plaster"], ["mix-grout", "mix", "--volume", "4 L", "--mix", "cement-grout"],
         ["filter", "filter", "peaking", "--f0", "45 Hz", "--q", "2", "--gain", "-8 dB"],

@@ -23,15 +23,21 @@ internal static class Curves
         var csv = Common.Csv("every column for every point, 10 Hz to 1 kHz");
         var svg = new TextOption("--svg", "FILE", "draws the four questions: how low, how loud, how far the cone moves, what the amplifier feels; - is standard output");
         var png = new TextOption("--png", "FILE", "the same as a picture of points; - is standard output");
+        var walls = new Flag("--walls", "the walls' volume velocity beside the cone's instead, 20 Hz to 1 kHz");
         return new Verb("curves", "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m", "stillwall curves my-cabinet --csv curves.csv")
         {
-            Takes = [project, volts, points, csv, svg, png],
+            Takes = [project, volts, points, walls, csv, svg, png],
             Do = call =>
             {
                 var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
                 var drive = call.Value(volts) ?? 2.83;
                 var perDecade = (int)(call.Value(points) ?? 40);
                 var file = call.Text(csv);
+                if (call.Has(walls))
+                {
+                    return WallCurves.Deliver(call.Session, facts, perDecade, file, call.Text(svg), call.Text(png));
+                }
+
                 var network = facts.System?.Network ?? throw Refusal.Input($"curves: unknown, for want of {Want.OfBox(facts)}");
                 var limits = MaximumLevel.LimitsOf(network.Driver, network.SecondCone, facts.Project.Brief.Amplifier);
                 if (call.Text(svg) is { } drawing)

@@ -73,6 +73,8 @@ internal static class FigureTables
             ["in the cabinet", $"{Or(p.WetInCabinetKg, show.Mass)} wet, {Or(p.DryInCabinetKg, show.Mass)} dry"],
             ["pressure and bulge of the skin", $"{Or(p.FormPressurePa, show.Pressure)}, {Or(p.SkinBulgeM, show.Length)}"],
             ["peak", $"{Or(p.ExpectedPeakC, show.Temperature)} expected, {Or(p.AdiabaticPeakC, show.Temperature)} if no heat left"],
+            ["when it is warmest", $"{Or(p.PeakTimeS, Show.Time)} after a bucket's first water, {Or(p.PeakOuterFaceC, show.Temperature)} on the outside"],
+            ["thickest place of the cast", $"{Or(p.ThickestPlaceM, show.Length)}, in the edges of front and rear, cooled from two sides"],
         ]);
         return p.Batches.Count == 0 ? totals : totals + "\n" + Tables.Of(terminal, "Batches: times from the first water", [">batch", ">lift", ">powder", ">water", ">start", ">pour by"],
             p.Batches.Select((b, i) => (IReadOnlyList<string>)[Count(i + 1), Count(b.Lift), show.Mass(b.PowderKg), show.Mass(b.WaterKg), Show.Time(b.StartS), Show.Time(b.PourByS)]));

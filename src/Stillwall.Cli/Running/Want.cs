@@ -19,6 +19,9 @@ internal static class Want
     /// <summary>What a cabinet must state to be drawn.</summary>
     internal const string OfCabinet = "cabinet.outside, the skins and the core, free of contradictions";
 
+    /// <summary>What stands between a project and its walls.</summary>
+    internal static string OfWalls(Facts facts) => facts.Geometry is null ? OfCabinet : facts.Skin is null ? "materials.skin" : "materials.cast.mix";
+
     internal static string OfRoom(Project project) => project.Brief.Room is null ? "brief.room" : "brief.room: width, length, height, decay_time, cabinet_at and seat_at, both within it";
 
     internal static string OfJoining(Facts facts) => facts.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover"

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
+using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
@@ -60,6 +61,7 @@ public static class ResultJson
 [JsonSerializable(typeof(Joining))]
 [JsonSerializable(typeof(RankedDrivers))]
 [JsonSerializable(typeof(PrintedParts))]
+[JsonSerializable(typeof(WallChoice))]
 [JsonSerializable(typeof(Explanation))]
 [JsonSerializable(typeof(ImpedanceResult))]
 [JsonSerializable(typeof(SweepResult))]

@@ -80,6 +80,9 @@ public sealed record Appraisal(
 /// <param name="AdiabaticPeakC">Peak temperature if no heat left, °C.</param>
 /// <param name="AdiabaticPeakRangeC">The same for the least and greatest published heat of setting, °C.</param>
 /// <param name="ExpectedPeakC">Peak temperature expected in the wall, °C.</param>
+/// <param name="PeakTimeS">When the wall is that warm, from the first water of its bucket, s.</param>
+/// <param name="PeakOuterFaceC">Temperature of the outer face at that time, °C.</param>
+/// <param name="ThickestPlaceM">Greatest ball that the cavity has room for, m.</param>
 /// <param name="DryOutLeastDays">Least time to dry through the openings of the rear's outer plate, lids off, days.</param>
 /// <param name="DurationS">From the first water to the end of the last pour, s.</param>
 /// <param name="Batches">The batches in order.</param>
@@ -99,6 +102,9 @@ public sealed record PourFigures(
     [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] double? AdiabaticPeakC,
     [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
     [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast.pot_life")] double? ExpectedPeakC,
+    [property: ComputedBy("setting-heat", "materials.cast.mix", "materials.cast.pot_life", "cabinet.core")] double? PeakTimeS,
+    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin")] double? PeakOuterFaceC,
+    [property: ComputedBy("thickest-place", "cabinet.core")] double? ThickestPlaceM,
     [property: ComputedBy("dry-out", "pour.free_water_kg", "cabinet.outside.width", "cabinet.outside.height", "cabinet.openings.pour", "cabinet.openings.terminal")] double? DryOutLeastDays,
     [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? DurationS,
     IReadOnlyList<PourBatch> Batches);

@@ -79,18 +79,19 @@ public sealed partial class Facts
     {
         if (Geometry is not { Sizes.Core: > 0, CavityM3: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio)
         {
-            return new PourFigures(Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
+            return new PourFigures(Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
         }
 
         var air = Air.TemperatureC;
         var mixed = Mix.FromVolume(mix, g.CavityM3 * (1 + Limits.CastReserve), ratio, air);
         var inside = Mix.FromVolume(mix, g.CavityM3, ratio, air);
+        var heat = Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air) : null;
         double? lift = Skin is null ? null : LiftHeightsM(g).Max();
         double? pressure = lift is { } head ? FormPressure.AtDepthPa(mixed.SlurryDensityKgM3, head) : null;
         return new PourFigures(
             g.CavityM3, mixed.PowderKg, mixed.WaterKg, mixed.SlurryDensityKgM3, mixed.WetMassKg, mixed.DryMassKg, mixed.FreeWaterKg, inside.WetMassKg, inside.DryMassKg,
             pressure, pressure is { } p ? BulgeM(g, p) : null, lift, mixed.AdiabaticPeakC, mixed.AdiabaticPeakRangeC,
-            Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air)?.ExpectedPeakC : null,
+            heat?.ExpectedPeakC, heat?.PeakTimeS, heat?.OuterFaceC, g.ThickestPlaceM,
             DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2)) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
     }
 

@@ -149,9 +149,19 @@ public sealed partial class Facts
 
     private CoreMaterial? AssumedCore => CastMix is { } mix && PowderPerWater is { } ratio ? CoreMaterial.Dry(mix, Mix.FromPowder(mix, 1, ratio).DryDensityKgM3) : null;
 
-    private double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
+    /// <summary>Compliance of the air in the box, m³/Pa; null where the box is not known.</summary>
+    internal double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
 
-    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core) : null;
+    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0) : null;
+
+    /// <summary>Sound of the walls beside the cone over frequency, left, right, top, bottom, front, rear; null where walls or box are not known.</summary>
+    /// <param name="pointsPerDecade">Points in a decade.</param>
+    /// <returns>The curve; slipping where the core is not keyed to both skins.</returns>
+    public IReadOnlyList<WallCurvePoint>? WallCurveOf(int pointsPerDecade) =>
+        WallSet is { } set && BoxCompliance is { } box ? WallCurve.Of(set.PressureModes(IsKeyed || set.Layers.Count == 1), box, pointsPerDecade) : null;
+
+    /// <summary>The walls as drawn; null where geometry or materials are not known.</summary>
+    internal WallSet? WallsDrawn => WallSet;
 
     private IReadOnlyList<WallPanelFigures> ComputeWalls()
     {

@@ -183,6 +183,10 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         }
     }
 
+    /// <summary>Diameter of the greatest ball that the cavity has room for, m: in the edge where the core of front or rear meets that of the sides.</summary>
+    /// <remarks>Source: geometry: a ball that touches two outer skins at right angles and the edge of the inner one, 2√2/(1 + √2) times the core.</remarks>
+    public double ThickestPlaceM => 2 * Math.Sqrt(2) / (1 + Math.Sqrt(2)) * CoreM;
+
     private double StrutLengthM => Struts.Length * MetresPerMillimetre;
 
     /// <summary>Outer edge and window of a brace, which slides into the inner sleeve with half the joints' clearance on either side.</summary>
@@ -218,6 +222,9 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
             + Block(headWidth - 2 * SleeveSection.SlopeHair, toIn - fromIn) * (from + to) / 2;
         return area * rhythm.Solid + slope * slopes;
     }
+
+    /// <summary>Volume of all that stands in the core between the sleeves' skins, m³: struts, slots and keys.</summary>
+    internal double StandingM3 => Sizes.Core <= 0 ? 0 : StrutsM3 + LipsM3 + OuterKeysM3 + InnerKeysM3;
 
     private double LipsM3 => Sleeve.Lips.Sum(r => r.AreaM2) * InsideDepthM;
 

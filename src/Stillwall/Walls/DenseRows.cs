@@ -78,6 +78,33 @@ internal sealed class DenseRows(int rows, int columns)
         }
     }
 
+    /// <summary>Adds a multiple of AᵀB.</summary>
+    internal void AddTransposedTimes(double factor, DenseRows a, DenseRows b)
+    {
+        for (var k = 0; k < a.Rows; k++)
+        {
+            for (var i = 0; i < Rows; i++)
+            {
+                AddTo(Row(i), factor * a[k, i], b.Row(k));
+            }
+        }
+    }
+
+    /// <summary>AB.</summary>
+    internal DenseRows Times(DenseRows b)
+    {
+        var result = new DenseRows(Rows, b.Columns);
+        for (var i = 0; i < Rows; i++)
+        {
+            for (var k = 0; k < Columns; k++)
+            {
+                AddTo(result.Row(i), this[i, k], b.Row(k));
+            }
+        }
+
+        return result;
+    }
+
     /// <summary>Turns a symmetric positive matrix, of which the upper half counts, into U with UᵀU; what lies below is left as it was.</summary>
     internal void Factorise()
     {

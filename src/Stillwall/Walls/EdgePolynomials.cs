@@ -35,6 +35,48 @@ internal sealed class EdgePolynomials
     /// <summary>Polynomials without a condition at the ends; parity 0 is even, 1 odd.</summary>
     internal static EdgePolynomials Free(int parity) => FreeByParity[parity];
 
+    /// <summary>The polynomials at one place, −1 … 1.</summary>
+    internal double[] ValuesAt(double place) => At(Values, place);
+
+    /// <summary>Their slopes at one place, −1 … 1.</summary>
+    internal double[] SlopesAt(double place) => At(Slopes, place);
+
+    /// <summary>Products of the polynomials' values at one place, −1 … 1.</summary>
+    internal DenseRows Squares(double place)
+    {
+        var (values, result) = (ValuesAt(place), new DenseRows(Count, Count));
+        for (var i = 0; i < Count; i++)
+        {
+            for (var j = 0; j < Count; j++)
+            {
+                result[i, j] = values[i] * values[j];
+            }
+        }
+
+        return result;
+    }
+
+    private static double[] At(DenseRows rows, double place)
+    {
+        Span<double> legendre = stackalloc double[Length];
+        (legendre[0], legendre[1]) = (1, place);
+        for (var n = 1; n + 1 < Length; n++)
+        {
+            legendre[n + 1] = ((2 * n + 1) * place * legendre[n] - n * legendre[n - 1]) / (n + 1);
+        }
+
+        var values = new double[Count];
+        for (var i = 0; i < Count; i++)
+        {
+            for (var n = 0; n < Length; n++)
+            {
+                values[i] += rows[i, n] * legendre[n];
+            }
+        }
+
+        return values;
+    }
+
     private static EdgePolynomials MakeHeld(int parity)
     {
         var (values, slopes) = (new DenseRows(Count, Length), new DenseRows(Count, Length));

@@ -6,8 +6,8 @@ namespace Stillwall.Walls;
 /// <param name="FirstModeHz">First resonance, Hz.</param>
 /// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
 public sealed record WallCase(
-    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
-    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
+    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
+    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
 
 /// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>
 /// <param name="Panel">Which: <c>left</c>, <c>right</c>, <c>top</c>, <c>bottom</c>, <c>front</c> or <c>rear</c>.</param>
@@ -18,8 +18,8 @@ public sealed record WallCase(
 /// <param name="CutCore">Strips between full-height struts; null where no strut cuts the core.</param>
 public sealed record WallPanelFigures(
     string Panel,
-    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.braces")] double WidthM,
-    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.braces")] double HeightM,
+    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double WidthM,
+    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double HeightM,
     WallCase Bonded,
     WallCase Slipping,
     WallCase? CutCore)
@@ -60,8 +60,9 @@ public sealed record WallPanelFigures(
 /// <param name="WidthM">Clear width, m.</param>
 /// <param name="HeightM">Clear height, m.</param>
 /// <param name="Layers">Layers from the outside in.</param>
-/// <param name="StrutSpanM">Clear length of struts that cut the core over its full height, m; null where none do or their windows are at least half open.</param>
-public sealed record WallPanel(string Panel, double WidthM, double HeightM, IReadOnlyList<Layer> Layers, double? StrutSpanM = null);
+/// <param name="StrutSpanM">Clear length, from brace to brace, of struts that cut the core over its full height, m; null where none do or their windows are at least half open.</param>
+/// <param name="Hold">What holds it besides its edges; nothing where null.</param>
+public sealed record WallPanel(string Panel, double WidthM, double HeightM, IReadOnlyList<Layer> Layers, double? StrutSpanM = null, PlateHold? Hold = null);
 
 /// <summary>The cabinet's panels: resonance and sound of each, and of all together.</summary>
 public static class WallPanels
@@ -85,7 +86,7 @@ public static class WallPanels
             motion.FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst([motion], box, cross).WallToConeDb : null);
         WallCase Plate(BendingStiffness stiffness)
         {
-            var (mode, mean) = ShearPlate.First(stiffness, mass, panel.WidthM, panel.HeightM, edges);
+            var (mode, mean) = ShearPlate.First(stiffness, mass, panel.WidthM, panel.HeightM, edges, panel.Hold);
             return Case(new WallMotion(area * mean, mode, stiffness.LossFactor));
         }
 
@@ -110,9 +111,9 @@ public static class WallPanels
         ArgumentNullException.ThrowIfNull(panels);
         var motions = panels.Select(p =>
         {
-            var solved = PanelModel.Solve(p.Layers, p.WidthM, p.HeightM, edges);
-            var loss = bonded ? Laminate.Bonded(p.Layers).LossFactor : Laminate.Slipping(p.Layers).LossFactor;
-            return WallMotion.Of(bonded ? solved.Bonded : solved.Slipping, p.WidthM * p.HeightM, loss);
+            var bending = bonded ? Laminate.Bonded(p.Layers) : Laminate.Slipping(p.Layers);
+            var (mode, mean) = ShearPlate.First(bending, Laminate.SurfaceDensityKgM2(p.Layers), p.WidthM, p.HeightM, edges, p.Hold);
+            return new WallMotion(p.WidthM * p.HeightM * mean, mode, bending.LossFactor);
         });
         return WallSound.Worst([.. motions], boxComplianceM3PerPa, crossoverHz);
     }

@@ -7,7 +7,8 @@ namespace Stillwall.Walls;
 /// <param name="Geometry">The drawn cabinet.</param>
 /// <param name="Skin">The plastic.</param>
 /// <param name="Core">The set core; null for a single printed wall.</param>
-public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core)
+/// <param name="DriverKg">Mass of the driver that hangs in the front, kg; 0 where it is not known.</param>
+public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0)
 {
     /// <summary>How the edges are taken: the softer of the two bounds (our choice).</summary>
     public const PanelEdges Edges = PanelEdges.Supported;
@@ -20,18 +21,31 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <summary>Whether full-height struts divide the core: their windows are less than half open.</summary>
     public bool IsCut => Geometry.Sleeve.Struts.Count > 0 && Geometry.Struts.OpenFraction < CutCore.OpenWindowsRatio;
 
-    /// <summary>The panels between supports: left, right, top, bottom, front, rear. Braces divide the four side walls along the depth.</summary>
+    /// <summary>The panels between supports: left, right, top, bottom, front, rear. Braces are elastic lines across the four side walls.</summary>
     public IReadOnlyList<WallPanel> Panels
     {
         get
         {
             var (g, layers) = (Geometry, Layers);
-            var deep = g.ClearDepthM;
-            double? strut = layers.Count > 1 ? deep : null;
+            var deep = g.InsideDepthM;
+            double? strut = layers.Count > 1 ? g.ClearDepthM : null;
+            var braces = PlateHold.OfBraces(g.Sizes.Braces, Skin.ModulusPa, Skin.DensityKgM3, BuildUp.BraceThickness * 1e-3, Math.Min(BuildUp.BraceFrame * 1e-3, Math.Min(g.InsideWidthM, g.InsideHeightM) / 3));
             return [
-                new("left", deep, g.InsideHeightM, layers, strut), new("right", deep, g.InsideHeightM, layers, strut),
-                new("top", deep, g.InsideWidthM, layers, strut), new("bottom", deep, g.InsideWidthM, layers, strut),
-                new("front", g.InsideWidthM, g.InsideHeightM, layers), new("rear", g.InsideWidthM, g.InsideHeightM, layers)];
+                new("left", deep, g.InsideHeightM, layers, strut, braces), new("right", deep, g.InsideHeightM, layers, strut, braces),
+                new("top", deep, g.InsideWidthM, layers, strut, braces), new("bottom", deep, g.InsideWidthM, layers, strut, braces),
+                new("front", g.InsideWidthM, g.InsideHeightM, layers, null, Front), new("rear", g.InsideWidthM, g.InsideHeightM, layers)];
+        }
+    }
+
+    // One driver in the middle; several, or one that leaves hardly any front, count as a whole front.
+    private PlateHold? Front
+    {
+        get
+        {
+            var (s, shorter) = (Geometry.Sizes, Math.Min(Geometry.InsideWidthM, Geometry.InsideHeightM));
+            var radius = s.Cutout / 2 * 1e-3;
+            return s.DriverCount == 1 && radius > 0 && radius <= RoundHole.GreatestRatio * shorter
+                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg)) : null;
         }
     }
 
@@ -40,13 +54,25 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <param name="crossoverHz">Crossover, Hz; null where not stated.</param>
     /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
     /// <remarks>
-    /// Model: first-order shear plates with supported edges, the softer of the two bounds; the front counts as whole, which its driver and collar make up for.
+    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the wall; the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers counts as whole.
     /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
     /// </remarks>
     public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz)
     {
         var solved = Panels.DistinctBy(Size).ToDictionary(Size, p => WallPanels.Of(p, Edges, boxComplianceM3PerPa, crossoverHz));
         return [.. Panels.Select(p => solved[Size(p)] with { Panel = p.Panel })];
+    }
+
+    /// <summary>The modes of the six walls that give way to the box pressure.</summary>
+    /// <param name="bonded">Whether the layers act as one.</param>
+    /// <returns>Modes of each panel in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
+    /// <remarks>Model: <see cref="ShearPlate.PressureModes"/>, edges as in <see cref="Figures"/>. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    public IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(bool bonded)
+    {
+        var bending = bonded ? Laminate.Bonded(Layers) : Laminate.Slipping(Layers);
+        var mass = Laminate.SurfaceDensityKgM2(Layers);
+        var solved = Panels.DistinctBy(Size).ToDictionary(Size, p => ShearPlate.PressureModes(bending, mass, p.WidthM, p.HeightM, Edges, p.Hold));
+        return [.. Panels.Select(p => solved[Size(p)])];
     }
 
     /// <summary>The thinnest core with which thin plates as large as the panels ring above a frequency and stay below a level: a quick look.</summary>
@@ -79,5 +105,5 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
         }
     }
 
-    private static (double, double, double?) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM);
+    private static (double, double, double?, int, RoundHole?) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM, panel.Hold?.Braces.Count ?? 0, panel.Hold?.Hole);
 }

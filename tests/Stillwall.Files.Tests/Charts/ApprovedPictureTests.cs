@@ -32,6 +32,19 @@ public sealed class ApprovedPictureTests
     }
 
     [Fact]
+    public void The_demos_walls_are_the_approved_picture()
+    {
+        var svg = ChartPicture.Svg(WallSoundChart.Of(new Facts(DemoProject.Project, DemoDrivers.All))!);
+        var file = Path.Combine(Pictures, "how-quiet-are-the-walls.svg");
+        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        {
+            File.WriteAllText(file, svg);
+        }
+
+        Assert.Equal(File.ReadAllText(file), svg);
+    }
+
+    [Fact]
     public void The_picture_shown_in_the_documentation_is_small_and_of_the_stated_size()
     {
         var file = Path.Combine(Pictures, "how-low.png");

@@ -9,7 +9,7 @@ public sealed class NameTests
     private static readonly string[] Units =
     [
         "M", "M2", "M3", "Mm", "Kg", "KgM2", "KgM3", "Hz", "Pa", "S", "Seconds", "Days", "Hours", "Db", "W", "V", "Ohm", "H", "C", "K", "N", "NM", "Nm", "NPerM", "MPerN", "MPerPa", "M3PerPa", "PerK", "TM",
-        "KgS", "KgM2S", "PaS", "PaSM3", "M3S", "MS", "JK", "JKg", "JKgK", "WMK", "WM2K", "Deg", "Rad", "KgM4", "M5N", "Ms", "PaRms",
+        "KgS", "KgM2S", "KgM", "Nm2", "PaS", "PaSM3", "M3S", "MS", "JK", "JKg", "JKgK", "WMK", "WM2K", "JM3K", "WM3", "JM2", "Deg", "Rad", "KgM4", "M5N", "Ms", "PaRms",
     ];
 
     // A ratio, a share, a count or a quality needs no unit; a price is in the project's currency; a limit's value carries the unit of its finding.

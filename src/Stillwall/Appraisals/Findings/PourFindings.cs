@@ -22,7 +22,7 @@ internal static class PourFindings
             new Lever("materials.cast.people", Toward.More, 1, "{new} people at the pour instead of {old}"),
             new Lever("materials.cast.bucket", Toward.More, 0.0005, "a bucket of {new} instead of {old}")),
         new("Pour", "powder in stock with reserve", "powder for the cavity and the stated reserve against the shelf", Powder),
-        new("Pour", "heat below softening", "one-temperature heat balance between initial and final set; loss at the outer skin alone; deflection temperature of the skin", Heat,
+        new("Pour", "heat below softening", "one-dimensional heat balance through the wall between initial and final set; loss at the outer skin alone; deflection temperature of the skin", Heat,
             new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
             new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}")),
         new("Pour", "mix flows into the cavity", "plain rule without sand, four times the largest grain with sand; common practice, no source", Flow,
@@ -87,7 +87,7 @@ internal static class PourFindings
         }
 
         return AtMost(peak, skin.SofteningC - f.Limits.HeatMarginK, "degC", Nearness.Temperature,
-            $"the wall is expected to reach {f.Show.Temperature(peak)} ({f.Show.Temperature(f.Pour.AdiabaticPeakC ?? peak)} if no heat left); {skin.Name.ToUpperInvariant()} gives way at {f.Show.Temperature(skin.SofteningC)}");
+            $"the wall is expected to reach {f.Show.Temperature(peak)} ({f.Show.Temperature(f.Pour.AdiabaticPeakC ?? peak)} if no heat left), {Show.Time(f.Pour.PeakTimeS ?? 0)} after the first water; {skin.Name.ToUpperInvariant()} gives way at {f.Show.Temperature(skin.SofteningC)}");
     }
 
     private static Judgement Flow(Facts f)

@@ -13,7 +13,7 @@ internal static class WallFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Walls", "panel resonance above the working range", "first-order shear plate with supported edges, the softer bound; the front counts as whole; the limit is our choice", Resonance, MoreBraces, ThickerCore, ThickerSkins),
+        new("Walls", "panel resonance above the working range", "first-order shear plate with supported edges, the softer bound; the front with its opening and the driver's mass; the limit is our choice", Resonance, MoreBraces, ThickerCore, ThickerSkins),
         new("Walls", "wall sound below the cone", "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice", Sound, MoreBraces, ThickerCore, ThickerSkins),
         new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
         new("Walls", "core keyed to the skins", "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice", Keyed, CloserStruts, ThickerCore),

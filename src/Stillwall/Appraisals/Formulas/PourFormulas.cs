@@ -25,9 +25,15 @@ internal static class PourFormulas
         new(
             "setting-heat",
             "Expected temperature of the setting wall",
-            "air + (q/U)(1 − e^(−UΔt/C)), even release from initial set to end of heat, loss at the outer skin 8 W/(m²·K)",
-            "lumped heat balance, Incropera, Fundamentals of Heat and Mass Transfer, chapter 5 (from memory); even release our choice",
-            "1.5 K of a one-dimensional wall, and the band of the heat"),
+            "one-dimensional conduction through outer skin, cast and inner skin; even release from initial set to end of heat, loss at the outer skin alone 8 W/(m²·K)",
+            "heat balance in finite volumes after Crank and Nicolson, Proc. Camb. Phil. Soc. 43 (1947) 50 (from memory); even release our choice",
+            "0.1 % of the exact series of a slab, and the band of the heat, ± 9 % of the rise"),
+        new(
+            "thickest-place",
+            "Thickest place of the cavity",
+            "greatest ball in the edge where front or rear core meets the side: 2√2/(1 + √2) · core = 1.17 · core",
+            "geometry: a ball between two outer skins at right angles and the edge of the inner one",
+            "exact for square edges; tongues and posts in them leave less"),
         new("form-pressure", "Form pressure", "ρ · g · height of the lift", "ACI 347, liquid head", "upper bound"),
         new(
             "lift-height",

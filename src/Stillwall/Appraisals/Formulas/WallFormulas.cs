@@ -6,12 +6,12 @@ internal static class WallFormulas
     /// <summary>Every formula of the stage.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
-        new("clear-span", "Clear span of a panel", "inside size between the supports: walls that meet, and braces", "geometry of the cabinet; where a support begins is our choice", "exact for the geometry"),
+        new("clear-span", "Clear span of a panel", "inside size between the walls that meet; a brace is an elastic line across it, not a support", "geometry of the cabinet; where a support begins is our choice", "exact for the geometry"),
         new("laminate-mass", "Mass of a wall per area", "sum of density × thickness", "elementary", "exact"),
         new(
             "panel-modes",
             "Frequencies of a panel",
-            "least of (bending + shear energy)/(mass + rotary inertia) over 12 × 12 polynomials in deflection and both rotations; cut core: a strip, f = 22.373/(2πl²) · √(D/m)",
+            "least of (bending + shear energy)/(mass + rotary inertia) over 12 × 12 polynomials in deflection and both rotations, braces as beams with mass, the front with its opening and the driver's mass on the bolt circle; cut core: a strip, f = 22.373/(2πl²) · √(D/m)",
             "Mindlin, J. Appl. Mech. 18 (1951) 31, by Rayleigh–Ritz (from memory); Blevins (1979) for the strip",
             "0.9 % of solid finite elements, 0.3 % of thin plates (Leissa, NASA SP-160) at a hundredth of the side"),
         new(
