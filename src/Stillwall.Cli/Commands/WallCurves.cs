@@ -50,6 +50,6 @@ internal static class WallCurves
             terminal, "Walls beside the cone, volume velocities", [">frequency", .. Panels.Select(p => ">" + p), ">all by power", ">all in step"],
             ShownHz.Select(f => fine.MinBy(p => Math.Abs(Math.Log(p.FrequencyHz / f)))!).Select(p => (IReadOnlyList<string>)[
                 Show.Frequency(p.FrequencyHz), .. p.PanelsDb.Select(Show.Level), Show.Level(p.PowerSumDb), Show.Level(p.WorstPhaseDb)]))
-            + Words.Wrapped($"{chart.Answer} Edges supported; the box pressure alone drives them, the cone's reaction on the front is left out.", terminal.Width) + "\n";
+            + Words.Wrapped($"{chart.Answer} Edges supported; the box pressure drives them, the front also the cone's reaction.", terminal.Width) + "\n";
     }
 }

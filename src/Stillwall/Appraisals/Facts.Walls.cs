@@ -152,13 +152,16 @@ public sealed partial class Facts
     /// <summary>Compliance of the air in the box, m³/Pa; null where the box is not known.</summary>
     internal double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
 
-    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0) : null;
+    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0, Driver?.SdM2 ?? 0) : null;
 
     /// <summary>Sound of the walls beside the cone over frequency, left, right, top, bottom, front, rear; null where walls or box are not known.</summary>
     /// <param name="pointsPerDecade">Points in a decade.</param>
     /// <returns>The curve; slipping where the core is not keyed to both skins.</returns>
     public IReadOnlyList<WallCurvePoint>? WallCurveOf(int pointsPerDecade) =>
-        WallSet is { } set && BoxCompliance is { } box ? WallCurve.Of(set.PressureModes(IsKeyed || set.Layers.Count == 1), box, pointsPerDecade) : null;
+        WallSet is { } set && BoxCompliance is { } box ? WallCurve.Of(set.PressureModes(IsKeyed || set.Layers.Count == 1), box, pointsPerDecade, ConeOnAirHz) : null;
+
+    /// <summary>Resonance of the cone's mass on the air in the box, Hz; null where driver or box is not known.</summary>
+    internal double? ConeOnAirHz => Driver is { } d && BoxCompliance is { } box ? WallSound.ConeOnAirHz(d.MmsKg, d.SdM2, box) : null;
 
     /// <summary>The walls as drawn; null where geometry or materials are not known.</summary>
     internal WallSet? WallsDrawn => WallSet;
@@ -171,7 +174,7 @@ public sealed partial class Facts
         }
 
         var (compliance, crossover) = (BoxCompliance, Project.Brief.Aim?.CrossoverHz);
-        return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover ? before.Walls : set.Figures(compliance, crossover);
+        return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover && before.Driver == Driver ? before.Walls : set.Figures(compliance, crossover, ConeOnAirHz);
     }
 
     private IReadOnlyList<PartFigures> ComputeParts() =>

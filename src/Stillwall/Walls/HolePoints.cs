@@ -59,6 +59,7 @@ internal sealed class HolePoints
             }
         }
 
+        ConePush = [.. rim.Select(r => r * hole.ConeM2 * scaleX * scaleY)];
         var area = Math.PI * hole.RadiusM * hole.RadiusM * scaleX * scaleY;
         for (var i = 0; i < Size; i++)
         {
@@ -68,6 +69,9 @@ internal sealed class HolePoints
 
     /// <summary>The load of an even pressure: what meets the hole pushes on the rim.</summary>
     internal double[] Push { get; }
+
+    /// <summary>The load of an even pressure on the cone, which pushes on the rim.</summary>
+    internal double[] ConePush { get; }
 
     /// <summary>Rows whose squares are the mass on the rim.</summary>
     internal DenseRows RimMass { get; }

@@ -12,7 +12,8 @@ public sealed record BraceLine(double PlaceRatio, double BendingNm2, double Mass
 /// <param name="RadiusM">Radius of the hole, m, above 0 and at most 0.47 of the shorter side.</param>
 /// <param name="RimRadiusM">Radius on which it is screwed, m, at least that of the hole.</param>
 /// <param name="RimMassKg">Mass of what is screwed on, kg, 0 or more.</param>
-public sealed record RoundHole(double RadiusM, double RimRadiusM, double RimMassKg)
+/// <param name="ConeM2">Area of the cone in it, m², whose reaction the rim bears; 0 for none.</param>
+public sealed record RoundHole(double RadiusM, double RimRadiusM, double RimMassKg, double ConeM2 = 0)
 {
     /// <summary>Greatest radius over the shorter side.</summary>
     public const double GreatestRatio = 0.47;
@@ -23,6 +24,7 @@ public sealed record RoundHole(double RadiusM, double RimRadiusM, double RimMass
         Require.Within(RadiusM, 0, GreatestRatio * shorterM, nameof(RadiusM), "m");
         Require.Within(RimRadiusM, RadiusM, shorterM / 2, nameof(RimRadiusM), "m");
         Require.NotNegative(RimMassKg);
+        Require.NotNegative(ConeM2);
     }
 }
 

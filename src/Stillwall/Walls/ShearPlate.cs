@@ -94,12 +94,19 @@ public static class ShearPlate
     {
         var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges, hold);
         var (bends, follow) = Condense(plate, 0, 0);
-        var load = Load(plate.Hole);
-        var evd = Standard(plate, bends, follow, Held(0), Held(0), load).Evd(Symmetricity.Symmetric);
+        var loads = new DenseRows(Size, 2);
+        var pressed = Load(plate.Hole);
+        for (var i = 0; i < Size; i++)
+        {
+            (loads[i, 0], loads[i, 1]) = (pressed[i, 0], plate.Hole?.ConePush[i] ?? 0);
+        }
+
+        var evd = Standard(plate, bends, follow, Held(0), Held(0), loads).Evd(Symmetricity.Symmetric);
         var modes = Enumerable.Range(0, Size).Select(k =>
         {
-            var (square, push) = (evd.EigenValues[k].Real, Enumerable.Range(0, Size).Sum(i => evd.EigenVectors[i, k] * load[i, 0]));
-            return new WallMotion(widthM * heightM / 4 * push * push / square, Math.Sqrt(square) / (2 * Math.PI), stiffness.LossFactor);
+            double Push(int column) => Enumerable.Range(0, Size).Sum(i => evd.EigenVectors[i, k] * loads[i, column]);
+            var (square, push) = (evd.EigenValues[k].Real, Push(0));
+            return new WallMotion(widthM * heightM / 4 * push * push / square, Math.Sqrt(square) / (2 * Math.PI), stiffness.LossFactor, widthM * heightM / 4 * push * Push(1) / square);
         }).OrderBy(m => m.FirstModeHz).ToList();
         var whole = modes.Sum(m => m.VolumePerPressureM3PerPa);
         return [.. modes.Where(m => m.VolumePerPressureM3PerPa > LeastShare * whole)];
@@ -194,8 +201,8 @@ public static class ShearPlate
     private static IEnumerable<double> Squares(Plate plate, DenseRows bends, DenseRows follow, EdgePolynomials wx, EdgePolynomials wy) =>
         Standard(plate, bends, follow, wx, wy, null).Evd(Symmetricity.Symmetric).EigenValues.Select(v => v.Real);
 
-    // The stiffness over the mass; a load is turned along with it.
-    private static Matrix<double> Standard(Plate plate, DenseRows bends, DenseRows follow, EdgePolynomials wx, EdgePolynomials wy, DenseRows? load)
+    // The stiffness over the mass; loads are turned along with it.
+    private static Matrix<double> Standard(Plate plate, DenseRows bends, DenseRows follow, EdgePolynomials wx, EdgePolynomials wy, DenseRows? loads)
     {
         var mass = new DenseRows(Size, Size);
         if (plate.Hole is { } hole)
@@ -218,9 +225,9 @@ public static class ShearPlate
         mass.SolveForward(half);
         var standard = half.Transposed();
         mass.SolveForward(standard);
-        if (load is not null)
+        if (loads is not null)
         {
-            mass.SolveForward(load);
+            mass.SolveForward(loads);
         }
 
         return Matrix<double>.Build.Dense(Size, Size, standard.Symmetric());

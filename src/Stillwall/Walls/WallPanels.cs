@@ -6,8 +6,8 @@ namespace Stillwall.Walls;
 /// <param name="FirstModeHz">First resonance, Hz.</param>
 /// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
 public sealed record WallCase(
-    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
-    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
+    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "driver.mms", "driver.sd", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
+    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "driver.mms", "driver.sd", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
 
 /// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>
 /// <param name="Panel">Which: <c>left</c>, <c>right</c>, <c>top</c>, <c>bottom</c>, <c>front</c> or <c>rear</c>.</param>
@@ -72,20 +72,26 @@ public static class WallPanels
     /// <param name="edges">How it is held; a real edge lies between the two, and walls that meet in a cast corner and bulge alike hold one another as if clamped.</param>
     /// <param name="boxComplianceM3PerPa">Compliance of the enclosed air, m³/Pa, or null where it is unknown.</param>
     /// <param name="crossoverHz">Crossover, Hz, or null where it is unknown.</param>
-    /// <returns>The figures.</returns>
+    /// <param name="coneOnAirHz">Resonance of the cone's mass on the enclosed air, Hz; without it the cone's reaction is left out.</param>
+    /// <returns>The figures; a panel with an opening by all its modes.</returns>
     /// <exception cref="ArgumentException">A figure out of range.</exception>
     /// <remarks>
     /// Model: <see cref="PanelModel"/>, <see cref="CutCore"/> and <see cref="WallSound"/>, loss factor from the layers. Validity: as those. Source: as those. Accuracy: as those.
     /// </remarks>
-    public static WallPanelFigures Of(WallPanel panel, PanelEdges edges, double? boxComplianceM3PerPa, double? crossoverHz)
+    public static WallPanelFigures Of(WallPanel panel, PanelEdges edges, double? boxComplianceM3PerPa, double? crossoverHz, double? coneOnAirHz = null)
     {
         ArgumentNullException.ThrowIfNull(panel);
         var (bonded, slipping, mass) = (Laminate.Bonded(panel.Layers), Laminate.Slipping(panel.Layers), Laminate.SurfaceDensityKgM2(panel.Layers));
         var area = panel.WidthM * panel.HeightM;
-        WallCase Case(WallMotion motion) => new(
-            motion.FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst([motion], box, cross).WallToConeDb : null);
+        WallCase Case(params IReadOnlyList<WallMotion> modes) => new(
+            modes[0].FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst(modes, box, cross, coneOnAirHz).WallToConeDb : null);
         WallCase Plate(BendingStiffness stiffness)
         {
+            if (panel.Hold?.Hole is not null)
+            {
+                return Case(ShearPlate.PressureModes(stiffness, mass, panel.WidthM, panel.HeightM, edges, panel.Hold));
+            }
+
             var (mode, mean) = ShearPlate.First(stiffness, mass, panel.WidthM, panel.HeightM, edges, panel.Hold);
             return Case(new WallMotion(area * mean, mode, stiffness.LossFactor));
         }

@@ -8,7 +8,8 @@ namespace Stillwall.Walls;
 /// <param name="Skin">The plastic.</param>
 /// <param name="Core">The set core; null for a single printed wall.</param>
 /// <param name="DriverKg">Mass of the driver that hangs in the front, kg; 0 where it is not known.</param>
-public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0)
+/// <param name="ConeM2">Area of its cone, m²; 0 where it is not known.</param>
+public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0, double ConeM2 = 0)
 {
     /// <summary>How the edges are taken: the softer of the two bounds (our choice).</summary>
     public const PanelEdges Edges = PanelEdges.Supported;
@@ -45,21 +46,22 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
             var (s, shorter) = (Geometry.Sizes, Math.Min(Geometry.InsideWidthM, Geometry.InsideHeightM));
             var radius = s.Cutout / 2 * 1e-3;
             return s.DriverCount == 1 && radius > 0 && radius <= RoundHole.GreatestRatio * shorter
-                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg)) : null;
+                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg, ConeM2)) : null;
         }
     }
 
     /// <summary>Computes the six walls.</summary>
     /// <param name="boxComplianceM3PerPa">Compliance of the air in the box, m³/Pa; null where not known.</param>
     /// <param name="crossoverHz">Crossover, Hz; null where not stated.</param>
+    /// <param name="coneOnAirHz">Resonance of the cone's mass on the air in the box, Hz; without it the cone's reaction on the front is left out.</param>
     /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
     /// <remarks>
     /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the wall; the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers counts as whole.
     /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
     /// </remarks>
-    public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz)
+    public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz, double? coneOnAirHz = null)
     {
-        var solved = Panels.DistinctBy(Size).ToDictionary(Size, p => WallPanels.Of(p, Edges, boxComplianceM3PerPa, crossoverHz));
+        var solved = Panels.DistinctBy(Size).ToDictionary(Size, p => WallPanels.Of(p, Edges, boxComplianceM3PerPa, crossoverHz, coneOnAirHz));
         return [.. Panels.Select(p => solved[Size(p)] with { Panel = p.Panel })];
     }
 

@@ -57,4 +57,21 @@ public class WallCurveTests
         Assert.Equal(300, two.MaxBy(p => p.PowerSumDb)!.FrequencyHz, 20.0);
         Assert.Throws<ArgumentException>(() => WallCurve.Of([], 8e-8));
     }
+
+    // Far below its mode a front moves by what pushes it: p·V, less the cone's share times (f/f₀)². Source: balance of forces on the cone.
+    [Theory]
+    [InlineData(20, 0.9)]
+    [InlineData(40, 0.6)]
+    [InlineData(80, 0.6)]
+    public void Over_the_cones_own_resonance_its_mass_rules_the_front(double frequencyHz, double ratio)
+    {
+        WallMotion front = new(1e-11, 1e5, 0.01, 0.4e-11);
+        Assert.Equal(20 * Math.Log10(ratio * 1e-11 / 8e-8), WallSound.TotalDb([front], 8e-8, frequencyHz, 40), 1e-3);
+        Assert.Equal(20 * Math.Log10(1e-11 / 8e-8), WallSound.TotalDb([front], 8e-8, frequencyHz), 1e-3);
+    }
+
+    // A closed box's own stiffness: f₀² = fs²·Vas/V (Small, JAES 20(10) 1972): 30 Hz, 24 L in 14.34 L with 76.17 g on 214 cm².
+    [Fact]
+    public void The_cone_on_the_enclosed_air_rings_where_Smalls_ratio_says() =>
+        Assert.Equal(30 * Math.Sqrt(24 / 14.34), WallSound.ConeOnAirHz(0.07617, 0.0214, 14.34e-3 / (1.2041 * 343.2 * 343.2)), 0.05);
 }

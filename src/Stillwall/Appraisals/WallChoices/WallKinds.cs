@@ -63,7 +63,7 @@ public static class WallKinds
         var share = Gyroid.SolidShare(g.CoreM, sheet);
         var middle = isCast ? Gyroid.Filled(g.CoreM, share, skin, core) : Gyroid.Empty(g.CoreM, share, skin);
         IReadOnlyList<Layer> layers = [set.Layers[0], middle, set.Layers[2]];
-        var panels = set.Panels.Select(p => WallPanels.Of(p with { Layers = layers, StrutSpanM = null }, WallSet.Edges, f.BoxCompliance, f.Project.Brief.Aim?.CrossoverHz)).ToList();
+        var panels = set.Panels.Select(p => WallPanels.Of(p with { Layers = layers, StrutSpanM = null }, WallSet.Edges, f.BoxCompliance, f.Project.Brief.Aim?.CrossoverHz, f.ConeOnAirHz)).ToList();
         var (mode, sound) = (panels.Min(p => p.Bonded.FirstModeHz), panels.Max(p => p.Bonded.WallToConeDb));
 
         var space = g.CavityM3 + g.StandingM3;
