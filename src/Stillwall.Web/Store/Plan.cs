@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Ranking;
+using Stillwall.Appraisals.WallChoices;
 using Stillwall.Figures;
 using Stillwall.Figures.Sheets;
 using Stillwall.Projects;
@@ -19,6 +20,8 @@ internal sealed class Plan
     private readonly Lazy<Mender> mender;
     private readonly Lazy<RankedDrivers> ranked;
     private readonly Lazy<IReadOnlyList<Sheet>> sheets;
+    private readonly Lazy<WallChoice> wallChoice;
+    private readonly Lazy<Chart?> wallSound;
     private readonly Lazy<Chart?>[] questions;
 
     private Task last = Task.CompletedTask;
@@ -29,6 +32,8 @@ internal sealed class Plan
         this.project = project;
         mender = new(() => new Mender(project, candidates));
         ranked = new(() => Ranking.Of(project, candidates));
+        wallChoice = new(() => WallChoice.Of(project, candidates));
+        wallSound = new(() => WallSoundChart.Of(Facts));
         sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
         questions =
         [
@@ -62,6 +67,12 @@ internal sealed class Plan
     /// <summary>The candidates, ranked in this cabinet.</summary>
     internal RankedDrivers Ranked => ranked.Value;
 
+    /// <summary>Kinds of wall side by side, and the lightest that passes; takes seconds.</summary>
+    internal WallChoice WallChoice => wallChoice.Value;
+
+    /// <summary>The walls' sound beside the cone; null where it is not known.</summary>
+    internal Chart? WallSound => wallSound.Value;
+
     /// <summary>The dimensioned sheets.</summary>
     internal IReadOnlyList<Sheet> Sheets => sheets.Value;
 
@@ -74,8 +85,8 @@ internal sealed class Plan
     /// <summary>Whether a question has been answered already.</summary>
     internal bool IsAnswered(int which) => questions[which].IsValueCreated;
 
-    /// <summary>Every chart, as files are made of them; the neighbour's and that of price and level too.</summary>
-    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
+    /// <summary>Every chart, as files are made of them; those of the walls, of the neighbour and of price and level too.</summary>
+    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { WallSound, NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
 
     /// <summary>Price against level of the candidates; null where none has both.</summary>
     internal Chart? Front => FrontChart.Of([.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Facts.Show, project.Brief.Aim?.LevelDb);

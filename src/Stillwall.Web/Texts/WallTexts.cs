@@ -1,3 +1,6 @@
+using Stillwall.Appraisals;
+using Stillwall.Appraisals.WallChoices;
+
 namespace Stillwall.Web.Texts;
 
 /// <summary>Texts of the stage Walls.</summary>
@@ -7,10 +10,19 @@ internal static class WallTexts
     internal const string UnfoldedTitle = "The six walls unfolded, each with its lowest resonance and its level against the cone", Table = "Lowest resonance, and level against the cone", Nothing = "Sizes, skin and cast of the wall are needed first; see Cabinet and the materials above.";
     internal const string Panel = "wall", Span = "clear span", Bonded = "core bonded", Slipping = "skins slipping", Cut = "core cut by struts", Materials = "Materials";
 
+    internal const string Kinds = "Kinds of wall in the same outside", Compare = "Compare them", Comparing = "comparing; the lightest wall is sought among some hundred", Kind = "wall", Mode = "mode", Sound = "beside the cone", Mass = "finished", Net = "net", Price = "price", Print = "print, at least", Poured = "passage for the mix", Because = "fails", Take = "Take it", Taken = "the lightest wall";
+    internal const string KindsHint = "Worst panel and case, edges supported. A lattice is one cell across the core, two nozzles thick; the stiffness of an empty one is known to a factor of 1.5.";
+
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
         ("materials.skin", "skins", null, 1), ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("limits.wall_to_cone", "wall against cone at most", "dB", 1), ("measured.core_modulus", "modulus of the core, measured", "GPa", 0.1),
     ];
+
+    internal static string Passage(WallKind kind, Show show) => kind.CanBePoured is { } flows ? $"{show.Small(kind.PassageM ?? 0)}, {(flows ? "yes" : "no")}" : "–";
+
+    internal static string Lightest(LightestWall? light, Show show) => light is null
+        ? "No core from 4 to 30 mm with up to two braces passes all of walls and pour."
+        : $"The lightest double skin that passes all of walls and pour: core {show.Length(light.CoreM)}, {(light.Braces == 0 ? "no brace" : light.Braces == 1 ? "one brace" : $"{light.Braces} braces")}, struts every {show.Length(light.StrutPitchM)}; {show.Mass(light.FinishedKg)}{(light.SavedKg > 0.005 ? $", {show.Mass(light.SavedKg)} less than now" : "")}.{(light.HeldBy.Count > 0 ? $" A core 1 mm thinner fails: {string.Join("; ", light.HeldBy)}." : "")}";
 
     internal static string ModeOf(string panel) => $"lowest resonance of the {panel} wall";
 }

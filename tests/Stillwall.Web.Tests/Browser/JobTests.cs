@@ -56,6 +56,22 @@ public sealed class JobTests : IClassFixture<Chromium>
     }
 
     [Fact]
+    public async Task Kinds_of_wall_are_compared_at_a_press_as_the_command_line_does_and_the_lightest_is_taken()
+    {
+        var page = await chromium.Open("walls");
+        await page.ClickAsync("#compare-walls");
+        await page.WaitForSelectorAsync("#wall-kinds", new PageWaitForSelectorOptions { Timeout = 120_000 });
+        using var walls = await CommandLine("walls", chromium.Page.ProjectFolder, "--json");
+        var kinds = walls.RootElement.GetProperty("kinds").EnumerateArray().ToList();
+        Assert.Equal(4, kinds.Count);
+        Assert.Equal(kinds.Select(k => $"{Digits(k.GetProperty("finished_kg").GetDouble(), 3)} kg"), await page.Locator("#wall-kinds tbody td:nth-child(4)").AllInnerTextsAsync());
+        await page.ClickAsync("section.part >> text=Take it");
+        var light = Digits(walls.RootElement.GetProperty("lightest").GetProperty("finished_kg").GetDouble(), 3);
+        await Expect(page, $".titleblock >> text={light}");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task With_the_keyboard_alone_a_size_is_stepped_kept_and_taken_back()
     {
         var page = await chromium.Open("cabinet");

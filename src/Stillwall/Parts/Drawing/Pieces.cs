@@ -17,7 +17,7 @@ internal static class Pieces
 
     private const int MostShifts = 5;
 
-    /// <summary>The pieces of a part, named and marked; the part itself where it fits, or where no printer is stated.</summary>
+    /// <summary>The pieces of a part, named and marked, of which an opening leaves something; the part itself where it fits, or where no printer is stated.</summary>
     internal static IReadOnlyList<DrawnPart> Of(string name, Blank blank, Placement? place, Printer? printer)
     {
         var cut = new[] { new Piece(blank.Solid, Everywhere, 0) };
@@ -25,7 +25,7 @@ internal static class Pieces
         {
             var size = SizeOf(blank.Solid);
             var (nx, ny, nz) = PrinterFit.Pieces([size.X.Length, size.Y.Length, size.Z.Length], space);
-            cut = [.. cut.SelectMany(p => Level(p, nz, size)).SelectMany(p => Upright(p, nx, size, false)).SelectMany(p => Upright(p, ny, size, true)).Select(OnBed)];
+            cut = [.. cut.SelectMany(p => Level(p, nz, size)).SelectMany(p => Upright(p, nx, size, false)).SelectMany(p => Upright(p, ny, size, true)).Where(p => nx * ny * nz == 1 || p.Solid.FootMm is not null).Select(OnBed)];
         }
 
         return [.. cut.Select((p, i) =>
