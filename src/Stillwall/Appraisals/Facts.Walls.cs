@@ -98,8 +98,8 @@ public sealed partial class Facts
 
             // The front core holds the plate by its collar, bosses and posts, the sleeve by its end keys over 80 mm.
             var posts = Math.Sqrt(4 * Math.PI * (g.Front.PostM2 + g.Front.CollarM2)) * g.CoreM * Math.Sqrt(Math.Max(1, g.Front.Posts));
-            var keys = Joints.Of("core on the outer sleeve", g.Sleeve.OuterEndKeys.Count * Cabinets.BuildUp.KeyHead * 1e-3 * Cabinets.BuildUp.EndZone * 1e-3, Joints.KeyedShearPa, load);
-            var plate = Joints.Of("front plate on the core", posts, Joints.KeyedShearPa, load);
+            var keys = Joints.Of("core on the outer sleeve", g.Sleeve.OuterEndKeys.Count * Cabinets.BuildUp.KeyHead * 1e-3 * Cabinets.BuildUp.EndZone * 1e-3, Limits.KeyedStrengthPa, load);
+            var plate = Joints.Of("front plate on the core", posts, Limits.KeyedStrengthPa, load);
             return Math.Min(keys.SafetyFactor, plate.SafetyFactor + sealed_.SafetyFactor);
         }
     }

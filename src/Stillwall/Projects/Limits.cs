@@ -50,6 +50,10 @@ public sealed record Limits
     [Within(1, 100)]
     public double JointSafety { get; init; } = 4;
 
+    /// <summary>Shear strength that cast is taken to have on the area keyed into plastic, Pa (from memory); your own test replaces it.</summary>
+    [Within(1e3, 1e8)]
+    public double KeyedStrengthPa { get; init; } = 0.5e6;
+
     /// <summary>Least safety factor of the threaded inserts (our choice).</summary>
     [Within(1, 100)]
     public double InsertSafety { get; init; } = 4;

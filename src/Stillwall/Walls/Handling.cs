@@ -19,9 +19,6 @@ public static class Joints
     /// <summary>Strength of a bed of sealant, Pa (from memory).</summary>
     public const double SealantPa = 0.1e6;
 
-    /// <summary>Shear strength of cast on the area that is keyed into plastic, Pa (from memory).</summary>
-    public const double KeyedShearPa = 0.5e6;
-
     /// <summary>Strength of cast against smooth plastic, Pa: none.</summary>
     public const double UnkeyedPa = 0;
 
@@ -44,7 +41,7 @@ public static class Joints
     /// <summary>Safety factor of a joint.</summary>
     /// <param name="joint">Name.</param>
     /// <param name="areaM2">Area that carries, m²; keyed area for cast against plastic.</param>
-    /// <param name="strengthPa">Strength of that area, Pa: <see cref="SealantPa"/>, <see cref="KeyedShearPa"/> or one's own pull test.</param>
+    /// <param name="strengthPa">Strength of that area, Pa: <see cref="SealantPa"/>, for keyed cast as the limits state it, or one's own pull test.</param>
     /// <param name="loadN">Load, N, above 0.</param>
     /// <returns>The joint's figures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>

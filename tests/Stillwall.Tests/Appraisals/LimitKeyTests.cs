@@ -29,6 +29,7 @@ public sealed class LimitKeyTests
         { "limits.wall_to_cone", "-100 dB", "walls/wall-sound-below-the-cone", Verdict.Fails },
         { "limits.keyed_fraction", "1", "walls/core-keyed-to-the-skins", Verdict.Fails },
         { "limits.joint_safety", "100", "walls/lifted-by-the-front-hung-by-the-rear", Verdict.Fails },
+        { "limits.keyed_strength", "1 kPa", "walls/lifted-by-the-front-hung-by-the-rear", Verdict.Fails },
         { "limits.insert_safety", "100", "walls/driver-screws-hold", Verdict.Fails },
         { "limits.tilt", "80 deg", "walls/stands-without-tipping", Verdict.Fails },
         { "limits.span_ratio", "1", "parts/thin-walls-stand-while-printing", Verdict.Fails },
@@ -66,7 +67,7 @@ public sealed class LimitKeyTests
     {
         var keys = ProjectKeys.AllKeys().Where(k => k.StartsWith("limits.", StringComparison.Ordinal) && k != "limits.note").ToList();
         Assert.Equal(keys.Order(StringComparer.Ordinal), Table.Select(row => row.Data.Item1).Order(StringComparer.Ordinal));
-        Assert.Equal(31, keys.Count);
+        Assert.Equal(32, keys.Count);
     }
 
     private static IReadOnlyList<Finding> Of(Project project) => Appraisal.WithoutRemedies(project, DemoDrivers.All).Findings;

@@ -36,7 +36,7 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
         ["walls/not-heavier-than-it-need-be"] = new("thinnest-core", ["cabinet.core"], [.. Outside, .. Walls, "materials.skin", "materials.cast.mix", "brief.aim.crossover", "limits.panel_mode_ratio", "limits.wall_to_cone"]),
         ["walls/core-keyed-to-the-skins"] = new("keyed-fraction", [.. Front, .. Walls, "cabinet.strut_pitch"], ["limits.keyed_fraction"]),
         ["walls/inner-skin-stays-on"] = new("skin-gap", [.. Front, .. Walls, "materials.cast.mix", "pour.expected_peak_c", "brief.air.temperature"], ["cabinet.strut_pitch", "limits.keyed_fraction"]),
-        ["walls/lifted-by-the-front-hung-by-the-rear"] = new("joint-safety", ["mass.finished_kg", .. Front, .. Walls, "cabinet.strut_pitch", "driver.cutout", "driver.bolt_circle"], ["limits.joint_safety"]),
+        ["walls/lifted-by-the-front-hung-by-the-rear"] = new("joint-safety", ["mass.finished_kg", .. Front, .. Walls, "cabinet.strut_pitch", "driver.cutout", "driver.bolt_circle", "limits.keyed_strength"], ["limits.joint_safety"]),
         ["walls/driver-screws-hold"] = new("insert-safety", ["driver.bolt", "driver.bolts", "driver.sd", "driver.mms", "driver.xmax", "box.net_volume_m3", "box.system_resonance_hz"], ["limits.insert_safety"]),
         ["walls/stands-without-tipping"] = new("tilt", Outside, ["limits.tilt"]),
         ["parts/every-part-fits-the-printer"] = new("part-size", [.. Outside, "brief.printer.edge_margin"], ["brief.printer.build_width", "brief.printer.build_depth", "brief.printer.build_height"]),
