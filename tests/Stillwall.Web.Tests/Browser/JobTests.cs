@@ -181,7 +181,7 @@ public sealed class JobTests : IClassFixture<Chromium>
     {
         var page = await chromium.Open("driver");
         await page.ClickAsync("th >> text=price");
-        var prices = (await page.Locator(".rank tbody tr td:nth-child(8)").AllInnerTextsAsync()).Where(t => t.Length > 0).Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
+        var prices = (await page.Locator(".rank tbody tr td:nth-child(9)").AllInnerTextsAsync()).Where(t => t.Length > 0).Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
         Assert.Equal(prices.Order(), prices);
         await page.ClickAsync("th >> text=price");
         Assert.Equal("descending", await page.GetAttributeAsync("th:has(> button:has-text('price'))", "aria-sort"));
