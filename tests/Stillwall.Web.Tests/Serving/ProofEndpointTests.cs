@@ -6,9 +6,18 @@ using Stillwall.Web.Serving;
 namespace Stillwall.Web.Tests.Serving;
 
 /// <summary>The signal and the proofs by real requests. The recordings are made from closed forms, which say what must come out.</summary>
-public sealed class ProofEndpointTests(Page page) : IClassFixture<Page>
+public sealed class ProofEndpointTests : IClassFixture<Page>
 {
     private const string Bar = "tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g";
+
+    private readonly Page page;
+
+    // Files are had of projects that a page has opened.
+    public ProofEndpointTests(Page page)
+    {
+        this.page = page;
+        _ = page.Workshop.Current();
+    }
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -85,6 +94,7 @@ public sealed class ProofEndpointTests(Page page) : IClassFixture<Page>
     {
         using var client = page.Client();
         using var large = Request("sweep", new byte[ProofEndpoints.RecordingLimit + 1], "audio/wav");
+        large.Headers.ExpectContinue = true;
         using var refused = await client.SendAsync(large, Stop);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.StatusCode);
         await RefusedInOneLine("sweep", new byte[Start.BodyLimit + 1], HttpStatusCode.BadRequest);
