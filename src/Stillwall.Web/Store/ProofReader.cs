@@ -23,6 +23,9 @@ internal static class ProofReader
 
     internal const double RateHz = 48000, LeadS = 1;
 
+    // Less than a metre or two of cable has.
+    private const double LeastInductanceH = 1e-6;
+
     private const double LowHz = 5, HighHz = 1000, LengthS = 10, PeakDb = -12;
 
     private static readonly Lazy<Recording> Played = new(() => new Recording(RateHz, [new ExponentialSweep(LowHz, HighHz, LengthS).Samples(RateHz, PeakDb)], 0));
@@ -69,7 +72,7 @@ internal static class ProofReader
         [
             (ProofTexts.Resonance, Bands.Of(r.ResonanceHz, u.ResonanceHz, "Hz")), (ProofTexts.QTotal, Bands.Of(r.QTotal, u.QTotal)),
             (ProofTexts.QMechanical, Bands.Of(r.QMechanical, u.QMechanical)), (ProofTexts.QElectrical, Bands.Of(r.QElectrical, u.QElectrical)),
-            (ProofTexts.CoilResistance, Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm")), (ProofTexts.CoilInductance, Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH")),
+            (ProofTexts.CoilResistance, Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm")), (ProofTexts.CoilInductance, r.InductanceH > LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : ProofTexts.TooSmall),
         ];
         if (r.Cabinet is { } c)
         {

@@ -18,11 +18,11 @@ internal static class ProofTexts
     [
         ("Impedance", "Resonance and Q, without a microphone.", "a sound card and one resistor", "measured.system_resonance"), ("Tap", "Modulus and loss factor of the cast.", "the cast test bar, a phone, scales, a caliper", "measured.core_modulus"),
         ("Hold", "Press the cone in, let go, time how long it takes to come back: the leak.", "a stopwatch", "measured.leak_resistance"), ("Scales", "Weigh the cabinet every few days until nothing changes: it is dry.", "scales, the logbook", "weigh-in"),
-        ("Sweep", "A slow sweep by ear: no rattle.", "the sweep, an ear, the logbook", "no rattle"), ("Wall", "Play bass, record both rooms: ten level differences.", "a phone", "measured.party_wall"),
+        ("Rattle", "A slow sweep by ear, a hand on each panel.", "the sweep, an ear, the logbook", "no rattle"), ("Wall", "Play bass, record both rooms: ten level differences.", "a phone", "measured.party_wall"),
     ];
 
     internal const string Resonance = "resonance", QTotal = "Q, total", QMechanical = "Q, mechanical", QElectrical = "Q, electrical", CoilResistance = "coil's resistance", CoilInductance = "coil's inductance";
-    internal const string Down = "3 dB and 10 dB down", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown";
+    internal const string Down = "3 dB and 10 dB down", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown", TooSmall = "too small to tell";
     internal const string TapsThatCount = "taps that count", Bending = "first bending mode", Modulus = "Young's modulus", LossFactor = "loss factor, its supports in it", Density = "density";
     internal const string Delay = "arrived after", Harmonics = "harmonics", AboveNoise = "above the noise", NoNoise = "no noise heard";
     internal const string Near = "close to the cone: bends and slopes below some 200 Hz may be compared, levels may not; the microphone's own response is in every figure, and a phone falls off below 50 to 100 Hz";

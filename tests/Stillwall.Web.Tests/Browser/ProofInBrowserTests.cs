@@ -35,8 +35,8 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         await page.Context.CloseAsync();
     }
 
-    // The file stands for what a microphone hears of the sweep through a closed box. It runs in a circle by itself, so it is as long as
-    // the recording needs at the most, and its place in the recording is not known; that is found by the alignment.
+    // The file stands for what a microphone hears of the sweep through a closed box. It runs by itself from when the microphone is opened:
+    // its place in the recording is not known, and is found by the alignment.
     [Fact]
     public async Task The_sweep_is_played_and_recorded_with_a_microphone_that_is_a_file()
     {
@@ -63,5 +63,15 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         double Level(double f) => 20 * Math.Log10(f / Sounds.ResonanceHz * (f / Sounds.ResonanceHz) / Math.Sqrt(Math.Pow(1 - Math.Pow(f / Sounds.ResonanceHz, 2), 2) + Math.Pow(f / Sounds.ResonanceHz / Sounds.Q, 2)));
         var zero = measured.Where(p => p.X is >= 100 and <= 200).Average(p => Level(p.X));
         Assert.All(measured.Where(p => p.X is >= 25 and <= 400), p => Assert.Equal(Level(p.X) - zero, p.Y, 0.5));
+
+        // A browser that leaves its processing on is refused.
+        var other = await context.NewPageAsync();
+        other.SetDefaultTimeout(120_000);
+        await other.AddInitScriptAsync("MediaStreamTrack.prototype.getSettings = () => ({ echoCancellation: false, noiseSuppression: true })");
+        await other.GotoAsync(new Uri(chromium.Page.Address, "/proof").ToString());
+        await Chromium.Live(other);
+        await other.Locator("[data-proof=sweep]").GetByText("Play and record").ClickAsync();
+        await Assertions.Expect(other.Locator("[data-proof=sweep] [role=status]")).ToContainTextAsync("are off: noiseSuppression, autoGainControl.", new() { Timeout = 120_000 });
+        Assert.Same(outcome, chromium.Page.Workshop.Opened("reading-room")!.Proofs.Of("sweep"));
     }
 }
