@@ -82,7 +82,6 @@ internal static class Signals
         }
     }
 
-    // The voltage at which the cone reaches its limit at the worst frequency of the signal.
     private static string Caution(Facts? facts, double low, double high)
     {
         const string begin = "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's.";
@@ -96,8 +95,7 @@ internal static class Signals
             return $"{begin} How much voltage the cone bears is unknown, for want of {(facts.System is null ? Want.OfBox(facts) : "driver.xmax")}.";
         }
 
-        var at = Enumerable.Range(0, 101).Select(i => low * Math.Pow(high / low, i / 100.0)).MaxBy(f => network.At(f, 1).ExcursionPeakM);
-        var volts = xmax / network.At(at, 1).ExcursionPeakM;
-        return $"{begin} At {Show.Frequency(at)} the cone reaches its {facts.Show.Small(xmax)} with {Show.Number(volts, 2)} V rms at the terminals ({Show.Level(network.At(at, volts).LevelDb())} at {facts.Show.Distance(1)}): keep to half of that.";
+        var bound = DriveBound.Of(network, low, high)!;
+        return $"{begin} At {Show.Frequency(bound.FrequencyHz)} the cone reaches its {facts.Show.Small(xmax)} with {Show.Number(bound.VoltageV, 2)} V rms at the terminals ({Show.Level(bound.LevelDb)} at {facts.Show.Distance(1)}): keep to half of that.";
     }
 }

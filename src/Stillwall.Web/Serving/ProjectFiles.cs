@@ -35,6 +35,7 @@ internal static class ProjectFiles
             p.Now.Plan.Sheets.FirstOrDefault(s => s.Name == name) is { } sheet ? Results.Text(SheetSvg.Of(sheet), "image/svg+xml") : Results.NotFound()));
         files.MapCharts(context => Opened(context)?.Plan.Charts);
         files.MapMeshes(context => Opened(context)?.Plan.Facts);
+        files.MapProofs();
         files.MapPost("/drivers", TakeDrivers).WithMetadata(new SizeLimit(DriverTable.GreatestLength + 65536));
         app.MapPost("/files", TakeProject).WithMetadata(new SizeLimit(ArchiveLimit));
     }
@@ -139,10 +140,5 @@ internal static class ProjectFiles
         {
             return (null, Results.StatusCode(StatusCodes.Status413PayloadTooLarge));
         }
-    }
-
-    private sealed class SizeLimit(long bytes) : Microsoft.AspNetCore.Http.Metadata.IRequestSizeLimitMetadata
-    {
-        public long? MaxRequestBodySize => bytes;
     }
 }

@@ -94,6 +94,9 @@ internal sealed class OpenProject : IDisposable
         }
     }
 
+    /// <summary>What recordings showed since the project was opened.</summary>
+    internal ProofBoard Proofs { get; } = new();
+
     /// <summary>How the file stands to the present state.</summary>
     internal SaveState Saved { get; private set; }
 

@@ -4,7 +4,7 @@ namespace Stillwall.Web.Texts;
 internal static class ProofTexts
 {
     internal const string Hint = "The built thing against the plan. What was found out is stated here and beats what was assumed.";
-    internal const string Compare = "Plan against what was found", What = "what", Planned = "planned", Measured = "found", Verdict = "verdict", Found = "What was found out", How = "How it is found out", Assumed = "as the cast's table";
+    internal const string Compare = "Plan against what was found", What = "what", Planned = "planned", Measured = "found", Verdict = "verdict", Found = "What was found out", Assumed = "as the cast's table";
 
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
@@ -12,9 +12,59 @@ internal static class ProofTexts
         ("measured.core_density", "density of the core", "kg/m3", 10), ("measured.fill_factor", "fill factor", null, 0.01), ("measured.leak_resistance", "leak resistance", "Pa*s/m3", 1000), ("measured.party_wall", "party wall, ten bands from 20 Hz", "dB", 1),
     ];
 
-    internal static readonly (string Name, string Line)[] Ways =
+    internal const string Checklist = "What is proved and what is missing", Need = "needs", Done = "done", Missing = "missing";
+
+    internal static readonly (string Name, string Line, string Needs, string Shows)[] Ways =
     [
-        ("Impedance", "One resistor in series, both voltages recorded: resonance and Q."), ("Tap", "The cast test bar, hung at its nodes and tapped: modulus and loss factor."), ("Hold", "Press the cone in, let go, and take the time it needs to come back: the leak."),
-        ("Scales", "Weigh the cabinet every few days until nothing changes: it is dry."), ("Sweep", "A slow sweep by ear: no rattle."), ("Wall", "Play bass, read both rooms: ten level differences."),
+        ("Impedance", "Resonance and Q, without a microphone.", "a sound card and one resistor", "measured.system_resonance"), ("Tap", "Modulus and loss factor of the cast.", "the cast test bar, a phone, scales, a caliper", "measured.core_modulus"),
+        ("Hold", "Press the cone in, let go, time how long it takes to come back: the leak.", "a stopwatch", "measured.leak_resistance"), ("Scales", "Weigh the cabinet every few days until nothing changes: it is dry.", "scales, the logbook", "weigh-in"),
+        ("Rattle", "A slow sweep by ear, a hand on each panel.", "the sweep, an ear, the logbook", "no rattle"), ("Wall", "Play bass, record both rooms: ten level differences.", "a phone", "measured.party_wall"),
     ];
+
+    internal const string Resonance = "resonance", QTotal = "Q, total", QMechanical = "Q, mechanical", QElectrical = "Q, electrical", CoilResistance = "coil's resistance", CoilInductance = "coil's inductance";
+    internal const string Down = "3 dB and 10 dB down", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown", TooSmall = "too small to tell";
+    internal const string TapsThatCount = "taps that count", Bending = "first bending mode", Modulus = "Young's modulus", LossFactor = "loss factor, its supports in it", Density = "density";
+    internal const string Delay = "arrived after", Harmonics = "harmonics", AboveNoise = "above the noise", NoNoise = "no noise heard";
+    internal const string Near = "close to the cone: bends and slopes below some 200 Hz may be compared, levels may not; the microphone's own response is in every figure, and a phone falls off below 50 to 100 Hz";
+    internal const string AtSeat = "at the seat the room counts as much as the cabinet: peaks and dips may be compared in their places, not in their heights; the microphone's own response is in every figure";
+    internal const string NoWav = "the recording must come as a WAV file; choose one, or record here", TooLarge = "the recording is too large; at most 64 MB, a minute of stereo at 96 kHz in 32 bit";
+
+    internal static string Recording(string fault) => $"the recording: {fault}";
+
+    internal static string CountOf(int some, int all) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{some} of {all}");
+
+    internal static string NotStated(string name) => $"{name}: is not stated; a number with its unit, as measured";
+
+    internal static string NotWithin(string name, string text, string least, string most) => $"{name}: \"{Short(text)}\" cannot be used; {least} to {most}, the unit with it";
+
+    internal static string NoSuchPlace(string place) => $"at: \"{Short(place)}\" is no place of the microphone; near or seat";
+
+    internal static string TooThick(double thickness, double length) =>
+        $"thickness: {Stillwall.Appraisals.Show.Number(thickness * 1e3)} mm is too thick for a length of {Stillwall.Appraisals.Show.Number(length * 1e3)} mm; at most 0.35 of it, better a quarter";
+
+    private static string Short(string text) => new([.. text.Take(40).Select(c => char.IsControl(c) ? ' ' : c)]);
+
+    internal const string ImpedanceTitle = "Impedance from a recording", TapTitle = "Tap test from a recording", SweepTitle = "Relative response, played and recorded";
+    internal const string ImpedanceNeeds = "Stereo: left the voltage of the source, right the voltage across the driver, the resistor between them; play the sweep below at low volume. An amplifier's output can overload a sound card's input: divide it down. Never join the output of a bridged amplifier to a common ground.";
+    internal const string TapNeeds = "Five single taps in the middle of the bar, hung or laid on foam at 0.22 of its length from each end.";
+    internal const string SweepNeeds = "Any microphone, uncalibrated, a finger from the cone or at the seat. The sweep runs from 5 Hz to 1 kHz in ten seconds; recording begins a second before it.";
+    internal const string Reference = "resistor, measured", Length = "length", Width = "width", Thickness = "thickness", Mass = "mass", Where = "microphone", NearChoice = "close to the cone", SeatChoice = "at the seat";
+    internal const string RecordingFile = "recording (WAV)", ReadIt = "Read it", PlayAndRecord = "Play and record", Stop = "Stop", Input = "input", FetchSweep = "The sweep as a file";
+    internal const string BandCaption = "± is half of the 95 % band", Keep = "Keep", Kept = "Kept", KeepHint = "writes it as found out, where it counts instead of what was assumed; undo takes it back";
+
+    internal static object Script => new
+    {
+        reading = "The recording is being read.", done = "Read.", noFile = "Choose a recording first.", lost = "The program does not answer.", playing = "Recording; the sweep plays after a second.", stopped = "Stopped; nothing was kept.",
+        clipped = "The input is overdriven: turn it down and record again; the figures cannot be relied on.", quiet = "The input is faint: turn it up or go closer.", silent = "Nothing came in: is it the right microphone, and is it on?",
+        processed = "The browser does not say that these are off: {0}. They would change the recording; record with another browser or program and bring the file.",
+        refused = "The browser may not use the microphone; allow it for this page, or bring a file.", none = "No microphone is found; plug one in, or bring a file.", failed = "Recording failed: {0}",
+    };
+
+    internal static string Caution(Stillwall.Proofs.Signals.DriveBound? bound, Stillwall.Appraisals.Show show) =>
+        "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's. "
+        + (bound is { } b
+            ? $"At {Stillwall.Appraisals.Show.Frequency(b.FrequencyHz)} the cone reaches its limit with {Stillwall.Appraisals.Show.Number(b.VoltageV, 2)} V rms at the terminals ({Stillwall.Appraisals.Show.Level(b.LevelDb)} at {show.Distance(1)}): keep to half of that."
+            : "How much voltage the cone bears is unknown: the driver's excursion limit or the box is not stated.");
+
+    internal static string Keeping(string what) => $"kept: {what}";
 }

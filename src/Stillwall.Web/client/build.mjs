@@ -16,7 +16,7 @@ const FACES = [
 async function scripts() {
   await build({
     absWorkingDir: sources,
-    entryPoints: ['chart.js', 'chart.css', 'viewer.js', 'viewer.css'].map(name => join(sources, name)),
+    entryPoints: ['chart.js', 'chart.css', 'viewer.js', 'viewer.css', 'audio.js', 'recorder.js'].map(name => join(sources, name)),
     outdir: out,
     bundle: true,
     minify: true,

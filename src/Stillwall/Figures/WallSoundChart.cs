@@ -33,7 +33,7 @@ public static class WallSoundChart
         var loudest = curve.MaxBy(p => p.PowerSumDb)!;
         return new Chart(
             "how-quiet-are-the-walls", "How quiet are the walls?",
-            $"Up to {Show.Frequency(highest)} all walls together stay {Show.Level(-worst.PowerSumDb)} below the cone; the first mode peaks at {Show.Frequency(loudest.FrequencyHz)}.",
+            $"Up to {Show.Frequency(highest)} all walls together stay {Show.Level(-worst.PowerSumDb)} below the cone; they are loudest at {Show.Frequency(loudest.FrequencyHz)}.",
             across, up, series, [Axes.Level($"louder than {Show.Number(-limit)} dB below the cone", across.Low, highest, limit, true, up)],
             [new ChartLandmark(new(loudest.FrequencyHz, loudest.PowerSumDb), $"{Show.Level(loudest.PowerSumDb)} at {Show.Frequency(loudest.FrequencyHz)}")], [], ResponseCharts.Table("level", across, series));
     }

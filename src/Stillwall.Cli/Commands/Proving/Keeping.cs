@@ -1,7 +1,6 @@
 using System.Globalization;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Projects;
-using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands.Proving;
 
@@ -47,7 +46,7 @@ internal sealed class Keeping
         foreach (var (key, values) in call.Has(Keep) ? measured : [])
         {
             var dotted = $"measured.{key}";
-            var stated = string.Join(", ", values.Select(v => Written(v, ProjectKeys.Find(dotted)!)));
+            var stated = MeasuredText.Of(dotted, values);
             text = ProjectTextEditor.SetStated(text, dotted, stated);
             changes.Add((dotted, stated, text));
         }
@@ -77,12 +76,6 @@ internal sealed class Keeping
             call.Session.PrintLine($"logbook: {kind}, {note}");
         }
     }
-
-    // Four digits: no measurement here is better.
-    private static string Written(double value, ModelField field) =>
-        field.Dimension == Dimension.None ? Rounded(value).ToString("R", CultureInfo.InvariantCulture) : Units.Write(Rounded(value), field.Dimension);
-
-    private static double Rounded(double value) => double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private DateOnly? Date(Invocation call) => call.Text(Log) is not { } text ? null
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date

@@ -3,7 +3,6 @@ using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
 using Stillwall.Files.Tables;
-using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 using Stillwall.Proofs.Sweeps;
 
@@ -76,9 +75,7 @@ internal static class ProveSweep
     {
         var network = facts.System?.Network ?? throw Refusal.Input($"prove sweep: cannot be compared, for want of {Want.OfBox(facts)}");
         var room = place == "seat" ? facts.Room ?? throw Refusal.Input($"prove sweep: the seat is unknown, for want of {Want.OfRoom(facts.Project)}") : null;
-        const double mostInRoomHz = 400;
-        return RelativeSweep.AboutZero([.. result.Points.Where(p => room is null || p.FrequencyHz <= mostInRoomHz)
-            .Select(p => new SweepPoint(p.FrequencyHz, network.At(p.FrequencyHz, 1).LevelDb() + RoomCurve.SeatOverHalfSpaceDb(room, p.FrequencyHz, 1), null))]);
+        return ComputedShape.Of(result, network, room);
     }
 
     private static string Csv(SweepResult result, IReadOnlyList<SweepPoint>? computed)

@@ -1,0 +1,22 @@
+using System.Globalization;
+using Stillwall.Projects;
+
+namespace Stillwall.Files.Projects;
+
+/// <summary>Measured values as a project file states them.</summary>
+public static class MeasuredText
+{
+    /// <summary>Writes the values of one key.</summary>
+    /// <param name="key">Dotted key, such as <c>measured.system_resonance</c>.</param>
+    /// <param name="values">The values, SI.</param>
+    /// <returns>Four digits and the unit, for no measurement here is better; a list with commas.</returns>
+    /// <exception cref="ArgumentException">No such key.</exception>
+    public static string Of(string key, IReadOnlyList<double> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        var field = ProjectKeys.Find(key) ?? throw new ArgumentException($"\"{key}\" is no key of a project", nameof(key));
+        return string.Join(", ", values.Select(v => field.Dimension == Dimension.None ? Rounded(v).ToString("R", CultureInfo.InvariantCulture) : Units.Write(Rounded(v), field.Dimension)));
+    }
+
+    private static double Rounded(double value) => double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+}

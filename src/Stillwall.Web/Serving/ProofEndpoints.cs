@@ -1,0 +1,66 @@
+using System.Text.Json;
+using Stillwall.Web.Store;
+using Stillwall.Web.Texts;
+
+namespace Stillwall.Web.Serving;
+
+/// <summary>The signal to play, and what a recording of it shows. Nothing is written: keeping is the page's.</summary>
+internal static class ProofEndpoints
+{
+    /// <summary>Most bytes of a recording: a minute of stereo at 96 kHz in 32 bit, and some.</summary>
+    internal const int RecordingLimit = 64 << 20;
+
+    private const string Wav = "audio/wav";
+
+    // A recording takes some ten times its size while it is read.
+    private static readonly SemaphoreSlim Turn = new(1);
+
+    /// <summary>Adds <c>signals/sweep.wav</c> and <c>prove/KIND</c>.</summary>
+    internal static void MapProofs(this IEndpointRouteBuilder files)
+    {
+        files.MapGet("/signals/sweep.wav", (string project, Workshop workshop) =>
+            workshop.Opened(project) is null ? Results.NotFound() : Results.File(ProofReader.SweepFile(), Wav, "sweep.wav"));
+        files.MapPost($"/prove/{{kind:regex(^({ProofReader.Impedance}|{ProofReader.Sweep}|{ProofReader.Tap})$)}}", Take).WithMetadata(new SizeLimit(RecordingLimit));
+    }
+
+    // No form of another page can send this kind of content, and the gate lets no other page's script in.
+    private static async Task<IResult> Take(string project, string kind, HttpContext context, Workshop workshop)
+    {
+        var request = context.Request;
+        if (workshop.Opened(project) is not { } opened)
+        {
+            return Results.NotFound();
+        }
+
+        if (request.ContentType != Wav)
+        {
+            return Line(ProofTexts.NoWav, StatusCodes.Status415UnsupportedMediaType);
+        }
+
+        await Turn.WaitAsync(context.RequestAborted);
+        try
+        {
+            using var body = new MemoryStream((int)Math.Min(request.ContentLength ?? 0, RecordingLimit));
+            await request.Body.CopyToAsync(body, context.RequestAborted);
+            var facts = opened.Now.Plan.Facts;
+            var outcome = await Task.Run(() => ProofReader.Read(kind, body.GetBuffer().AsSpan(0, (int)body.Length), name => request.Query[name], facts), context.RequestAborted);
+            opened.Proofs.Take(outcome);
+            using var document = JsonDocument.Parse(outcome.Document);
+            return Results.Json(new { warnings = outcome.Warnings, result = document.RootElement.Clone() });
+        }
+        catch (ProofRefusal refusal)
+        {
+            return Line(refusal.Message, StatusCodes.Status400BadRequest);
+        }
+        catch (BadHttpRequestException e) when (e.StatusCode == StatusCodes.Status413PayloadTooLarge)
+        {
+            return Line(ProofTexts.TooLarge, StatusCodes.Status413PayloadTooLarge);
+        }
+        finally
+        {
+            Turn.Release();
+        }
+    }
+
+    private static IResult Line(string line, int status) => Results.Text(line, "text/plain", System.Text.Encoding.UTF8, status);
+}
