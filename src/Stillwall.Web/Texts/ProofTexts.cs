@@ -54,10 +54,19 @@ internal static class ProofTexts
 
     internal static object Script => new
     {
-        reading = "The recording is being read.", done = "Read.", noFile = "Choose a recording first.", lost = "The program does not answer.", playing = "Recording; the sweep plays after a second.", stopped = "Stopped; nothing was kept.",
-        clipped = "The input is overdriven: turn it down and record again; the figures cannot be relied on.", quiet = "The input is faint: turn it up or go closer.", silent = "Nothing came in: is it the right microphone, and is it on?",
+        reading = "The recording is being read.",
+        done = "Read.",
+        noFile = "Choose a recording first.",
+        lost = "The program does not answer.",
+        playing = "Recording; the sweep plays after a second.",
+        stopped = "Stopped; nothing was kept.",
+        clipped = "The input is overdriven: turn it down and record again; the figures cannot be relied on.",
+        quiet = "The input is faint: turn it up or go closer.",
+        silent = "Nothing came in: is it the right microphone, and is it on?",
         processed = "The browser does not say that these are off: {0}. They would change the recording; record with another browser or program and bring the file.",
-        refused = "The browser may not use the microphone; allow it for this page, or bring a file.", none = "No microphone is found; plug one in, or bring a file.", failed = "Recording failed: {0}",
+        refused = "The browser may not use the microphone; allow it for this page, or bring a file.",
+        none = "No microphone is found; plug one in, or bring a file.",
+        failed = "Recording failed: {0}",
     };
 
     internal static string Caution(Stillwall.Proofs.Signals.DriveBound? bound, Stillwall.Appraisals.Show show) =>

@@ -9,7 +9,7 @@ internal static class ShellTexts
     internal const string Why = "why", Close = "Close", Undo = "Undo", Redo = "Redo", Projects = "Projects", Next = "Next", Care = "Take care";
     internal const string ChalkOnSlate = "Chalk on slate", InkOnPlaster = "Ink on plaster";
     internal const string FollowedFile = "Another program changed the project file; this page follows it.";
-    
+
     internal const string Understood = "Understood";
     internal const string Conflict = "Another program changed the project file while it was changed here. Nothing is saved until you choose.";
     internal const string TakeTheirs = "Take what is in the file", KeepMine = "Keep what is here";
@@ -50,7 +50,7 @@ internal static class ShellTexts
         return all.Count == 0 ? "nothing checked"
             : holds == all.Count ? holds switch { 1 => "it holds", 2 => "both hold", _ => $"all {holds} hold" }
             : string.Join(", ", new[] { (Of(Verdict.Fails), "fails"), (Of(Verdict.Tight), "tight"), (Of(Verdict.Unknown), "unknown") }
-                .Where(c => c.Item1 > 0).Select(c => c is (> 1, "fails") ? $"{c.Item1} fail" : $"{c.Item1} {c.Item2}"));
+                .Where(c => c.Item1 > 0).Select(c => c is ( > 1, "fails") ? $"{c.Item1} fail" : $"{c.Item1} {c.Item2}"));
     }
 
     internal static string WhyOf(string what) => $"Why {what}?";

@@ -218,7 +218,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         double Block(double width, double height) => count * Math.Max(0, width) * height * SquareMetresPerSquareMillimetre;
         var headWidth = sizes.Tied && BuildUp.HeadWidth > sizes.Web ? BuildUp.HeadWidth : 0;
         var atCorners = area - Block(sizes.Web, sizes.Core - top) - Block(headWidth, to - from);
-        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core 
+        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core
             + Block(headWidth - 2 * SleeveSection.SlopeHair, toIn - fromIn) * (from + to) / 2;
         return area * rhythm.Solid + slope * slopes;
     }
