@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
@@ -41,9 +42,9 @@ internal static class PartFiles
         };
     }
 
-    // On every core: each part is drawn for itself.
+    // On every core: each part is drawn for itself, taken one by one since the sleeves are most of the work.
     private static List<MeshedPart> Meshed(Session session, IReadOnlyList<DrawnPart> parts, Projects.Printer? printer) =>
-        [.. parts.AsParallel().AsOrdered().WithCancellation(session.Terminal.Stop).Select(part =>
+        [.. Partitioner.Create(parts, EnumerablePartitionerOptions.NoBuffering).AsParallel().AsOrdered().WithCancellation(session.Terminal.Stop).Select(part =>
         {
             session.Terminal.Stop.ThrowIfCancellationRequested();
             var meshed = MeshedPart.Of(part, printer);

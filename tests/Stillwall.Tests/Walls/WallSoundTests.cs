@@ -84,17 +84,19 @@ public class WallSoundTests
         Assert.Equal(strip.CentreDeflectionMPerPa, panel.CentreDeflectionMPerPa, 0.02 * strip.CentreDeflectionMPerPa);
     }
 
-    // Up to one and a half times as wide as high: a longer panel is nearly the strip that a cut core is, and the strip knows no give by shear.
     [Fact]
     public void Each_loss_of_bond_makes_a_wall_lower_and_louder()
     {
-        Gen.Select(Gen.Double[0.2, 0.45], Gen.Double[0.3, 0.5]).Sample((width, height) =>
+        Gen.Select(Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5]).Sample((width, height) =>
         {
             var figures = WallPanels.Of(new WallPanel("left", width, height, Wall, height), PanelEdges.Clamped, 1e-7, 95);
-            Assert.True(figures.Bonded.FirstModeHz > figures.Slipping.FirstModeHz && figures.Slipping.FirstModeHz > figures.CutCore!.FirstModeHz);
-            Assert.Equal(figures.CutCore.FirstModeHz, figures.WorstFirstModeHz(keyed: true));
+            Assert.True(figures.Bonded.FirstModeHz > figures.Slipping.FirstModeHz);
             Assert.True(figures.Bonded.WallToConeDb < figures.Slipping.WallToConeDb);
-        }, iter: 20);
+
+            // A panel twice as long as high and more is nearly the strip that a cut core is, and the strip knows no give by shear: there it comes out up to 0.9 % too high.
+            Assert.True(figures.CutCore!.FirstModeHz < (width > 2 * height ? 1.01 : 1) * figures.Slipping.FirstModeHz);
+            Assert.Equal(figures.CutCore.FirstModeHz, figures.WorstFirstModeHz(keyed: true));
+        }, iter: 40);
     }
 
     [Fact]
