@@ -19,8 +19,8 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     /// <summary>Told when somebody asks why.</summary>
     internal event Action? Questioned;
 
-    /// <summary>Of which result somebody asked why, and its name on the page.</summary>
-    internal (string Of, string Name)? Asked { get; private set; }
+    /// <summary>Of which result somebody asked why.</summary>
+    internal WhyQuestion? Asked { get; private set; }
 
     /// <summary>The project; null where none could be opened.</summary>
     internal OpenProject? Project { get; private set; }
@@ -112,9 +112,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     internal void Redo() => Project!.Redo(this);
 
     /// <summary>Asks why a result is what it is.</summary>
-    internal void Ask(string of, string name)
+    internal void Ask(WhyQuestion question)
     {
-        Asked = (of, name);
+        Asked = question;
         Questioned?.Invoke();
     }
 
