@@ -2,7 +2,6 @@ using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Cabinets;
-using Stillwall.Drivers;
 using Stillwall.Projects;
 
 namespace Stillwall.Web.Store;
@@ -16,6 +15,9 @@ namespace Stillwall.Web.Store;
 /// <param name="Driver">Candidate in whose place it is asked for; null for the project's own driver.</param>
 internal sealed record WhyQuestion(string Of, string Name, string? Driver)
 {
+    // Where no lowest note is stated.
+    private const double DefaultHz = 30, DefaultVolts = 2.83;
+
     /// <summary>The explanation; null where nothing is known of it.</summary>
     /// <param name="project">The open project.</param>
     /// <param name="state">The state that is shown.</param>
@@ -45,8 +47,8 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
 
     // The line of a chart at the lowest note, at the voltage of the amplifier's full power.
     private static CurvePoint? Point(Facts facts) => facts.System is not { } system ? null : ResponseCurve.PointAt(
-        system.Network, MaximumLevel.LimitsOf(system.Network.Driver, system.Network.SecondCone, facts.Project.Brief.Amplifier), facts.Project.Brief.Aim?.LowestHz ?? system.ResonanceHz,
-        facts.Project.Brief.Amplifier is { PowerW: { } power, RatedLoadOhm: { } load } ? Math.Sqrt(power * load) : 2.83);
+        system.Network, MaximumLevel.LimitsOf(system.Network.Driver, system.Network.SecondCone, facts.Project.Brief.Amplifier), facts.Project.Brief.Aim?.LowestHz ?? DefaultHz,
+        facts.Project.Brief.Amplifier is { PowerW: { } power, RatedLoadOhm: { } load } ? Math.Sqrt(power * load) : DefaultVolts);
 
     private static QuietAnswer? Polite(Facts facts) => QuietAnswer.Of(facts.Project, facts.Quiet);
 
