@@ -69,9 +69,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
 
     /// <summary>Shows what a change would give, while somebody types.</summary>
     /// <returns>What is wrong with the value; empty where nothing is.</returns>
-    internal IReadOnlyList<string> Try(string key, string stated)
+    internal IReadOnlyList<string> Try(ProjectEdit edit)
     {
-        var (state, faults) = OpenProject.Tried(Project!.Now, [(key, stated)], key);
+        var (state, faults) = OpenProject.Tried(Project!.Now, edit, edit.Keys[0]);
         if (state is not null)
         {
             Former = Project.Now;
@@ -90,6 +90,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
 
     /// <summary>Changes stated values for good.</summary>
     internal IReadOnlyList<string> Set(IReadOnlyList<(string Key, string Stated)> changes, string what) => Project!.Set(this, changes, what);
+
+    /// <summary>Changes the text of the project for good.</summary>
+    internal IReadOnlyList<string> Edit(ProjectEdit edit, string what) => Project!.Edit(this, edit, what);
 
     /// <summary>Does what a finding proposes.</summary>
     internal IReadOnlyList<string> Mend(Finding finding)
