@@ -85,6 +85,24 @@ public sealed record SleeveSection(
             pitch);
     }
 
+    /// <summary>Area that struts at the corners have more than those on flat walls, over their slopes, m²: it lies at the outer skin.</summary>
+    internal static double StrutsMoreAtCornersM2(CabinetSizes sizes)
+    {
+        var (from, to, top) = StrutHeights(sizes, SlopeHair);
+        var web = sizes.Web - 2 * SlopeHair;
+        var head = sizes.Tied ? Math.Max(web, BuildUp.HeadWidth - 2 * SlopeHair) : web;
+        var flat = head * (to - from) + web * (sizes.Core - to);
+        return Pen(sizes).MoreAtCornersM2(StrutPlaces(sizes).Places, head, (pen, at) => Strut(pen, at, sizes, SlopeHair), sizes.Tied ? flat : web * (sizes.Core - top));
+    }
+
+    /// <summary>Area that keys at the corners have more than those on flat walls, over their slopes, m²: it lies at the skin that they stand on.</summary>
+    internal static double KeysMoreAtCornersM2(CabinetSizes sizes, bool onOuter, bool atEnds)
+    {
+        var (foot, head) = (BuildUp.KeyFoot - 2 * SlopeHair, BuildUp.KeyHead - 2 * SlopeHair);
+        return Pen(sizes).MoreAtCornersM2(
+            KeyPlaces(sizes, onOuter, atEnds), head, (pen, at) => pen.Key(at, onOuter, SlopeHair), (foot + head) / 2 * BuildUp.KeyHeightIn(sizes.Core));
+    }
+
     /// <summary>Where the struts stand: along the middle of the core, at equal distances, an even number.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The path, the places along it and the distance from one to the next, mm; no places without a core.</returns>
@@ -194,6 +212,10 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
 
         return drawn;
     }
+
+    /// <summary>Area that pieces at the corners have more than those on flat walls, m²; a piece that there is no room for counts not at all.</summary>
+    internal double MoreAtCornersM2(IEnumerable<double> places, double width, Func<WallPen, double, Region> draw, double flat) =>
+        OnBothSides(places.Where(at => path.At(at).ToCorner < width / 2), at => [draw(this, at)]).Where(r => !r.IsEmpty).Sum(r => r.AreaM2 - flat * 1e-6);
 
     /// <summary>A block across the wall.</summary>
     internal Region Block(double at, double from, double to, double low, double high) => Piece(at, [(from, low), (to, low), (to, high), (from, high)]);
