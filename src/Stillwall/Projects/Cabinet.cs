@@ -157,7 +157,7 @@ public sealed record Accents
     public string? Note { get; init; }
 
     /// <summary>Number of rings.</summary>
-    [Within(0, 20)]
+    [Within(0, 20), DefaultFrom("none")]
     public int Rings { get; init; }
 
     /// <summary>Ratio of one distance between rings to the next.</summary>
@@ -184,11 +184,11 @@ public sealed record Port
     public double? LengthM { get; init; }
 
     /// <summary>Number of equal ports.</summary>
-    [Within(1, 8)]
+    [Within(1, 8), DefaultFrom("one")]
     public int Count { get; init; } = 1;
 
     /// <summary>Acoustic resistance of all ports together, Pa·s/m³.</summary>
-    [Within(0, 1e9)]
+    [Within(0, 1e9), DefaultFrom("none")]
     public double ResistancePaSM3 { get; init; }
 }
 

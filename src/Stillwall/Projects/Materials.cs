@@ -32,7 +32,7 @@ public sealed record OwnSkin
     public required double ModulusPa { get; init; }
 
     /// <summary>Poisson's ratio.</summary>
-    [Within(0, 0.49)]
+    [Within(0, 0.49), DefaultFrom("a middle of the known plastics, our choice")]
     public double Poisson { get; init; } = 0.38;
 
     /// <summary>Temperature at which it gives way under load, °C.</summary>
@@ -117,10 +117,10 @@ public sealed record OwnMix
     public required double ModulusPa { get; init; }
 
     /// <summary>Poisson's ratio.</summary>
-    [Within(0, 0.49)]
+    [Within(0, 0.49), DefaultFrom("set gypsum, from memory")]
     public double Poisson { get; init; } = 0.2;
 
     /// <summary>Loss factor.</summary>
-    [Within(1e-5, 1)]
+    [Within(1e-5, 1), DefaultFrom("a middle of the known mixes, our choice")]
     public double LossFactor { get; init; } = 0.01;
 }
