@@ -18,6 +18,8 @@ internal static class PourTexts
         ("materials.cast.stir", "stir", "min", 0.5), ("materials.cast.pour_rate", "pour rate", "L/min", 0.5), ("materials.cast.people", "people", null, 1), ("materials.cast.hold_down", "weight on the inner sleeve", "kg", 1), ("limits.cast_reserve", "reserve", null, 0.01), ("pour_date", "day of the pour", null, 1),
     ];
 
+    internal static string OfBatch(string what, int batch) => $"{what} of batch {batch + 1}";
+
     internal static string Batch(int number) => $"batch {number}";
 
     internal static string Weights(string powder, string water) => $"{powder} powder, {water} water";

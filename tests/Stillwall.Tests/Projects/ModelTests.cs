@@ -104,4 +104,15 @@ public class ModelTests
 
         return found;
     }
+
+    // A number that nobody stated says where it is from: the attribute at the property, which the page shows.
+    [Fact]
+    public void Every_default_says_where_it_comes_from()
+    {
+        var silent = Blocks(ModelBlock.Root).SelectMany(b => b.Fields.Where(f => !f.Required && f.DefaultFrom is null && f.Property.GetValue(b.Defaults) is double or int or string or Amount).Select(f => $"{b.Type.Name}.{f.Property.Name}"));
+        Assert.Equal("", string.Join(", ", silent.Distinct().Order(StringComparer.Ordinal)));
+        Assert.Equal("the mix’s usual ratio", ProjectKeys.Find("materials.cast.powder_per_water")!.DefaultFrom);
+    }
+
+    private static IEnumerable<ModelBlock> Blocks(ModelBlock block) => block.Fields.Where(f => f.Block is not null).SelectMany(f => Blocks(f.Block!)).Prepend(block);
 }

@@ -15,6 +15,8 @@ internal static class QuietFormulas
         new("limit-curve", "Curve that the level is held against", "curve + allowance", "ISO 226:2023 threshold, FoHFS 2014:13, or as stated", "as printed; thresholds of people scatter by 5 to 6 dB (from memory)"),
         new("over-curve", "Level over the curve", "L2 − curve", "definition", "the level's own"),
         new("polite-level", "Loudest polite level", "everyday level − greatest level over the curve", "our choice", "the greatest uncertainty of the bands judged"),
+        new("polite-level-worst", "Loudest polite level if the wall is at its worst", "everyday level − greatest of (level over the curve + half its band)", "our choice", "the band is counted in"),
+        new("first-band", "Band that goes over the curve first", "the band with the greatest level over the curve", "definition", "a neighbouring band may come first, as the band of the forecast allows"),
         new("polite-high-pass", "High-pass that makes the everyday level polite", "lowest second-order Butterworth corner up to 80 Hz with no band over the curve", "W3C note Audio EQ Cookbook (2021); the limit of 80 Hz is our choice", "corner to one part in a million"),
         new("polite-level-equalised", "Loudest polite level with the equaliser", "everyday level − greatest level over the curve behind the equaliser", "our choice", "the greatest uncertainty of the bands judged"),
         new("seat-loss", "What the seat loses to the equaliser", "10 log10 Σ seat power / Σ seat power behind the equaliser", "definition", "as the bands"),
