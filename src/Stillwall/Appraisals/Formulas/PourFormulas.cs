@@ -56,9 +56,6 @@ internal static class PourFormulas
         new("drying-fit", "Drying by the weigh-ins", "mass = dry + excess · e^(−t/τ) by least squares; 95 % bands from what the fit leaves, Student's t", "Golub and Pereyra (1973), JCGM 100:2008 clause 5 (both from memory)", "as the scales, while the drying goes on as it has"),
         new("cast-modulus", "Modulus of a dry cast", "E₁ · (ρ/ρ₁)ⁿ", "power law of density, common practice; anchors as the mix says: Hopkins 2007, Table A2, and from memory", "as its band"),
         new("cast-strength", "Strength of a dry cast", "σ₁ · exp(b · (ρ − ρ₁)/ρ of the solid)", "exponential law of porosity, common practice; a transcribed table", "10 % between 33 and 54 % porosity"),
-        new("cast-wet", "Share of strength while wet", "a factor of the mix", "measured on gypsum, 1954 (abstract seen); others from memory", "a third"),
-        new("cast-loss", "Loss factor of a cast", "a figure of the mix", "from memory; a tapped bar replaces it", "a factor of two"),
-        new("cast-pot-life", "Pot life of a mix", "a figure of the mix", "from memory; the bag's word replaces it", "a third"),
         new(
             "pour-clock",
             "The pour on a clock",
