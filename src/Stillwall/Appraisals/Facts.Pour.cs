@@ -60,6 +60,14 @@ public sealed partial class Facts
         }
     }
 
+    /// <summary>Water that the cavity takes at the rehearsal, kg; null where there is no cavity.</summary>
+    public double? RehearsalWaterKg => Pour.CavityVolumeM3 is > 0 and { } cavity ? WaterRehearsal.WaterKg(cavity) : null;
+
+    /// <summary>What the scales must be able to weigh; empty where the pour cannot be planned.</summary>
+    public IReadOnlyList<ScaleNeed> ScaleNeeds => Clock is { } plan && Mass.WetKg is > 0 and { } wet && Pour.DryInCabinetKg is > 0 and { } dry && Core is { } core
+        ? Scales.Of(plan, wet, dry, Limits.Dryness, core.DensityKgM3 * PourClock.TestBarVolumeM3)
+        : [];
+
     /// <summary>Mass of the last weigh-in of the cabinet in the logbook, kg; null without one.</summary>
     internal double? LastWeighInKg => Project.Logbook
         .Where(e => e.Kind == "weigh-in" && (e.Part is null or "cabinet") && e.MassKg is not null).OrderBy(e => e.Date).LastOrDefault()?.MassKg;

@@ -204,7 +204,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
 
     private double StrutsM3 =>
-        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, SleeveSection.StrutsMoreAtCornersM2(Sizes), Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
+        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Sleeve.MoreAtCorners.StrutsM2, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
 
     /// <summary>
     /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times mm.
@@ -228,11 +228,11 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private double LipsM3 => Sleeve.Lips.Sum(r => r.AreaM2) * InsideDepthM;
 
     // The inner sleeve's first keys stand on the printer's bed; all others begin with a slope.
-    private double OuterKeysM3 => KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys, onOuter: true);
+    private double OuterKeysM3 => KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys, Sleeve.MoreAtCorners.OuterKeysM2, Sleeve.MoreAtCorners.OuterEndKeysM2, 0);
 
-    private double InnerKeysM3 => KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys, onOuter: false);
+    private double InnerKeysM3 => KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys, Sleeve.MoreAtCorners.InnerKeysM2, Sleeve.MoreAtCorners.InnerEndKeysM2, 1);
 
-    private double KeysM3(IReadOnlyList<Shapes.Region> along, IReadOnlyList<Shapes.Region> atEnds, bool onOuter)
+    private double KeysM3(IReadOnlyList<Shapes.Region> along, IReadOnlyList<Shapes.Region> atEnds, double moreAlong, double moreAtEnds, int onBed)
     {
         var inside = InsideDepthM / MetresPerMillimetre;
         var ends = Math.Min(2 * BuildUp.EndZone, inside);
@@ -241,9 +241,9 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         // Over a slope the trapezium of a key, a hair narrower, grows from its foot to its head; what a key at a corner has more lies at the skin.
         var (height, hair) = (BuildUp.KeyHeightIn(Sizes.Core), 2 * SleeveSection.SlopeHair);
         var slope = (2 * (BuildUp.KeyFoot - hair) + BuildUp.KeyHead - hair) / 6 * height * height * SquareMetresPerSquareMillimetre;
-        double Volume(IReadOnlyList<Shapes.Region> keys, bool areAtEnds, double length, int starts) => keys.Sum(r => r.AreaM2) * (length - starts * height)
-            + starts * (keys.Count(r => r.AreaM2 > 0) * slope + SleeveSection.KeysMoreAtCornersM2(Sizes, onOuter, areAtEnds) * height);
-        return (Volume(atEnds, true, ends, onOuter ? endStarts : endStarts - 1) + Volume(along, false, inside - ends, alongStarts)) * MetresPerMillimetre;
+        double Volume(IReadOnlyList<Shapes.Region> keys, double more, double length, int starts) => keys.Sum(r => r.AreaM2) * (length - starts * height)
+            + starts * (keys.Count(r => r.AreaM2 > 0) * slope + more * height);
+        return (Volume(atEnds, moreAtEnds, ends, endStarts - onBed) + Volume(along, moreAlong, inside - ends, alongStarts)) * MetresPerMillimetre;
     }
 
     private static StrutRhythm StrutsOf(CabinetSizes sizes) => StrutRhythm.Of(sizes.Depth - 2 * (sizes.OuterSkin + sizes.Core), sizes.Core);

@@ -54,9 +54,25 @@ public sealed record Limits
     [Within(1e3, 1e8), DefaultFrom("from memory")]
     public double KeyedStrengthPa { get; init; } = 0.5e6;
 
+    /// <summary>Strength that a bed of sealant is taken to have, Pa (from memory); your own test replaces it.</summary>
+    [Within(1e3, 1e8)]
+    public double SealantStrengthPa { get; init; } = 0.1e6;
+
     /// <summary>Least safety factor of the threaded inserts (our choice).</summary>
     [Within(1, 100), DefaultFrom("our choice")]
     public double InsertSafety { get; init; } = 4;
+
+    /// <summary>Force at which one of your own inserts pulled out, N; absent, the low end of what is reported for its thread (from memory).</summary>
+    [Within(1, 1e5)]
+    public double? InsertPullOutN { get; init; }
+
+    /// <summary>Torque that the driver's screws are tightened to, N·m; absent, 30 N times their diameter (our choice).</summary>
+    [Within(0.01, 50)]
+    public double? ScrewTorqueNM { get; init; }
+
+    /// <summary>Least pressure that the screws leave on the driver's gasket, Pa (soft foam, from memory).</summary>
+    [Within(0, 1e7)]
+    public double GasketPressurePa { get; init; } = 20e3;
 
     /// <summary>Least angle at which it tips, ° (our choice).</summary>
     [Within(0, 80), DefaultFrom("our choice")]

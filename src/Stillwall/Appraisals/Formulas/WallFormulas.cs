@@ -28,7 +28,7 @@ internal static class WallFormulas
             "20 log[ area · mean deflection per pascal / |1 − (f/f1)² + jη| / (V/(ρc²)) ], worst from 20 Hz to 2 × crossover",
             "one-mode model, our choice; hysteretic loss after Cremer and Heckl (from memory)",
             "± 3 dB near a resonance, from the loss factor"),
-        new("joint-capacity", "What a joint carries", "strength × area", "elementary; sealant 0.1 MPa and keyed cast 0.5 MPa from memory", "a factor of two"),
+        new("joint-capacity", "What a joint carries", "strength × area", "elementary; sealant 0.1 MPa and keyed cast 0.5 MPa from memory, unless the limits state others", "a factor of two"),
         new("lift-load", "Load of lifting", "2 × mass × 9.80665", "our choice", "a knock is more"),
         new("joint-safety", "Safety factor of a joint", "capacity/load", "elementary", "as the capacity"),
         new("kind-stiffness", "Bending stiffness of a kind of wall", "layers bonded: Σ E/(1 − ν²) · ∫ z² dz about the neutral plane; a single skin has both skins in one, a lattice one cell of a sheet gyroid across the core, two nozzles thick", Kinds, Lattice),
