@@ -55,7 +55,7 @@ public sealed record Limits
     public double KeyedStrengthPa { get; init; } = 0.5e6;
 
     /// <summary>Strength that a bed of sealant is taken to have, Pa (from memory); your own test replaces it.</summary>
-    [Within(1e3, 1e8)]
+    [Within(1e3, 1e8), DefaultFrom("from memory")]
     public double SealantStrengthPa { get; init; } = 0.1e6;
 
     /// <summary>Least safety factor of the threaded inserts (our choice).</summary>
@@ -71,7 +71,7 @@ public sealed record Limits
     public double? ScrewTorqueNM { get; init; }
 
     /// <summary>Least pressure that the screws leave on the driver's gasket, Pa (soft foam, from memory).</summary>
-    [Within(0, 1e7)]
+    [Within(0, 1e7), DefaultFrom("soft foam, from memory")]
     public double GasketPressurePa { get; init; } = 20e3;
 
     /// <summary>Least angle at which it tips, ° (our choice).</summary>
