@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Stillwall.Web.Charts;
 
 /// <summary>Which result a chart's answer and which its line comes from, by the chart's name.</summary>
@@ -14,6 +16,21 @@ internal static class ChartWhys
         ["neighbour"] = ("quiet/neighbour-at-the-everyday-level", "quiet/neighbour-at-the-everyday-level"),
         ["proof-impedance"] = ("proof.impedance[0]", "proof.impedance[0]"),
         ["proof-sweep"] = ("proof.sweep[0]", "proof.sweep[0]"),
+    };
+
+    // Columns of the neighbour's table after the band, as in its results.
+    private static readonly string[] BandResults = ["seat_db", "reduction_db", "neighbour_db", "uncertainty_db", "curve_db", "over_db"];
+
+    /// <summary>Result behind one cell of a chart's table, and the candidate it is of; null where the whole line has one formula.</summary>
+    /// <param name="chart">The chart's name.</param>
+    /// <param name="row">Row of the table, from 0.</param>
+    /// <param name="column">Column, from 0.</param>
+    /// <param name="head">First cell of the row.</param>
+    internal static (string Result, string? Driver)? Cell(string chart, int row, int column, string head) => (chart, column) switch
+    {
+        ("neighbour", >= 1) when column <= BandResults.Length => (string.Create(CultureInfo.InvariantCulture, $"quiet.bands[{row}].{BandResults[column - 1]}"), null),
+        ("price-and-level", 2) => ("box.max_spl_at_lowest_db", head),
+        _ => null,
     };
 
     /// <summary>Result behind the answer; null for a chart that is not known.</summary>

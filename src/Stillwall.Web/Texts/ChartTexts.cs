@@ -9,6 +9,8 @@ public static class ChartTexts
 
     internal const string LineOf = "Every line by the same formula";
 
+    internal static string CellOf(string column, string row) => $"{column} at {row}";
+
     internal static string AnswerOf(string question) => $"the answer to “{question}”";
 
     internal static string LineOfChart(string question) => $"the line of “{question}”";

@@ -89,6 +89,26 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         await page.Context.CloseAsync();
     }
 
+    // Pictures to look at, and that the sheet is wholly within the window.
+    [Theory]
+    [InlineData("desktop", 1440, 900, false)]
+    [InlineData("phone", 390, 844, true)]
+    public async Task The_sheet_that_says_why_stands_within_the_window(string name, int width, int height, bool isDark)
+    {
+        var page = await chromium.Open("walls", width, height, isDark);
+        await Prepare(page, "walls");
+        var figure = page.Locator("[data-of='kinds[2].finished_kg']");
+        await figure.ScrollIntoViewIfNeededAsync();
+        await figure.ClickAsync();
+        var sheet = page.Locator("#why-sheet");
+        await Assertions.Expect(sheet.Locator("tbody tr").First).ToBeVisibleAsync();
+        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"why-{name}.png") });
+        var box = (await sheet.BoundingBoxAsync())!;
+        Assert.True(box.X >= 0 && box.Y >= 0 && box.X + box.Width <= width && box.Y + box.Height <= height, $"{box.X} {box.Y} {box.Width} {box.Height}");
+        await page.Context.CloseAsync();
+    }
+
     [Fact]
     public async Task Of_a_candidate_the_answer_is_with_that_driver()
     {
