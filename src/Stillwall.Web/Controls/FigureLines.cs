@@ -17,7 +17,7 @@ internal static class FigureLines
     {
         var (pour, show) = (facts.Pour, facts.Show);
         return Known(
-            (PourTexts.Cavity, "pour.cavity_volume_m3", pour.CavityVolumeM3, show.Liquid), (PourTexts.PowderToMix, "pour.powder_kg", pour.PowderKg, show.Mass), (PourTexts.WaterToMix, "pour.water_kg", pour.WaterKg, show.Mass),
+            (PourTexts.Cavity, "pour.cavity_volume_m3", pour.CavityVolumeM3, show.Liquid), (PourTexts.RehearsalWater, "cast.rehearsal_water_kg", facts.Cast.RehearsalWaterKg, show.Mass), (PourTexts.PowderToMix, "pour.powder_kg", pour.PowderKg, show.Mass), (PourTexts.WaterToMix, "pour.water_kg", pour.WaterKg, show.Mass),
             (PourTexts.SlurryDensity, "pour.slurry_density_kg_m3", pour.SlurryDensityKgM3, d => show.Density(d)), (PourTexts.WetInCabinet, "pour.wet_in_cabinet_kg", pour.WetInCabinetKg, show.Mass), (PourTexts.DryInCabinet, "pour.dry_in_cabinet_kg", pour.DryInCabinetKg, show.Mass),
             (PourTexts.FreeWater, "pour.free_water_kg", pour.FreeWaterKg, show.Mass), (PourTexts.FormPressure, "pour.form_pressure_pa", pour.FormPressurePa, show.Pressure), (PourTexts.SkinBulge, "pour.skin_bulge_m", pour.SkinBulgeM, show.Small),
             (PourTexts.HighestLift, "pour.lift_height_m", pour.LiftHeightM, show.Length), (PourTexts.ExpectedPeak, "pour.expected_peak_c", pour.ExpectedPeakC, show.Temperature), (PourTexts.AdiabaticPeak, "pour.adiabatic_peak_c", pour.AdiabaticPeakC, show.Temperature),

@@ -13,6 +13,15 @@ internal static class WallTexts
     internal const string Kinds = "Kinds of wall in the same outside", Compare = "Compare them", Comparing = "comparing; the lightest wall is sought among some hundred", Kind = "wall", Mode = "mode", Sound = "beside the cone", Mass = "finished", Net = "net", Price = "price", Print = "print, at least", Poured = "passage for the mix", Because = "fails", Take = "Take it", Taken = "the lightest wall";
     internal const string KindsHint = "Worst panel and case, edges supported. A lattice is one cell across the core, two nozzles thick; the stiffness of an empty one is known to a factor of 1.5.";
 
+    internal const string Strengths = "Strengths that are assumed, and what is asked of them";
+
+    internal static readonly (string Key, string Label, string? Unit, double Step)[] StrengthKeys =
+    [
+        ("limits.keyed_strength", "cast on its keys, shear", "MPa", 0.1), ("limits.sealant_strength", "bed of sealant", "MPa", 0.01), ("limits.joint_safety", "joints, times twice the weight", null, 0.5),
+        ("limits.insert_pull_out", "one of your own inserts pulled out at", "N", 50), ("limits.screw_torque", "torque of the driver's screws", "N*m", 0.05), ("limits.insert_safety", "inserts, times their load", null, 0.5),
+        ("limits.gasket_pressure", "gasket wants", "kPa", 1), ("limits.tilt", "may tip from", "deg", 1),
+    ];
+
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
         ("materials.skin", "skins", null, 1), ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("limits.wall_to_cone", "wall against cone at most", "dB", 1), ("measured.core_modulus", "modulus of the core, measured", "GPa", 0.1),

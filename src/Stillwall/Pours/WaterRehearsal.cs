@@ -52,7 +52,10 @@ public static class WaterRehearsal
 /// <param name="What">What is weighed: <c>batches</c>, <c>cabinet</c> or <c>test bar</c>.</param>
 /// <param name="CapacityKg">The most it must carry, kg.</param>
 /// <param name="StepKg">The coarsest step of its display that will do, kg.</param>
-public sealed record ScaleNeed(string What, double CapacityKg, double StepKg);
+public sealed record ScaleNeed(
+    string What,
+    [property: ComputedBy("scales", "pour.batches[].powder_kg", "mass.wet_kg")] double CapacityKg,
+    [property: ComputedBy("scales", "pour.batches[].water_kg", "pour.dry_in_cabinet_kg", "limits.dryness")] double StepKg);
 
 /// <summary>What the scales must be able to weigh.</summary>
 public static class Scales

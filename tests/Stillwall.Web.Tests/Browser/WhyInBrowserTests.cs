@@ -16,6 +16,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         (".rank td:nth-child(9)", "price as the table of drivers states it"),
         (".rank .why-not", "sentences; the finding says why once the driver is taken"),
         (".compare tr[data-stated] td", "as the data sheet states it"),
+        ("#cast-kinds td[data-mix]", "figures of the mix, whose source stands in its row"),
         (".why-not", "names of findings that fail"),
         (".stated dd", "stated by the maker"),
         ("td:has(a[download])", "names of file formats"),

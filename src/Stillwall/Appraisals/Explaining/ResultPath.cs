@@ -21,7 +21,7 @@ internal sealed record FoundResult(string Path, double? Value, object Owner, Pro
 internal static class ResultPath
 {
     // Properties that name a line of a list.
-    private static readonly string[] Labels = ["Panel", "Name", "Item", "BandHz"];
+    private static readonly string[] Labels = ["Panel", "Name", "Item", "BandHz", "What"];
 
     private static readonly Dictionary<string, Func<Facts, object?>> Blocks = new(StringComparer.Ordinal)
     {
@@ -29,6 +29,7 @@ internal static class ResultPath
         ["walls"] = f => f.Walls,
         ["parts"] = f => f.Parts,
         ["pour"] = f => f.Pour,
+        ["cast"] = f => f.Cast,
         ["print"] = f => f.Print,
         ["mass"] = f => f.Mass,
         ["supplies"] = f => f.Supplies,
