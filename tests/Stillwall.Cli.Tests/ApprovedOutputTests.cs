@@ -57,7 +57,7 @@ public sealed class ApprovedOutputTests
         ["set", "set", "cabinet.core", "8 mm", "--project", "reading-room"],
         ["set-nothing-changes", "set", "limits.wall_to_cone", "-28 dB", "--project", "reading-room"],
         ["apply", "apply", "cabinet/loud-enough-and-what-gives-out-first", "--project", "reading-room"],
-        ["curves", "curves", "reading-room"], ["room", "room", "reading-room"], ["join", "join", "reading-room"],
+        ["curves", "curves", "reading-room"], ["room", "room", "reading-room"], ["room-map", "room", "reading-room", "--map", "45Hz", "--svg", "room.svg"], ["room-places", "room", "reading-room", "--places", "both"], ["error-room-map", "room", "reading-room", "--map", "45Hz"], ["error-room-places", "room", "reading-room", "--places", "sofa"], ["join", "join", "reading-room"],
         ["help-walls", "walls", "--help"], ["walls", "walls", "reading-room"], ["curves-walls", "curves", "reading-room", "--walls"], ["error-walls-unknown", "walls", "bare"],
         ["panel", "panel", "--layers", "2mm:petg,12mm:plaster,2mm:petg", "--size", "330mmx210mm", "--edges", "clamped"],
         ["mix", "mix", "--powder", "4kg", "--powder-per-water", "1.5", "--mix", "plaster"], ["mix-grout", "mix", "--volume", "4 L", "--mix", "cement-grout"],

@@ -8,6 +8,7 @@ using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Rooms;
 using Stillwall.Parts;
 using Stillwall.Pours;
 using Stillwall.Proofs.Impedances;
@@ -70,6 +71,7 @@ public static class ResultJson
 [JsonSerializable(typeof(HoldTestResult))]
 [JsonSerializable(typeof(DryOutReport))]
 [JsonSerializable(typeof(PolarityReport))]
+[JsonSerializable(typeof(PlaceReport))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]
