@@ -20,7 +20,7 @@ internal static class QuietText
 
         var text = Ink.Strong(terminal, Wrap(Sentence(answer)).TrimEnd('\n')) + "\n" + Wrap(Doubt(answer));
         text += "\n" + Table(appraisal, terminal) + Wrap(
-            $"seat, room: in your room. wall: what it takes away. ±: how far the forecast may be off. curve: {Curve(project)}. over: above 0 the neighbour is over the curve.");
+            $"seat, room: in your room. wall: what it takes away. ±: how far the forecast may be off. curve: {Curve(project)}. over: above 0 the neighbour is over the curve.{Basis(appraisal)}");
         return text + "\n" + Ink.Strong(terminal, "What would help") + "\n" + string.Concat(Help(project, answer).Select(l => $"- {Words.Wrapped(l, terminal.Width, 2, 2)}\n"));
     }
 
@@ -72,6 +72,8 @@ internal static class QuietText
 
         yield return $"every dB that the wall gains in the {Show.Frequency(a.FirstBandHz)} band is a dB more for you, until another band breaks first";
     }
+
+    private static string Basis(Appraisal appraisal) => appraisal.Quiet.WallBasisFromHz is { } from ? $" Below {Show.Frequency(from)}, where one room or the other has no mode, the formula for the wall has no basis: those bands are a guess." : "";
 
     private static string Curve(Project project) => project.Brief.Neighbour?.Curve switch
     {

@@ -15,7 +15,7 @@ public sealed record QuietBand(
     double BandHz,
     [property: ComputedBy("seat-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "cabinet.leak", "brief.room", "brief.room.seat_at", "brief.room.cabinet_at", "brief.air.temperature", "brief.air.pressure")] double? SeatDb,
     [property: ComputedBy("room-mean-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "cabinet.leak", "brief.room", "brief.room.cabinet_at", "brief.air.temperature", "brief.air.pressure")] double? SourceRoomDb,
-    [property: ComputedBy("wall-reduction", "brief.neighbour.partition", "brief.neighbour.reduction", "measured.party_wall")] double? ReductionDb,
+    [property: ComputedBy("wall-reduction", "brief.neighbour.partition", "brief.neighbour.reduction", "brief.neighbour.leaf", "brief.neighbour.second_leaf", "brief.neighbour.gap", "brief.neighbour.flanking", "measured.party_wall")] double? ReductionDb,
     [property: ComputedBy("neighbour-level", "quiet.bands[].source_room_db", "quiet.bands[].reduction_db", "brief.neighbour.area", "brief.neighbour.room_volume", "brief.neighbour.decay_time")] double? NeighbourDb,
     [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? UncertaintyDb,
     [property: ComputedBy("limit-curve", "brief.neighbour.curve", "brief.neighbour.allowance")] double? CurveDb,
@@ -51,4 +51,9 @@ public sealed record Quiet(
     [property: ComputedBy("lowest-room-mode", "brief.room.width", "brief.room.length", "brief.room.height")] double? LowestRoomModeHz,
     [property: ComputedBy("weighted-level", "quiet.bands[].seat_db")] double? SeatADb,
     [property: ComputedBy("weighted-level", "quiet.bands[].seat_db")] double? SeatCDb,
-    IReadOnlyList<string> Missing);
+    IReadOnlyList<string> Missing)
+{
+    /// <summary>Where the formula for the wall begins to have a basis, at or above the first mode of both rooms, Hz; null for a measured wall.</summary>
+    [ComputedBy("wall-basis", "brief.neighbour.room_volume", "quiet.lowest_room_mode_hz")]
+    public double? WallBasisFromHz { get; init; }
+}

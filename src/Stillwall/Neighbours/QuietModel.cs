@@ -30,12 +30,12 @@ public static class QuietModel
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var drive = Drive.Of(inputs);
-        var wall = PartyWall.Of(inputs.Neighbour, inputs.PartyWallDb);
+        var wall = PartyWall.Of(inputs.Neighbour, inputs.PartyWallDb, inputs.Air);
         var curve = CurveDb(inputs);
         var gain = drive is not null && inputs.Everyday?.LevelDb is { } level ? GainDb(drive, level) : (double?)null;
         IReadOnlyList<QuietBand> bands = [.. Enumerable.Range(0, ThirdOctaves.Bands.Count).Select(i => Band(i, drive, gain, wall, curve))];
         var missing = Missing(inputs, drive);
-        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing);
+        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing) { WallBasisFromHz = BasisFromHz(inputs) };
         return drive is null || gain is null || !bands.Any(band => band.OverDb is not null) ? answer : Polite(answer, drive, inputs.Everyday!.LevelDb!.Value);
     }
 
@@ -115,6 +115,11 @@ public static class QuietModel
     private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) => bands.All(band => band.SeatDb is null)
         ? null
         : ThirdOctaves.SumDb(bands.Zip(ThirdOctaves.Bands).Where(pair => pair.First.SeatDb is not null).Select(pair => pair.First.SeatDb!.Value + weightingDb(pair.Second.CentreHz)));
+
+    // A room of known volume has its first mode highest where it is a cube; a measured wall needs no diffuse field.
+    private static double? BasisFromHz(QuietInputs inputs) => inputs is { PartyWallDb: null, Neighbour.RoomVolumeM3: { } volume }
+        ? Math.Max(inputs.Room?.LowestModeHz ?? 0, inputs.Air.SpeedOfSoundMS / (2 * Math.Cbrt(volume)))
+        : null;
 
     private static IReadOnlyList<double?>? CurveDb(QuietInputs inputs)
     {

@@ -248,13 +248,30 @@ public sealed record Neighbour
     /// <summary>A remark of the maker's; read and kept.</summary>
     public string? Note { get; init; }
 
-    /// <summary>Kind of party wall.</summary>
-    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280", "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75", "own")]
+    /// <summary>Kind of party wall; with leaves the mass decides.</summary>
+    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280", "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75",
+        "heavy-wall", "heavy-floor", "lightweight-wall", "floating-floor-on-slab", "timber-floor", "one-leaf", "two-leaves", "own")]
     public string? Partition { get; init; }
 
     /// <summary>Own wall: sound reduction in the ten third-octaves 20 to 160 Hz, dB.</summary>
     [Within(0, 120), Count(10)]
     public IReadOnlyList<double>? ReductionDb { get; init; }
+
+    /// <summary>Mass by area of the wall's leaf, or of the one on your side, kg/m².</summary>
+    [Within(1, 3000)]
+    public double? LeafKgM2 { get; init; }
+
+    /// <summary>Mass by area of the other leaf, kg/m².</summary>
+    [Within(1, 3000)]
+    public double? SecondLeafKgM2 { get; init; }
+
+    /// <summary>Clear distance between the leaves, m.</summary>
+    [Within(0.001, 2)]
+    public double? GapM { get; init; }
+
+    /// <summary>Sound reduction of all other paths together, along floor, ceiling and side walls, dB; none where absent.</summary>
+    [Within(10, 120)]
+    public double? FlankingDb { get; init; }
 
     /// <summary>Area of the party wall, m².</summary>
     [Within(0.1, 500)]

@@ -44,6 +44,7 @@ public static class ProjectChecks
         new(["brief.aim.lowest", "brief.aim.crossover"], CrossoverAboveLowest),
         new(["brief.everyday.programme", "brief.everyday.spectrum"], p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)),
         new(["brief.neighbour.partition", "brief.neighbour.reduction"], p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)),
+        new(["brief.neighbour.partition", "brief.neighbour.leaf", "brief.neighbour.second_leaf", "brief.neighbour.gap"], p => LeavesStated(p.Brief.Neighbour)),
         new(["brief.neighbour.curve", "brief.neighbour.curve_levels"], p => Own("brief.neighbour.curve", p.Brief.Neighbour?.Curve, "curve_levels", p.Brief.Neighbour?.CurveDb)),
         new(["materials.skin", "materials.skin_own"], p => Own("materials.skin", p.Materials?.Skin, "skin_own", p.Materials?.SkinOwn)),
         new(["materials.cast.mix", "materials.cast.own"], p => Own("materials.cast.mix", p.Materials?.Cast?.Mix, "own", p.Materials?.Cast?.Own)),
@@ -268,6 +269,21 @@ public static class ProjectChecks
         if (project.Brief.Aim is { LowestHz: { } lowestHz, CrossoverHz: { } crossoverHz } && crossoverHz <= lowestHz)
         {
             yield return ("brief.aim.crossover", $"{Units.Write(crossoverHz, Dimension.Frequency)} is not above the lowest note; more than {Units.Write(lowestHz, Dimension.Frequency)}");
+        }
+    }
+
+    private static IEnumerable<(string, string)> LeavesStated(Neighbour? neighbour)
+    {
+        var missing = neighbour switch
+        {
+            { Partition: "one-leaf" or "two-leaves", LeafKgM2: null } => "leaf",
+            { Partition: "two-leaves", SecondLeafKgM2: null } => "second_leaf",
+            { Partition: "two-leaves", GapM: null } => "gap",
+            _ => null,
+        };
+        if (missing is not null)
+        {
+            yield return ("brief.neighbour.partition", $"is \"{neighbour!.Partition}\" but {missing} is not stated; {missing} beside it, or another word");
         }
     }
 
