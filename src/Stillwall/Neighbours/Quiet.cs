@@ -56,4 +56,10 @@ public sealed record Quiet(
     /// <summary>Where the formula for the wall begins to have a basis, at or above the first mode of both rooms, Hz; null for a measured wall.</summary>
     [ComputedBy("wall-basis", "brief.neighbour.room_volume", "quiet.lowest_room_mode_hz")]
     public double? WallBasisFromHz { get; init; }
+
+    /// <summary>Weighted limits of one's own; empty where none is stated or the level is not known.</summary>
+    public IReadOnlyList<WeightedLimit> WeightedLimits { get; init; } = [];
+
+    /// <summary>The quiet hours; null where none are stated or they cannot be judged.</summary>
+    public QuietHoursAnswer? QuietHours { get; init; }
 }

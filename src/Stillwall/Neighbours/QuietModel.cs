@@ -35,21 +35,27 @@ public static class QuietModel
         var gain = drive is not null && inputs.Everyday?.LevelDb is { } level ? GainDb(drive, level) : (double?)null;
         IReadOnlyList<QuietBand> bands = [.. Enumerable.Range(0, ThirdOctaves.Bands.Count).Select(i => Band(i, drive, gain, wall, curve))];
         var missing = Missing(inputs, drive);
-        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing) { WallBasisFromHz = BasisFromHz(inputs) };
-        return drive is null || gain is null || !bands.Any(band => band.OverDb is not null) ? answer : Polite(answer, drive, inputs.Everyday!.LevelDb!.Value);
+        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing)
+        {
+            WallBasisFromHz = BasisFromHz(inputs),
+            WeightedLimits = QuietLimits.Weighted(bands, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb),
+            QuietHours = inputs.Everyday is { LevelDb: { } everyday, QuietHours: var hours } ? QuietLimits.Hours(hours, inputs.Neighbour, bands, everyday) : null,
+        };
+        var limits = Politeness.Of([.. bands.Select(band => band.NeighbourDb)], curve, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb);
+        return drive is null || gain is null || !limits.IsStated ? answer : Polite(answer, drive, limits, inputs.Everyday!.LevelDb!.Value);
     }
 
-    private static Quiet Polite(Quiet answer, Drive drive, double everydayDb)
+    private static Quiet Polite(Quiet answer, Drive drive, Politeness limits, double everydayDb)
     {
-        var over = Over(answer.Bands, drive, null);
+        var over = limits.OverDb();
         var bare = answer with { LoudestPoliteLevelDb = everydayDb - over, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = everydayDb - over, SeatLossDb = 0 };
         if (over <= 0)
         {
             return bare;
         }
 
-        var corner = Corner(answer.Bands, drive);
-        var equalised = Over(answer.Bands, drive, corner);
+        var corner = Corner(limits, drive);
+        var equalised = Over(limits, drive, corner);
         if (over - equalised < LeastGainDb)
         {
             return bare;
@@ -65,9 +71,9 @@ public static class QuietModel
     }
 
     // The excess falls as the corner rises, since the high-pass falls at every frequency; so the corner is found by halving.
-    private static double Corner(IReadOnlyList<QuietBand> bands, Drive drive)
+    private static double Corner(Politeness limits, Drive drive)
     {
-        if (Over(bands, drive, HighestCornerHz) > 0)
+        if (Over(limits, drive, HighestCornerHz) > 0)
         {
             return HighestCornerHz;
         }
@@ -76,26 +82,15 @@ public static class QuietModel
         while (high - low > 1e-6 * high)
         {
             var middle = Math.Sqrt(low * high);
-            (low, high) = Over(bands, drive, middle) > 0 ? (middle, high) : (low, middle);
+            (low, high) = Over(limits, drive, middle) > 0 ? (middle, high) : (low, middle);
         }
 
         return high;
     }
 
-    // Greatest excess over the curve with a high-pass or none; the high-pass changes each band by its own mean power.
-    private static double Over(IReadOnlyList<QuietBand> bands, Drive drive, double? highPassHz)
-    {
-        var greatest = double.NegativeInfinity;
-        for (var i = 0; i < bands.Count; i++)
-        {
-            if (bands[i].OverDb is { } over)
-            {
-                greatest = Math.Max(greatest, highPassHz is null ? over : over + (10 * Math.Log10(drive.Mean(i, highPassHz) / drive.Mean(i))));
-            }
-        }
-
-        return greatest;
-    }
+    // Greatest excess with a high-pass, which changes each band by its own mean power.
+    private static double Over(Politeness limits, Drive drive, double highPassHz) =>
+        limits.OverDb([.. Enumerable.Range(0, drive.Count).Select(i => drive.Mean(i) > 0 ? drive.Mean(i, highPassHz) / drive.Mean(i) : 1)]);
 
     private static double GainDb(Drive drive, double everydayDb) =>
         everydayDb - LevelDb(Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i)))!.Value;
@@ -112,25 +107,15 @@ public static class QuietModel
     private static double? LevelDb(double power) =>
         power > 0 ? 10 * Math.Log10(power / (Air.ReferencePressurePa * Air.ReferencePressurePa)) : null;
 
-    private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) => bands.All(band => band.SeatDb is null)
-        ? null
-        : ThirdOctaves.SumDb(bands.Zip(ThirdOctaves.Bands).Where(pair => pair.First.SeatDb is not null).Select(pair => pair.First.SeatDb!.Value + weightingDb(pair.Second.CentreHz)));
+    private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) => Politeness.WeightedDb([.. bands.Select(band => band.SeatDb)], weightingDb);
 
     // A room of known volume has its first mode highest where it is a cube; a measured wall needs no diffuse field.
     private static double? BasisFromHz(QuietInputs inputs) => inputs is { PartyWallDb: null, Neighbour.RoomVolumeM3: { } volume }
         ? Math.Max(inputs.Room?.LowestModeHz ?? 0, inputs.Air.SpeedOfSoundMS / (2 * Math.Cbrt(volume)))
         : null;
 
-    private static IReadOnlyList<double?>? CurveDb(QuietInputs inputs)
-    {
-        var values = inputs.Neighbour switch
-        {
-            { Curve: "own" or null, CurveDb: var own } when Partitions.CoversTheBands(own) => [.. own!.Select(level => (double?)level)],
-            { Curve: { } name } => LimitCurves.LevelDb(name),
-            _ => null,
-        };
-        return values is null ? null : [.. values.Select(level => level + inputs.Neighbour!.AllowanceDb)];
-    }
+    private static IReadOnlyList<double?>? CurveDb(QuietInputs inputs) =>
+        inputs.Neighbour is { } neighbour ? QuietLimits.CurveDb(neighbour.Curve, neighbour.CurveDb, neighbour.AllowanceDb) : null;
 
     private static string[] Missing(QuietInputs inputs, Drive? drive)
     {
@@ -142,7 +127,7 @@ public static class QuietModel
         AddIf(missing, inputs.StatedRoom is not null && inputs.Room is null, RoomGeometry.Missing(inputs.StatedRoom) ?? "brief.room");
         AddIf(missing, missing.Count == 0 && drive is null, "driver");
         missing.AddRange(PartyWall.Missing(inputs.Neighbour, inputs.PartyWallDb));
-        AddIf(missing, inputs.Neighbour is not null && CurveDb(inputs) is null, "brief.neighbour.curve");
+        AddIf(missing, inputs.Neighbour is { AWeightedLimitDb: null, CWeightedLimitDb: null } && CurveDb(inputs) is null, "brief.neighbour.curve");
         AddIf(missing, inputs.Neighbour is null && inputs.PartyWallDb is not null, "brief.neighbour");
         return [.. missing];
     }

@@ -142,7 +142,7 @@ public sealed record Everyday
     public double? LevelDb { get; init; }
 
     /// <summary>What is played.</summary>
-    [OneOf("speech", "acoustic-music", "music", "pink", "own")]
+    [OneOf("speech", "acoustic-music", "music", "deep-music", "pink", "own")]
     public string Programme { get; init; } = "music";
 
     /// <summary>Own spectrum: relative level in the ten third-octaves 20 to 160 Hz, dB.</summary>
@@ -152,6 +152,48 @@ public sealed record Everyday
     /// <summary>Hours of listening a day (a bare number in the file).</summary>
     [Within(0, 24)]
     public double? Hours { get; init; }
+
+    /// <summary>How far peaks rise above the long-term level, dB; the programme's own where absent.</summary>
+    [Within(3, 40)]
+    public double? CrestDb { get; init; }
+
+    /// <summary>A second level, for the hours in which the house sleeps.</summary>
+    public QuietHours? QuietHours { get; init; }
+}
+
+/// <summary>The hours in which the house sleeps: a second everyday level, held against limits of its own.</summary>
+public sealed record QuietHours
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Hour of the day at which they begin (a bare number in the file).</summary>
+    [Key("from"), Within(0, 24)]
+    public double? FromHours { get; init; }
+
+    /// <summary>Hour of the day at which they end (a bare number in the file).</summary>
+    [Key("to"), Within(0, 24)]
+    public double? ToHours { get; init; }
+
+    /// <summary>Level at the seat in these hours, in the measure of the everyday level, dB.</summary>
+    [Within(0, 130)]
+    public double? LevelDb { get; init; }
+
+    /// <summary>The curve of these hours; the neighbour's where absent.</summary>
+    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
+    public string? Curve { get; init; }
+
+    /// <summary>How far above that curve the level may be, dB.</summary>
+    [Within(-40, 40)]
+    public double AllowanceDb { get; init; }
+
+    /// <summary>Greatest A-weighted level of the bass next door in these hours, dB.</summary>
+    [Within(-50, 130)]
+    public double? AWeightedLimitDb { get; init; }
+
+    /// <summary>Greatest C-weighted level of the bass next door in these hours, dB.</summary>
+    [Within(-50, 130)]
+    public double? CWeightedLimitDb { get; init; }
 }
 
 /// <summary>The amplifier that drives the cabinet.</summary>
@@ -286,7 +328,7 @@ public sealed record Neighbour
     public double? DecayTimeS { get; init; }
 
     /// <summary>The curve that the neighbour's level is held against.</summary>
-    [OneOf("hearing-threshold", "night-rooms-se-2014", "own")]
+    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
     public string? Curve { get; init; }
 
     /// <summary>Own curve: level in the ten third-octaves 20 to 160 Hz, dB.</summary>
@@ -296,4 +338,12 @@ public sealed record Neighbour
     /// <summary>How far above the curve the level may be, dB.</summary>
     [Within(-40, 40)]
     public double AllowanceDb { get; init; }
+
+    /// <summary>Greatest A-weighted level of the bass next door, beside or instead of a curve, dB.</summary>
+    [Within(-50, 130)]
+    public double? AWeightedLimitDb { get; init; }
+
+    /// <summary>Greatest C-weighted level of the bass next door, beside or instead of a curve, dB.</summary>
+    [Within(-50, 130)]
+    public double? CWeightedLimitDb { get; init; }
 }
