@@ -75,7 +75,13 @@ public sealed partial class Facts
         return SupplyList.Of(Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints), Project.Stock, Project.Prices, Project.PourDate);
     }
 
-    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputs.From(Project, Air, Room, VolumeVelocity));
+    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputs.From(Project, Air, Room, VolumeVelocity) with
+    {
+        ExcursionPeakM = System is { } s ? f => s.Network.At(f, 1).ExcursionPeakM : null,
+        XmaxM = Driver?.XmaxM,
+        SystemResonanceHz = Box.SystemResonanceHz,
+        SystemQ = Box.SystemQ,
+    });
 
     private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.MainSpeakers.Joining.Of(inputs) : null;
 }

@@ -7,7 +7,7 @@ namespace Stillwall.Neighbours;
 /// <summary>Answers the neighbour question: what crosses the wall at the everyday level, and what would be polite.</summary>
 public static class QuietModel
 {
-    /// <summary>Highest corner that is tried, Hz (our choice: above it little is left of what the cabinet is for).</summary>
+    /// <summary>Highest corner of a high-pass in a richer equaliser, Hz (our choice: above it little is left of what the cabinet is for).</summary>
     public const double HighestCornerHz = 80;
 
     /// <summary>Lowest corner that is tried, Hz (our choice: below it nothing changes in the bands judged).</summary>
@@ -21,7 +21,7 @@ public static class QuietModel
     /// <returns>The answer; null values where something that they need is not stated.</returns>
     /// <remarks>
     /// Model: one broadband gain brings the energy sum of the ten bands at the seat to the everyday level; the same drive gives the room's mean level; less the wall, plus 10 log10(S/A2), it is the neighbour's.
-    /// The polite level is the everyday level less the greatest excess over the curve. The equaliser is the lowest second-order Butterworth high-pass that makes the everyday level polite, at most 80 Hz.
+    /// The polite level is the everyday level less the greatest excess over the curve. The equaliser is the one of several shapes that makes the everyday level polite and takes the least of what is audible at the seat, never more than the plain high-pass that would do.
     /// Validity: steady programme, no other path than the wall; below the first mode of either room the wall formula has no basis.
     /// Source: wall ISO 16283-1:2014; curve ISO 226:2023 or as stated; how drive, room and measure are tied is our choice.
     /// Accuracy: the band of the wall; 7 to 16 dB either way at these frequencies.
@@ -42,55 +42,62 @@ public static class QuietModel
             QuietHours = inputs.Everyday is { LevelDb: { } everyday, QuietHours: var hours } ? QuietLimits.Hours(hours, inputs.Neighbour, bands, everyday) : null,
         };
         var limits = Politeness.Of([.. bands.Select(band => band.NeighbourDb)], curve, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb);
-        return drive is null || gain is null || !limits.IsStated ? answer : Polite(answer, drive, limits, inputs.Everyday!.LevelDb!.Value);
+        if (drive is null || gain is null)
+        {
+            return answer;
+        }
+
+        answer = answer with { Headroom = Left(inputs, drive, gain.Value, []) };
+        return limits.IsStated ? Polite(answer, inputs, drive, limits, gain.Value) : answer;
     }
 
-    private static Quiet Polite(Quiet answer, Drive drive, Politeness limits, double everydayDb)
+    private static Quiet Polite(Quiet answer, QuietInputs inputs, Drive drive, Politeness limits, double gainDb)
     {
-        var over = limits.OverDb();
-        var bare = answer with { LoudestPoliteLevelDb = everydayDb - over, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = everydayDb - over, SeatLossDb = 0 };
+        var (everyday, over) = (inputs.Everyday!.LevelDb!.Value, limits.OverDb());
+        var bare = answer with { LoudestPoliteLevelDb = everyday - over, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = everyday - over, SeatLossDb = 0, AudibleLossDb = 0 };
         if (over <= 0)
         {
             return bare;
         }
 
-        var corner = Corner(limits, drive);
-        var equalised = Over(limits, drive, corner);
-        if (over - equalised < LeastGainDb)
-        {
-            return bare;
-        }
-
-        var kept = 10 * Math.Log10(Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i, corner)) / Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i)));
-        return bare with
-        {
-            Equaliser = [new EqualiserSection("highpass", corner, Analogue.ButterworthQ, 0)],
-            LoudestPoliteLevelWithEqualiserDb = everydayDb - equalised,
-            SeatLossDb = -kept,
-        };
+        var trial = new EqualiserCase(drive, limits, [.. answer.Bands.Select(band => band.SeatDb)]);
+        bare = EqualiserSearch.Plain(trial) is { } plain ? bare with { PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb) } : bare;
+        return EqualiserSearch.Best(trial, inputs.SystemResonanceHz, inputs.SystemQ, Seeds(answer.Bands, inputs.Room)) is { } best && over - best.Effect.OverDb >= LeastGainDb
+            ? bare with
+            {
+                Equaliser = best.Sections,
+                LoudestPoliteLevelWithEqualiserDb = everyday - best.Effect.OverDb,
+                SeatLossDb = best.Effect.SeatLossDb,
+                AudibleLossDb = best.Effect.AudibleLossDb,
+                HeadroomWithEqualiser = Left(inputs, drive, gainDb, best.Sections),
+            }
+            : bare;
     }
 
-    // The excess falls as the corner rises, since the high-pass falls at every frequency; so the corner is found by halving.
-    private static double Corner(Politeness limits, Drive drive)
+    // Cuts are tried first at the two bands that are most over, and at the mode of the room that is nearest to the worst.
+    private static List<double> Seeds(IReadOnlyList<QuietBand> bands, RoomModel? room)
     {
-        if (Over(limits, drive, HighestCornerHz) > 0)
+        var worst = bands.Zip(ThirdOctaves.Bands).OrderByDescending(pair => pair.First.OverDb ?? pair.First.NeighbourDb + Weightings.ADb(pair.Second.CentreHz) - 200).Take(2).Select(pair => pair.Second.CentreHz).ToList();
+        if (room is null)
         {
-            return HighestCornerHz;
+            return worst;
         }
 
-        var (low, high) = (LowestCornerHz, HighestCornerHz);
-        while (high - low > 1e-6 * high)
-        {
-            var middle = Math.Sqrt(low * high);
-            (low, high) = Over(limits, drive, middle) > 0 ? (middle, high) : (low, middle);
-        }
-
-        return high;
+        var modes = from x in Enumerable.Range(0, 4) from y in Enumerable.Range(0, 4) from z in Enumerable.Range(0, 4) where x + y + z > 0 select room.ModeHz(x, y, z);
+        return [.. worst, modes.MinBy(mode => Math.Abs(Math.Log(mode / worst[0])))];
     }
 
-    // Greatest excess with a high-pass, which changes each band by its own mean power.
-    private static double Over(Politeness limits, Drive drive, double highPassHz) =>
-        limits.OverDb([.. Enumerable.Range(0, drive.Count).Select(i => drive.Mean(i) > 0 ? drive.Mean(i, highPassHz) / drive.Mean(i) : 1)]);
+    private static Headroom? Left(QuietInputs inputs, Drive drive, double gainDb, IReadOnlyList<EqualiserSection> sections)
+    {
+        // One volt of programme times the gain; peaks stand the crest above it, and a sine's peak √2 above its rms value.
+        var gain = Math.Pow(10, gainDb / 20);
+        var crest = Math.Pow(10, (inputs.Everyday!.CrestDb ?? Programmes.CrestDb(inputs.Everyday.Programme)) / 20);
+        double Through(double f) => sections.Aggregate(1.0, (magnitude, section) => magnitude * section.Response(f).Magnitude);
+        double? Db(double? limit, Func<double, double> of) => limit is { } most && gain * crest * Math.Sqrt(drive.Sum(drive.VoltPowers, of)) is > 0 and var peak ? 20 * Math.Log10(most / peak) : null;
+        var amplifier = inputs.Amplifier is { PowerW: { } power, RatedLoadOhm: { } load } ? Math.Sqrt(2 * power * load) : (double?)null;
+        var headroom = new Headroom(Db(amplifier, Through), inputs.ExcursionPeakM is { } excursion ? Db(inputs.XmaxM, f => Through(f) * excursion(f) / Math.Sqrt(2)) : null);
+        return headroom is { AmplifierDb: null, ExcursionDb: null } ? null : headroom;
+    }
 
     private static double GainDb(Drive drive, double everydayDb) =>
         everydayDb - LevelDb(Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i)))!.Value;
