@@ -53,6 +53,9 @@ public class AppraisalBench
     public object Quiet() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 } }, drivers).Quiet;
 
     [Benchmark]
+    public object Quiet_with_an_equaliser_to_find() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 }, Brief = project.Brief with { Everyday = project.Brief.Everyday! with { LevelDb = 80 } } }, drivers).Quiet;
+
+    [Benchmark]
     public object Room_curve_of_191_points() => Neighbours.Rooms.RoomCurve.Of(room, 0.001, 1);
 
     [Benchmark]

@@ -1,6 +1,7 @@
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
 using Stillwall.Materials;
+using Stillwall.Neighbours;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
@@ -22,8 +23,8 @@ internal static class QuietText
         var text = Ink.Strong(terminal, Wrap(Sentence(answer)).TrimEnd('\n')) + "\n" + Wrap(Doubt(answer));
         text += "\n" + Table(appraisal, terminal) + Wrap(
             $"seat, room: in your room. wall: what it takes away. ±: how far the forecast may be off. curve: {Curve(project)}. over: above 0 the neighbour is over the curve.{Basis(appraisal)}");
-        text += Weighted(project, appraisal, terminal.Width);
-        return text + "\n" + Ink.Strong(terminal, "What would help") + "\n" + string.Concat(Help(project, answer).Select(l => $"- {Words.Wrapped(l, terminal.Width, 2, 2)}\n"));
+        text += Weighted(project, appraisal, terminal.Width) + Left(appraisal.Quiet, terminal.Width) + AfterTable(appraisal.Quiet, terminal);
+        return text + "\n" + Ink.Strong(terminal, "What would help") + "\n" + string.Concat(Help(project, answer, appraisal.Quiet).Select(l => $"- {Words.Wrapped(l, terminal.Width, 2, 2)}\n"));
     }
 
     /// <summary>The bands; null where nothing of them is known.</summary>
@@ -42,15 +43,15 @@ internal static class QuietText
         }
 
         var without = $"Your everyday {everyday} at the seat is not polite as it is: only up to {polite} does the neighbour stay under the {Limit(a)}, and {first} breaks it first; ";
-        return without + (a.Equaliser is not [var section, ..] ? "no equaliser helps."
-            : $"with a high-pass at {Show.Frequency(section.F0Hz)} it is polite up to {Show.Level(a.EqualisedDb)}{(a.EqualisedDb >= a.EverydayDb - 1e-9 ? ", which is enough" : ", which is not enough")}.");
+        return without + (a.Equaliser is not [_, ..] ? "no equaliser helps."
+            : $"with {EqualiserWords.Of(a.Equaliser)} it is polite up to {Show.Level(a.EqualisedDb)}{(a.EqualisedDb >= a.EverydayDb - 1e-9 ? ", which is enough" : ", which is not enough")}.");
     }
 
     private static string Doubt(QuietAnswer a) => a.FirstBandDoubtDb is { } doubt
         ? $"The wall is a forecast, give or take {Show.Level(doubt)} there; at its worst, polite is up to {Show.Level(a.WorstCasePoliteDb)}."
         : "How far the wall is off is not known.";
 
-    private static IEnumerable<string> Help(Project project, QuietAnswer a)
+    private static IEnumerable<string> Help(Project project, QuietAnswer a, Quiet quiet)
     {
         var down = a.EverydayDb - a.PoliteDb;
         if (down > 0)
@@ -62,9 +63,16 @@ internal static class QuietText
             yield return $"nothing has to: {Show.Level(-down)} to spare";
         }
 
-        if (a.Equaliser is [var section, ..])
+        if (a.Equaliser is [_, ..])
         {
-            yield return $"a second-order high-pass at {Show.Frequency(section.F0Hz)}, Q {Show.Number(section.Q)}: polite up to {Show.Level(a.EqualisedDb)}";
+            var against = quiet.PlainHighPass is { } plain && quiet.AudibleLossDb is { } lost ? $"; the seat loses {Show.Level(lost)} of what it can hear, by a plain high-pass at {Show.Frequency(plain.F0Hz)} {Show.Level(plain.AudibleLossDb)}" : "";
+            yield return $"{EqualiserWords.Of(a.Equaliser)}: polite up to {Show.Level(a.EqualisedDb)}{against} (figures to load: stillwall quiet --csv equaliser.csv)";
+        }
+
+        if (quiet.Extension is { } lower)
+        {
+            var by = lower.StoppedBy switch { "neighbour" => "the neighbour", "excursion" => "the cone's excursion", "amplifier" => "the amplifier", _ => "nothing down to there" };
+            yield return $"there is room to play lower: pole–zero replacement from {Show.Frequency(lower.F0Hz)} to {Show.Frequency(lower.FpHz)} (Q {Show.Number(lower.PoleQ)}, {Show.Level(lower.BoostDb)} of boost far below), where {by} stops it";
         }
 
         if (project.Measured?.PartyWallDb is null)
@@ -76,6 +84,17 @@ internal static class QuietText
     }
 
     private static string Basis(Appraisal appraisal) => appraisal.Quiet.WallBasisFromHz is { } from ? $" Below {Show.Frequency(from)}, where one room or the other has no mode, the formula for the wall has no basis: those bands are a guess." : "";
+
+    private static string Left(Quiet quiet, int width)
+    {
+        static string One(Headroom h) => string.Join(", ", new[] { h.AmplifierDb is { } a ? $"amplifier {Show.Level(a)}" : "", h.ExcursionDb is { } x ? $"cone {Show.Level(x)}" : "" }.Where(t => t.Length > 0));
+        return quiet.Headroom is not { } bare ? ""
+            : Words.Wrapped($"Left at this level, peaks included: {One(bare)}{(quiet.HeadroomWithEqualiser is { } with ? $"; with the equaliser {One(with)}" : "")}.", width) + "\n";
+    }
+
+    private static string AfterTable(Quiet quiet, Terminal terminal) => quiet.BandsWithEqualiser is not { } after ? "" : "\n" + Tables.Of(
+        terminal, "The same volume setting with the equaliser, all in dB", [">band", ">seat", ">change", ">neighbour", ">over"],
+        quiet.Bands.Zip(after, (b, a) => (IReadOnlyList<string>)[Show.Frequency(b.BandHz), Or(a.SeatDb), Or(a.SeatDb - b.SeatDb), Or(a.NeighbourDb), Or(a.OverDb)]));
 
     private static string Limit(QuietAnswer a) => a.FirstWords.Contains("weighted", StringComparison.Ordinal) ? "limit" : "curve";
 

@@ -1,5 +1,6 @@
 using Stillwall.Neighbours;
 using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 using Stillwall.SupplyLists;
 
@@ -30,6 +31,14 @@ public sealed partial class Facts
 
     /// <summary>How the cabinet joins the main speakers; null where they, the crossover or the box are not known.</summary>
     public Joining? Joining => joining.Value;
+
+    /// <summary>The four ways to join with second and fourth orders; empty where joining is not known.</summary>
+    public IReadOnlyList<Joining> WaysToJoin => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Joining.Ways(inputs) : [];
+
+    /// <summary>How cabinet and mains join at the seat; null where joining, room or the places of the mains are not known, or the crossover is above what the room is computed for.</summary>
+    public SeatJoining? JoiningAtSeat => Joining is { } free && Room is { } r && Project.Brief.Mains is { LeftAtM: [var lx, var ly, var lz], RightAtM: [var rx, var ry, var rz] }
+        && JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { CrossoverHz: <= RoomModel.HighestHz / 2 } inputs
+        ? SeatJoining.Of(inputs, free, r.Geometry, Air, new Place(lx, ly, lz), new Place(rx, ry, rz)) : null;
 
     /// <summary>Force into the floor at the lowest note and full level; null where mass, feet or level are not known.</summary>
     public FloorForce? Floor

@@ -72,20 +72,4 @@ internal sealed class Drive
 
     /// <summary>Mean power in the room in one band, Pa² for one volt of programme.</summary>
     public double Mean(int band) => MeanPowers[band].Sum();
-
-    /// <summary>Sum over every frequency of a power times the square of something that depends on frequency.</summary>
-    public double Sum(double[][] powers, Func<double, double> factor)
-    {
-        var sum = 0.0;
-        for (var b = 0; b < Count; b++)
-        {
-            for (var i = 0; i < Frequencies[b].Length; i++)
-            {
-                var at = factor(Frequencies[b][i]);
-                sum += powers[b][i] * at * at;
-            }
-        }
-
-        return sum;
-    }
 }

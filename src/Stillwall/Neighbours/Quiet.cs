@@ -117,6 +117,12 @@ public sealed record Quiet(
     /// <summary>The same with the equaliser.</summary>
     public Headroom? HeadroomWithEqualiser { get; init; }
 
+    /// <summary>The bands behind the equaliser at the same volume setting; null where there is none.</summary>
+    public IReadOnlyList<QuietBand>? BandsWithEqualiser { get; init; }
+
+    /// <summary>How much lower the box could play by pole–zero replacement, behind the equaliser's cuts; null where not at all, or where box, level or limits are not known.</summary>
+    public BassExtension? Extension { get; init; }
+
     /// <summary>Weighted limits of one's own; empty where none is stated or the level is not known.</summary>
     public IReadOnlyList<WeightedLimit> WeightedLimits { get; init; } = [];
 

@@ -47,31 +47,36 @@ public static class QuietModel
             return answer;
         }
 
-        answer = answer with { Headroom = Left(inputs, drive, gain.Value, []) };
-        return limits.IsStated ? Polite(answer, inputs, drive, limits, gain.Value) : answer;
+        var headroom = DriveHeadroom.Of(inputs, drive, gain.Value);
+        answer = answer with { Headroom = headroom.Left(null) };
+        return limits.IsStated ? Polite(answer, inputs, new EqualiserCase(drive, limits, headroom, [.. bands.Select(band => band.SeatDb)])) : answer;
     }
 
-    private static Quiet Polite(Quiet answer, QuietInputs inputs, Drive drive, Politeness limits, double gainDb)
+    private static Quiet Polite(Quiet answer, QuietInputs inputs, EqualiserCase trial)
     {
-        var (everyday, over) = (inputs.Everyday!.LevelDb!.Value, limits.OverDb());
+        var (everyday, over) = (inputs.Everyday!.LevelDb!.Value, trial.OverDb);
         var bare = answer with { LoudestPoliteLevelDb = everyday - over, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = everyday - over, SeatLossDb = 0, AudibleLossDb = 0 };
-        if (over <= 0)
+        if (over > 0)
         {
-            return bare;
+            bare = EqualiserSearch.Plain(trial) is { } plain ? bare with { PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb) } : bare;
+            bare = EqualiserSearch.Best(trial, inputs.SystemResonanceHz, inputs.SystemQ, Seeds(answer.Bands, inputs.Room)) is { } best && over - best.Effect.OverDb >= LeastGainDb ? Equalised(bare, trial, best.Sections, everyday) : bare;
         }
 
-        var trial = new EqualiserCase(drive, limits, [.. answer.Bands.Select(band => band.SeatDb)]);
-        bare = EqualiserSearch.Plain(trial) is { } plain ? bare with { PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb) } : bare;
-        return EqualiserSearch.Best(trial, inputs.SystemResonanceHz, inputs.SystemQ, Seeds(answer.Bands, inputs.Room)) is { } best && over - best.Effect.OverDb >= LeastGainDb
-            ? bare with
-            {
-                Equaliser = best.Sections,
-                LoudestPoliteLevelWithEqualiserDb = everyday - best.Effect.OverDb,
-                SeatLossDb = best.Effect.SeatLossDb,
-                AudibleLossDb = best.Effect.AudibleLossDb,
-                HeadroomWithEqualiser = Left(inputs, drive, gainDb, best.Sections),
-            }
-            : bare;
+        return inputs is { SystemResonanceHz: { } hertz, SystemQ: { } q } ? bare with { Extension = BassExtension.Of(trial, bare.Equaliser!, hertz, q) } : bare;
+    }
+
+    private static Quiet Equalised(Quiet bare, EqualiserCase trial, IReadOnlyList<EqualiserSection> sections, double everydayDb)
+    {
+        var effect = trial.Of(sections);
+        return bare with
+        {
+            Equaliser = sections,
+            LoudestPoliteLevelWithEqualiserDb = everydayDb - effect.OverDb,
+            SeatLossDb = effect.SeatLossDb,
+            AudibleLossDb = effect.AudibleLossDb,
+            HeadroomWithEqualiser = trial.HeadroomOfLast(),
+            BandsWithEqualiser = trial.BandsOfLast(bare.Bands),
+        };
     }
 
     // Cuts are tried first at the two bands that are most over, and at the mode of the room that is nearest to the worst.
@@ -85,18 +90,6 @@ public static class QuietModel
 
         var modes = from x in Enumerable.Range(0, 4) from y in Enumerable.Range(0, 4) from z in Enumerable.Range(0, 4) where x + y + z > 0 select room.ModeHz(x, y, z);
         return [.. worst, modes.MinBy(mode => Math.Abs(Math.Log(mode / worst[0])))];
-    }
-
-    private static Headroom? Left(QuietInputs inputs, Drive drive, double gainDb, IReadOnlyList<EqualiserSection> sections)
-    {
-        // One volt of programme times the gain; peaks stand the crest above it, and a sine's peak √2 above its rms value.
-        var gain = Math.Pow(10, gainDb / 20);
-        var crest = Math.Pow(10, (inputs.Everyday!.CrestDb ?? Programmes.CrestDb(inputs.Everyday.Programme)) / 20);
-        double Through(double f) => sections.Aggregate(1.0, (magnitude, section) => magnitude * section.Response(f).Magnitude);
-        double? Db(double? limit, Func<double, double> of) => limit is { } most && gain * crest * Math.Sqrt(drive.Sum(drive.VoltPowers, of)) is > 0 and var peak ? 20 * Math.Log10(most / peak) : null;
-        var amplifier = inputs.Amplifier is { PowerW: { } power, RatedLoadOhm: { } load } ? Math.Sqrt(2 * power * load) : (double?)null;
-        var headroom = new Headroom(Db(amplifier, Through), inputs.ExcursionPeakM is { } excursion ? Db(inputs.XmaxM, f => Through(f) * excursion(f) / Math.Sqrt(2)) : null);
-        return headroom is { AmplifierDb: null, ExcursionDb: null } ? null : headroom;
     }
 
     private static double GainDb(Drive drive, double everydayDb) =>

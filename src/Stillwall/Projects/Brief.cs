@@ -232,6 +232,14 @@ public sealed record Mains
     /// <summary>Level at 1 m for 2.83 V, dB.</summary>
     [Within(50, 120)]
     public double? SensitivityDb { get; init; }
+
+    /// <summary>The left one: x, y, z in the room, m.</summary>
+    [Within(0, 100), Count(3)]
+    public IReadOnlyList<double>? LeftAtM { get; init; }
+
+    /// <summary>The right one: x, y, z in the room, m.</summary>
+    [Within(0, 100), Count(3)]
+    public IReadOnlyList<double>? RightAtM { get; init; }
 }
 
 /// <summary>State of the air.</summary>

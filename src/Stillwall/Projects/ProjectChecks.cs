@@ -50,6 +50,8 @@ public static class ProjectChecks
         new(["materials.cast.mix", "materials.cast.own"], p => Own("materials.cast.mix", p.Materials?.Cast?.Mix, "own", p.Materials?.Cast?.Own)),
         new([], p => InRoom(p.Brief.Room, "cabinet_at", p.Brief.Room?.CabinetAtM)),
         new([], p => InRoom(p.Brief.Room, "seat_at", p.Brief.Room?.SeatAtM)),
+        new([], p => InRoom(p.Brief.Room, "left_at", p.Brief.Mains?.LeftAtM, "mains")),
+        new([], p => InRoom(p.Brief.Room, "right_at", p.Brief.Mains?.RightAtM, "mains")),
         new(["limits.fill_density_low", "limits.fill_density_high"], FillDensitiesInOrder),
         new([], PricesNamedOnce),
         new([], PricesForSomething),
@@ -295,7 +297,7 @@ public static class ProjectChecks
         }
     }
 
-    private static IEnumerable<(string, string)> InRoom(Room? room, string key, IReadOnlyList<double>? at)
+    private static IEnumerable<(string, string)> InRoom(Room? room, string key, IReadOnlyList<double>? at, string block = "room")
     {
         if (room is null || at is not { Count: 3 })
         {
@@ -307,7 +309,7 @@ public static class ProjectChecks
         {
             if (sizesM[axis] is { } sizeM && at[axis] > sizeM)
             {
-                yield return ($"brief.room.{key}[{axis.ToString(CultureInfo.InvariantCulture)}]", $"{Length(at[axis])} is outside the room; 0 mm to {Length(sizeM)}");
+                yield return ($"brief.{block}.{key}[{axis.ToString(CultureInfo.InvariantCulture)}]", $"{Length(at[axis])} is outside the room; 0 mm to {Length(sizeM)}");
             }
         }
     }

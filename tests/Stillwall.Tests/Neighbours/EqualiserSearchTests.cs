@@ -69,6 +69,27 @@ public class EqualiserSearchTests(ITestOutputHelper told)
             f => Assert.Equal(20 * Math.Log10(section.Response(f).Magnitude), FilterDesign.Of(section.At(44100)).MagnitudeDb(f)!.Value, 0.01)));
 
     [Fact]
+    public void The_box_may_play_lower_until_the_first_of_three_stops_it()
+    {
+        // The neighbour far from the curve; the cone has 20 dB, so it stops the extension; then the amplifier; then the neighbour's own limit.
+        var lenient = At(50) with { Amplifier = new Amplifier { PowerW = 1e4, RatedLoadOhm = 4 }, ExcursionPeakM = f => 0.001 * 1600 / ((f * f) + 1600), XmaxM = 0.01 };
+        var free = QuietModel.Of(lenient with { XmaxM = 1e3 });
+        Assert.Equal(("search", 20.0), (free.Extension!.StoppedBy, free.Extension.FpHz));
+        Assert.Equal(40 * Math.Log10(2), free.Extension.BoostDb, 1e-9);
+
+        var cone = QuietModel.Of(lenient with { XmaxM = Math.Pow(10, -(free.Headroom!.ExcursionDb!.Value - 3) / 20) * 1e3 });
+        Assert.Equal("excursion", cone.Extension!.StoppedBy);
+        Assert.InRange(cone.Extension.FpHz, 20, 40);
+
+        var near = QuietModel.Of(lenient with { XmaxM = 1e3, Neighbour = QuietData.BrickWall with { Curve = "own", CurveDb = [.. free.Bands.Select((b, i) => i < 3 ? b.NeighbourDb!.Value + 3 : 90)] } });
+        Assert.Equal("neighbour", near.Extension!.StoppedBy);
+
+        // At the corner found the boost of the band that stops it is the three decibels it had.
+        var boost = ThirdOctaves.Bands.Take(3).Max(band => ThirdOctaves.FrequenciesHz(band, 15).Max(f => 20 * Math.Log10(Analogue.Transform(f, 40, 0.7, near.Extension.FpHz, Math.Sqrt(0.5)).Magnitude)));
+        Assert.InRange(boost, 3, 3.7);
+    }
+
+    [Fact]
     public void Cuts_cost_no_headroom()
     {
         var inputs = At(78) with { Amplifier = new Amplifier { PowerW = 100, RatedLoadOhm = 4 }, ExcursionPeakM = f => 0.001 * 40 * 40 / ((f * f) + 1600), XmaxM = 0.01 };

@@ -107,7 +107,7 @@ public class QuietModelTests
         var quiet = QuietModel.Of(Case with { Neighbour = QuietData.BrickWall with { Curve = "own", CurveDb = [-2, 3, 6, 90, 90, 90, 90, 90, 90, 90] } });
         Assert.True(quiet.LoudestPoliteLevelDb < 62);
         Assert.NotEmpty(quiet.Equaliser!);
-        Assert.Equal(62, quiet.LoudestPoliteLevelWithEqualiserDb!.Value, 0.001);
+        Assert.InRange(quiet.LoudestPoliteLevelWithEqualiserDb!.Value, 62, 62.1);
         Assert.InRange(quiet.SeatLossDb!.Value, 0, quiet.PlainHighPass!.SeatLossDb);
     }
 

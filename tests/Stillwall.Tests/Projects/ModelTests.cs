@@ -59,6 +59,7 @@ public class ModelTests
     [InlineData("brief.spot.plug_space", FieldKind.Quantity)]
     [InlineData("brief.room.pressure_decay_time", FieldKind.Quantity)]
     [InlineData("brief.room.seat_at", FieldKind.Quantities)]
+    [InlineData("brief.mains.left_at", FieldKind.Quantities)]
     [InlineData("brief.neighbour.curve", FieldKind.Text)]
     [InlineData("brief.neighbour.curve_levels", FieldKind.Quantities)]
     [InlineData("brief.neighbour.second_leaf", FieldKind.Quantity)]

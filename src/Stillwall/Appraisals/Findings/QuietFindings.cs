@@ -11,7 +11,7 @@ internal static class QuietFindings
     [
         new("Quiet", "neighbour at the everyday level", "ISO 12354 frame with the room's modal sum; uncertainty ISO 12999-1 situation A; local rules come first", Neighbour, Quieter,
             new Lever("brief.everyday.quiet_hours.level", Toward.Less, 0.5, "{new} in the quiet hours instead of {old}")),
-        new("Quiet", "polite level with the equaliser", "the same, with one high-pass", Polite, Quieter),
+        new("Quiet", "polite level with the equaliser", "the same, with the equaliser that takes least from the seat", Polite, Quieter),
         new("Quiet", "force into the floor; does it walk", "one mass on its feet against the cone's reaction; advice", Floor),
         new("Quiet", "hearing", "NIOSH recommended exposure limit: 85 dB(A) for 8 h, 3 dB exchange", Hearing,
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter),
@@ -48,7 +48,7 @@ internal static class QuietFindings
         }
 
         return AtLeast(polite, level, "dB", Nearness.Level,
-            $"polite up to {Show.Level(polite)} at the seat{(f.Quiet.Equaliser is [var section, ..] ? $" with a high-pass at {Show.Frequency(section.F0Hz)}" : " without any equaliser")}; everyday listening is {Show.Level(level)}");
+            $"polite up to {Show.Level(polite)} at the seat{(f.Quiet.Equaliser is [_, ..] sections ? $" with {EqualiserWords.Of(sections)}" : " without any equaliser")}; everyday listening is {Show.Level(level)}");
     }
 
     private static Judgement Floor(Facts f)

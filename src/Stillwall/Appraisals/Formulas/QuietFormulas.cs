@@ -21,6 +21,7 @@ internal static class QuietFormulas
         new("polite-high-pass", "Plain high-pass that makes the everyday level polite", "lowest second-order Butterworth corner with nothing over curve or limit", "W3C note Audio EQ Cookbook (2021)", "corner to one part in a million"),
         new("polite-equaliser", "Equaliser that makes the everyday level polite", "of high-passes, shelf, up to two cuts and pole–zero replacement, the sections that leave nothing over and lose the least of what is audible at the seat, never more than the plain high-pass", "sections W3C note Audio EQ Cookbook (2021); search and measure are our choice", "a search: a little less may be lost by other settings"),
         new("audible-loss", "What the seat loses of what is audible", "Σ a · min(loss, a)/Σ a, a = level above the threshold in each band", "threshold ISO 226:2023; the measure is our choice", "as the bands"),
+        new("bass-extension", "Lowest corner by pole–zero replacement", "lowest Butterworth corner at which neighbour, excursion and amplifier still have room at the everyday level", "quotient of two high-passes; the search is our choice", "as crest and wall: rough"),
         new("headroom", "Headroom at the everyday level", "20 log10(limit/(rms × crest)), the whole programme's voltage or excursion", "definition; crest from memory", "3 dB: records differ"),
         new("polite-level-equalised", "Loudest polite level with the equaliser", "everyday level − greatest level over the curve behind the equaliser", "our choice", "the greatest uncertainty of the bands judged"),
         new("seat-loss", "What the seat loses to the equaliser", "10 log10 Σ seat power / Σ seat power behind the equaliser", "definition", "as the bands"),
@@ -32,6 +33,7 @@ internal static class QuietFormulas
         new("floor-force", "Force into the floor", "T Mms ω² x; 20 log10 T against rigid feet", "Beranek and Vér (from memory)", "one degree of freedom, stiff floor"),
         new("feet-resonance", "Resonance on the feet", "√(k/M)/(2π)", "one degree of freedom", "rocking makes real feet softer"),
         new("friction", "Hold of the cabinet on the floor", "μ M g", "Coulomb; coefficients from memory", "friction scatters by half"),
+        new("joining-seat", "Sum with the main speakers at the seat", "box and mains as small sources in the room; least span of third-octaves from half to twice the crossover", "Kuttruff, Room Acoustics, chapter 3; measure and search are our choice", "advice: several decibels near the modes"),
         new("joining", "Sum with the main speakers", "box · low-pass + delayed mains · high-pass; least ripple from half to twice the crossover", "Small (1972); Linkwitz (1976, from memory); search is our choice", "free field"),
     ];
 }

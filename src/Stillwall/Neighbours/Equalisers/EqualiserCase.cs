@@ -17,12 +17,15 @@ internal sealed class EqualiserCase
     private readonly double[] _bandSeat;
     private readonly double[] _bandMean;
     private readonly double[] _kept;
+    private readonly double[] _keptSeat;
     private readonly double[] _power;
     private readonly double[] _squares;
 
-    public EqualiserCase(Drive drive, Politeness limits, IReadOnlyList<double?> seatDb)
+    private readonly DriveHeadroom _headroom;
+
+    public EqualiserCase(Drive drive, Politeness limits, DriveHeadroom headroom, IReadOnlyList<double?> seatDb)
     {
-        (_drive, _limits) = (drive, limits);
+        (_drive, _limits, _headroom) = (drive, limits, headroom);
         var threshold = LimitCurves.LevelDb("hearing-threshold")!;
         _audible = [.. seatDb.Select((level, i) => Math.Max(0, (level ?? double.NegativeInfinity) - threshold[i]!.Value))];
 
@@ -30,7 +33,7 @@ internal sealed class EqualiserCase
         IsAudible = _audible.Any(a => a > 0);
         _bandSeat = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Seat(i))];
         _bandMean = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Mean(i))];
-        _kept = new double[drive.Count];
+        (_kept, _keptSeat) = (new double[drive.Count], new double[drive.Count]);
         _squares = [.. drive.Frequencies.SelectMany(band => band).Select(f => f * f)];
         _power = new double[_squares.Length];
     }
@@ -40,6 +43,20 @@ internal sealed class EqualiserCase
 
     /// <summary>Greatest excess without an equaliser, dB.</summary>
     public double OverDb => _limits.OverDb();
+
+    /// <summary>Headroom behind the sections that were tried last; null where nothing limits.</summary>
+    public Headroom? HeadroomOfLast() => _headroom.Left(_power);
+
+    /// <summary>The bands behind the sections that were tried last.</summary>
+    public IReadOnlyList<QuietBand> BandsOfLast(IReadOnlyList<QuietBand> bands) => [.. bands.Select((band, i) =>
+    {
+        var (seat, mean) = (10 * Math.Log10(Math.Max(_keptSeat[i], 1e-30)), 10 * Math.Log10(Math.Max(_kept[i], 1e-30)));
+        return band with { SeatDb = band.SeatDb + seat, SourceRoomDb = band.SourceRoomDb + mean, NeighbourDb = band.NeighbourDb + mean, OverDb = band.OverDb + mean };
+    })];
+
+    /// <summary>Effect of sections as they are told.</summary>
+    public EqualiserEffect Of(IReadOnlyList<EqualiserSection> sections) =>
+        Of((ReadOnlySpan<EqualiserStage>)[.. sections.Select(s => EqualiserStage.Of(s.Kind, s.F0Hz, s.Q, s.GainDb, s.FpHz ?? 0, s.PoleQ ?? 1))]);
 
     /// <summary>Effect of some sections one after the other.</summary>
     public EqualiserEffect Of(ReadOnlySpan<EqualiserStage> stages)
@@ -62,10 +79,11 @@ internal sealed class EqualiserCase
 
             _kept[b] = _bandMean[b] > 0 ? mean / _bandMean[b] : 1;
             (seatAll, keptAll) = (seatAll + _bandSeat[b], keptAll + seat);
+            _keptSeat[b] = _bandSeat[b] > 0 ? seat / _bandSeat[b] : 1;
             if (_bandSeat[b] > 0)
             {
                 var weight = IsAudible ? _audible[b] : 1;
-                var loss = -10 * Math.Log10(Math.Max(seat / _bandSeat[b], 1e-30));
+                var loss = -10 * Math.Log10(Math.Max(_keptSeat[b], 1e-30));
                 (weights, lost) = (weights + weight, lost + (weight * Math.Clamp(loss, 0, IsAudible ? _audible[b] : 300)));
             }
         }

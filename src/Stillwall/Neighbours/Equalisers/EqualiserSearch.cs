@@ -3,16 +3,19 @@ using Stillwall.Numerics;
 namespace Stillwall.Neighbours.Equalisers;
 
 /// <summary>An equaliser that was found, and what it comes to.</summary>
-internal sealed record EqualiserChoice(IReadOnlyList<EqualiserSection> Sections, EqualiserEffect Effect);
+internal sealed record EqualiserChoice(IReadOnlyList<EqualiserSection> Sections, EqualiserEffect Effect)
+{
+    /// <summary>Its shape and setting; null for the plain high-pass.</summary>
+    internal (EqualiserShape Shape, double[] At)? Setting { get; init; }
+}
 
 /// <summary>Seeks the equaliser that leaves nothing over the neighbour's limits and takes the least of what is audible at the seat.</summary>
 internal sealed class EqualiserSearch
 {
-    // So much of a decibel over counts as none; a search cannot do better than its arithmetic.
-    private const double NoneDb = 1e-9;
-
     // What a decibel over costs against a decibel lost: more than any cut that helps can cost.
     private const double Penalty = 30;
+
+    private const double SectionDb = 0.1;
 
     private const int Rounds = 140;
     private const double LeastStepShare = 0.004;
@@ -72,10 +75,27 @@ internal sealed class EqualiserSearch
             }
         }
 
+        return best is null ? null : search.Pruned(best, plain?.Effect);
+    }
+
+    // A section that hardly does anything is left out, and the others moved up to do its work.
+    private EqualiserChoice Pruned(EqualiserChoice best, EqualiserEffect? plain)
+    {
+        while (best.Setting is { Shape: { Kinds.Length: > 1 } shape, At: var at })
+        {
+            var found = Enumerable.Range(0, shape.Kinds.Length).Select(k => shape.Without(k, at)).Select(left => Settled(left.Shape, Refined(left.Shape, left.At))).MinBy(choice => Cost(choice.Setting!.Value.Shape, choice.Setting.Value.At))!;
+            if (!IsBetter(found, best, plain))
+            {
+                break;
+            }
+
+            best = found;
+        }
+
         return best;
     }
 
-    // Nothing over comes first; then never more lost than by the plain high-pass, in either measure; then the least of what is audible, a hundredth of a decibel for a section more.
+    // Nothing over comes first; then never more lost than by the plain high-pass, in either measure; then the least of what is audible, a section more must save a tenth of a decibel.
     private static bool IsBetter(EqualiserChoice found, EqualiserChoice? best, EqualiserEffect? plain)
     {
         if (best is null)
@@ -83,14 +103,14 @@ internal sealed class EqualiserSearch
             return true;
         }
 
-        if (found.Effect.OverDb > NoneDb || best.Effect.OverDb > NoneDb)
+        if (found.Effect.OverDb > 0 || best.Effect.OverDb > 0)
         {
-            return found.Effect.OverDb < Math.Max(best.Effect.OverDb, NoneDb) - 1e-6;
+            return found.Effect.OverDb < Math.Max(best.Effect.OverDb, 0) - 1e-6;
         }
 
         // One that makes the seat louder is no answer to a neighbour.
         var isNoWorse = found.Effect.SeatLossDb >= 0 && (plain is not { } p || (found.Effect.AudibleLossDb <= p.AudibleLossDb && found.Effect.SeatLossDb <= p.SeatLossDb));
-        return isNoWorse && found.Effect.AudibleLossDb + (0.01 * found.Sections.Count) < best.Effect.AudibleLossDb + (0.01 * best.Sections.Count) - 1e-9;
+        return isNoWorse && found.Effect.AudibleLossDb + (SectionDb * found.Sections.Count) < best.Effect.AudibleLossDb + (SectionDb * best.Sections.Count) - 1e-9;
     }
 
     private double Cost(EqualiserShape shape, ReadOnlySpan<double> at)
@@ -138,7 +158,7 @@ internal sealed class EqualiserSearch
     private EqualiserChoice Settled(EqualiserShape shape, double[] at)
     {
         var effect = Effect(shape, at);
-        if (effect.OverDb is > NoneDb and < 1)
+        if (effect.OverDb is > 0 and < 1)
         {
             var (low, high, settled) = (0.0, 0.5, new double[at.Length]);
             Strengthen(shape, at, high, settled);
@@ -155,7 +175,7 @@ internal sealed class EqualiserSearch
             }
         }
 
-        return new(shape.Sections(at, _boxHz, _boxQ), effect);
+        return new(shape.Sections(at, _boxHz, _boxQ), effect) { Setting = (shape, at) };
     }
 
     // Gains deeper, corners higher; moves with a floor at or below zero are gains.
@@ -164,8 +184,7 @@ internal sealed class EqualiserSearch
         var p = 0;
         foreach (var kind in shape.Kinds)
         {
-            var isCut = kind is "peaking" or "lowshelf";
-            var count = isCut ? 3 : kind == "highpass4" ? 1 : 2;
+            var (isCut, count) = (kind is "peaking" or "lowshelf", EqualiserShape.CountOf(kind));
             for (var i = 0; i < count; i++)
             {
                 into[p + i] = at[p + i];

@@ -16,6 +16,16 @@ internal sealed record EqualiserShape(params string[] Kinds)
     /// <summary>What may be moved: octaves of frequency, octaves of Q, decibels; with bounds.</summary>
     internal IReadOnlyList<(double Least, double Greatest, double Step)> Moves { get; } = [.. Kinds.SelectMany(MovesOf)];
 
+    /// <summary>How many figures of a section may be moved.</summary>
+    internal static int CountOf(string kind) => MovesOf(kind).Length;
+
+    /// <summary>The same without one of its sections, at the same setting.</summary>
+    internal (EqualiserShape Shape, double[] At) Without(int section, double[] at)
+    {
+        var before = Kinds.Take(section).Sum(CountOf);
+        return (new([.. Kinds.Where((_, i) => i != section)]), [.. at.Take(before), .. at.Skip(before + CountOf(Kinds[section]))]);
+    }
+
     /// <summary>The sections at one setting, as stages.</summary>
     internal int Stages(ReadOnlySpan<double> at, Span<EqualiserStage> stages, double boxHz, double boxQ)
     {
@@ -73,8 +83,8 @@ internal sealed record EqualiserShape(params string[] Kinds)
     private static (double, double, double)[] MovesOf(string kind) => kind switch
     {
         "highpass4" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5)],
-        "highpass" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5), Octaves(0.5, 1, 0.5)],
-        "transform" => [Octaves(10, 2 * QuietModel.HighestCornerHz, 0.5), Octaves(0.35, 0.9, 0.5)],
+        "highpass" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5), Octaves(0.5, 0.75, 0.25)],
+        "transform" => [Octaves(10, 2 * QuietModel.HighestCornerHz, 0.5), Octaves(0.35, 0.75, 0.5)],
         "lowshelf" => [Octaves(LowestCutHz, HighestCutHz, 0.5), Octaves(0.4, 1, 0.5), (-DeepestDb, 0, 3)],
         _ => [Octaves(LowestCutHz, HighestCutHz, 0.5), Octaves(0.4, 8, 1), (-DeepestDb, 0, 3)],
     };
