@@ -32,7 +32,9 @@ internal static class QuietVerb
 
                 var terminal = call.Session.Terminal;
                 var appraisal = Appraisal.OfStage(loaded.Project, loaded.Candidates, "Quiet");
-                call.Session.Print(QuietText.Of(loaded.Project, appraisal, terminal) + (loaded.Project.Brief.Neighbour is null ? "" : $"\n! {Words.Wrapped(Cautions.Local, terminal.Width, 2, 2)}\n"));
+                var rest = FloorText.Of(loaded.Facts(), terminal.Width);
+                call.Session.Print(QuietText.Of(loaded.Project, appraisal, terminal) + (rest.Length > 0 ? $"\n{Ink.Strong(terminal, "Ear and floor")}\n{rest}" : ""));
+                call.Session.Print(loaded.Project.Brief.Neighbour is null ? "" : $"\n! {Words.Wrapped(Cautions.Local, terminal.Width, 2, 2)}\n");
                 call.Session.Print(new AppraisalText(loaded, terminal).Checks(appraisal, "Quiet"));
                 return ExitCodes.Done;
             },

@@ -51,10 +51,20 @@ public sealed partial class Facts
                 return null;
             }
 
-            var stiffness = feet.Kind == "spikes" ? null : feet.StiffnessNPerM;
-            return FloorForce.Of(lowest, s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg, mass, stiffness);
+            var (excursion, moving) = (s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg);
+            return feet.Kind == "spikes" ? FloorForce.Of(lowest, excursion, moving, mass, null)
+                : Rocking is { } body ? FloorForce.Of(lowest, excursion, moving, body)
+                : FloorForce.Of(lowest, excursion, moving, mass, feet.StiffnessNPerM);
         }
     }
+
+    /// <summary>Pads that would suit the finished cabinet; null where its mass or the lowest note is not known.</summary>
+    public PadChoice? Pads => Mass.FinishedKg is { } mass && Project.Brief.Aim?.LowestHz is { } lowest ? PadChoice.Of(mass, lowest) : null;
+
+    // Mass taken as even; the cone in the middle of the front.
+    private Rocking? Rocking => Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: "pads", StiffnessNPerM: { } along } feet
+        ? Neighbours.Rocking.OfBox(mass, sizes.Depth * 1e-3, sizes.Height * 1e-3, Math.Max(1e-3, (sizes.Depth * 1e-3) - (2 * FootInsetM)), along, feet.VerticalStiffnessNPerM)
+        : null;
 
     /// <summary>How much of an item is on the shelf and within its date; null without a stock list.</summary>
     internal double? InStock(string item) => Supplies.FirstOrDefault(l => l.Item == item)?.InStock;

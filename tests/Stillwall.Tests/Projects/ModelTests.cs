@@ -67,6 +67,7 @@ public class ModelTests
     [InlineData("brief.neighbour.a_weighted_limit", FieldKind.Quantity)]
     [InlineData("brief.everyday.quiet_hours.level", FieldKind.Quantity)]
     [InlineData("brief.everyday.quiet_hours.from", FieldKind.Number)]
+    [InlineData("cabinet.feet.vertical_stiffness", FieldKind.Quantity)]
     [InlineData("cabinet.leak.resistance", FieldKind.Quantity)]
     [InlineData("cabinet.second_cone.cms", FieldKind.Quantity)]
     [InlineData("driver.flange_thickness", FieldKind.Quantity)]

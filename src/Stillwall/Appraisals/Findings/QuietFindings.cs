@@ -12,7 +12,8 @@ internal static class QuietFindings
         new("Quiet", "neighbour at the everyday level", "ISO 12354 frame with the room's modal sum; uncertainty ISO 12999-1 situation A; local rules come first", Neighbour, Quieter,
             new Lever("brief.everyday.quiet_hours.level", Toward.Less, 0.5, "{new} in the quiet hours instead of {old}")),
         new("Quiet", "polite level with the equaliser", "the same, with the equaliser that takes least from the seat", Polite, Quieter),
-        new("Quiet", "force into the floor; does it walk", "one mass on its feet against the cone's reaction; advice", Floor),
+        new("Quiet", "force into the floor; does it walk", "a rigid body on its feet, swaying and rocking under the cone's reaction; advice", Floor,
+            new Lever("cabinet.feet.stiffness", Toward.Less, 500, "feet of {new} together instead of {old}")),
         new("Quiet", "hearing", "NIOSH recommended exposure limit: 85 dB(A) for 8 h, 3 dB exchange", Hearing,
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter),
         new("Quiet", "joins the mains", "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice", Mains,
@@ -61,7 +62,7 @@ internal static class QuietFindings
         var walks = floor.FrictionRatio is { } ratio && ratio < 1;
         var verdict = walks || floor.ReRigidDb > 0 ? Verdict.Tight : Verdict.Holds;
         return new Judgement(verdict, floor.ReRigidDb, 0, "dB", -floor.ReRigidDb,
-            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
+            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} along the cone's axis into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
     }
 
     private static Judgement Hearing(Facts f)
