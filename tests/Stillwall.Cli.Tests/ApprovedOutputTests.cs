@@ -29,6 +29,9 @@ public sealed class ApprovedOutputTests
             desk.State("brief.neighbour.curve", "\"threshold-de-1997\"");
             desk.State("brief.neighbour.a_weighted_limit", "\"15 dB\"");
         },
+        ["rating"] = desk => desk.Write("wall.csv", File.ReadAllText(Repository.Data("partition/rated.csv"))),
+        ["rating-short"] = desk => desk.Write("wall.csv", "100,30\n125,32\n160,35\n"),
+        ["error-rating"] = desk => desk.Write("wall.csv", "band,reduction\n100,30\n110,31\n100,29\n125,loud\n"),
         ["quiet-equaliser"] = desk => desk.State("brief.everyday.level", "\"75 dB\""),
         ["error-quiet-equaliser"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1, \"name\": \"bare\" }\n"),
         ["quiet-bare"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1, \"name\": \"bare\" }\n"),
@@ -58,7 +61,7 @@ public sealed class ApprovedOutputTests
         ["help", "--help"], ["version", "--version"],
         ["help-start", "start", "--help"], ["help-appraise", "appraise", "--help"], ["help-set", "set", "--help"], ["help-apply", "apply", "--help"],
         ["help-why", "why", "--help"], ["why", "why", "box.system_resonance_hz", "--project", "reading-room"], ["error-why", "why", "box.system_k", "--project", "reading-room"],
-        ["help-sheets", "sheets", "--help"], ["sheets", "sheets", "reading-room", "--out", "out"], ["error-sheets-unknown", "sheets", "bare"], ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
+        ["help-sheets", "sheets", "--help"], ["sheets", "sheets", "reading-room", "--out", "out"], ["error-sheets-unknown", "sheets", "bare"], ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"], ["help-rating", "rating", "--help"], ["rating", "rating", "wall.csv"], ["rating-short", "rating", "wall.csv"], ["error-rating", "rating", "wall.csv"],
         ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
         ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-parts", "parts", "--help"], ["parts", "parts", "reading-room", "--out", "out"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
         ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"], ["help-serve", "serve", "--help"], ["error-serve-missing", "serve", "reading-room"],

@@ -6,6 +6,7 @@ using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
+using Stillwall.Materials;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
 using Stillwall.Neighbours.Rooms;
@@ -74,6 +75,7 @@ public static class ResultJson
 [JsonSerializable(typeof(PolarityReport))]
 [JsonSerializable(typeof(PlaceReport))]
 [JsonSerializable(typeof(EqualiserReport))]
+[JsonSerializable(typeof(RatedWall))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]

@@ -7,9 +7,6 @@ public static class Partitions
 {
     private const int Count = 10;
 
-    // Place of the 50 Hz band among the ten.
-    private const int FirstFrom50 = 4;
-
     private const double SlopeDbPerOctave = 6;
 
     // Octave values at 63, 125 and 250 Hz; a missing one is NaN here and never leaves this file.
@@ -62,7 +59,20 @@ public static class Partitions
             }
         }
 
-        return Thirds.FirstOrDefault(row => row.Name == name).From50 is { } from50 ? [.. ThirdOctaves.Bands.Select((band, i) => i >= FirstFrom50 ? from50[i - FirstFrom50] : Below(from50[0], band.CentreHz, ThirdOctaves.Bands[FirstFrom50].CentreHz))] : null;
+        return Thirds.FirstOrDefault(row => row.Name == name).From50 is { } from50 ? ExtendedDb(from50) : null;
+    }
+
+    /// <summary>Ten third-octaves from those that are known, which reach up to 160 Hz.</summary>
+    /// <param name="knownDb">Sound reduction in the last of the ten bands 20 to 160 Hz, dB: six of them begin at 50 Hz, three at 100 Hz; 1 to 10.</param>
+    /// <returns>Sound reduction, dB; 6 dB per octave under the lowest known one, not below 0.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No value, or more than ten.</exception>
+    /// <remarks>Model: as known; slope of the mass law below. Validity: a wall without a resonance down there. Source: the slope, after the mass law, is our choice. Accuracy: <see cref="StandardDeviationDb"/>.</remarks>
+    public static IReadOnlyList<double> ExtendedDb(IReadOnlyList<double> knownDb)
+    {
+        ArgumentNullException.ThrowIfNull(knownDb);
+        Require.Within(knownDb.Count, 1, Count, nameof(knownDb), "bands");
+        var first = Count - knownDb.Count;
+        return [.. ThirdOctaves.Bands.Select((band, i) => i >= first ? knownDb[i - first] : Below(knownDb[0], band.CentreHz, ThirdOctaves.Bands[first].CentreHz))];
     }
 
     /// <summary>Sound reduction of two paths side by side.</summary>

@@ -6,10 +6,10 @@ namespace Stillwall.Materials;
 /// <param name="WeightedDb">Weighted sound reduction index Rw, dB.</param>
 /// <param name="PinkTermDb">Term C for pink noise, 100 to 3150 Hz, dB.</param>
 /// <param name="TrafficTermDb">Term Ctr for traffic, 100 to 3150 Hz, dB.</param>
-/// <param name="PinkTermFrom50Db">Term C from 50 Hz, dB; to 5000 Hz where those bands are given, else to 3150 Hz; null without the bands from 50 Hz.</param>
-/// <param name="TrafficTermFrom50Db">Term Ctr from 50 Hz, dB; as above.</param>
+/// <param name="PinkTermFrom50HzDb">Term C from 50 Hz, dB; to 5000 Hz where those bands are given, else to 3150 Hz; null without the bands from 50 Hz.</param>
+/// <param name="TrafficTermFrom50HzDb">Term Ctr from 50 Hz, dB; as above.</param>
 /// <param name="UnfavourableSumDb">Sum of what the wall falls short of the shifted reference, dB; at most 32.</param>
-public sealed record SoundRating(double WeightedDb, double PinkTermDb, double TrafficTermDb, double? PinkTermFrom50Db, double? TrafficTermFrom50Db, double UnfavourableSumDb)
+public sealed record SoundRating(double WeightedDb, double PinkTermDb, double TrafficTermDb, double? PinkTermFrom50HzDb, double? TrafficTermFrom50HzDb, double UnfavourableSumDb)
 {
     private const double MostUnfavourableDb = 32;
 
@@ -79,5 +79,32 @@ public sealed record SoundRating(double WeightedDb, double PinkTermDb, double Tr
         {
             Require.Within(value, -50, 150, name, "dB");
         }
+    }
+}
+
+/// <summary>A wall known by its third-octaves: its rating, and the row that a project states.</summary>
+/// <param name="Rating">The rating; null where the sixteen bands 100 to 3150 Hz are not all there.</param>
+/// <param name="ReductionDb">Sound reduction in the ten third-octaves 20 to 160 Hz, dB; null where 160 Hz is not there.</param>
+/// <param name="LowestKnownHz">Lowest band that was given without a gap up to 160 Hz, Hz; below it the slope of the mass law.</param>
+public sealed record RatedWall(SoundRating? Rating, IReadOnlyList<double>? ReductionDb, double? LowestKnownHz)
+{
+    private static readonly double[] Nominal = [20, 25, 31.5, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500, 3150, 4000, 5000];
+
+    /// <summary>Names of the third-octaves that count, Hz.</summary>
+    public static IReadOnlyList<double> BandsHz => Nominal;
+
+    /// <summary>What is known of a wall by some of its third-octaves.</summary>
+    /// <param name="reductionDb">Sound reduction by the band's name, Hz and dB; bands that are not among <see cref="BandsHz"/> are left out.</param>
+    /// <returns>The wall.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A reduction outside −50 to 150 dB.</exception>
+    /// <remarks>Model: <see cref="SoundRating.Of"/> and <see cref="Partitions.ExtendedDb"/>. Validity: as there. Source: ISO 717-1:2020; the slope below the lowest band is our choice. Accuracy: by definition.</remarks>
+    public static RatedWall Of(IReadOnlyDictionary<double, double> reductionDb)
+    {
+        ArgumentNullException.ThrowIfNull(reductionDb);
+        double[]? Span(double from, double to) => Nominal.Where(band => band >= from && band <= to).ToArray() is var bands && bands.All(reductionDb.ContainsKey) ? [.. bands.Select(band => reductionDb[band])] : null;
+        var low = Nominal.Where(band => band <= 160).Reverse().TakeWhile(reductionDb.ContainsKey).Reverse().ToList();
+        return new(
+            Span(100, 3150) is { } middle ? SoundRating.Of(middle, Span(50, 80), Span(4000, 5000)) : null,
+            low.Count > 0 ? Partitions.ExtendedDb([.. low.Select(band => reductionDb[band])]) : null, low.Count > 0 ? low[0] : null);
     }
 }

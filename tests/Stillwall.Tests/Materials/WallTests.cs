@@ -31,14 +31,14 @@ public class WallTests
         var rating = SoundRating.Of(Rated[3..19]);
         Assert.Equal((30, -2, -3), (rating.WeightedDb, rating.PinkTermDb, rating.TrafficTermDb));
         Assert.Equal(31.8, rating.UnfavourableSumDb, 1e-9);
-        Assert.Null(rating.PinkTermFrom50Db);
+        Assert.Null(rating.PinkTermFrom50HzDb);
     }
 
     [Fact]
     public void The_standards_second_worked_example_has_its_printed_terms_from_50_hertz()
     {
         var rating = SoundRating.Of(Rated[3..19], Rated[..3], Rated[19..]);
-        Assert.Equal((-2.0, -4.0), (rating.PinkTermFrom50Db, rating.TrafficTermFrom50Db));
+        Assert.Equal((-2.0, -4.0), (rating.PinkTermFrom50HzDb, rating.TrafficTermFrom50HzDb));
     }
 
     [Fact]
@@ -49,6 +49,22 @@ public class WallTests
         double[] traffic = [-25, -23, -21, -20, -20, -18, -16, -15, -14, -13, -12, -11, -9, -8, -9, -10, -11, -13, -15, -16, -18];
         Assert.Equal(28.212, SoundRating.DifferenceDb(pink, Rated), 0.001);
         Assert.Equal(26.355, SoundRating.DifferenceDb(traffic, Rated), 0.001);
+    }
+
+    [Fact]
+    public void A_table_of_a_wall_gives_its_rating_and_the_row_to_state()
+    {
+        var table = QuietData.Numbers("partition", "rated.csv").ToDictionary(row => row[0], row => row[1]);
+        var whole = RatedWall.Of(table);
+        Assert.Equal((30, -2.0, 50.0), (whole.Rating!.WeightedDb, whole.Rating.PinkTermFrom50HzDb, whole.LowestKnownHz));
+        Assert.Equal([18.7, 19.2, 20.0, 20.4, 16.3, 17.7], whole.ReductionDb!.Skip(4));
+        Assert.Equal(18.7 - 8, whole.ReductionDb![0], 1e-9);
+
+        // From 100 Hz alone the seven bands below fall by 2 dB each.
+        var usual = RatedWall.Of(table.Where(p => p.Key >= 100).ToDictionary());
+        Assert.Null(usual.Rating!.PinkTermFrom50HzDb);
+        Assert.Equal(20.4 - 14, usual.ReductionDb![0], 1e-9);
+        Assert.Equal(new RatedWall(null, null, null), RatedWall.Of(new Dictionary<double, double> { [200] = 30 }));
     }
 
     [Fact]
