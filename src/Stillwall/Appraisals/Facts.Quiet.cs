@@ -29,6 +29,12 @@ public sealed partial class Facts
     /// <summary>The neighbour question.</summary>
     public Quiet Quiet => quiet.Value;
 
+    /// <summary>The neighbour question with an equaliser of one's own.</summary>
+    /// <param name="sections">The sections, one after the other.</param>
+    /// <returns>The answer.</returns>
+    /// <remarks>Source: <see cref="QuietModel.With"/>.</remarks>
+    public Quiet QuietWith(IReadOnlyList<EqualiserSection> sections) => QuietModel.With(QuietInputsNow(), sections);
+
     /// <summary>How the cabinet joins the main speakers; null where they, the crossover or the box are not known.</summary>
     public Joining? Joining => joining.Value;
 
@@ -94,13 +100,15 @@ public sealed partial class Facts
         return SupplyList.Of(Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints), Project.Stock, Project.Prices, Project.PourDate);
     }
 
-    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputs.From(Project, Air, Room, VolumeVelocity) with
+    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputsNow());
+
+    private QuietInputs QuietInputsNow() => QuietInputs.From(Project, Air, Room, VolumeVelocity) with
     {
         ExcursionPeakM = System is { } s ? f => s.Network.At(f, 1).ExcursionPeakM : null,
         XmaxM = Driver?.XmaxM,
         SystemResonanceHz = Box.SystemResonanceHz,
         SystemQ = Box.SystemQ,
-    });
+    };
 
     private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.MainSpeakers.Joining.Of(inputs) : null;
 }

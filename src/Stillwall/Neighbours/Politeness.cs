@@ -2,7 +2,7 @@ using Stillwall.Materials;
 
 namespace Stillwall.Neighbours;
 
-/// <summary>Everything that the neighbour's level is held against, as shares of what is permitted of it: single bands, and weighted sums of them.</summary>
+/// <summary>Everything that the neighbour's level is held against, as shares of the limit: single bands, and weighted sums of them.</summary>
 internal sealed class Politeness
 {
     private readonly double[] _alone;

@@ -21,7 +21,14 @@ public sealed record QuietBand(
     [property: ComputedBy("neighbour-level", "quiet.bands[].source_room_db", "quiet.bands[].reduction_db", "brief.neighbour.area", "brief.neighbour.room_volume", "brief.neighbour.decay_time")] double? NeighbourDb,
     [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? UncertaintyDb,
     [property: ComputedBy("limit-curve", "brief.neighbour.curve", "brief.neighbour.allowance")] double? CurveDb,
-    [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db", "quiet.bands[].curve_db")] double? OverDb);
+    [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db", "quiet.bands[].curve_db")] double? OverDb)
+{
+    /// <summary>The band at another volume setting.</summary>
+    /// <param name="louderDb">How much louder, dB; negative for softer.</param>
+    /// <returns>The band with every level moved alike; wall, doubt and curve stay.</returns>
+    /// <remarks>Model: L + change. Validity: a linear loudspeaker. Source: definition of the level. Accuracy: exact.</remarks>
+    public QuietBand Louder(double louderDb) => this with { SeatDb = SeatDb + louderDb, SourceRoomDb = SourceRoomDb + louderDb, NeighbourDb = NeighbourDb + louderDb, OverDb = OverDb + louderDb };
+}
 
 /// <summary>One section of the equaliser that makes the everyday level polite.</summary>
 /// <param name="Kind">Kind of section, as the filter command names it.</param>

@@ -28,6 +28,30 @@ public static class QuietModel
     /// </remarks>
     public static Quiet Of(QuietInputs inputs)
     {
+        var (answer, trial) = Asked(inputs);
+        return trial is null ? answer : Polite(answer, inputs, trial);
+    }
+
+    /// <summary>The same question with an equaliser of one's own instead of a sought one.</summary>
+    /// <param name="inputs">Everyday listening, cabinet, room, wall and curve.</param>
+    /// <param name="sections">The sections, one after the other.</param>
+    /// <returns>The answer; what the sections change is null where nothing is stated to be polite to.</returns>
+    /// <exception cref="InvalidOperationException">A kind of section that no equaliser here has.</exception>
+    /// <remarks>Model: as the other, no search. Validity: as there. Source: sections W3C note "Audio EQ Cookbook" (2021). Accuracy: as there.</remarks>
+    public static Quiet With(QuietInputs inputs, IReadOnlyList<EqualiserSection> sections)
+    {
+        ArgumentNullException.ThrowIfNull(sections);
+        foreach (var section in sections)
+        {
+            section.Response(100);
+        }
+
+        var (answer, trial) = Asked(inputs);
+        return trial is null ? answer : Equalised(Bare(answer, inputs, trial), trial, sections, inputs.Everyday!.LevelDb!.Value);
+    }
+
+    private static (Quiet Answer, EqualiserCase? Trial) Asked(QuietInputs inputs)
+    {
         ArgumentNullException.ThrowIfNull(inputs);
         var drive = Drive.Of(inputs);
         var wall = PartyWall.Of(inputs.Neighbour, inputs.PartyWallDb, inputs.Air);
@@ -44,18 +68,24 @@ public static class QuietModel
         var limits = Politeness.Of([.. bands.Select(band => band.NeighbourDb)], curve, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb);
         if (drive is null || gain is null)
         {
-            return answer;
+            return (answer, null);
         }
 
         var headroom = DriveHeadroom.Of(inputs, drive, gain.Value);
         answer = answer with { Headroom = headroom.Left(null) };
-        return limits.IsStated ? Polite(answer, inputs, new EqualiserCase(drive, limits, headroom, [.. bands.Select(band => band.SeatDb)])) : answer;
+        return (answer, limits.IsStated ? new EqualiserCase(drive, limits, headroom, [.. bands.Select(band => band.SeatDb)]) : null);
+    }
+
+    private static Quiet Bare(Quiet answer, QuietInputs inputs, EqualiserCase trial)
+    {
+        var polite = inputs.Everyday!.LevelDb!.Value - trial.OverDb;
+        return answer with { LoudestPoliteLevelDb = polite, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = polite, SeatLossDb = 0, AudibleLossDb = 0 };
     }
 
     private static Quiet Polite(Quiet answer, QuietInputs inputs, EqualiserCase trial)
     {
         var (everyday, over) = (inputs.Everyday!.LevelDb!.Value, trial.OverDb);
-        var bare = answer with { LoudestPoliteLevelDb = everyday - over, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = everyday - over, SeatLossDb = 0, AudibleLossDb = 0 };
+        var bare = Bare(answer, inputs, trial);
         if (over > 0)
         {
             bare = EqualiserSearch.Plain(trial) is { } plain ? bare with { PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb) } : bare;

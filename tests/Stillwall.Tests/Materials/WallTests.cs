@@ -70,7 +70,7 @@ public class WallTests
     [Fact]
     public void A_wall_that_is_the_reference_itself_is_rated_by_what_it_may_fall_short()
     {
-        // Two decibels up it falls short by 2 in each of sixteen bands: 32 dB, just permitted; so 52 + 2.
+        // Two decibels up it falls short by 2 in each of sixteen bands: 32 dB, just within; so 52 + 2.
         double[] reference = [33, 36, 39, 42, 45, 48, 51, 52, 53, 54, 55, 56, 56, 56, 56, 56];
         Gen.Int[-20, 40].Sample(up => Assert.Equal(54 + up, SoundRating.Of([.. reference.Select(r => r + up)]).WeightedDb));
     }

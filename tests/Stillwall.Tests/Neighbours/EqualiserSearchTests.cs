@@ -69,6 +69,37 @@ public class EqualiserSearchTests(ITestOutputHelper told)
             f => Assert.Equal(20 * Math.Log10(section.Response(f).Magnitude), FilterDesign.Of(section.At(44100)).MagnitudeDb(f)!.Value, 0.01)));
 
     [Fact]
+    public void An_equaliser_of_ones_own_is_judged_as_the_sought_one_is()
+    {
+        foreach (var (_, inputs) in Cases.Take(3))
+        {
+            var sought = QuietModel.Of(inputs);
+            var again = QuietModel.With(inputs, sought.Equaliser!);
+            Assert.Equal((sought.LoudestPoliteLevelWithEqualiserDb, sought.SeatLossDb, sought.AudibleLossDb, sought.LoudestPoliteLevelDb), (again.LoudestPoliteLevelWithEqualiserDb, again.SeatLossDb, again.AudibleLossDb, again.LoudestPoliteLevelDb));
+            Assert.Equal(sought.BandsWithEqualiser, again.BandsWithEqualiser!);
+
+            // A section without gain changes nothing.
+            var none = QuietModel.With(inputs, [new EqualiserSection("peaking", 50, 1, 0)]);
+            Assert.Equal(none.LoudestPoliteLevelDb!.Value, none.LoudestPoliteLevelWithEqualiserDb!.Value, 1e-9);
+        }
+
+        Assert.Throws<InvalidOperationException>(() => QuietModel.With(Cases[0].Inputs, [new EqualiserSection("wah", 50, 1, 0)]));
+    }
+
+    [Fact]
+    public void At_another_volume_setting_a_band_is_what_another_everyday_level_makes_it()
+    {
+        var (soft, loud) = (QuietModel.Of(At(60)), QuietModel.Of(At(66.5)));
+        Assert.All(soft.Bands.Zip(loud.Bands), pair =>
+        {
+            var moved = pair.First.Louder(6.5);
+            Assert.Equal(pair.Second.OverDb!.Value, moved.OverDb!.Value, 1e-9);
+            Assert.Equal(pair.Second.SeatDb!.Value, moved.SeatDb!.Value, 1e-9);
+            Assert.Equal(pair.Second.CurveDb, moved.CurveDb);
+        });
+    }
+
+    [Fact]
     public void The_box_may_play_lower_until_the_first_of_three_stops_it()
     {
         // The neighbour far from the curve; the cone has 20 dB, so it stops the extension; then the amplifier; then the neighbour's own limit.
