@@ -17,6 +17,7 @@ public class AppraisalBench
     private IReadOnlyList<DriverSheet> drivers = [];
     private IReadOnlyList<DriverSheet> tenThousand = [];
     private byte[] text = [];
+    private Neighbours.Rooms.RoomModel room = null!;
 
     [GlobalSetup]
     public void Load()
@@ -25,6 +26,7 @@ public class AppraisalBench
         text = File.ReadAllBytes(Path.Combine(folder, "stillwall.json"));
         project = ProjectReader.Read(text, "stillwall.json").Project ?? throw new InvalidDataException("the demo has faults");
         drivers = [.. DriverTable.Read(File.ReadAllBytes(Path.Combine(folder, "drivers.csv"))).Rows.Select(r => r.Sheet)];
+        room = new Facts(project, drivers).Room!;
         var draw = new SeededGenerator(1);
         tenThousand = [.. Enumerable.Range(0, 10000).Select(i => Varied(drivers[i % drivers.Count], draw))];
     }
@@ -49,6 +51,15 @@ public class AppraisalBench
 
     [Benchmark]
     public object Quiet() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 } }, drivers).Quiet;
+
+    [Benchmark]
+    public object Quiet_with_an_equaliser_to_find() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 }, Brief = project.Brief with { Everyday = project.Brief.Everyday! with { LevelDb = 80 } } }, drivers).Quiet;
+
+    [Benchmark]
+    public object Room_curve_of_191_points() => Neighbours.Rooms.RoomCurve.Of(room, 0.001, 1);
+
+    [Benchmark]
+    public object Search_of_places() => Neighbours.Rooms.PlaceSearch.Of(room.Geometry, room.Air, new Neighbours.Rooms.PlaceOptions());
 
     [Benchmark]
     public object Joining() => Neighbours.MainSpeakers.Joining.Of(Neighbours.MainSpeakers.JoiningInputs.From(project.Brief, 49, 0.72)!);

@@ -18,6 +18,22 @@ public sealed class ApprovedOutputTests
         ["supplies-short"] = desk => desk.State("stock", "[ { \"item\": \"driver\", \"amount\": \"1 pc\" }, { \"item\": \"cast powder\", \"amount\": \"1 kg\" }, { \"item\": \"sealant\", \"amount\": \"1 pc\", \"best_before\": \"2026-01-01\" } ]"),
         ["supplies-unstated"] = desk => desk.State("stock", null),
         ["quiet-loud"] = desk => desk.State("brief.everyday.level", "\"75 dB\""),
+        ["join-seat"] = desk =>
+        {
+            desk.State("brief.mains.left_at", "[\"0.6 m\", \"0.3 m\", \"1.1 m\"]");
+            desk.State("brief.mains.right_at", "[\"2.6 m\", \"0.3 m\", \"1.1 m\"]");
+        },
+        ["quiet-night"] = desk =>
+        {
+            desk.State("brief.everyday.quiet_hours", "{ \"from\": 22, \"to\": 7, \"level\": \"55 dB\", \"curve\": \"night-rooms-uk-2005\" }");
+            desk.State("brief.neighbour.curve", "\"threshold-de-1997\"");
+            desk.State("brief.neighbour.a_weighted_limit", "\"15 dB\"");
+        },
+        ["rating"] = desk => desk.Write("wall.csv", File.ReadAllText(Repository.Data("partition/rated.csv"))),
+        ["rating-short"] = desk => desk.Write("wall.csv", "100,30\n125,32\n160,35\n"),
+        ["error-rating"] = desk => desk.Write("wall.csv", "band,reduction\n100,30\n110,31\n100,29\n125,loud\n"),
+        ["quiet-equaliser"] = desk => desk.State("brief.everyday.level", "\"75 dB\""),
+        ["error-quiet-equaliser"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1, \"name\": \"bare\" }\n"),
         ["quiet-bare"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1, \"name\": \"bare\" }\n"),
         ["pour-bare"] = desk => desk.Write("bare/stillwall.json", "{ \"stillwall\": 1, \"name\": \"bare\" }\n"),
         ["prove-impedance"] = desk => ProofSounds.Impedance(desk, "z.wav"),
@@ -45,19 +61,19 @@ public sealed class ApprovedOutputTests
         ["help", "--help"], ["version", "--version"],
         ["help-start", "start", "--help"], ["help-appraise", "appraise", "--help"], ["help-set", "set", "--help"], ["help-apply", "apply", "--help"],
         ["help-why", "why", "--help"], ["why", "why", "box.system_resonance_hz", "--project", "reading-room"], ["error-why", "why", "box.system_k", "--project", "reading-room"],
-        ["help-sheets", "sheets", "--help"], ["sheets", "sheets", "reading-room", "--out", "out"], ["error-sheets-unknown", "sheets", "bare"], ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"],
+        ["help-sheets", "sheets", "--help"], ["sheets", "sheets", "reading-room", "--out", "out"], ["error-sheets-unknown", "sheets", "bare"], ["help-rank", "rank", "--help"], ["help-pour", "pour", "--help"], ["help-supplies", "supplies", "--help"], ["help-quiet", "quiet", "--help"], ["help-rating", "rating", "--help"], ["rating", "rating", "wall.csv"], ["rating-short", "rating", "wall.csv"], ["error-rating", "rating", "wall.csv"],
         ["rank", "rank", "reading-room", "--top", "6"], ["pour", "pour", "reading-room"], ["supplies", "supplies", "reading-room"], ["quiet", "quiet", "reading-room"],
         ["help-curves", "curves", "--help"], ["help-panel", "panel", "--help"], ["help-parts", "parts", "--help"], ["parts", "parts", "reading-room", "--out", "out"], ["help-mix", "mix", "--help"], ["help-room", "room", "--help"],
         ["help-filter", "filter", "--help"], ["help-join", "join", "--help"], ["help-schema", "schema", "--help"], ["help-serve", "serve", "--help"], ["error-serve-missing", "serve", "reading-room"],
         ["start", "start", "another", "--demo"],
         ["appraise", "appraise", "reading-room"], ["appraise-all", "appraise", "reading-room", "--all"], ["appraise-bare", "appraise", "bare"],
         ["appraise-inch", "appraise", "reading-room"], ["pour-inch", "pour", "reading-room"], ["pour-grout", "pour", "reading-room"], ["pour-bare", "pour", "bare"],
-        ["supplies-short", "supplies", "reading-room"], ["supplies-unstated", "supplies", "reading-room"], ["quiet-loud", "quiet", "reading-room"], ["quiet-bare", "quiet", "bare"],
+        ["supplies-short", "supplies", "reading-room"], ["supplies-unstated", "supplies", "reading-room"], ["quiet-loud", "quiet", "reading-room"], ["quiet-night", "quiet", "reading-room"], ["quiet-equaliser", "quiet", "reading-room", "--csv", "equaliser.csv"], ["error-quiet-equaliser", "quiet", "bare", "--json"], ["quiet-bare", "quiet", "bare"],
         ["appraise-failing", "appraise", "reading-room", "--strict"],
         ["set", "set", "cabinet.core", "8 mm", "--project", "reading-room"],
         ["set-nothing-changes", "set", "limits.wall_to_cone", "-28 dB", "--project", "reading-room"],
         ["apply", "apply", "cabinet/loud-enough-and-what-gives-out-first", "--project", "reading-room"],
-        ["curves", "curves", "reading-room"], ["room", "room", "reading-room"], ["join", "join", "reading-room"],
+        ["curves", "curves", "reading-room"], ["room", "room", "reading-room"], ["room-map", "room", "reading-room", "--map", "45Hz", "--svg", "room.svg"], ["room-places", "room", "reading-room", "--places", "both"], ["error-room-map", "room", "reading-room", "--map", "45Hz"], ["error-room-places", "room", "reading-room", "--places", "sofa"], ["join", "join", "reading-room"], ["join-seat", "join", "reading-room"],
         ["help-walls", "walls", "--help"], ["walls", "walls", "reading-room"], ["curves-walls", "curves", "reading-room", "--walls"], ["error-walls-unknown", "walls", "bare"],
         ["panel", "panel", "--layers", "2mm:petg,12mm:plaster,2mm:petg", "--size", "330mmx210mm", "--edges", "clamped"],
         ["mix", "mix", "--powder", "4kg", "--powder-per-water", "1.5", "--mix", "plaster"], ["mix-grout", "mix", "--volume", "4 L", "--mix", "cement-grout"],

@@ -4,7 +4,7 @@ using Stillwall.Cli.Running;
 
 namespace Stillwall.Cli.Commands;
 
-/// <summary><c>pour</c>, <c>supplies</c>, <c>quiet</c>: one stage of the appraisal to take to the bench or the shop.</summary>
+/// <summary><c>pour</c>, <c>supplies</c>: one stage of the appraisal to take to the bench or the shop.</summary>
 internal static class StageViews
 {
     internal static Verb Pour() => Of("Pour", "pour", "a clock for the bench: what to lay ready, every moment of each batch, and by when it must be poured", (loaded, appraisal, terminal) =>
@@ -15,9 +15,6 @@ internal static class StageViews
         var show = Show.Of(loaded.Project);
         return SupplyText.Table(appraisal, show, terminal) is { } table ? $"{table}\n{SupplyText.Summary(appraisal, show, terminal.Width)}" : "Nothing is needed as far as the project says.\n";
     }, hasChecks: false);
-
-    internal static Verb Quiet() => Of("Quiet", "quiet", "which everyday level is polite to the neighbour, band by band, and what would help", (loaded, appraisal, terminal) =>
-        QuietText.Of(loaded.Project, appraisal, terminal) + (loaded.Project.Brief.Neighbour is null ? "" : $"\n! {Words.Wrapped(Cautions.Local, terminal.Width, 2, 2)}\n"));
 
     private static Verb Of(string stage, string name, string summary, Func<LoadedProject, Appraisal, Terminal, string> says, int widest = int.MaxValue, bool hasChecks = true)
     {

@@ -6,8 +6,10 @@ using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
+using Stillwall.Materials;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Rooms;
 using Stillwall.Parts;
 using Stillwall.Pours;
 using Stillwall.Proofs.Impedances;
@@ -59,6 +61,7 @@ public static class ResultJson
 [JsonSerializable(typeof(PanelResult))]
 [JsonSerializable(typeof(Biquad))]
 [JsonSerializable(typeof(Joining))]
+[JsonSerializable(typeof(JoiningReport))]
 [JsonSerializable(typeof(RankedDrivers))]
 [JsonSerializable(typeof(PrintedParts))]
 [JsonSerializable(typeof(WallChoice))]
@@ -70,6 +73,9 @@ public static class ResultJson
 [JsonSerializable(typeof(HoldTestResult))]
 [JsonSerializable(typeof(DryOutReport))]
 [JsonSerializable(typeof(PolarityReport))]
+[JsonSerializable(typeof(PlaceReport))]
+[JsonSerializable(typeof(EqualiserReport))]
+[JsonSerializable(typeof(RatedWall))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]

@@ -1,5 +1,6 @@
 using Stillwall.Neighbours;
 using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 using Stillwall.SupplyLists;
 
@@ -28,8 +29,22 @@ public sealed partial class Facts
     /// <summary>The neighbour question.</summary>
     public Quiet Quiet => quiet.Value;
 
+    /// <summary>The neighbour question with an equaliser of one's own.</summary>
+    /// <param name="sections">The sections, one after the other.</param>
+    /// <returns>The answer.</returns>
+    /// <remarks>Source: <see cref="QuietModel.With"/>.</remarks>
+    public Quiet QuietWith(IReadOnlyList<EqualiserSection> sections) => QuietModel.With(QuietInputsNow(), sections);
+
     /// <summary>How the cabinet joins the main speakers; null where they, the crossover or the box are not known.</summary>
     public Joining? Joining => joining.Value;
+
+    /// <summary>The four ways to join with second and fourth orders; empty where joining is not known.</summary>
+    public IReadOnlyList<Joining> WaysToJoin => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Joining.Ways(inputs) : [];
+
+    /// <summary>How cabinet and mains join at the seat; null where joining, room or the places of the mains are not known, or the crossover is above what the room is computed for.</summary>
+    public SeatJoining? JoiningAtSeat => Joining is { } free && Room is { } r && Project.Brief.Mains is { LeftAtM: [var lx, var ly, var lz], RightAtM: [var rx, var ry, var rz] }
+        && JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { CrossoverHz: <= RoomModel.HighestHz / 2 } inputs
+        ? SeatJoining.Of(inputs, free, r.Geometry, Air, new Place(lx, ly, lz), new Place(rx, ry, rz)) : null;
 
     /// <summary>Force into the floor at the lowest note and full level; null where mass, feet or level are not known.</summary>
     public FloorForce? Floor
@@ -42,10 +57,20 @@ public sealed partial class Facts
                 return null;
             }
 
-            var stiffness = feet.Kind == "spikes" ? null : feet.StiffnessNPerM;
-            return FloorForce.Of(lowest, s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg, mass, stiffness);
+            var (excursion, moving) = (s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg);
+            return feet.Kind == "spikes" ? FloorForce.Of(lowest, excursion, moving, mass, null)
+                : Rocking is { } body ? FloorForce.Of(lowest, excursion, moving, body)
+                : FloorForce.Of(lowest, excursion, moving, mass, feet.StiffnessNPerM);
         }
     }
+
+    /// <summary>Pads that would suit the finished cabinet; null where its mass or the lowest note is not known.</summary>
+    public PadChoice? Pads => Mass.FinishedKg is { } mass && Project.Brief.Aim?.LowestHz is { } lowest ? PadChoice.Of(mass, lowest) : null;
+
+    // Mass taken as even; the cone in the middle of the front.
+    private Rocking? Rocking => Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: "pads", StiffnessNPerM: { } along } feet
+        ? Neighbours.Rocking.OfBox(mass, sizes.Depth * 1e-3, sizes.Height * 1e-3, Math.Max(1e-3, (sizes.Depth * 1e-3) - (2 * FootInsetM)), along, feet.VerticalStiffnessNPerM)
+        : null;
 
     /// <summary>How much of an item is on the shelf and within its date; null without a stock list.</summary>
     internal double? InStock(string item) => Supplies.FirstOrDefault(l => l.Item == item)?.InStock;
@@ -75,7 +100,15 @@ public sealed partial class Facts
         return SupplyList.Of(Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints), Project.Stock, Project.Prices, Project.PourDate);
     }
 
-    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputs.From(Project, Air, Room, VolumeVelocity));
+    private Quiet ComputeQuiet() => QuietModel.Of(QuietInputsNow());
+
+    private QuietInputs QuietInputsNow() => QuietInputs.From(Project, Air, Room, VolumeVelocity) with
+    {
+        ExcursionPeakM = System is { } s ? f => s.Network.At(f, 1).ExcursionPeakM : null,
+        XmaxM = Driver?.XmaxM,
+        SystemResonanceHz = Box.SystemResonanceHz,
+        SystemQ = Box.SystemQ,
+    };
 
     private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.MainSpeakers.Joining.Of(inputs) : null;
 }

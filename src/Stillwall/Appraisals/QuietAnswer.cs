@@ -1,3 +1,4 @@
+using Stillwall.Materials;
 using Stillwall.Neighbours;
 using Stillwall.Numerics;
 using Stillwall.Projects;
@@ -21,6 +22,9 @@ public sealed record QuietAnswer(
     [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? FirstBandDoubtDb,
     IReadOnlyList<EqualiserSection> Equaliser)
 {
+    /// <summary>What breaks first as it gets louder, in words: a band, or a weighted level.</summary>
+    public string FirstWords { get; init; } = $"the {Show.Frequency(FirstBandHz)} band";
+
     /// <summary>Answers the question from its figures.</summary>
     /// <param name="project">The project.</param>
     /// <param name="quiet">Its neighbour question.</param>
@@ -34,12 +38,24 @@ public sealed record QuietAnswer(
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(quiet);
         var judged = quiet.Bands.Where(b => b.OverDb is not null).ToList();
-        if (judged.Count == 0 || project.Brief.Everyday?.LevelDb is not { } level || quiet is not { LoudestPoliteLevelDb: { } polite, LoudestPoliteLevelWithEqualiserDb: { } equalised })
+        if ((judged.Count == 0 && quiet.WeightedLimits.Count == 0) || project.Brief.Everyday?.LevelDb is not { } level || quiet is not { LoudestPoliteLevelDb: { } polite, LoudestPoliteLevelWithEqualiserDb: { } equalised })
         {
             return null;
         }
 
-        var first = judged.MaxBy(b => b.OverDb)!;
-        return new QuietAnswer(level, polite, equalised, level - judged.Max(b => b.OverDb!.Value + (b.UncertaintyDb ?? 0)), first.BandHz, first.UncertaintyDb, quiet.Equaliser ?? []);
+        var worst = judged.Select(b => b.OverDb!.Value + (b.UncertaintyDb ?? 0)).Concat(quiet.WeightedLimits.Select(w => w.OverDb + w.UncertaintyDb)).Max();
+        var (first, weighted) = (judged.MaxBy(b => b.OverDb), quiet.WeightedLimits.MaxBy(w => w.OverDb));
+        if (weighted is null || first?.OverDb >= weighted.OverDb)
+        {
+            return new QuietAnswer(level, polite, equalised, level - worst, first!.BandHz, first.UncertaintyDb, quiet.Equaliser ?? []);
+        }
+
+        // Of a weighted level the band that has most of it.
+        var weights = weighted.Weighting == "A" ? (Func<double, double>)Weightings.ADb : Weightings.CDb;
+        var loudest = quiet.Bands.Zip(ThirdOctaves.Bands).MaxBy(pair => pair.First.NeighbourDb + weights(pair.Second.CentreHz)).First;
+        return new QuietAnswer(level, polite, equalised, level - worst, loudest.BandHz, weighted.UncertaintyDb, quiet.Equaliser ?? [])
+        {
+            FirstWords = $"the {weighted.Weighting}-weighted level",
+        };
     }
 }

@@ -236,6 +236,7 @@ public sealed record Show(bool Inch, string Currency)
         Dimension.Area => $"{Digits(si / (0.0254 * 0.0254), 3)} in²",
         Dimension.Pressure => Pressure(si),
         Dimension.Density => Density(si),
+        Dimension.SurfaceDensity => SurfaceDensity(si),
         Dimension.VolumeFlow => Flow(si),
         Dimension.Stiffness => $"{Digits(si / PoundForceN * 0.0254, 3)} lbf/in",
         Dimension.TemperatureDifference => $"{Digits(si * 1.8, 3)} °F",

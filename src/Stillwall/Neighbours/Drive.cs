@@ -10,14 +10,22 @@ internal sealed class Drive
     // The contract asks for at least fifteen.
     private const int PointsPerBand = 15;
 
-    private readonly double[][] _frequencies;
-    private readonly double[][] _seat;
-    private readonly double[][] _mean;
-
-    private Drive(double[][] frequencies, double[][] seat, double[][] mean) => (_frequencies, _seat, _mean) = (frequencies, seat, mean);
+    private Drive(double[][] frequencies, double[][] seat, double[][] mean, double[][] volts) => (Frequencies, SeatPowers, MeanPowers, VoltPowers) = (frequencies, seat, mean, volts);
 
     /// <summary>Number of bands.</summary>
-    public int Count => _frequencies.Length;
+    public int Count => Frequencies.Length;
+
+    /// <summary>Frequencies of each band, Hz.</summary>
+    public double[][] Frequencies { get; }
+
+    /// <summary>Power at the seat at each frequency of each band, Pa² for one volt of programme.</summary>
+    public double[][] SeatPowers { get; }
+
+    /// <summary>Mean power in the room at each frequency of each band, Pa² for one volt of programme.</summary>
+    public double[][] MeanPowers { get; }
+
+    /// <summary>Square of the amplifier's voltage at each frequency of each band, V² for one volt of programme.</summary>
+    public double[][] VoltPowers { get; }
 
     /// <summary>The drive, or null where an input is missing or nothing at all is radiated.</summary>
     public static Drive? Of(QuietInputs inputs)
@@ -28,24 +36,25 @@ internal sealed class Drive
         }
 
         var count = ThirdOctaves.Bands.Count;
-        var (frequencies, seat, mean) = (new double[count][], new double[count][], new double[count][]);
+        var (frequencies, seat, mean, volts) = (new double[count][], new double[count][], new double[count][], new double[count][]);
         for (var b = 0; b < count; b++)
         {
             // One band's share of the programme, spread evenly over its frequencies.
             var share = Math.Pow(10, spectrum[b] / 10) / PointsPerBand;
             frequencies[b] = [.. ThirdOctaves.FrequenciesHz(ThirdOctaves.Bands[b], PointsPerBand)];
-            (seat[b], mean[b]) = (new double[PointsPerBand], new double[PointsPerBand]);
+            (seat[b], mean[b], volts[b]) = (new double[PointsPerBand], new double[PointsPerBand], new double[PointsPerBand]);
             for (var i = 0; i < PointsPerBand; i++)
             {
                 var f = frequencies[b][i];
-                var u = velocity(f) * Analogue.FourthOrderLowPass(f, crossover);
+                var low = Analogue.FourthOrderLowPass(f, crossover);
+                var u = velocity(f) * low;
                 var atSeat = inputs.Room is { } room ? room.SeatPressurePa(f, u).Magnitude : FarField.HalfSpacePressurePa(u, f, inputs.DistanceM, inputs.Air).Magnitude;
                 var over = inputs.Room is { } whole ? whole.MeanPressurePa(f, u.Magnitude) : atSeat;
-                (seat[b][i], mean[b][i]) = (share * atSeat * atSeat, share * over * over);
+                (seat[b][i], mean[b][i], volts[b][i]) = (share * atSeat * atSeat, share * over * over, share * low.Magnitude * low.Magnitude);
             }
         }
 
-        var drive = new Drive(frequencies, seat, mean);
+        var drive = new Drive(frequencies, seat, mean, volts);
         var total = seat.Sum(points => points.Sum());
         return total > 0 && double.IsFinite(total) ? drive : null;
     }
@@ -58,26 +67,9 @@ internal sealed class Drive
         { Programme: var name } => Programmes.SpectrumDb(name),
     };
 
-    /// <summary>Power at the seat in one band, Pa² for one volt of programme, behind a high-pass or none.</summary>
-    public double Seat(int band, double? highPassHz = null) => Sum(_seat[band], _frequencies[band], highPassHz);
+    /// <summary>Power at the seat in one band, Pa² for one volt of programme.</summary>
+    public double Seat(int band) => SeatPowers[band].Sum();
 
-    /// <summary>Mean power in the room in one band, Pa² for one volt of programme, behind a high-pass or none.</summary>
-    public double Mean(int band, double? highPassHz = null) => Sum(_mean[band], _frequencies[band], highPassHz);
-
-    private static double Sum(double[] powers, double[] frequencies, double? highPassHz)
-    {
-        if (highPassHz is not { } corner)
-        {
-            return powers.Sum();
-        }
-
-        var sum = 0.0;
-        for (var i = 0; i < powers.Length; i++)
-        {
-            var magnitude = Analogue.HighPass(frequencies[i], corner, Analogue.ButterworthQ).Magnitude;
-            sum += powers[i] * magnitude * magnitude;
-        }
-
-        return sum;
-    }
+    /// <summary>Mean power in the room in one band, Pa² for one volt of programme.</summary>
+    public double Mean(int band) => MeanPowers[band].Sum();
 }

@@ -21,6 +21,39 @@ public sealed record FloorForce(
 {
     private const double GravityMS2 = 9.80665;
 
+    /// <summary>Upper resonance of the cabinet on its feet, in which it rocks against its sway, Hz; null for rigid feet or where only its mass is known.</summary>
+    [ComputedBy("rocking", "cabinet.feet.stiffness", "cabinet.feet.vertical_stiffness", "cabinet.outside.height", "cabinet.outside.depth", "mass.finished_kg")]
+    public double? RockingHz { get; private init; }
+
+    /// <summary>Force at one frequency with the cabinet free to rock.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="excursionM">Excursion of the cone, 0 m and up, peak.</param>
+    /// <param name="movingMassKg">Moving mass with its air, above 0 kg.</param>
+    /// <param name="body">The cabinet as a rigid body on its feet.</param>
+    /// <param name="lossFactor">Loss factor of the feet, 1e-6 to 2.</param>
+    /// <param name="frictionFactor">Coefficient of friction, above 0 to 2.</param>
+    /// <returns>The forces.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>
+    /// Model: as the other, with the body's sway and rocking. Validity: as <see cref="Rocking"/>. Source: as there. Accuracy: as there.
+    /// </remarks>
+    public static FloorForce Of(double frequencyHz, double excursionM, double movingMassKg, Rocking body, double lossFactor = 0.1, double frictionFactor = 0.3)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        var rigid = Of(frequencyHz, excursionM, movingMassKg, body.MassKg, null, lossFactor, frictionFactor);
+        var (ratio, (lower, upper)) = (body.TransmissibilityRatio(frequencyHz, lossFactor), body.ResonancesHz());
+        var floor = rigid.ReactionN * ratio;
+        return rigid with
+        {
+            TransmissibilityRatio = ratio,
+            FloorN = floor,
+            ReRigidDb = 20 * Math.Log10(ratio),
+            FeetResonanceHz = lower,
+            RockingHz = upper,
+            FrictionRatio = floor > 0 ? rigid.FrictionN / floor : null,
+        };
+    }
+
     /// <summary>Force at one frequency.</summary>
     /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
     /// <param name="excursionM">Excursion of the cone, 0 m and up, peak.</param>

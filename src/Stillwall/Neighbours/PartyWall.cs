@@ -16,9 +16,13 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
     // Our choice: a measured wall leaves half of what a forecast one does, since neither builder nor construction is in doubt any more.
     private const double MeasuredShare = 0.5;
 
+    // Our choice: a wall of which only the mass is known is a rougher forecast than a construction that was measured somewhere.
+    private const double LeastByMassDb = 6;
+
     /// <summary>The wall as stated or measured.</summary>
     /// <param name="neighbour">The neighbour as stated, or null.</param>
     /// <param name="measuredDb">Measured level differences in the ten bands, dB, or null.</param>
+    /// <param name="air">The air, for walls of which only the mass is known; null is 20 °C.</param>
     /// <returns>The wall; its parts are null where something is not stated (see <see cref="Missing"/>).</returns>
     /// <exception cref="ArgumentOutOfRangeException">Measured differences that are not ten.</exception>
     /// <remarks>
@@ -26,9 +30,9 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
     /// Source: ISO 16283-1:2014 and ISO 12354-1:2017 for the formula; ISO 12999-1:2020, situation A, for the deviation; 8 dB below 50 Hz and half of it all for a measured wall are our choice.
     /// Accuracy: its own band.
     /// </remarks>
-    public static PartyWall Of(Neighbour? neighbour, IReadOnlyList<double>? measuredDb)
+    public static PartyWall Of(Neighbour? neighbour, IReadOnlyList<double>? measuredDb, Air? air = null)
     {
-        var reduction = Reduction(neighbour);
+        var reduction = Apparent(neighbour, air ?? Air.Reference);
         var gain = RoomGainDb(neighbour);
         if (measuredDb is not null)
         {
@@ -38,7 +42,7 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
 
         return reduction is null
             ? new(null, null, null)
-            : new(reduction, gain is null ? null : [.. reduction.Select(r => r - gain.Value)], Half(1));
+            : new(reduction, gain is null ? null : [.. reduction.Select(r => r - gain.Value)], Half(1, IsByMass(neighbour) ? LeastByMassDb : 0));
     }
 
     /// <summary>What wall area and the neighbour's room add to the level behind the wall.</summary>
@@ -74,9 +78,9 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
         }
 
         var missing = new List<string>();
-        if (Reduction(neighbour) is null)
+        if (Reduction(neighbour, Air.Reference) is null)
         {
-            missing.Add(neighbour.Partition == "own" ? "brief.neighbour.reduction" : "brief.neighbour.partition");
+            missing.Add(neighbour.Partition == "own" ? "brief.neighbour.reduction" : IsByMass(neighbour) ? "brief.neighbour.leaf" : "brief.neighbour.partition");
         }
 
         if (neighbour.AreaM2 is null)
@@ -100,13 +104,21 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
     private static double? RoomGainDb(Neighbour? neighbour) =>
         neighbour is { AreaM2: { } area, RoomVolumeM3: { } volume, DecayTimeS: { } decay } ? RoomGainDb(area, volume, decay) : null;
 
+    private static bool IsByMass(Neighbour? neighbour) => neighbour?.Partition is "one-leaf" or "two-leaves";
+
+    // What a maker measured includes every path; what is forecast knows of the wall alone.
+    private static IReadOnlyList<double>? Apparent(Neighbour? neighbour, Air air) => Reduction(neighbour, air) is not { } own ? null
+        : neighbour!.FlankingDb is { } flanking ? [.. own.Select(r => Partitions.WithFlankingDb(r, flanking))] : own;
+
     // Own values need no construction's name beside them.
-    private static IReadOnlyList<double>? Reduction(Neighbour? neighbour) => neighbour switch
+    private static IReadOnlyList<double>? Reduction(Neighbour? neighbour, Air air) => neighbour switch
     {
         { Partition: "own" or null, ReductionDb: var own } when Partitions.CoversTheBands(own) => own,
+        { Partition: "one-leaf", LeafKgM2: { } leaf } => Leaves.OneDb(leaf, air),
+        { Partition: "two-leaves", LeafKgM2: { } first, SecondLeafKgM2: { } second, GapM: { } gap } => Leaves.TwoDb(first, second, gap, air),
         { Partition: { } name } => Partitions.ReductionDb(name),
         _ => null,
     };
 
-    private static double[] Half(double share) => [.. Partitions.StandardDeviationDb.Select(sigma => Coverage * share * sigma)];
+    private static double[] Half(double share, double leastDb = 0) => [.. Partitions.StandardDeviationDb.Select(sigma => Coverage * Math.Max(share * sigma, leastDb))];
 }

@@ -23,6 +23,21 @@ public sealed record QuietInputs
     /// <summary>The cabinet's outward volume velocity for one volt at a frequency, m³/s; null without a driver and a box.</summary>
     public Func<double, Complex>? VolumeVelocityM3S { get; init; }
 
+    /// <summary>The cone's excursion for one volt at a frequency, m peak; null without a driver and a box.</summary>
+    public Func<double, double>? ExcursionPeakM { get; init; }
+
+    /// <summary>Excursion the driver is good for, one way, m; null where not stated.</summary>
+    public double? XmaxM { get; init; }
+
+    /// <summary>Resonance of the box, Hz; null without one.</summary>
+    public double? SystemResonanceHz { get; init; }
+
+    /// <summary>Q of the box; null without one.</summary>
+    public double? SystemQ { get; init; }
+
+    /// <summary>The amplifier; null where not stated.</summary>
+    public Amplifier? Amplifier { get; init; }
+
     /// <summary>The listening room as it is stated; null where none is.</summary>
     public Room? StatedRoom { get; init; }
 
@@ -56,6 +71,7 @@ public sealed record QuietInputs
             StatedRoom = brief.Room,
             Room = room,
             Neighbour = brief.Neighbour,
+            Amplifier = brief.Amplifier,
             PartyWallDb = project.Measured.PartyWallDb,
         };
     }

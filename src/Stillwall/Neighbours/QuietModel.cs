@@ -7,7 +7,7 @@ namespace Stillwall.Neighbours;
 /// <summary>Answers the neighbour question: what crosses the wall at the everyday level, and what would be polite.</summary>
 public static class QuietModel
 {
-    /// <summary>Highest corner that is tried, Hz (our choice: above it little is left of what the cabinet is for).</summary>
+    /// <summary>Highest corner of a high-pass in a richer equaliser, Hz (our choice: above it little is left of what the cabinet is for).</summary>
     public const double HighestCornerHz = 80;
 
     /// <summary>Lowest corner that is tried, Hz (our choice: below it nothing changes in the bands judged).</summary>
@@ -21,80 +21,105 @@ public static class QuietModel
     /// <returns>The answer; null values where something that they need is not stated.</returns>
     /// <remarks>
     /// Model: one broadband gain brings the energy sum of the ten bands at the seat to the everyday level; the same drive gives the room's mean level; less the wall, plus 10 log10(S/A2), it is the neighbour's.
-    /// The polite level is the everyday level less the greatest excess over the curve. The equaliser is the lowest second-order Butterworth high-pass that makes the everyday level polite, at most 80 Hz.
+    /// The polite level is the everyday level less the greatest excess over the curve. The equaliser is the one of several shapes that makes the everyday level polite and takes the least of what is audible at the seat, never more than the plain high-pass that would do.
     /// Validity: steady programme, no other path than the wall; below the first mode of either room the wall formula has no basis.
     /// Source: wall ISO 16283-1:2014; curve ISO 226:2023 or as stated; how drive, room and measure are tied is our choice.
     /// Accuracy: the band of the wall; 7 to 16 dB either way at these frequencies.
     /// </remarks>
     public static Quiet Of(QuietInputs inputs)
     {
+        var (answer, trial) = Asked(inputs);
+        return trial is null ? answer : Polite(answer, inputs, trial);
+    }
+
+    /// <summary>The same question with an equaliser of one's own instead of a sought one.</summary>
+    /// <param name="inputs">Everyday listening, cabinet, room, wall and curve.</param>
+    /// <param name="sections">The sections, one after the other.</param>
+    /// <returns>The answer; what the sections change is null where nothing is stated to be polite to.</returns>
+    /// <exception cref="InvalidOperationException">A kind of section that no equaliser here has.</exception>
+    /// <remarks>Model: as the other, no search. Validity: as there. Source: sections W3C note "Audio EQ Cookbook" (2021). Accuracy: as there.</remarks>
+    public static Quiet With(QuietInputs inputs, IReadOnlyList<EqualiserSection> sections)
+    {
+        ArgumentNullException.ThrowIfNull(sections);
+        foreach (var section in sections)
+        {
+            section.Response(100);
+        }
+
+        var (answer, trial) = Asked(inputs);
+        return trial is null ? answer : Equalised(Bare(answer, inputs, trial), trial, sections, inputs.Everyday!.LevelDb!.Value);
+    }
+
+    private static (Quiet Answer, EqualiserCase? Trial) Asked(QuietInputs inputs)
+    {
         ArgumentNullException.ThrowIfNull(inputs);
         var drive = Drive.Of(inputs);
-        var wall = PartyWall.Of(inputs.Neighbour, inputs.PartyWallDb);
+        var wall = PartyWall.Of(inputs.Neighbour, inputs.PartyWallDb, inputs.Air);
         var curve = CurveDb(inputs);
         var gain = drive is not null && inputs.Everyday?.LevelDb is { } level ? GainDb(drive, level) : (double?)null;
         IReadOnlyList<QuietBand> bands = [.. Enumerable.Range(0, ThirdOctaves.Bands.Count).Select(i => Band(i, drive, gain, wall, curve))];
         var missing = Missing(inputs, drive);
-        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing);
-        return drive is null || gain is null || !bands.Any(band => band.OverDb is not null) ? answer : Polite(answer, drive, inputs.Everyday!.LevelDb!.Value);
+        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing)
+        {
+            WallBasisFromHz = BasisFromHz(inputs),
+            WeightedLimits = QuietLimits.Weighted(bands, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb),
+            QuietHours = inputs.Everyday is { LevelDb: { } everyday, QuietHours: var hours } ? QuietLimits.Hours(hours, inputs.Neighbour, bands, everyday) : null,
+        };
+        var limits = Politeness.Of([.. bands.Select(band => band.NeighbourDb)], curve, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb);
+        if (drive is null || gain is null)
+        {
+            return (answer, null);
+        }
+
+        var headroom = DriveHeadroom.Of(inputs, drive, gain.Value);
+        answer = answer with { Headroom = headroom.Left(null) };
+        return (answer, limits.IsStated ? new EqualiserCase(drive, limits, headroom, [.. bands.Select(band => band.SeatDb)]) : null);
     }
 
-    private static Quiet Polite(Quiet answer, Drive drive, double everydayDb)
+    private static Quiet Bare(Quiet answer, QuietInputs inputs, EqualiserCase trial)
     {
-        var over = Over(answer.Bands, drive, null);
-        var bare = answer with { LoudestPoliteLevelDb = everydayDb - over, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = everydayDb - over, SeatLossDb = 0 };
-        if (over <= 0)
+        var polite = inputs.Everyday!.LevelDb!.Value - trial.OverDb;
+        return answer with { LoudestPoliteLevelDb = polite, Equaliser = [], LoudestPoliteLevelWithEqualiserDb = polite, SeatLossDb = 0, AudibleLossDb = 0 };
+    }
+
+    private static Quiet Polite(Quiet answer, QuietInputs inputs, EqualiserCase trial)
+    {
+        var (everyday, over) = (inputs.Everyday!.LevelDb!.Value, trial.OverDb);
+        var bare = Bare(answer, inputs, trial);
+        if (over > 0)
         {
-            return bare;
+            bare = EqualiserSearch.Plain(trial) is { } plain ? bare with { PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb) } : bare;
+            bare = EqualiserSearch.Best(trial, inputs.SystemResonanceHz, inputs.SystemQ, Seeds(answer.Bands, inputs.Room)) is { } best && over - best.Effect.OverDb >= LeastGainDb ? Equalised(bare, trial, best.Sections, everyday) : bare;
         }
 
-        var corner = Corner(answer.Bands, drive);
-        var equalised = Over(answer.Bands, drive, corner);
-        if (over - equalised < LeastGainDb)
-        {
-            return bare;
-        }
+        return inputs is { SystemResonanceHz: { } hertz, SystemQ: { } q } ? bare with { Extension = BassExtension.Of(trial, bare.Equaliser!, hertz, q) } : bare;
+    }
 
-        var kept = 10 * Math.Log10(Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i, corner)) / Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i)));
+    private static Quiet Equalised(Quiet bare, EqualiserCase trial, IReadOnlyList<EqualiserSection> sections, double everydayDb)
+    {
+        var effect = trial.Of(sections);
         return bare with
         {
-            Equaliser = [new EqualiserSection("highpass", corner, Analogue.ButterworthQ, 0)],
-            LoudestPoliteLevelWithEqualiserDb = everydayDb - equalised,
-            SeatLossDb = -kept,
+            Equaliser = sections,
+            LoudestPoliteLevelWithEqualiserDb = everydayDb - effect.OverDb,
+            SeatLossDb = effect.SeatLossDb,
+            AudibleLossDb = effect.AudibleLossDb,
+            HeadroomWithEqualiser = trial.HeadroomOfLast(),
+            BandsWithEqualiser = trial.BandsOfLast(bare.Bands),
         };
     }
 
-    // The excess falls as the corner rises, since the high-pass falls at every frequency; so the corner is found by halving.
-    private static double Corner(IReadOnlyList<QuietBand> bands, Drive drive)
+    // Cuts are tried first at the two bands that are most over, and at the mode of the room that is nearest to the worst.
+    private static List<double> Seeds(IReadOnlyList<QuietBand> bands, RoomModel? room)
     {
-        if (Over(bands, drive, HighestCornerHz) > 0)
+        var worst = bands.Zip(ThirdOctaves.Bands).OrderByDescending(pair => pair.First.OverDb ?? pair.First.NeighbourDb + Weightings.ADb(pair.Second.CentreHz) - 200).Take(2).Select(pair => pair.Second.CentreHz).ToList();
+        if (room is null)
         {
-            return HighestCornerHz;
+            return worst;
         }
 
-        var (low, high) = (LowestCornerHz, HighestCornerHz);
-        while (high - low > 1e-6 * high)
-        {
-            var middle = Math.Sqrt(low * high);
-            (low, high) = Over(bands, drive, middle) > 0 ? (middle, high) : (low, middle);
-        }
-
-        return high;
-    }
-
-    // Greatest excess over the curve with a high-pass or none; the high-pass changes each band by its own mean power.
-    private static double Over(IReadOnlyList<QuietBand> bands, Drive drive, double? highPassHz)
-    {
-        var greatest = double.NegativeInfinity;
-        for (var i = 0; i < bands.Count; i++)
-        {
-            if (bands[i].OverDb is { } over)
-            {
-                greatest = Math.Max(greatest, highPassHz is null ? over : over + (10 * Math.Log10(drive.Mean(i, highPassHz) / drive.Mean(i))));
-            }
-        }
-
-        return greatest;
+        var modes = from x in Enumerable.Range(0, 4) from y in Enumerable.Range(0, 4) from z in Enumerable.Range(0, 4) where x + y + z > 0 select room.ModeHz(x, y, z);
+        return [.. worst, modes.MinBy(mode => Math.Abs(Math.Log(mode / worst[0])))];
     }
 
     private static double GainDb(Drive drive, double everydayDb) =>
@@ -112,20 +137,15 @@ public static class QuietModel
     private static double? LevelDb(double power) =>
         power > 0 ? 10 * Math.Log10(power / (Air.ReferencePressurePa * Air.ReferencePressurePa)) : null;
 
-    private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) => bands.All(band => band.SeatDb is null)
-        ? null
-        : ThirdOctaves.SumDb(bands.Zip(ThirdOctaves.Bands).Where(pair => pair.First.SeatDb is not null).Select(pair => pair.First.SeatDb!.Value + weightingDb(pair.Second.CentreHz)));
+    private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) => Politeness.WeightedDb([.. bands.Select(band => band.SeatDb)], weightingDb);
 
-    private static IReadOnlyList<double?>? CurveDb(QuietInputs inputs)
-    {
-        var values = inputs.Neighbour switch
-        {
-            { Curve: "own" or null, CurveDb: var own } when Partitions.CoversTheBands(own) => [.. own!.Select(level => (double?)level)],
-            { Curve: { } name } => LimitCurves.LevelDb(name),
-            _ => null,
-        };
-        return values is null ? null : [.. values.Select(level => level + inputs.Neighbour!.AllowanceDb)];
-    }
+    // A room of known volume has its first mode highest where it is a cube; a measured wall needs no diffuse field.
+    private static double? BasisFromHz(QuietInputs inputs) => inputs is { PartyWallDb: null, Neighbour.RoomVolumeM3: { } volume }
+        ? Math.Max(inputs.Room?.LowestModeHz ?? 0, inputs.Air.SpeedOfSoundMS / (2 * Math.Cbrt(volume)))
+        : null;
+
+    private static IReadOnlyList<double?>? CurveDb(QuietInputs inputs) =>
+        inputs.Neighbour is { } neighbour ? QuietLimits.CurveDb(neighbour.Curve, neighbour.CurveDb, neighbour.AllowanceDb) : null;
 
     private static string[] Missing(QuietInputs inputs, Drive? drive)
     {
@@ -137,7 +157,7 @@ public static class QuietModel
         AddIf(missing, inputs.StatedRoom is not null && inputs.Room is null, RoomGeometry.Missing(inputs.StatedRoom) ?? "brief.room");
         AddIf(missing, missing.Count == 0 && drive is null, "driver");
         missing.AddRange(PartyWall.Missing(inputs.Neighbour, inputs.PartyWallDb));
-        AddIf(missing, inputs.Neighbour is not null && CurveDb(inputs) is null, "brief.neighbour.curve");
+        AddIf(missing, inputs.Neighbour is { AWeightedLimitDb: null, CWeightedLimitDb: null } && CurveDb(inputs) is null, "brief.neighbour.curve");
         AddIf(missing, inputs.Neighbour is null && inputs.PartyWallDb is not null, "brief.neighbour");
         return [.. missing];
     }

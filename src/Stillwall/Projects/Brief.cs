@@ -142,7 +142,7 @@ public sealed record Everyday
     public double? LevelDb { get; init; }
 
     /// <summary>What is played.</summary>
-    [OneOf("speech", "acoustic-music", "music", "pink", "own"), DefaultFrom("our choice")]
+    [OneOf("speech", "acoustic-music", "music", "deep-music", "pink", "own"), DefaultFrom("our choice")]
     public string Programme { get; init; } = "music";
 
     /// <summary>Own spectrum: relative level in the ten third-octaves 20 to 160 Hz, dB.</summary>
@@ -152,6 +152,48 @@ public sealed record Everyday
     /// <summary>Hours of listening a day (a bare number in the file).</summary>
     [Within(0, 24)]
     public double? Hours { get; init; }
+
+    /// <summary>How far peaks rise above the long-term level, dB; the programme's own where absent.</summary>
+    [Within(3, 40)]
+    public double? CrestDb { get; init; }
+
+    /// <summary>A second level, for the hours in which the house sleeps.</summary>
+    public QuietHours? QuietHours { get; init; }
+}
+
+/// <summary>The hours in which the house sleeps: a second everyday level, held against limits of its own.</summary>
+public sealed record QuietHours
+{
+    /// <summary>A remark of the maker's; read and kept.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Hour of the day at which they begin (a bare number in the file).</summary>
+    [Key("from"), Within(0, 24)]
+    public double? FromHours { get; init; }
+
+    /// <summary>Hour of the day at which they end (a bare number in the file).</summary>
+    [Key("to"), Within(0, 24)]
+    public double? ToHours { get; init; }
+
+    /// <summary>Level at the seat in these hours, in the measure of the everyday level, dB.</summary>
+    [Within(0, 130)]
+    public double? LevelDb { get; init; }
+
+    /// <summary>The curve of these hours; the neighbour's where absent.</summary>
+    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
+    public string? Curve { get; init; }
+
+    /// <summary>How far above that curve the level may be, dB.</summary>
+    [Within(-40, 40), DefaultFrom("none")]
+    public double AllowanceDb { get; init; }
+
+    /// <summary>Greatest A-weighted level of the bass next door in these hours, dB.</summary>
+    [Within(-50, 130)]
+    public double? AWeightedLimitDb { get; init; }
+
+    /// <summary>Greatest C-weighted level of the bass next door in these hours, dB.</summary>
+    [Within(-50, 130)]
+    public double? CWeightedLimitDb { get; init; }
 }
 
 /// <summary>The amplifier that drives the cabinet.</summary>
@@ -190,6 +232,14 @@ public sealed record Mains
     /// <summary>Level at 1 m for 2.83 V, dB.</summary>
     [Within(50, 120)]
     public double? SensitivityDb { get; init; }
+
+    /// <summary>The left one: x, y, z in the room, m.</summary>
+    [Within(0, 100), Count(3)]
+    public IReadOnlyList<double>? LeftAtM { get; init; }
+
+    /// <summary>The right one: x, y, z in the room, m.</summary>
+    [Within(0, 100), Count(3)]
+    public IReadOnlyList<double>? RightAtM { get; init; }
 }
 
 /// <summary>State of the air.</summary>
@@ -248,13 +298,30 @@ public sealed record Neighbour
     /// <summary>A remark of the maker's; read and kept.</summary>
     public string? Note { get; init; }
 
-    /// <summary>Kind of party wall.</summary>
-    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280", "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75", "own")]
+    /// <summary>Kind of party wall; with leaves the mass decides.</summary>
+    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280", "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75",
+        "heavy-wall", "heavy-floor", "lightweight-wall", "floating-floor-on-slab", "timber-floor", "one-leaf", "two-leaves", "own")]
     public string? Partition { get; init; }
 
     /// <summary>Own wall: sound reduction in the ten third-octaves 20 to 160 Hz, dB.</summary>
     [Within(0, 120), Count(10)]
     public IReadOnlyList<double>? ReductionDb { get; init; }
+
+    /// <summary>Mass by area of the wall's leaf, or of the one on your side, kg/m².</summary>
+    [Within(1, 3000)]
+    public double? LeafKgM2 { get; init; }
+
+    /// <summary>Mass by area of the other leaf, kg/m².</summary>
+    [Within(1, 3000)]
+    public double? SecondLeafKgM2 { get; init; }
+
+    /// <summary>Clear distance between the leaves, m.</summary>
+    [Within(0.001, 2)]
+    public double? GapM { get; init; }
+
+    /// <summary>Sound reduction of all other paths together, along floor, ceiling and side walls, dB; none where absent.</summary>
+    [Within(10, 120)]
+    public double? FlankingDb { get; init; }
 
     /// <summary>Area of the party wall, m².</summary>
     [Within(0.1, 500)]
@@ -269,7 +336,7 @@ public sealed record Neighbour
     public double? DecayTimeS { get; init; }
 
     /// <summary>The curve that the neighbour's level is held against.</summary>
-    [OneOf("hearing-threshold", "night-rooms-se-2014", "own")]
+    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
     public string? Curve { get; init; }
 
     /// <summary>Own curve: level in the ten third-octaves 20 to 160 Hz, dB.</summary>
@@ -279,4 +346,12 @@ public sealed record Neighbour
     /// <summary>How far above the curve the level may be, dB.</summary>
     [Within(-40, 40), DefaultFrom("none")]
     public double AllowanceDb { get; init; }
+
+    /// <summary>Greatest A-weighted level of the bass next door, beside or instead of a curve, dB.</summary>
+    [Within(-50, 130)]
+    public double? AWeightedLimitDb { get; init; }
+
+    /// <summary>Greatest C-weighted level of the bass next door, beside or instead of a curve, dB.</summary>
+    [Within(-50, 130)]
+    public double? CWeightedLimitDb { get; init; }
 }

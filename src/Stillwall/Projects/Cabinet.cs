@@ -148,6 +148,10 @@ public sealed record Feet
     /// <summary>Stiffness of all feet together in the cone's direction, N/m.</summary>
     [Within(10, 1e9)]
     public double? StiffnessNPerM { get; init; }
+
+    /// <summary>Stiffness of all feet together up and down, N/m; four times the other where absent.</summary>
+    [Within(10, 1e10)]
+    public double? VerticalStiffnessNPerM { get; init; }
 }
 
 /// <summary>Ornamental rings round the outside.</summary>

@@ -54,6 +54,9 @@ public enum Dimension
     /// <summary>Density, kg/m³.</summary>
     Density,
 
+    /// <summary>Mass by area, kg/m².</summary>
+    SurfaceDensity,
+
     /// <summary>Flow of volume, m³/s.</summary>
     VolumeFlow,
 

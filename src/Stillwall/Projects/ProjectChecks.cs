@@ -44,11 +44,14 @@ public static class ProjectChecks
         new(["brief.aim.lowest", "brief.aim.crossover"], CrossoverAboveLowest),
         new(["brief.everyday.programme", "brief.everyday.spectrum"], p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)),
         new(["brief.neighbour.partition", "brief.neighbour.reduction"], p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)),
+        new(["brief.neighbour.partition", "brief.neighbour.leaf", "brief.neighbour.second_leaf", "brief.neighbour.gap"], p => LeavesStated(p.Brief.Neighbour)),
         new(["brief.neighbour.curve", "brief.neighbour.curve_levels"], p => Own("brief.neighbour.curve", p.Brief.Neighbour?.Curve, "curve_levels", p.Brief.Neighbour?.CurveDb)),
         new(["materials.skin", "materials.skin_own"], p => Own("materials.skin", p.Materials?.Skin, "skin_own", p.Materials?.SkinOwn)),
         new(["materials.cast.mix", "materials.cast.own"], p => Own("materials.cast.mix", p.Materials?.Cast?.Mix, "own", p.Materials?.Cast?.Own)),
         new([], p => InRoom(p.Brief.Room, "cabinet_at", p.Brief.Room?.CabinetAtM)),
         new([], p => InRoom(p.Brief.Room, "seat_at", p.Brief.Room?.SeatAtM)),
+        new([], p => InRoom(p.Brief.Room, "left_at", p.Brief.Mains?.LeftAtM, "mains")),
+        new([], p => InRoom(p.Brief.Room, "right_at", p.Brief.Mains?.RightAtM, "mains")),
         new(["limits.fill_density_low", "limits.fill_density_high"], FillDensitiesInOrder),
         new([], PricesNamedOnce),
         new([], PricesForSomething),
@@ -271,6 +274,21 @@ public static class ProjectChecks
         }
     }
 
+    private static IEnumerable<(string, string)> LeavesStated(Neighbour? neighbour)
+    {
+        var missing = neighbour switch
+        {
+            { Partition: "one-leaf" or "two-leaves", LeafKgM2: null } => "leaf",
+            { Partition: "two-leaves", SecondLeafKgM2: null } => "second_leaf",
+            { Partition: "two-leaves", GapM: null } => "gap",
+            _ => null,
+        };
+        if (missing is not null)
+        {
+            yield return ("brief.neighbour.partition", $"is \"{neighbour!.Partition}\" but {missing} is not stated; {missing} beside it, or another word");
+        }
+    }
+
     private static IEnumerable<(string, string)> Own(string path, string? word, string key, object? own)
     {
         if (word == "own" && own is null)
@@ -279,7 +297,7 @@ public static class ProjectChecks
         }
     }
 
-    private static IEnumerable<(string, string)> InRoom(Room? room, string key, IReadOnlyList<double>? at)
+    private static IEnumerable<(string, string)> InRoom(Room? room, string key, IReadOnlyList<double>? at, string block = "room")
     {
         if (room is null || at is not { Count: 3 })
         {
@@ -291,7 +309,7 @@ public static class ProjectChecks
         {
             if (sizesM[axis] is { } sizeM && at[axis] > sizeM)
             {
-                yield return ($"brief.room.{key}[{axis.ToString(CultureInfo.InvariantCulture)}]", $"{Length(at[axis])} is outside the room; 0 mm to {Length(sizeM)}");
+                yield return ($"brief.{block}.{key}[{axis.ToString(CultureInfo.InvariantCulture)}]", $"{Length(at[axis])} is outside the room; 0 mm to {Length(sizeM)}");
             }
         }
     }

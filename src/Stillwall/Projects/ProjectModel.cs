@@ -107,6 +107,19 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         }
     }
 
+    // A line of a fault has room for so many; the schema lists them all.
+    private static string Listed(IReadOnlyList<string> words)
+    {
+        const int Room = 155, Short = 125;
+        if (string.Join(", ", words).Length <= Room)
+        {
+            return string.Join(", ", words);
+        }
+
+        var shown = Enumerable.Range(1, words.Count).Last(n => n == 1 || string.Join(", ", words.Take(n)).Length <= Short);
+        return $"{string.Join(", ", words.Take(shown))} and {(words.Count - shown).ToString(CultureInfo.InvariantCulture)} more that the schema lists";
+    }
+
     /// <summary>What this key accepts, in words for a message.</summary>
     public string Accepted => Kind switch
     {
@@ -118,7 +131,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         FieldKind.Block => "a block { … }",
         FieldKind.Blocks => "a list of blocks [ { … } ]",
         FieldKind.Driver => "a driver's name or a block { … }",
-        _ => Words.Count > 0 ? $"one of {string.Join(", ", Words)}" : "a text",
+        _ => Words.Count > 0 ? $"one of {Listed(Words)}" : "a text",
     };
 
     private const int LongestText = 200, LongestNote = 4000;
@@ -147,7 +160,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
 
         if (Words.Count > 0 && !Words.Contains(text))
         {
-            fault = $"{Shorten(text, false)} is not known{NearestWord.Suggest(text, Words)}; one of {string.Join(", ", Words)}";
+            fault = $"{Shorten(text, false)} is not known{NearestWord.Suggest(text, Words)}; one of {Listed(Words)}";
             return false;
         }
 

@@ -52,6 +52,7 @@ public static class Units
         new("N/m", Dimension.Stiffness, 1), new("kN/m", Dimension.Stiffness, 1e3), new("N/mm", Dimension.Stiffness, 1e3),
         new("kg/m3", Dimension.Density, 1), new("g/L", Dimension.Density, 1), new("kg/L", Dimension.Density, 1e3), new("g/cm3", Dimension.Density, 1e3),
         new("lb/ft3", Dimension.Density, Pound / (Foot * Foot * Foot)),
+        new("kg/m2", Dimension.SurfaceDensity, 1), new("g/cm2", Dimension.SurfaceDensity, 10), new("lb/ft2", Dimension.SurfaceDensity, Pound / (Foot * Foot)),
         new("L/min", Dimension.VolumeFlow, 1e-3 / 60), new("L/s", Dimension.VolumeFlow, 1e-3), new("mL/s", Dimension.VolumeFlow, 1e-6), new("m3/s", Dimension.VolumeFlow, 1),
         new("N/A", Dimension.ForceFactor, 1), new("T*m", Dimension.ForceFactor, 1), new("T m", Dimension.ForceFactor, 1), new("Tm", Dimension.ForceFactor, 1),
         new("mm/N", Dimension.Compliance, 1e-3), new("um/N", Dimension.Compliance, 1e-6), new("m/N", Dimension.Compliance, 1),

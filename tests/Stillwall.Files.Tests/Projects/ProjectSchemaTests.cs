@@ -57,7 +57,7 @@ public class ProjectSchemaTests
         var root = schema.RootElement;
         var blocks = root.GetProperty("$defs").EnumerateObject().Select(d => d.Value).Append(root).Where(b => b.TryGetProperty("properties", out _)).ToList();
 
-        Assert.Equal(30, blocks.Count);
+        Assert.Equal(31, blocks.Count);
         Assert.All(blocks.SelectMany(b => b.GetProperty("properties").EnumerateObject()), p => Assert.NotEmpty(p.Value.GetProperty("description").GetString()!));
         Assert.Equal("a number with mm, m, cm, um, in, \", ft, 0 mm to 200 mm",
             root.GetProperty("$defs").GetProperty("cabinet").GetProperty("properties").GetProperty("core").GetProperty("description").GetString());

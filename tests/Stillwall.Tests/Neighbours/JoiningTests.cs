@@ -2,6 +2,7 @@ using System.Numerics;
 using CsCheck;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 
 namespace Stillwall.Tests.Neighbours;
@@ -74,6 +75,50 @@ public class JoiningTests
         Assert.InRange(joining.TrimDb, -6, 6);
         Assert.InRange(joining.DelayS, -1 / crossover, 1 / crossover);
     }, iter: 30);
+
+    [Fact]
+    public void Second_order_halves_join_without_a_ripple_when_one_is_turned()
+    {
+        // (1 − s²)/(1 + s)² has the magnitude 1 everywhere (closed form).
+        var joining = Joining.Of(new JoiningInputs(95, 0.01, 0.707, 0.01, 0.707) { LowPassOrder = 2, HighPassOrder = 2 });
+        Assert.Equal(0, joining.RippleDb, 0.001);
+        Assert.True(joining.Inverted);
+        Assert.Equal(0, joining.TrimDb, 0.01);
+    }
+
+    [Fact]
+    public void The_four_ways_are_each_at_their_best_and_sorted()
+    {
+        var ways = Joining.Ways(Ours);
+        Assert.Equal([(2, 2), (2, 4), (4, 2), (4, 4)], ways.Select(w => (w.LowPassOrder, w.HighPassOrder)).Order());
+        Assert.Equal(ways.Select(w => w.RippleDb).Order(), ways.Select(w => w.RippleDb));
+        Assert.Equal(Joining.Of(Ours).RippleDb, ways.Single(w => w is { LowPassOrder: 4, HighPassOrder: 4 }).RippleDb);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Joining.Of(Ours with { HighPassOrder = 6 }));
+    }
+
+    [Fact]
+    public void In_a_room_without_walls_near_by_the_seat_joins_as_the_free_field_does()
+    {
+        // A hall in which every wall is far and sound dies at once: what is left is the direct sound. Mains and cabinet side by side, all three equally far from the seat.
+        var hall = new RoomGeometry(60, 60, 60, 0.05, 0.05, new Place(30, 30, 30), new Place(30, 33, 30));
+        var inputs = new JoiningInputs(95, 0.01, 0.707, 0.01, 0.707);
+        var free = Joining.Of(inputs);
+        var seat = SeatJoining.Of(inputs, free, hall, QuietData.Air, new Place(30, 30, 30), new Place(30, 30, 30));
+        Assert.InRange(seat.RippleDb, 0, 1);
+        Assert.InRange(seat.FreeFieldRippleDb, seat.RippleDb - 1e-9, 1.2);
+        Assert.False(seat.Inverted);
+        Assert.Equal(0, seat.TrimDb, 1.0);
+    }
+
+    [Fact]
+    public void At_the_seat_the_search_is_no_worse_than_the_free_fields_setting_and_a_moved_seat_no_better_than_its_own_best()
+    {
+        var (left, right) = (new Place(0.6, 0.3, 1), new Place(2.6, 0.3, 1));
+        var seat = SeatJoining.Of(Ours, Joining.Of(Ours), QuietData.ReadingRoom, QuietData.Air, left, right);
+        Assert.True(seat.RippleDb <= seat.FreeFieldRippleDb + 1e-9);
+        var moved = new[] { (-0.3, 0.0), (0.3, 0), (0, -0.3), (0, 0.3) }.Select(way => QuietData.ReadingRoom with { Seat = QuietData.ReadingRoom.Seat with { XM = 2.2 + way.Item1, YM = 2.9 + way.Item2 } });
+        Assert.All(moved, there => Assert.True(SeatJoining.Of(Ours, Joining.Of(Ours), there, QuietData.Air, left, right).RippleDb <= seat.MovedRippleDb + 0.5));
+    }
 
     [Fact]
     public void A_brief_without_mains_or_crossover_has_nothing_to_join()

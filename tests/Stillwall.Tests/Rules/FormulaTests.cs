@@ -19,6 +19,7 @@ public sealed class FormulaTests
         ["findings[].limit"] = "carries a stated or default limit, as its finding's trace tells",
         ["findings[].margin"] = "is the distance between the two",
         ["quiet.bands[].band_hz"] = "names the band",
+        ["quiet.bands_with_equaliser[].band_hz"] = "names the band",
     };
 
     [Fact]

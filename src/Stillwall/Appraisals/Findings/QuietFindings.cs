@@ -9,9 +9,11 @@ internal static class QuietFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Quiet", "neighbour at the everyday level", "ISO 12354 frame with the room's modal sum; uncertainty ISO 12999-1 situation A; local rules come first", Neighbour, Quieter),
-        new("Quiet", "polite level with the equaliser", "the same, with one high-pass", Polite, Quieter),
-        new("Quiet", "force into the floor; does it walk", "one mass on its feet against the cone's reaction; advice", Floor),
+        new("Quiet", "neighbour at the everyday level", "ISO 12354 frame with the room's modal sum; uncertainty ISO 12999-1 situation A; local rules come first", Neighbour, Quieter,
+            new Lever("brief.everyday.quiet_hours.level", Toward.Less, 0.5, "{new} in the quiet hours instead of {old}")),
+        new("Quiet", "polite level with the equaliser", "the same, with the equaliser that takes least from the seat", Polite, Quieter),
+        new("Quiet", "force into the floor; does it walk", "a rigid body on its feet, swaying and rocking under the cone's reaction; advice", Floor,
+            new Lever("cabinet.feet.stiffness", Toward.Less, 500, "feet of {new} together instead of {old}")),
         new("Quiet", "hearing", "NIOSH recommended exposure limit: 85 dB(A) for 8 h, 3 dB exchange", Hearing,
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter),
         new("Quiet", "joins the mains", "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice", Mains,
@@ -20,19 +22,24 @@ internal static class QuietFindings
 
     private static Judgement Neighbour(Facts f)
     {
-        var judged = f.Quiet.Bands.Where(b => b.OverDb is not null).ToList();
+        var judged = f.Quiet.Bands.Where(b => b.OverDb is not null).Select(b => new Excess(b.OverDb!.Value, b.UncertaintyDb ?? 0, $"in the {Show.Number(b.BandHz)} Hz band"))
+            .Concat(f.Quiet.WeightedLimits.Select(w => new Excess(w.OverDb, w.UncertaintyDb, $"with its {w.Weighting}-weighted level")))
+            .Concat(f.Quiet.QuietHours is { } hours ? [new Excess(hours.OverDb, hours.UncertaintyDb, hours.BandHz is { } band ? $"in the quiet hours in the {Show.Number(band)} Hz band" : "in the quiet hours with its weighted level")] : [])
+            .ToList();
         if (judged.Count == 0)
         {
             return Unknown("dB", f.MissingForQuiet);
         }
 
         var limit = f.Limits.NeighbourOverDb;
-        var worst = judged.MaxBy(b => b.OverDb + (b.UncertaintyDb ?? 0))!;
-        var (over, doubt) = (worst.OverDb!.Value, worst.UncertaintyDb ?? 0);
-        var highest = judged.Max(b => b.OverDb!.Value - (b.UncertaintyDb ?? 0));
-        var because = $"in the {Show.Number(worst.BandHz)} Hz band {Show.Level(Math.Abs(over - limit))} {(over > limit ? "over" : "under")} the curve, give or take {Show.Level(doubt)}: the wall is a forecast";
+        var worst = judged.MaxBy(e => e.OverDb + e.DoubtDb)!;
+        var (over, doubt) = (worst.OverDb, worst.DoubtDb);
+        var highest = judged.Max(e => e.OverDb - e.DoubtDb);
+        var because = $"{worst.Where} {Show.Level(Math.Abs(over - limit))} {(over > limit ? "over" : "under")} the {(worst.Where.Contains("weighted", StringComparison.Ordinal) ? "limit" : "curve")}, give or take {Show.Level(doubt)}: the wall is a forecast";
         return highest > limit ? AtMost(over, 0, limit, "dB", because) with { Verdict = Verdict.Fails, Value = over } : AtMost(over, doubt, limit, "dB", because);
     }
+
+    private sealed record Excess(double OverDb, double DoubtDb, string Where);
 
     private static Judgement Polite(Facts f)
     {
@@ -42,7 +49,7 @@ internal static class QuietFindings
         }
 
         return AtLeast(polite, level, "dB", Nearness.Level,
-            $"polite up to {Show.Level(polite)} at the seat{(f.Quiet.Equaliser is [var section, ..] ? $" with a high-pass at {Show.Frequency(section.F0Hz)}" : " without any equaliser")}; everyday listening is {Show.Level(level)}");
+            $"polite up to {Show.Level(polite)} at the seat{(f.Quiet.Equaliser is [_, ..] sections ? $" with {EqualiserWords.Of(sections)}" : " without any equaliser")}; everyday listening is {Show.Level(level)}");
     }
 
     private static Judgement Floor(Facts f)
@@ -55,7 +62,7 @@ internal static class QuietFindings
         var walks = floor.FrictionRatio is { } ratio && ratio < 1;
         var verdict = walks || floor.ReRigidDb > 0 ? Verdict.Tight : Verdict.Holds;
         return new Judgement(verdict, floor.ReRigidDb, 0, "dB", -floor.ReRigidDb,
-            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
+            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} along the cone's axis into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
     }
 
     private static Judgement Hearing(Facts f)

@@ -74,6 +74,43 @@ public static class Analogue
     public static Complex Transform(double frequencyHz, double f0Hz, double q0, double fpHz, double qp) =>
         HighPass(frequencyHz, fpHz, qp) / HighPass(frequencyHz, f0Hz, q0);
 
+    /// <summary>Peak or dip.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Middle, above 0 Hz.</param>
+    /// <param name="gainDb">Gain in the middle, −60 to 60 dB.</param>
+    /// <param name="q">Q, above 0, in the cookbook's sense: the poles have A·Q with A = 10^(gain/40).</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype peakingEQ. Accuracy: exact.</remarks>
+    public static Complex Peaking(double frequencyHz, double f0Hz, double gainDb, double q)
+    {
+        var s = Normalised(frequencyHz, f0Hz, q);
+        var a = Amplitude(gainDb);
+        return ((s * s) + (s * a / q) + 1) / ((s * s) + (s / (a * q)) + 1);
+    }
+
+    /// <summary>Shelf below a frequency.</summary>
+    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
+    /// <param name="f0Hz">Middle of the slope, above 0 Hz.</param>
+    /// <param name="gainDb">Gain far below, −60 to 60 dB.</param>
+    /// <param name="q">Q, above 0.</param>
+    /// <returns>Response.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype lowShelf. Accuracy: exact.</remarks>
+    public static Complex LowShelf(double frequencyHz, double f0Hz, double gainDb, double q)
+    {
+        var s = Normalised(frequencyHz, f0Hz, q);
+        var a = Amplitude(gainDb);
+        var slope = s * Math.Sqrt(a) / q;
+        return a * ((s * s) + slope + a) / ((a * s * s) + slope + 1);
+    }
+
+    private static double Amplitude(double gainDb)
+    {
+        Require.Within(gainDb, -60, 60, nameof(gainDb), "dB");
+        return Math.Pow(10, gainDb / 40);
+    }
+
     private static Complex Normalised(double frequencyHz, double f0Hz, double q)
     {
         Require.Positive(frequencyHz);

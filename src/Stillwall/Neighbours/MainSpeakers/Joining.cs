@@ -17,10 +17,28 @@ public sealed record Joining(
     [property: ComputedBy("joining", "brief.aim.crossover", "brief.mains.corner", "brief.mains.q", "box.system_resonance_hz", "box.system_q")] double RippleDb,
     IReadOnlyList<JoiningPoint> Curve)
 {
-    private const int PointsPerOctave = 24;
+    internal const int PointsPerOctave = 24;
 
-    // Trim beyond this is not joining but covering up (our choice).
-    private const double MostTrimDb = 6;
+    /// <summary>Order of the low-pass in front of the cabinet, 2 or 4.</summary>
+    public int LowPassOrder { get; private init; } = 4;
+
+    /// <summary>Order of the high-pass in front of the mains, 2 or 4.</summary>
+    public int HighPassOrder { get; private init; } = 4;
+
+    /// <summary>The four ways to join with orders 2 and 4 on either side, the least ripple first.</summary>
+    /// <param name="inputs">As for <see cref="Of"/>; the orders in it are not looked at.</param>
+    /// <returns>The best setting of each way.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>
+    /// Model: <see cref="Of"/>; a second-order half is two first-order ones, −6 dB at the crossover, so that the two halves sum flat with one of them inverted. Validity: as there.
+    /// Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: as there.
+    /// </remarks>
+    public static IReadOnlyList<Joining> Ways(JoiningInputs inputs)
+    {
+        ArgumentNullException.ThrowIfNull(inputs);
+        int[] orders = [4, 2];
+        return [.. orders.SelectMany(low => orders.Select(high => Of(inputs with { LowPassOrder = low, HighPassOrder = high }))).OrderBy(joining => joining.RippleDb)];
+    }
 
     /// <summary>Searches delay, polarity and trim for the least ripple from half to twice the crossover.</summary>
     /// <param name="inputs">Crossover 1 to 2000 Hz, resonance and corner above 0 Hz, Qs above 0.</param>
@@ -35,114 +53,34 @@ public sealed record Joining(
     {
         ArgumentNullException.ThrowIfNull(inputs);
         Require.Within(inputs.CrossoverHz, 1, 2000, nameof(inputs.CrossoverHz), "Hz");
-        var band = Points(inputs, 0.5, 2);
-        var best = Refine(band, Coarse(band, inputs.CrossoverHz), inputs.CrossoverHz);
-        return new(best.Delay, best.Inverted, best.Trim, best.Ripple, Drawn(Points(inputs, 0.125, 4), best));
+        Require.Within(inputs.LowPassOrder, 2, 4, nameof(inputs.LowPassOrder));
+        Require.Within(inputs.HighPassOrder, 2, 4, nameof(inputs.HighPassOrder));
+        var best = new JoiningSearch(Points(inputs, 0.5, 2), 1).Best(inputs.CrossoverHz);
+        return new(best.Delay, best.Inverted, best.Trim, best.Ripple, Drawn(Points(inputs, 0.125, 4), best)) { LowPassOrder = inputs.LowPassOrder, HighPassOrder = inputs.HighPassOrder };
     }
 
-    private readonly record struct Point(double FrequencyHz, Complex Cabinet, Complex Mains);
-
-    private readonly record struct Setting(double Delay, bool Inverted, double Trim, double Ripple);
-
-    private static Point[] Points(JoiningInputs inputs, double from, double to)
+    internal static JoiningPair[] Points(JoiningInputs inputs, double from, double to)
     {
         var count = (int)Math.Round(PointsPerOctave * Math.Log2(to / from));
         return [.. Enumerable.Range(0, count + 1).Select(i =>
         {
             var f = inputs.CrossoverHz * from * Math.Pow(2, (double)i / PointsPerOctave);
-            return new Point(
+            return new JoiningPair(
                 f,
-                Analogue.HighPass(f, inputs.SystemResonanceHz, inputs.SystemQ) * Analogue.FourthOrderLowPass(f, inputs.CrossoverHz),
-                Analogue.HighPass(f, inputs.MainsCornerHz, inputs.MainsQ) * Analogue.FourthOrderHighPass(f, inputs.CrossoverHz));
+                Analogue.HighPass(f, inputs.SystemResonanceHz, inputs.SystemQ) * LowPass(f, inputs),
+                Analogue.HighPass(f, inputs.MainsCornerHz, inputs.MainsQ) * HighPass(f, inputs));
         })];
     }
 
-    private static Setting Coarse(Point[] band, double crossoverHz)
-    {
-        var best = new Setting(0, false, 0, double.PositiveInfinity);
-        for (var step = -24; step <= 24; step++)
-        {
-            var delayed = new Delayed(band, step / 24.0 / crossoverHz);
-            foreach (var inverted in (bool[])[false, true])
-            {
-                for (var trim = -MostTrimDb; trim <= MostTrimDb; trim++)
-                {
-                    var tried = delayed.With(inverted, trim);
+    private static Complex LowPass(double f, JoiningInputs inputs) => inputs.LowPassOrder == 4 ? Analogue.FourthOrderLowPass(f, inputs.CrossoverHz) : Analogue.LowPass(f, inputs.CrossoverHz, 0.5);
 
-                    // Between equals the least delay and trim.
-                    best = tried.Ripple < best.Ripple - 1e-9 || (tried.Ripple < best.Ripple + 1e-9 && Size(tried, crossoverHz) < Size(best, crossoverHz)) ? tried : best;
-                }
-            }
-        }
+    private static Complex HighPass(double f, JoiningInputs inputs) => inputs.HighPassOrder == 4 ? Analogue.FourthOrderHighPass(f, inputs.CrossoverHz) : Analogue.HighPass(f, inputs.CrossoverHz, 0.5);
 
-        return best;
-    }
-
-    // Steps in the eight directions of the plane of delay and trim, halved where none is better: the ripple has creases that a gradient trips over.
-    private static Setting Refine(Point[] band, Setting start, double crossoverHz)
-    {
-        var (best, delayStep, trimStep) = (start, 1 / 48.0 / crossoverHz, 0.5);
-        while (trimStep > 1e-4)
-        {
-            var better = best;
-            for (var later = -1; later <= 1; later++)
-            {
-                var delayed = new Delayed(band, Math.Clamp(best.Delay + later * delayStep, -1 / crossoverHz, 1 / crossoverHz));
-                for (var louder = -1; louder <= 1; louder++)
-                {
-                    var tried = delayed.With(best.Inverted, Math.Clamp(best.Trim + louder * trimStep, -MostTrimDb, MostTrimDb));
-                    better = tried.Ripple < better.Ripple - 1e-9 ? tried : better;
-                }
-            }
-
-            (delayStep, trimStep) = better.Ripple < best.Ripple ? (delayStep, trimStep) : (delayStep / 2, trimStep / 2);
-            best = better;
-        }
-
-        return best;
-    }
-
-    private static double Size(Setting setting, double crossoverHz) => Math.Abs(setting.Delay * crossoverHz) + (Math.Abs(setting.Trim) / 100);
-
-    // The band at one delay of the mains. Polarity and trim then scale the cabinet by a real factor g: |g c + m|² = g²|c|² + 2g Re(c m*) + |m|².
-    private sealed class Delayed(Point[] band, double delay)
-    {
-        private readonly (double Cabinet, double Both, double Mains)[] powers = [.. band.Select(point =>
-        {
-            var both = point.Cabinet * Complex.Conjugate(Late(point, delay));
-            return (Square(point.Cabinet), 2 * both.Real, Square(point.Mains));
-        })];
-
-        internal Setting With(bool inverted, double trim)
-        {
-            var gain = Gain(inverted, trim);
-            var (least, greatest) = (double.PositiveInfinity, 0.0);
-            foreach (var (cabinet, both, mains) in powers)
-            {
-                var power = gain * gain * cabinet + gain * both + mains;
-                (least, greatest) = (Math.Min(least, power), Math.Max(greatest, power));
-            }
-
-            // Half the span of 10 log10 of the power; a notch to nothing is a great number, not infinity.
-            return new(delay, inverted, trim, 5 * Math.Log10(greatest / Math.Max(least, greatest * 1e-30)));
-        }
-
-        private static double Square(Complex value) => value.Real * value.Real + value.Imaginary * value.Imaginary;
-    }
-
-    private static double Gain(bool inverted, double trim) => (inverted ? -1 : 1) * Math.Pow(10, trim / 20);
-
-    private static Complex Late(Point point, double delay)
-    {
-        var (sine, cosine) = Math.SinCos(-2 * Math.PI * point.FrequencyHz * delay);
-        return point.Mains * new Complex(cosine, sine);
-    }
-
-    private static JoiningPoint[] Drawn(Point[] points, Setting setting) => [.. points.Select(point => new JoiningPoint(
+    private static JoiningPoint[] Drawn(JoiningPair[] points, JoiningSetting setting) => [.. points.Select(point => new JoiningPoint(
         point.FrequencyHz,
         Db(point.Cabinet) + setting.Trim,
         Db(point.Mains),
-        Db(Gain(setting.Inverted, setting.Trim) * point.Cabinet + Late(point, setting.Delay))))];
+        Db(JoiningSearch.Gain(setting) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))))];
 
     private static double Db(Complex value) => 20 * Math.Log10(Math.Max(value.Magnitude, 1e-15));
 }

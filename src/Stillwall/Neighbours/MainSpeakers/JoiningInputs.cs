@@ -11,6 +11,12 @@ namespace Stillwall.Neighbours.MainSpeakers;
 /// <param name="MainsQ">Q of their roll-off.</param>
 public sealed record JoiningInputs(double CrossoverHz, double SystemResonanceHz, double SystemQ, double MainsCornerHz, double MainsQ)
 {
+    /// <summary>Order of the low-pass in front of the cabinet, 2 or 4.</summary>
+    public int LowPassOrder { get; init; } = 4;
+
+    /// <summary>Order of the high-pass in front of the mains, 2 or 4.</summary>
+    public int HighPassOrder { get; init; } = 4;
+
     /// <summary>The inputs as a brief states them, with the box as computed.</summary>
     /// <param name="brief">The brief.</param>
     /// <param name="systemResonanceHz">Resonance of the closed box, Hz, or null.</param>

@@ -27,9 +27,50 @@ public static class RoomCurve
     /// </remarks>
     public static IReadOnlyList<RoomPoint> Of(RoomModel room, double volumeVelocityM3S)
     {
+        return Of(room, volumeVelocityM3S, 2);
+    }
+
+    /// <summary>Level and phase at the seat from 10 to 200 Hz in even steps for a constant volume velocity.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
+    /// <param name="stepHz">Step, 0.1 to 50 Hz.</param>
+    /// <returns>The points in rising order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: as the other. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there.</remarks>
+    public static IReadOnlyList<RoomPoint> Of(RoomModel room, double volumeVelocityM3S, double stepHz)
+    {
         ArgumentNullException.ThrowIfNull(room);
         Require.Positive(volumeVelocityM3S);
-        return [.. Enumerable.Range(0, 96).Select(i => Point(room, 10 + (2 * i), volumeVelocityM3S))];
+        Require.Within(stepHz, 0.1, 50, nameof(stepHz), "Hz");
+        return [.. Enumerable.Range(0, (int)Math.Floor((190 / stepHz) + 1e-9) + 1).Select(i => Point(room, 10 + (stepHz * i), volumeVelocityM3S))];
+    }
+
+    /// <summary>Mean level of the whole room for the drive that <see cref="Of(RoomModel, double)"/> gives the seat.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="frequencyHz">Frequency, 0.1 to 250 Hz.</param>
+    /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
+    /// <returns>Level of the mean squared pressure, dB.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: <see cref="RoomModel.MeanPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.005 dB of a plain sum over the modes.</remarks>
+    public static double MeanDb(RoomModel room, double frequencyHz, double volumeVelocityM3S)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        Require.Positive(volumeVelocityM3S);
+        return LevelDb(room.MeanPressurePa(frequencyHz, volumeVelocityM3S));
+    }
+
+    /// <summary>Level at the seat at one frequency.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="frequencyHz">Frequency, 0.1 to 400 Hz.</param>
+    /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
+    /// <returns>Level, dB.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.</remarks>
+    public static double SeatDb(RoomModel room, double frequencyHz, double volumeVelocityM3S)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        Require.Positive(volumeVelocityM3S);
+        return LevelDb(room.SeatPressurePa(frequencyHz, volumeVelocityM3S).Magnitude);
     }
 
     /// <summary>Level at the places of a grid, at one frequency: where to sit.</summary>

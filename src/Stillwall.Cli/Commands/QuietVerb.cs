@@ -1,0 +1,61 @@
+using Stillwall.Appraisals;
+using Stillwall.Cli.Output;
+using Stillwall.Cli.Running;
+using Stillwall.Files.Json;
+using Stillwall.Files.Tables;
+using Stillwall.Neighbours.Equalisers;
+
+namespace Stillwall.Cli.Commands;
+
+/// <summary><c>quiet</c>: the neighbour question, and the equaliser that answers it.</summary>
+internal static class QuietVerb
+{
+    internal static Verb Verb()
+    {
+        var project = Common.Project;
+        var csv = new TextOption("--csv", "FILE", "writes the equaliser's coefficients at 44.1, 48 and 96 kHz; - is standard output");
+        var json = new Flag("--json", "the equaliser as one JSON document: kind, frequency, Q, gain, coefficients, bands before and after");
+        return new Verb("quiet", "which everyday level is polite to the neighbour, band by band, and what would help", "stillwall quiet my-cabinet --csv equaliser.csv")
+        {
+            Takes = [project, csv, json],
+            Do = call =>
+            {
+                call.OneOutput(json, csv);
+                var loaded = LoadedProject.Load(call.Session, call.Text(project));
+                if (call.Has(json) || call.Text(csv) is not null)
+                {
+                    var facts = loaded.Facts();
+                    var report = EqualiserReport.Of(facts.Quiet) ?? throw Refusal.Input($"quiet: no equaliser, for want of {string.Join(", ", facts.Quiet.Missing)}");
+                    Deliver(call, report, call.Text(csv), call.Has(json));
+                    return ExitCodes.Done;
+                }
+
+                var terminal = call.Session.Terminal;
+                var appraisal = Appraisal.OfStage(loaded.Project, loaded.Candidates, "Quiet");
+                var rest = FloorText.Of(loaded.Facts(), terminal.Width);
+                call.Session.Print(QuietText.Of(loaded.Project, appraisal, terminal) + (rest.Length > 0 ? $"\n{Ink.Strong(terminal, "Ear and floor")}\n{rest}" : ""));
+                call.Session.Print(loaded.Project.Brief.Neighbour is null ? "" : $"\n! {Words.Wrapped(Cautions.Local, terminal.Width, 2, 2)}\n");
+                call.Session.Print(new AppraisalText(loaded, terminal).Checks(appraisal, "Quiet"));
+                return ExitCodes.Done;
+            },
+        };
+    }
+
+    private static void Deliver(Invocation call, EqualiserReport report, string? csv, bool asJson)
+    {
+        if (csv is not null)
+        {
+            var rows = report.Sections.SelectMany((s, i) => s.Digital.Select(d => (IReadOnlyList<double?>)[i + 1, s.Section.F0Hz, s.Section.Q, s.Section.GainDb, d.RateHz, .. d.B, .. d.A])).ToList();
+            call.Session.Deliver(csv, CsvText.Write(["section", "f0_hz", "q", "gain_db", "rate_hz", "b0", "b1", "b2", "a0", "a1", "a2"], rows));
+            if (!asJson)
+            {
+                Common.SayWritten(call.Session, csv, rows.Count);
+            }
+        }
+
+        if (asJson)
+        {
+            call.Session.Print(ResultJson.Write(report));
+        }
+    }
+}

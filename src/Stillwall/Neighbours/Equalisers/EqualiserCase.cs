@@ -1,0 +1,122 @@
+using Stillwall.Materials;
+
+namespace Stillwall.Neighbours.Equalisers;
+
+/// <summary>What an equaliser comes to: excess next door and losses at the seat.</summary>
+/// <param name="OverDb">Greatest excess over curve or limit, dB.</param>
+/// <param name="AudibleLossDb">Loss of what is audible at the seat, dB.</param>
+/// <param name="SeatLossDb">Loss of the everyday level, dB.</param>
+internal readonly record struct EqualiserEffect(double OverDb, double AudibleLossDb, double SeatLossDb);
+
+/// <summary>One everyday level at which equalisers are tried: the drive, the limits, and how audible each band is at the seat.</summary>
+internal sealed class EqualiserCase
+{
+    private readonly Drive _drive;
+    private readonly Politeness _limits;
+    private readonly double[] _audible;
+    private readonly double[] _bandSeat;
+    private readonly double[] _bandMean;
+    private readonly double[] _kept;
+    private readonly double[] _keptSeat;
+    private readonly double[] _power;
+    private readonly double[] _squares;
+
+    private readonly DriveHeadroom _headroom;
+
+    public EqualiserCase(Drive drive, Politeness limits, DriveHeadroom headroom, IReadOnlyList<double?> seatDb)
+    {
+        (_drive, _limits, _headroom) = (drive, limits, headroom);
+        var threshold = LimitCurves.LevelDb("hearing-threshold")!;
+        _audible = [.. seatDb.Select((level, i) => Math.Max(0, (level ?? double.NegativeInfinity) - threshold[i]!.Value))];
+
+        // Where nothing is audible at the seat every band counts alike.
+        IsAudible = _audible.Any(a => a > 0);
+        _bandSeat = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Seat(i))];
+        _bandMean = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Mean(i))];
+        (_kept, _keptSeat) = (new double[drive.Count], new double[drive.Count]);
+        _squares = [.. drive.Frequencies.SelectMany(band => band).Select(f => f * f)];
+        _power = new double[_squares.Length];
+    }
+
+    /// <summary>Whether anything of the everyday level can be heard at the seat at all.</summary>
+    public bool IsAudible { get; }
+
+    /// <summary>Greatest excess without an equaliser, dB.</summary>
+    public double OverDb => _limits.OverDb();
+
+    /// <summary>Headroom behind the sections that were tried last; null where nothing limits.</summary>
+    public Headroom? HeadroomOfLast() => _headroom.Left(_power);
+
+    /// <summary>The bands behind the sections that were tried last.</summary>
+    public IReadOnlyList<QuietBand> BandsOfLast(IReadOnlyList<QuietBand> bands) => [.. bands.Select((band, i) =>
+    {
+        var (seat, mean) = (10 * Math.Log10(Math.Max(_keptSeat[i], 1e-30)), 10 * Math.Log10(Math.Max(_kept[i], 1e-30)));
+        return band with { SeatDb = band.SeatDb + seat, SourceRoomDb = band.SourceRoomDb + mean, NeighbourDb = band.NeighbourDb + mean, OverDb = band.OverDb + mean };
+    })];
+
+    /// <summary>Effect of sections as they are told.</summary>
+    public EqualiserEffect Of(IReadOnlyList<EqualiserSection> sections) =>
+        Of((ReadOnlySpan<EqualiserStage>)[.. sections.Select(s => EqualiserStage.Of(s.Kind, s.F0Hz, s.Q, s.GainDb, s.FpHz ?? 0, s.PoleQ ?? 1))]);
+
+    /// <summary>Effect of some sections one after the other.</summary>
+    public EqualiserEffect Of(ReadOnlySpan<EqualiserStage> stages)
+    {
+        Array.Fill(_power, 1);
+        foreach (var stage in stages)
+        {
+            stage.Multiply(_power, _squares);
+        }
+
+        var (at, seatAll, keptAll, weights, lost) = (0, 0.0, 0.0, 0.0, 0.0);
+        for (var b = 0; b < _kept.Length; b++)
+        {
+            var (seat, mean, points) = (0.0, 0.0, _drive.SeatPowers[b].Length);
+            for (var i = 0; i < points; i++, at++)
+            {
+                seat += _drive.SeatPowers[b][i] * _power[at];
+                mean += _drive.MeanPowers[b][i] * _power[at];
+            }
+
+            _kept[b] = _bandMean[b] > 0 ? mean / _bandMean[b] : 1;
+            (seatAll, keptAll) = (seatAll + _bandSeat[b], keptAll + seat);
+            _keptSeat[b] = _bandSeat[b] > 0 ? seat / _bandSeat[b] : 1;
+            if (_bandSeat[b] > 0)
+            {
+                var weight = IsAudible ? _audible[b] : 1;
+                var loss = -10 * Math.Log10(Math.Max(_keptSeat[b], 1e-30));
+                (weights, lost) = (weights + weight, lost + (weight * Math.Clamp(loss, 0, IsAudible ? _audible[b] : 300)));
+            }
+        }
+
+        return new(_limits.OverDb(_kept), weights > 0 ? lost / weights : 0, -10 * Math.Log10(Math.Max(keptAll / seatAll, 1e-30)));
+    }
+}
+
+/// <summary>Power response of one section as a quotient of two quadratics in s: fast, for the search.</summary>
+internal readonly record struct EqualiserStage(double Zero0, double Zero1, double Zero2, double Pole0, double Pole1, double Pole2, double CornerSquared)
+{
+    /// <summary>The stage of a section; the same response as <see cref="EqualiserSection.Response"/>.</summary>
+    public static EqualiserStage Of(string kind, double f0, double q, double gainDb = 0, double fp = 0, double poleQ = 0)
+    {
+        var a = Math.Pow(10, gainDb / 40);
+        var (square, slope, ratio) = (f0 * f0, Math.Sqrt(a) / q, fp / f0);
+        return kind switch
+        {
+            "highpass" => new(0, 0, 1, 1, 1 / q, 1, square),
+            "peaking" => new(1, a / q, 1, 1, 1 / (a * q), 1, square),
+            "lowshelf" => new(a * a, a * slope, a, 1, slope, a, square),
+            _ => new(1, 1 / q, 1, ratio * ratio, ratio / poleQ, 1, square),
+        };
+    }
+
+    /// <summary>Multiplies powers by this stage's at frequencies given by their squares.</summary>
+    public void Multiply(double[] power, double[] frequencySquares)
+    {
+        for (var i = 0; i < power.Length; i++)
+        {
+            var w = frequencySquares[i] / CornerSquared;
+            var (zero, pole) = (Zero0 - (Zero2 * w), Pole0 - (Pole2 * w));
+            power[i] *= ((zero * zero) + (Zero1 * Zero1 * w)) / ((pole * pole) + (Pole1 * Pole1 * w));
+        }
+    }
+}
