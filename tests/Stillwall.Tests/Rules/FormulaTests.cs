@@ -55,7 +55,7 @@ public sealed class FormulaTests
     [Fact]
     public void Every_input_that_a_result_names_exists()
     {
-        var paths = Paths(typeof(Appraisal), "").ToHashSet(StringComparer.Ordinal);
+        var paths = Paths(typeof(Appraisal), "").Concat(Paths(typeof(CastFigures), "cast.")).ToHashSet(StringComparer.Ordinal);
         var sheet = ModelBlock.Of(typeof(DriverSheet));
         bool Exists(string key) => ProjectKeys.Find(key) is not null || paths.Contains(key) || key == "recording" || key.StartsWith("recording.", StringComparison.Ordinal)
             || (key.StartsWith("driver.", StringComparison.Ordinal) && sheet.Find(key["driver.".Length..]) is not null);
