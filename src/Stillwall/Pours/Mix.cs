@@ -80,7 +80,8 @@ public static class Mix
         Require.Within(powderC, -40, 60, nameof(powderC), "°C");
         Require.Within(waterC, 0, 60, nameof(waterC), "°C");
         var powder = powderPerWaterRatio * mix.Thermal.SpecificHeatJKgK;
-        return (powder * powderC + CastMixes.WaterSpecificHeatJKgK * waterC) / (powder + CastMixes.WaterSpecificHeatJKgK);
+        var met = (powder * powderC + CastMixes.WaterSpecificHeatJKgK * waterC) / (powder + CastMixes.WaterSpecificHeatJKgK);
+        return Math.Clamp(met, Math.Min(powderC, waterC), Math.Max(powderC, waterC));
     }
 
     /// <summary>The mix that fills a volume.</summary>

@@ -51,8 +51,14 @@ public static class SettingHeat
         }
 
         var duration = mix.Times.HeatEndS - mix.Times.InitialSetS;
+        var (start, power) = (slurryC ?? airC, HeatJM3(mix, figures, mix.Heat) / duration);
+        if (power <= 0)
+        {
+            return new HeatFigures(Math.Max(airC, start), airC, mix.Times.InitialSetS, 0);
+        }
+
         HeatLayer Skin(double thicknessM) => new(thicknessM, skin.ConductivityWMK, skin.DensityKgM3 * skin.SpecificHeatJKgK);
-        List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), HeatJM3(mix, figures, mix.Heat) / duration, (slurryC ?? airC) - airC)];
+        List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), power, start - airC)];
         if (innerM > 0)
         {
             layers.Add(Skin(innerM));
