@@ -75,6 +75,18 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(0, desk.Run("set", key, value, "--project", "reading-room").ExitCode);
 
     [Fact]
+    public void A_stated_value_is_taken_out_so_that_its_default_holds()
+    {
+        var ran = desk.Run("set", "brief.aim.distance", "--remove", "--project", "reading-room");
+        Assert.Equal(0, ran.ExitCode);
+        Assert.DoesNotContain("\"distance\"", File.ReadAllText(desk.Project), StringComparison.Ordinal);
+        Assert.Equal(2, desk.Run("set", "brief.aim.distance", "--remove", "--project", "reading-room").ExitCode);
+        Assert.Equal(2, desk.Run("set", "cabinet.outside.depth", "--remove", "--project", "reading-room").ExitCode);
+        Assert.Equal(2, desk.Run("set", "cabinet.core", "12 mm", "--remove", "--project", "reading-room").ExitCode);
+        Assert.Equal(2, desk.Run("set", "cabinet.core", "--project", "reading-room").ExitCode);
+    }
+
+    [Fact]
     public void Applying_a_finding_makes_it_hold_or_tight()
     {
         desk.State("brief.aim.level", "\"110 dB\"");

@@ -20,20 +20,29 @@ internal static class Panel
         var layers = new TextOption("--layers", "LAYERS", "from the outside in: 2mm:petg,12mm:plaster,2mm:petg, or t:E:nu:rho in mm, Pa, -, kg/m3");
         var size = new TextOption("--size", "AxB", "clear width and height, such as 330mmx210mm; inches here give inches in the table");
         var edges = new TextOption("--edges", "EDGES", "clamped, or supported: only the deflection is zero on the edge; supported where left out", Edges);
+        var turning = new QuantityOption("--edge-stiffness", Dimension.Force, "moment with which supported edges resist turning, for each metre and radian, such as 20kN; none where left out") { Span = (0, 1e7) };
         var json = Common.Json;
         return new Verb("panel", "one wall panel: its first six modes and how far it gives, layers bonded and slipping", "stillwall panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped")
         {
-            Takes = [layers, size, edges, json],
+            Takes = [layers, size, edges, turning, json],
             Do = call =>
             {
                 var (width, height) = SizeOf(call.Needed(size));
                 var stack = LayerList.Read(call.Needed(layers));
-                var result = PanelModel.Solve(stack, width, height, call.Text(edges) == "clamped" ? PanelEdges.Clamped : PanelEdges.Supported);
+                var isClamped = call.Text(edges) == "clamped";
+                var result = PanelModel.Solve(stack, width, height, isClamped ? PanelEdges.Clamped : PanelEdges.Supported, HoldOf(call.Value(turning) ?? 0, isClamped));
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, new Show(TypedUnits.AreInch(call.Text(size), call.Text(layers)), ""), call.Session.Terminal));
                 return ExitCodes.Done;
             },
         };
     }
+
+    private static PlateHold HoldOf(double edgeN, bool isClamped) => edgeN switch
+    {
+        0 => PlateHold.None,
+        _ when isClamped => throw Refusal.Input("--edge-stiffness: clamped edges do not turn; leave it out, or --edges supported"),
+        _ => PlateHold.None with { EdgeN = edgeN },
+    };
 
     private static (double WidthM, double HeightM) SizeOf(string text)
     {

@@ -10,21 +10,24 @@ internal static class Set
     internal static Verb Verb()
     {
         var key = new TextArgument("KEY", "key of the project file, such as cabinet.strut_pitch");
-        var value = new TextArgument("VALUE", "its new value as it would stand in the file, such as \"38 mm\"");
+        var value = new TextArgument("VALUE", "its new value as it would stand in the file, such as \"38 mm\"", isOptional: true);
+        var remove = new Flag("--remove", "takes the value out instead, so that its default holds again");
         var project = Common.ProjectOption;
         return new Verb("set", "changes one stated value and says which verdicts changed; the former file is kept", "stillwall set cabinet.strut_pitch \"38 mm\" --project my-cabinet")
         {
-            Takes = [key, value, project],
+            Takes = [key, value, remove, project],
             Do = call =>
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
-                var (name, stated) = (call.Text(key)!, call.Text(value)!);
-                return Changing.Save(call.Session, loaded, [(name, stated, Edited(loaded.Text, name, stated))]);
+                var (name, stated) = (call.Text(key)!, call.Text(value));
+                return call.Has(remove) == stated is not null
+                    ? throw Refusal.Input($"{name}: {(stated is null ? "no value" : "a value and --remove")}; one of the two")
+                    : Changing.Save(call.Session, loaded, [(name, stated ?? "", Edited(loaded.Text, name, stated))]);
             },
         };
     }
 
-    private static string Edited(string text, string key, string stated)
+    private static string Edited(string text, string key, string? stated)
     {
         if (ProjectKeys.Find(key) is null)
         {
@@ -33,7 +36,7 @@ internal static class Set
 
         try
         {
-            return ProjectTextEditor.SetStated(text, key, stated);
+            return stated is null ? ProjectTextEditor.Remove(text, key) : ProjectTextEditor.SetStated(text, key, stated);
         }
         catch (ArgumentException e)
         {

@@ -8,7 +8,7 @@ namespace Stillwall.Cli.Commands;
 internal static class StageViews
 {
     internal static Verb Pour() => Of("Pour", "pour", "a clock for the bench: what to lay ready, every moment of each batch, and by when it must be poured", (loaded, appraisal, terminal) =>
-        loaded.Facts().Bench is { } bench ? new PourText(loaded.Project, appraisal, terminal).Of(bench) : "The pour cannot be planned yet.\n", 60);
+        loaded.Facts() is { Bench: { } bench } facts ? new PourText(facts, appraisal, terminal).Of(bench) : "The pour cannot be planned yet.\n", 60);
 
     internal static Verb Supplies() => Of("Supplies", "supplies", "a list for the shop: what the build needs, what is on the shelf, what to buy in which packs and for how much", (loaded, appraisal, terminal) =>
     {

@@ -3,16 +3,15 @@ using System.Text;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
 using Stillwall.Pours;
-using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
 
 /// <summary>The pour as a clock for the bench, no wider than a telephone.</summary>
-internal sealed class PourText(Project project, Appraisal appraisal, Terminal terminal)
+internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal terminal)
 {
     private const int Widest = 60, ClockWidth = 9, LongestInMinutesS = 3 * 3600;
 
-    private readonly Show show = Show.Of(project);
+    private readonly Show show = facts.Show;
 
     private readonly int width = Math.Min(Widest, terminal.Width);
 
@@ -47,21 +46,31 @@ internal sealed class PourText(Project project, Appraisal appraisal, Terminal te
             text.Append($"      batch {Number(i + 1)}: {Weights(batch)}\n");
         }
 
-        Box(text, $"a mixing bucket of {show.Liquid(project.Materials?.Cast?.BucketM3 ?? 0)}, water to wash it, a clock");
-        if (project.Materials?.Cast?.HoldDownKg is { } weight and > 0)
+        Box(text, $"a mixing bucket of {show.Liquid(facts.Project.Materials?.Cast?.BucketM3 ?? 0)}, water to wash it, a clock");
+        if (facts.Project.Materials?.Cast?.HoldDownKg is { } weight and > 0)
         {
             Box(text, $"{show.Mass(weight)} on the inner sleeve until the first lift has set");
+        }
+
+        if (facts.RehearsalWaterKg is { } water)
+        {
+            Box(text, $"water rehearsal done: the cavity takes {show.Mass(water)} of water, give or take {Show.Percent(WaterRehearsal.NearRatio)}. Less: air is trapped or a passage blocked. More: it leaks or a skin bulges. Pour it out and let the form dry; log it as actual of \"water rehearsal\"");
+        }
+
+        foreach (var need in facts.ScaleNeeds)
+        {
+            Box(text, $"scales for the {need.What}: up to {show.Mass(need.CapacityKg)} in steps of {show.Mass(need.StepKg)} or finer");
         }
 
         Box(text, "the form tilted by 5°, a vent open for each bay");
         Box(text, bench.Plan.ReserveFillsTestBar ? "the test-bar mould: the end of the last batch fills it" : "no test bar: the reserve is too small to fill its mould");
         Box(text, "dust mask and gloves on");
-        foreach (var caution in Cautions.OfPour(project, appraisal))
+        foreach (var caution in Cautions.OfPour(facts.Project, appraisal))
         {
             text.Append($"! {Words.Wrapped(caution, width, 2, 2)}\n");
         }
 
-        if (project.Materials?.Cast?.People is > 1 and var people)
+        if (facts.Project.Materials?.Cast?.People is > 1 and var people)
         {
             text.Append(Wrap($"With {Number(people)} people the next batch is mixed while one is poured, so its times overlap.")).Append('\n');
         }

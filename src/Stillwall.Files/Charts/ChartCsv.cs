@@ -7,7 +7,7 @@ namespace Stillwall.Files.Charts;
 /// <summary>The points of a chart as a table of numbers.</summary>
 public static partial class ChartCsv
 {
-    /// <summary>Writes every point of a chart: a column for the axis across, one for each line, two for each band.</summary>
+    /// <summary>Writes every point of a chart: a column for the axis across, one for each line, one for the former state in pencil where there is one, two for each band.</summary>
     /// <param name="chart">The chart.</param>
     /// <returns>The text: names in snake case with the unit last, numbers in the axes' units; a cell is empty where a line has no point. A chart of points alone gives its landmarks.</returns>
     public static string Write(Chart chart)
@@ -35,6 +35,11 @@ public static partial class ChartCsv
         foreach (var series in chart.Series.Where(s => s.Role is StyleRole.Second))
         {
             columns.Add((Name(series.Name, unit), series.Points));
+        }
+
+        if (chart.Series.Where(s => s.Role == StyleRole.Pencil).ToList() is { Count: > 0 } pencil)
+        {
+            columns.Add((Name(pencil[0].Name, unit), [.. pencil.SelectMany(s => s.Points)]));
         }
 
         foreach (var band in chart.Series.Where(s => s.Role == StyleRole.Band))

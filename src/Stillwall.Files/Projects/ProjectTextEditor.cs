@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -36,19 +37,78 @@ public static class ProjectTextEditor
         return Replace(json, dottedKey, bareNumber ? Number(dottedKey, newValueText) : Quoted(newValueText));
     }
 
-    private static string Replace(string json, string dottedKey, string value)
+    /// <summary>Takes one value or one entry of a list out, so that its default holds again. What is left empty by it goes with it.</summary>
+    /// <param name="json">Text of the project file.</param>
+    /// <param name="dottedKey">Keys from the root, joined by points; an entry of a list by its index from 0.</param>
+    /// <returns>The changed text.</returns>
+    /// <exception cref="ArgumentException">The text is not a JSON object, or does not state the key.</exception>
+    public static string Remove(string json, string dottedKey)
+    {
+        var (bom, text, root) = Parsed(json);
+        ArgumentNullException.ThrowIfNull(dottedKey);
+        JsonPiece at = root;
+        (int From, int To)? cut = null;
+        foreach (var step in Steps(dottedKey))
+        {
+            var pieces = at switch
+            {
+                JsonBlock block => [.. block.Entries.Select(e => (e.Key, e.Start, e.Value))],
+                JsonList list => list.Items.Select((item, i) => (Index(i), item.Start, item)).ToList(),
+                _ => [],
+            };
+            var found = pieces.FindIndex(p => p.Item1 == step);
+            if (found < 0)
+            {
+                throw new ArgumentException($"{dottedKey}: is not stated", nameof(dottedKey));
+            }
+
+            // Of nested pieces that hold nothing else, the outermost goes.
+            if (cut is null || pieces.Count > 1)
+            {
+                cut = found + 1 < pieces.Count ? (pieces[found].Item2, pieces[found + 1].Item2) : (found > 0 ? pieces[found - 1].Item3.End : pieces[found].Item2, pieces[found].Item3.End);
+            }
+
+            at = pieces[found].Item3;
+        }
+
+        return bom + Spliced(text, cut!.Value.From, cut.Value.To, "");
+    }
+
+    /// <summary>Adds an entry at the end of a list of blocks, which is made where there is none.</summary>
+    /// <param name="json">Text of the project file.</param>
+    /// <param name="list">Key of the list, such as <c>logbook</c>.</param>
+    /// <param name="entry">Keys and values of the entry as a person states them, in order.</param>
+    /// <returns>The changed text.</returns>
+    /// <exception cref="ArgumentException">The text is not a project file, or has something else under that key.</exception>
+    public static string Append(string json, string list, IReadOnlyList<(string Key, string Stated)> entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        var fields = ProjectKeys.Find(list)?.Block ?? throw new ArgumentException($"{list} is no list of blocks", nameof(list));
+        var written = $"{{ {string.Join(", ", entry.Select(e => $"{Quoted(e.Key)}: {(fields.Find(e.Key) is { } field && ProjectKeys.IsBare(field, e.Stated) ? Number(e.Key, e.Stated) : Quoted(e.Stated))}"))} }}";
+        var (bom, text, root) = Parsed(json);
+        return bom + root.Find(list) switch
+        {
+            null => Inserted(text, root, list, $"[ {written} ]"),
+            { Value: JsonList { Items: [.., var last] } } => Spliced(text, last.End, last.End, $",{(Gap(text, last.Start) is { Length: > 0 } gap ? gap : " ")}{written}"),
+            { Value: JsonList empty } => Spliced(text, empty.Start + 1, empty.Start + 1, $" {written} "),
+            _ => throw new ArgumentException($"{list} is no list", nameof(json)),
+        };
+    }
+
+    private static (string Bom, byte[] Text, JsonBlock Root) Parsed(string json)
     {
         ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(dottedKey);
         var bom = json.StartsWith('\uFEFF') ? "\uFEFF" : "";
         var text = Encoding.UTF8.GetBytes(json[bom.Length..]);
         var (root, fault) = PositionedJson.Parse(text);
-        if (root is not JsonBlock block)
-        {
-            throw new ArgumentException($"line {fault?.Line ?? 1}: {fault?.Message ?? "is not a block of keys"}", nameof(json));
-        }
+        return root is JsonBlock block ? (bom, text, block) : throw new ArgumentException($"line {fault?.Line ?? 1}: {fault?.Message ?? "is not a block of keys"}", nameof(json));
+    }
 
-        var keys = dottedKey.Split('.');
+    private static string Replace(string json, string dottedKey, string value)
+    {
+        ArgumentNullException.ThrowIfNull(dottedKey);
+        var (bom, text, block) = Parsed(json);
+        var keys = Steps(dottedKey);
         for (var i = 0; ; i++)
         {
             var entry = block.Find(keys[i]);
@@ -62,9 +122,21 @@ public static class ProjectTextEditor
                 return bom + Spliced(text, entry.Value.Start, entry.Value.End, value);
             }
 
-            block = entry.Value as JsonBlock ?? throw new ArgumentException($"{string.Join('.', keys[..(i + 1)])} is not a block of keys", nameof(dottedKey));
+            var inner = entry.Value;
+            if (inner is JsonList list)
+            {
+                var index = keys[++i];
+                inner = list.Items.Where((_, n) => Index(n) == index).FirstOrDefault();
+            }
+
+            block = inner as JsonBlock ?? throw new ArgumentException($"{string.Join('.', keys[..(i + 1)])} is not a block of keys", nameof(dottedKey));
         }
     }
+
+    private static string Index(int i) => string.Create(CultureInfo.InvariantCulture, $"[{i}]");
+
+    // "stock[1].amount" in steps: the list, its second entry, the key in it.
+    private static string[] Steps(string dottedKey) => dottedKey.Replace("[", ".[", StringComparison.Ordinal).Split('.');
 
     private static string Nested(string[] keys, string value) =>
         keys.Reverse().Aggregate(value, (inner, key) => $"{{ {Quoted(key)}: {inner} }}");
@@ -79,14 +151,20 @@ public static class ProjectTextEditor
         }
 
         var last = block.Entries[^1];
-        var gap = last.Start;
-        while (gap > 0 && text[gap - 1] is (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n')
+        var space = Gap(text, last.Start);
+        return Spliced(text, last.Value.End, last.Value.End, "," + (block.Entries.Count == 1 && space.Length == 0 ? " " : space) + entry);
+    }
+
+    // The white space before a piece, so that the next one is set off in the same way.
+    private static string Gap(byte[] text, int start)
+    {
+        var from = start;
+        while (from > 0 && text[from - 1] is (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n')
         {
-            gap--;
+            from--;
         }
 
-        var space = Encoding.UTF8.GetString(text, gap, last.Start - gap);
-        return Spliced(text, last.Value.End, last.Value.End, "," + (block.Entries.Count == 1 && space.Length == 0 ? " " : space) + entry);
+        return Encoding.UTF8.GetString(text, from, start - from);
     }
 
     private static string Spliced(byte[] text, int start, int end, string put) =>

@@ -45,6 +45,9 @@ public sealed partial class QuestionChart
 
     private Chart Combined => FormerState.Of(Chart, Former, FormerName);
 
+    // What is downloaded has the pencil line where the chart shows it.
+    private bool IsPencilled => !hidden.Contains("pencil") && Combined.Series.Any(s => s.Role == StyleRole.Pencil);
+
     private IReadOnlyList<(string Key, string Name)> Toggles =>
         [.. Combined.Series.Select((s, i) => (Key: ChartPacket.KeyOf(s, i), Name: NameOf(s))).Where(t => t.Key != "main").DistinctBy(t => t.Key)];
 

@@ -33,6 +33,7 @@ internal static partial class Entry
         null => "",
         double number => Number(number, field.Dimension, unit),
         IReadOnlyList<double> numbers => string.Join("; ", numbers.Select(n => Number(n, field.Dimension, unit))),
+        Amount { Dimension: Dimension.Length, Value: >= 1 } amount => $"{Number(amount.Value, Dimension.Length, "m")} m",
         DriverChoice choice => choice.Name ?? "",
         _ => ProjectKeys.Written(field, value),
     };

@@ -19,8 +19,8 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     /// <summary>Told when somebody asks why.</summary>
     internal event Action? Questioned;
 
-    /// <summary>Of which result somebody asked why, and its name on the page.</summary>
-    internal (string Of, string Name)? Asked { get; private set; }
+    /// <summary>Of which result somebody asked why.</summary>
+    internal WhyQuestion? Asked { get; private set; }
 
     /// <summary>The project; null where none could be opened.</summary>
     internal OpenProject? Project { get; private set; }
@@ -69,9 +69,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
 
     /// <summary>Shows what a change would give, while somebody types.</summary>
     /// <returns>What is wrong with the value; empty where nothing is.</returns>
-    internal IReadOnlyList<string> Try(string key, string stated)
+    internal IReadOnlyList<string> Try(ProjectEdit edit)
     {
-        var (state, faults) = OpenProject.Tried(Project!.Now, [(key, stated)], key);
+        var (state, faults) = OpenProject.Tried(Project!.Now, edit, edit.Keys[0]);
         if (state is not null)
         {
             Former = Project.Now;
@@ -90,6 +90,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
 
     /// <summary>Changes stated values for good.</summary>
     internal IReadOnlyList<string> Set(IReadOnlyList<(string Key, string Stated)> changes, string what) => Project!.Set(this, changes, what);
+
+    /// <summary>Changes the text of the project for good.</summary>
+    internal IReadOnlyList<string> Edit(ProjectEdit edit, string what) => Project!.Edit(this, edit, what);
 
     /// <summary>Does what a finding proposes.</summary>
     internal IReadOnlyList<string> Mend(Finding finding)
@@ -112,9 +115,9 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     internal void Redo() => Project!.Redo(this);
 
     /// <summary>Asks why a result is what it is.</summary>
-    internal void Ask(string of, string name)
+    internal void Ask(WhyQuestion question)
     {
-        Asked = (of, name);
+        Asked = question;
         Questioned?.Invoke();
     }
 

@@ -116,11 +116,18 @@ internal sealed class OpenProject : IDisposable
     /// <param name="changes">Keys and values, as <c>stillwall set</c> takes them.</param>
     /// <param name="what">The change in a few words.</param>
     /// <returns>What is wrong with the values; empty when it is done.</returns>
-    internal IReadOnlyList<string> Set(object by, IReadOnlyList<(string Key, string Stated)> changes, string what)
+    internal IReadOnlyList<string> Set(object by, IReadOnlyList<(string Key, string Stated)> changes, string what) => Edit(by, ProjectEdit.Setting(changes), what);
+
+    /// <summary>Changes the text of the project.</summary>
+    /// <param name="by">The page that does it.</param>
+    /// <param name="edit">The change.</param>
+    /// <param name="what">The change in a few words.</param>
+    /// <returns>What is wrong with it; empty when it is done.</returns>
+    internal IReadOnlyList<string> Edit(object by, ProjectEdit edit, string what)
     {
         lock (gate)
         {
-            var (next, faults) = Tried(Now, changes, what);
+            var (next, faults) = Tried(Now, edit, what);
             if (next is null)
             {
                 return faults;
@@ -135,12 +142,11 @@ internal sealed class OpenProject : IDisposable
     }
 
     /// <summary>What a change would give, without making it.</summary>
-    internal static (Snapshot? State, IReadOnlyList<string> Faults) Tried(Snapshot from, IReadOnlyList<(string Key, string Stated)> changes, string what)
+    internal static (Snapshot? State, IReadOnlyList<string> Faults) Tried(Snapshot from, ProjectEdit edit, string what)
     {
         try
         {
-            var text = changes.Aggregate(from.Text, (t, c) => ProjectTextEditor.SetStated(t, c.Key, c.Stated));
-            var (state, faults) = from.With(DemoMarks.Without(text, from.Project, changes.Select(c => c.Key)), what);
+            var (state, faults) = from.With(DemoMarks.Without(edit.Of(from.Text), from.Project, edit.Keys.Select(key => key.Split('[')[0])), what);
             return (state, [.. faults.Select(f => f.Message)]);
         }
         catch (ArgumentException e)

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Explaining;
 using Stillwall.Figures;
 using Stillwall.Files.Audio;
 using Stillwall.Files.Json;
@@ -47,7 +48,7 @@ internal static class ProofReader
         Func<Recording, IReadOnlyList<string>, ProofOutcome> proof = kind switch
         {
             Impedance => ImpedanceOf(Quantity(asked, "reference", Dimension.Resistance, (1e-2, 1e4)), facts),
-            Tap => TapOf(Bar(asked), facts.Show),
+            Tap => TapOf(Bar(asked), facts),
             _ => SweepOf(asked("at") ?? "near", facts),
         };
         var file = WavReader.Read(wav);
@@ -68,33 +69,44 @@ internal static class ProofReader
         }
 
         var u = r.Uncertainty;
-        List<(string, string)> figures =
+        List<ExplainedInput> beside = [Recorded(recording), new("recording.reference_ohm", ohm, "ohm", null), new("recording.resonance_hz", r.ResonanceHz, "Hz", null), new("recording.q_total", r.QTotal, "1", null)];
+        ProofFigure Figure(string name, string text, object record, string property) => new(name, text, Why.Of(facts, record, property, null, beside));
+        List<ProofFigure> figures =
         [
-            (ProofTexts.Resonance, Bands.Of(r.ResonanceHz, u.ResonanceHz, "Hz")), (ProofTexts.QTotal, Bands.Of(r.QTotal, u.QTotal)),
-            (ProofTexts.QMechanical, Bands.Of(r.QMechanical, u.QMechanical)), (ProofTexts.QElectrical, Bands.Of(r.QElectrical, u.QElectrical)),
-            (ProofTexts.CoilResistance, Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm")), (ProofTexts.CoilInductance, r.InductanceH > LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : ProofTexts.TooSmall),
+            Figure(ProofTexts.Resonance, Bands.Of(r.ResonanceHz, u.ResonanceHz, "Hz"), r, nameof(r.ResonanceHz)), Figure(ProofTexts.QTotal, Bands.Of(r.QTotal, u.QTotal), r, nameof(r.QTotal)),
+            Figure(ProofTexts.QMechanical, Bands.Of(r.QMechanical, u.QMechanical), r, nameof(r.QMechanical)), Figure(ProofTexts.QElectrical, Bands.Of(r.QElectrical, u.QElectrical), r, nameof(r.QElectrical)),
+            Figure(ProofTexts.CoilResistance, Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm"), r, nameof(r.DcResistanceOhm)),
+            Figure(ProofTexts.CoilInductance, r.InductanceH > LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : ProofTexts.TooSmall, r, nameof(r.InductanceH)),
         ];
         if (r.Cabinet is { } c)
         {
-            figures.Add((ProofTexts.Down, $"{Show.Frequency(c.F3Hz)}, {Show.Frequency(c.F10Hz)}"));
-            figures.Add((ProofTexts.Fill, c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? Bands.Of(fill, band) : ProofTexts.NotKnown));
+            figures.Add(Figure(ProofTexts.Down3, Show.Frequency(c.F3Hz), c, nameof(c.F3Hz)));
+            figures.Add(Figure(ProofTexts.Down10, Show.Frequency(c.F10Hz), c, nameof(c.F10Hz)));
+            figures.Add(Figure(ProofTexts.Fill, c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? Bands.Of(fill, band) : ProofTexts.NotKnown, c, nameof(c.FillFactor)));
         }
 
         return new ProofOutcome(Impedance, ResultJson.Write(r), figures, [.. odd, .. reading.Warnings], [Kept("measured.system_resonance", r.ResonanceHz), Kept("measured.system_q", r.QTotal)], ProofCharts.Impedance(r));
     };
 
-    private static Func<Recording, IReadOnlyList<string>, ProofOutcome> TapOf(TestBar bar, Show show) => (recording, odd) =>
+    private static Func<Recording, IReadOnlyList<string>, ProofOutcome> TapOf(TestBar bar, Facts facts) => (recording, odd) =>
     {
+        var show = facts.Show;
         var reading = TapTest.Of(recording, bar);
         var r = reading.Result ?? throw new ProofRefusal(ProofTexts.Recording(reading.Trouble!));
         var u = r.Uncertainty;
+        List<ExplainedInput> beside =
+        [
+            Recorded(recording), new("recording.frequency_hz", r.FrequencyHz, "Hz", null), new("recording.length_m", bar.LengthM, "m", null), new("recording.width_m", bar.WidthM, "m", null),
+            new("recording.thickness_m", bar.ThicknessM, "m", null), new("recording.mass_kg", bar.MassKg, "kg", null),
+        ];
+        ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(facts, r, property, null, beside));
         return new ProofOutcome(
             Tap, ResultJson.Write(r),
             [
-                (ProofTexts.TapsThatCount, ProofTexts.CountOf(r.Taps.Count(t => !t.IsOutlier), r.Taps.Count)), (ProofTexts.Bending, Bands.Of(r.FrequencyHz, u.FrequencyHz, "Hz")),
-                (ProofTexts.Modulus, show.Inch ? show.Pressure(r.YoungsModulusPa) : Bands.Of(r.YoungsModulusPa / 1e9, u.YoungsModulusPa / 1e9, "GPa")),
-                (ProofTexts.LossFactor, Bands.Of(r.LossFactor, u.LossFactor)),
-                (ProofTexts.Density, show.Inch ? show.Density(r.DensityKgM3) : Bands.Of(r.DensityKgM3, u.DensityKgM3, "kg/m³")),
+                new(ProofTexts.TapsThatCount, ProofTexts.CountOf(r.Taps.Count(t => !t.IsOutlier), r.Taps.Count), null), Figure(ProofTexts.Bending, Bands.Of(r.FrequencyHz, u.FrequencyHz, "Hz"), nameof(r.FrequencyHz)),
+                Figure(ProofTexts.Modulus, show.Inch ? show.Pressure(r.YoungsModulusPa) : Bands.Of(r.YoungsModulusPa / 1e9, u.YoungsModulusPa / 1e9, "GPa"), nameof(r.YoungsModulusPa)),
+                Figure(ProofTexts.LossFactor, Bands.Of(r.LossFactor, u.LossFactor), nameof(r.LossFactor)),
+                Figure(ProofTexts.Density, show.Inch ? show.Density(r.DensityKgM3) : Bands.Of(r.DensityKgM3, u.DensityKgM3, "kg/m³"), nameof(r.DensityKgM3)),
             ],
             [.. odd, .. reading.Warnings], [Kept("measured.core_modulus", r.YoungsModulusPa), Kept("measured.core_loss_factor", r.LossFactor), Kept("measured.core_density", r.DensityKgM3)], null);
     };
@@ -107,15 +119,18 @@ internal static class ProofReader
             var reading = RelativeSweep.Of(recording, Played.Value, new SweepSettings());
             var r = reading.Result ?? throw new ProofRefusal(ProofTexts.Recording(reading.Trouble!));
             var computed = facts.System is { } system && (!isSeat || facts.Room is not null) ? ComputedShape.Of(r, system.Network, isSeat ? facts.Room : null) : null;
+            ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(facts, r, property, null, [Recorded(recording), new("recording.played", ProofTexts.Played, "1", null)]));
             return new ProofOutcome(
                 Sweep, ResultJson.Write(r),
                 [
-                    (ProofTexts.Delay, $"{Show.Number(r.DelayS * 1e3)} ms"), (ProofTexts.Harmonics, r.HarmonicDistortion is { } h ? Show.Percent(h) : ProofTexts.NotKnown),
-                    (ProofTexts.AboveNoise, r.SignalToNoiseDb is { } snr ? Show.Level(snr) : ProofTexts.NoNoise),
+                    Figure(ProofTexts.Delay, $"{Show.Number(r.DelayS * 1e3)} ms", nameof(r.DelayS)), Figure(ProofTexts.Harmonics, r.HarmonicDistortion is { } h ? Show.Percent(h) : ProofTexts.NotKnown, nameof(r.HarmonicDistortion)),
+                    Figure(ProofTexts.AboveNoise, r.SignalToNoiseDb is { } snr ? Show.Level(snr) : ProofTexts.NoNoise, nameof(r.SignalToNoiseDb)),
                 ],
                 [.. odd, .. reading.Warnings, isSeat ? ProofTexts.AtSeat : ProofTexts.Near], [], ProofCharts.Sweep(r, computed));
         };
     }
+
+    private static ExplainedInput Recorded(Recording recording) => new("recording", ProofTexts.Recorded(recording.DurationS, recording.RateHz), "1", null);
 
     private static (string, string) Kept(string key, double value) => (key, MeasuredText.Of(key, [value]));
 

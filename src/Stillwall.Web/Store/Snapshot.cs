@@ -88,6 +88,13 @@ internal sealed class Snapshot
             {
                 Gather(entry.Value, key + ".", keys);
             }
+            else if (entry.Value.ValueKind == JsonValueKind.Array)
+            {
+                foreach (var (i, item) in entry.Value.EnumerateArray().Index().Where(e => e.Item.ValueKind == JsonValueKind.Object))
+                {
+                    Gather(item, $"{key}[{i}].", keys);
+                }
+            }
         }
     }
 }

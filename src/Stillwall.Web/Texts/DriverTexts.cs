@@ -29,27 +29,27 @@ internal static class DriverTexts
 
     internal static string Imported(string file) => $"drivers from {file}";
 
-    /// <summary>What is put side by side.</summary>
-    internal static IReadOnlyList<(string Name, Func<DriverSheet?, RankedDriver?, string?> Of)> Lines(Show show) =>
+    /// <summary>What is put side by side; with its result where it is computed, else it is the data sheet's.</summary>
+    internal static IReadOnlyList<(string Name, string? Result, Func<DriverSheet?, RankedDriver?, string?> Of)> Lines(Show show) =>
     [
-        ("verdict", (_, r) => r?.Verdict.ToString().ToLowerInvariant()),
-        ("because", (_, r) => r?.Reasons is [var first, ..] ? first : null),
-        ("resonance in this cabinet", (_, r) => r?.SystemResonanceHz is { } f ? Show.Frequency(f) : null),
-        ("Qtc", (_, r) => r?.SystemQ is { } q ? Show.Number(q) : null),
-        ("3 dB under at", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),
-        ("10 dB under at", (_, r) => r?.F10Hz is { } f ? Show.Frequency(f) : null),
-        ("greatest level at the lowest note", (_, r) => r?.MaxSplAtLowestDb is { } l ? Show.Level(l) : null),
-        ("gives out first", (_, r) => r?.LimitedByAtLowest),
-        ("price", (_, r) => r?.Price is { } p ? show.Money(p) : null),
-        ("fs", (s, _) => s?.FsHz is { } f ? Show.Frequency(f) : null),
-        ("Qts", (s, _) => s is { Qms: { } m, Qes: { } e } ? Show.Number(m * e / (m + e)) : null),
-        ("Vas", (s, _) => s?.VasM3 is { } v ? show.Volume(v) : null),
-        ("Xmax, one way", (s, _) => s?.XmaxM is { } x ? show.Length(x) : null),
-        ("power", (s, _) => s?.PowerW is { } p ? $"{Show.Number(p)} W" : null),
-        ("Re", (s, _) => s?.ReOhm is { } r ? $"{Show.Number(r)} ohm" : null),
-        ("flange", (s, _) => s?.FlangeM is { } f ? show.Length(f) : null),
-        ("cut-out", (s, _) => s?.CutoutM is { } c ? show.Length(c) : null),
-        ("depth", (s, _) => s?.DepthM is { } d ? show.Length(d) : null),
-        ("mass", (s, _) => s?.MassKg is { } m ? show.Mass(m) : null),
+        ("verdict", null, (_, r) => r?.Verdict.ToString().ToLowerInvariant()),
+        ("because", null, (_, r) => r?.Reasons is [var first, ..] ? first : null),
+        ("resonance in this cabinet", "box.system_resonance_hz", (_, r) => r?.SystemResonanceHz is { } f ? Show.Frequency(f) : null),
+        ("Qtc", "box.system_q", (_, r) => r?.SystemQ is { } q ? Show.Number(q) : null),
+        ("3 dB under at", "box.f3_hz", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),
+        ("10 dB under at", "box.f10_hz", (_, r) => r?.F10Hz is { } f ? Show.Frequency(f) : null),
+        ("greatest level at the lowest note", "box.max_spl_at_lowest_db", (_, r) => r?.MaxSplAtLowestDb is { } l ? Show.Level(l) : null),
+        ("gives out first", null, (_, r) => r?.LimitedByAtLowest),
+        ("price", null, (_, r) => r?.Price is { } p ? show.Money(p) : null),
+        ("fs", null, (s, _) => s?.FsHz is { } f ? Show.Frequency(f) : null),
+        ("Qts", "driver.qts", (s, _) => s is { Qms: { } m, Qes: { } e } ? Show.Number(m * e / (m + e)) : null),
+        ("Vas", null, (s, _) => s?.VasM3 is { } v ? show.Volume(v) : null),
+        ("Xmax, one way", null, (s, _) => s?.XmaxM is { } x ? show.Length(x) : null),
+        ("power", null, (s, _) => s?.PowerW is { } p ? $"{Show.Number(p)} W" : null),
+        ("Re", null, (s, _) => s?.ReOhm is { } r ? $"{Show.Number(r)} ohm" : null),
+        ("flange", null, (s, _) => s?.FlangeM is { } f ? show.Length(f) : null),
+        ("cut-out", null, (s, _) => s?.CutoutM is { } c ? show.Length(c) : null),
+        ("depth", null, (s, _) => s?.DepthM is { } d ? show.Length(d) : null),
+        ("mass", null, (s, _) => s?.MassKg is { } m ? show.Mass(m) : null),
     ];
 }

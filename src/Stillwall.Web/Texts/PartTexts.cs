@@ -14,12 +14,18 @@ internal static class PartTexts
 
     internal static string TimeOf(string part) => $"least time of the {part}";
 
+    internal static string SizeOf(string part) => $"size of the {part}";
+
     /// <summary>What the printing takes altogether.</summary>
-    internal static string Totals(Facts facts)
+    internal static IEnumerable<(string Text, string Of, string What)> Totals(Facts facts)
     {
-        var print = facts.Print;
-        var mass = print.FilamentKg is { } kg ? $"{facts.Show.Mass(kg)} of plastic, {facts.Show.Mass(print.FilamentToHaveKg ?? kg)} to have" : "mass unknown";
-        return print.HonestPrintSeconds is [var from, var to] ? $"{mass}; {Math.Round(from / 3600)} to {Math.Round(to / 3600)} h of printing" : mass;
+        var (print, show) = (facts.Print, facts.Show);
+        (double? Value, Func<double, string> Text, string Of, string What)[] all =
+        [
+            (print.FilamentKg, show.Mass, "print.filament_kg", "of plastic"), (print.FilamentToHaveKg, show.Mass, "print.filament_to_have_kg", "to have"),
+            (print.HonestPrintSeconds?[0], s => $"{Math.Round(s / 3600)} h", "print.honest_print_seconds[0]", "of printing at least"), (print.HonestPrintSeconds?[1], s => $"{Math.Round(s / 3600)} h", "print.honest_print_seconds[1]", "of printing at most"),
+        ];
+        return all.Where(t => t.Value is not null).Select(t => (t.Text(t.Value!.Value), t.Of, t.What));
     }
 
     /// <summary>Paper and scale of a sheet.</summary>

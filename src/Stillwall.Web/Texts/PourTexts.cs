@@ -18,6 +18,8 @@ internal static class PourTexts
         ("materials.cast.stir", "stir", "min", 0.5), ("materials.cast.pour_rate", "pour rate", "L/min", 0.5), ("materials.cast.people", "people", null, 1), ("materials.cast.hold_down", "weight on the inner sleeve", "kg", 1), ("limits.cast_reserve", "reserve", null, 0.01), ("pour_date", "day of the pour", null, 1),
     ];
 
+    internal static string OfBatch(string what, int batch) => $"{what} of batch {batch + 1}";
+
     internal static string Batch(int number) => $"batch {number}";
 
     internal static string Weights(string powder, string water) => $"{powder} powder, {water} water";
@@ -39,6 +41,19 @@ internal static class PourTexts
         WetInCabinet = "in the cabinet, wet", DryInCabinet = "in the cabinet, dry", FreeWater = "water that has to dry out", FormPressure = "pressure on the form",
         SkinBulge = "bulge of the worst bay", HighestLift = "highest lift", ExpectedPeak = "hottest, expected", AdiabaticPeak = "hottest if no heat left",
         LeastDays = "least time to dry";
+
+    internal const string RehearsalWater = "water that fills the cavity, for the rehearsal", Kinds = "Kinds of cast in this cavity", Scales = "What the scales must do", Drying = "Drying, by the weigh-ins",
+        RehearsalHint = "Fill the form with weighed water before any plaster is mixed. More than a hundredth less: air is trapped or a passage blocked. More: it leaks or a skin bulges. Pour it out, let the form dry, and log the mass as actual of “water rehearsal”.",
+        KindsHint = "Each at its usual ratio of powder to water. Stiffness and strength when dry, with the band in which they are believable; a bar that was tapped replaces them.",
+        Kind = "cast", DryMass = "dry in the cabinet", Modulus = "stiffness, dry", Band = "band", Strength = "strength, dry", Wet = "left of it while wet", Loss = "loss factor", PotLife = "pot life", Peak = "hottest", From = "from",
+        Take = "Take it", Weighed = "weighed", Carry = "must carry", Step = "in steps of", NoWeighIn = "No weigh-in of the cabinet is logged yet. From the fourth on the fit has a band.", Dry = "dry", DryByPlan = "dry by the plan", TimeConstant = "water falls to a third in", Ready = "ready to be sealed",
+        NotYet = "not known: three days or more, until the masses bend towards an end";
+
+    internal static string Taken(string kind) => $"cast {kind}";
+
+    internal static string WithKind(string what, string kind) => $"{what}, {kind}";
+
+    internal static string Doubt(string half) => $", ± {half} with 95 %";
 
     internal static string Days(string days) => $"{days} days";
 }

@@ -22,14 +22,18 @@ internal static class ProofTexts
     ];
 
     internal const string Resonance = "resonance", QTotal = "Q, total", QMechanical = "Q, mechanical", QElectrical = "Q, electrical", CoilResistance = "coil's resistance", CoilInductance = "coil's inductance";
-    internal const string Down = "3 dB and 10 dB down", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown", TooSmall = "too small to tell";
+    internal const string Down3 = "3 dB down at", Down10 = "10 dB down at", Played = "the sweep as played", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown", TooSmall = "too small to tell";
     internal const string TapsThatCount = "taps that count", Bending = "first bending mode", Modulus = "Young's modulus", LossFactor = "loss factor, its supports in it", Density = "density";
     internal const string Delay = "arrived after", Harmonics = "harmonics", AboveNoise = "above the noise", NoNoise = "no noise heard";
     internal const string Near = "close to the cone: bends and slopes below some 200 Hz may be compared, levels may not; the microphone's own response is in every figure, and a phone falls off below 50 to 100 Hz";
     internal const string AtSeat = "at the seat the room counts as much as the cabinet: peaks and dips may be compared in their places, not in their heights; the microphone's own response is in every figure";
     internal const string NoWav = "the recording must come as a WAV file; choose one, or record here", TooLarge = "the recording is too large; at most 64 MB, a minute of stereo at 96 kHz in 32 bit";
 
+    internal static string PlannedOf(string topic) => $"planned: {topic}";
+
     internal static string Recording(string fault) => $"the recording: {fault}";
+
+    internal static string Recorded(double seconds, double rateHz) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds:0.0} s at {rateHz / 1000:0.#} kHz");
 
     internal static string CountOf(int some, int all) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{some} of {all}");
 

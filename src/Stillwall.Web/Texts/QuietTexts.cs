@@ -16,5 +16,9 @@ internal static class QuietTexts
         ("brief.mains.corner", "low corner of the mains", "Hz", 5), ("brief.mains.q", "its Q", null, 0.05),
     ];
 
+    internal const string Delay = "delay between cabinet and mains", Corner = "corner";
+
+    internal static string OfSection(string what, string section) => $"{what} of the {section}";
+
     internal static string Missing(IReadOnlyList<string> keys) => keys.Count == 0 ? "Something that is needed is not stated." : $"Not stated yet: {string.Join(", ", keys)}.";
 }

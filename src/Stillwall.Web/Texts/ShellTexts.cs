@@ -53,6 +53,8 @@ internal static class ShellTexts
                 .Where(c => c.Item1 > 0).Select(c => c is ( > 1, "fails") ? $"{c.Item1} fail" : $"{c.Item1} {c.Item2}"));
     }
 
+    internal static string FigureWhy(string figure, string what) => $"{figure}, why {what}?";
+
     internal static string WhyOf(string what) => $"Why {what}?";
 
     internal static string Spare(string amount, bool isOver) => isOver ? $"{amount} past the limit" : $"{amount} to spare";

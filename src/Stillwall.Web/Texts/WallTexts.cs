@@ -13,16 +13,37 @@ internal static class WallTexts
     internal const string Kinds = "Kinds of wall in the same outside", Compare = "Compare them", Comparing = "comparing; the lightest wall is sought among some hundred", Kind = "wall", Mode = "mode", Sound = "beside the cone", Mass = "finished", Net = "net", Price = "price", Print = "print, at least", Poured = "passage for the mix", Because = "fails", Take = "Take it", Taken = "the lightest wall";
     internal const string KindsHint = "Worst panel and case, edges supported. A lattice is one cell across the core, two nozzles thick; the stiffness of an empty one is known to a factor of 1.5.";
 
+    internal const string Strengths = "Strengths that are assumed, and what is asked of them";
+
+    internal static readonly (string Key, string Label, string? Unit, double Step)[] StrengthKeys =
+    [
+        ("limits.keyed_strength", "cast on its keys, shear", "MPa", 0.1), ("limits.sealant_strength", "bed of sealant", "MPa", 0.01), ("limits.joint_safety", "joints, times twice the weight", null, 0.5),
+        ("limits.insert_pull_out", "one of your own inserts pulled out at", "N", 50), ("limits.screw_torque", "torque of the driver's screws", "N*m", 0.05), ("limits.insert_safety", "inserts, times their load", null, 0.5),
+        ("limits.gasket_pressure", "gasket wants", "kPa", 1), ("limits.tilt", "may tip from", "deg", 1),
+    ];
+
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
         ("materials.skin", "skins", null, 1), ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("limits.wall_to_cone", "wall against cone at most", "dB", 1), ("measured.core_modulus", "modulus of the core, measured", "GPa", 0.1),
     ];
 
-    internal static string Passage(WallKind kind, Show show) => kind.CanBePoured is { } flows ? $"{show.Small(kind.PassageM ?? 0)}, {(flows ? "yes" : "no")}" : "–";
+    internal const string LightestMass = "the lightest wall's finished mass", LightestSaving = "what the lightest wall saves", Less = "less than now";
+
+    /// <summary>Whether the mix flows through it.</summary>
+    internal static string Flows(WallKind kind) => kind.CanBePoured is { } flows ? flows ? ", yes" : ", no" : "–";
+
+    internal static string WithKind(string what, string kind) => $"{what}, {kind}";
 
     internal static string Lightest(LightestWall? light, Show show) => light is null
         ? "No core from 4 to 30 mm with up to two braces passes all of walls and pour."
-        : $"The lightest double skin that passes all of walls and pour: core {show.Length(light.CoreM)}, {(light.Braces == 0 ? "no brace" : light.Braces == 1 ? "one brace" : $"{light.Braces} braces")}, struts every {show.Length(light.StrutPitchM)}; {show.Mass(light.FinishedKg)}{(light.SavedKg > 0.005 ? $", {show.Mass(light.SavedKg)} less than now" : "")}.{(light.HeldBy.Count > 0 ? $" A core 1 mm thinner fails: {string.Join("; ", light.HeldBy)}." : "")}";
+        : $"The lightest double skin that passes all of walls and pour: core {show.Length(light.CoreM)}, {(light.Braces == 0 ? "no brace" : light.Braces == 1 ? "one brace" : $"{light.Braces} braces")}, struts every {show.Length(light.StrutPitchM)};";
+
+    /// <summary>Why it is not thinner.</summary>
+    internal static string Thinner(LightestWall light) => light.HeldBy.Count > 0 ? $"A core 1 mm thinner fails: {string.Join("; ", light.HeldBy)}." : "";
+
+    internal static string SpanOf(string panel) => $"clear span of the {panel} wall";
+
+    internal static string SoundOf(string panel) => $"sound of the {panel} wall beside the cone";
 
     internal static string ModeOf(string panel) => $"lowest resonance of the {panel} wall";
 }

@@ -7,6 +7,9 @@ internal static class WhyTexts
 {
     internal const string From = "from", Value = "value", Moves = "+1 % moves it", Nothing = "nothing is known of it yet";
 
+    /// <summary>What was asked for, and with which driver.</summary>
+    internal static string Named(string? name, string? driver) => driver is null ? name ?? "" : $"{name}, with the {driver}";
+
     internal static string More(int n) => $"and {n} more inputs behind these";
 
     /// <summary>What one per cent more of an input does.</summary>

@@ -176,14 +176,15 @@ public sealed partial class PartsViewer
 
     private static double Number(object? value) => double.TryParse(value as string, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : 0;
 
-    private string FiguresOf(PartFigures part)
+    private IEnumerable<(string Text, string? Result)> FiguresOf(PartFigures part)
     {
-        var show = Facts.Show;
-        var size = string.Join(" × ", part.SizeM.Select(show.Length));
-        return string.Join(", ", new[]
-        {
-            size, part.MassKg is { } kg ? show.Mass(kg) : null, part.PrintSeconds is { } s ? ViewerTexts.Hours(s / 3600) : null, part.Fits is { } fits ? fits ? ViewerTexts.Fits : ViewerTexts.TooLarge : null,
-        }.OfType<string>());
+        var (show, at) = (Facts.Show, $"parts[{Facts.Parts.Index().First(p => p.Item == part).Index}]");
+        IEnumerable<(string?, string?)> all =
+        [
+            .. part.SizeM.Select((m, axis) => ((string?)show.Length(m), (string?)$"{at}.size_m[{axis}]")), (part.MassKg is { } kg ? show.Mass(kg) : null, $"{at}.mass_kg"),
+            (part.PrintSeconds is { } s ? ViewerTexts.Hours(s / 3600) : null, $"{at}.print_seconds"), (part.Fits is { } fits ? fits ? ViewerTexts.Fits : ViewerTexts.TooLarge : null, null),
+        ];
+        return all.Where(f => f.Item1 is not null).Select(f => (f.Item1!, f.Item2));
     }
 
     private sealed record Sent(string Name, object?[] Values);

@@ -13,12 +13,16 @@ public sealed partial class Facts
     private const double SecondsPerDay = 86400;
 
     private readonly Lazy<PourFigures> pour;
+    private readonly Lazy<CastFigures> cast;
 
     /// <summary>The pour plan.</summary>
     public PourFigures Pour => pour.Value;
 
     /// <summary>The pour moment by moment; null where something it needs is not known.</summary>
     public PourBench? Bench => Job is { } job && Geometry is { } g && PourClock.Plan(job) is { } plan ? PourBench.Of(plan, job, LiftHeightsM(g)) : null;
+
+    /// <summary>What stands beside the pour plan.</summary>
+    public CastFigures Cast => cast.Value;
 
     /// <summary>The pour as a clock; null where something it needs is not known.</summary>
     internal PourPlan? Clock => Job is { } job ? PourClock.Plan(job) : null;
@@ -60,9 +64,19 @@ public sealed partial class Facts
         }
     }
 
+    /// <summary>Water that the cavity takes at the rehearsal, kg; null where there is no cavity.</summary>
+    public double? RehearsalWaterKg => Pour.CavityVolumeM3 is > 0 and { } cavity ? WaterRehearsal.WaterKg(cavity) : null;
+
+    /// <summary>What the scales must be able to weigh; empty where the pour cannot be planned.</summary>
+    public IReadOnlyList<ScaleNeed> ScaleNeeds => Clock is { } plan && Mass.WetKg is > 0 and { } wet && Pour.DryInCabinetKg is > 0 and { } dry && Core is { } core
+        ? Scales.Of(plan, wet, dry, Limits.Dryness, core.DensityKgM3 * PourClock.TestBarVolumeM3)
+        : [];
+
     /// <summary>Mass of the last weigh-in of the cabinet in the logbook, kg; null without one.</summary>
-    internal double? LastWeighInKg => Project.Logbook
-        .Where(e => e.Kind == "weigh-in" && (e.Part is null or "cabinet") && e.MassKg is not null).OrderBy(e => e.Date).LastOrDefault()?.MassKg;
+    internal double? LastWeighInKg => CabinetWeighIns.OrderBy(e => e.Date).LastOrDefault()?.MassKg;
+
+    /// <summary>Weigh-ins of the cabinet in the logbook.</summary>
+    internal IEnumerable<Projects.LogEntry> CabinetWeighIns => Project.Logbook.Where(e => e.Kind == "weigh-in" && (e.Part is null or "cabinet") && e.MassKg > 0);
 
     /// <summary>What stands between the project and its pour plan.</summary>
     internal string MissingForPour => Geometry is null ? "cabinet.outside"

@@ -90,7 +90,7 @@ public sealed partial class Facts
 
             var load = Joints.LiftLoadN(mass);
             var rim = g.Sizes.Outline.Inset(g.Sizes.OuterSkin / 2).Length * g.Sizes.OuterSkin * 1e-6;
-            var sealed_ = Joints.Of("front plate on its sealant", Math.Max(rim, 1e-9) + g.Front.CollarM2, Joints.SealantPa, load);
+            var sealed_ = Joints.Of("front plate on its sealant", Math.Max(rim, 1e-9) + g.Front.CollarM2, Limits.SealantStrengthPa, load);
             if (g.Sizes.Core <= 0)
             {
                 return sealed_.SafetyFactor;
@@ -104,12 +104,12 @@ public sealed partial class Facts
         }
     }
 
-    /// <summary>Torque, load and pull-out of one threaded insert; null where the bolt is not stated.</summary>
-    internal (double TorqueNM, double LoadN, double PullOutN, double Safety)? InsertSafety
+    /// <summary>Torque, load and pull-out of one threaded insert, and what the screws leave on the gasket; null where bolt or pull-out is not known.</summary>
+    internal (double TorqueNM, double LoadN, double PullOutN, double Safety, double? GasketPa)? InsertSafety
     {
         get
         {
-            if (Sheet is not { BoltM: { } bolt, Bolts: > 0 and { } screws } || Driver is not { } driver || Inserts.PullOutN(bolt) is not { } pullOut)
+            if (Sheet is not { BoltM: { } bolt, Bolts: > 0 and { } screws } || Driver is not { } driver || (Limits.InsertPullOutN ?? Inserts.PullOutN(bolt)) is not { } pullOut)
             {
                 return null;
             }
@@ -118,16 +118,31 @@ public sealed partial class Facts
             var x = driver.XmaxM ?? 0.01;
             var pressure = NetVolumeM3 is > 0 and { } net ? Air.BulkModulusPa * driver.SdM2 * x / net : 0;
             var omega = 2 * Math.PI * (Box.SystemResonanceHz ?? driver.FsHz);
-            var torque = ScrewTorquePerMetreN * bolt;
-            var load = Inserts.LoadN(Inserts.PreloadN(torque, bolt), pressure, driver.SdM2, driver.MmsKg * omega * omega * x, screws);
-            return (torque, load, pullOut, Inserts.SafetyFactor(pullOut, load));
+            var torque = Limits.ScrewTorqueNM ?? ScrewTorquePerMetreN * bolt;
+            var (preload, reaction) = (Inserts.PreloadN(torque, bolt), driver.MmsKg * omega * omega * x);
+            var load = Inserts.LoadN(preload, pressure, driver.SdM2, reaction, screws);
+            double? gasket = Sheet is { CutoutM: { } opening, FlangeM: { } flange } && flange > opening ? Gasket.PressurePa(preload, screws, pressure * driver.SdM2 + reaction, opening, flange) : null;
+            return (torque, load, pullOut, Inserts.SafetyFactor(pullOut, load), gasket);
         }
     }
 
-    /// <summary>Angle at which the cabinet tips over its narrower side, °; null where the mass is not known.</summary>
-    internal double? TiltDeg => Sizes is { } s && Mass.FinishedKg is not null
-        ? Tilt.TippingDeg(s.Height / 2 * 1e-3 + FootHeightM, Math.Max(1e-3, Math.Min(s.Width, s.Depth) / 2 * 1e-3 - FootInsetM))
-        : null;
+    /// <summary>Angle at which the cabinet tips over, °, over which edge, and how far behind the front its centre of mass is, m; null where the mass is not known.</summary>
+    internal (double Deg, string Over, double CentreDepthM)? Tips
+    {
+        get
+        {
+            if (Sizes is not { } s || Mass.FinishedKg is null)
+            {
+                return null;
+            }
+
+            var centre = Tilt.CentreDepthM(Masses());
+            var height = s.Height / 2 * 1e-3 + FootHeightM;
+            (double To, string Over)[] edges = [(s.Width / 2 * 1e-3, "a side"), (centre, "the front"), (s.Depth * 1e-3 - centre, "the rear")];
+            var (to, over) = edges.MinBy(e => e.To);
+            return (Tilt.TippingDeg(height, Math.Max(1e-3, to - FootInsetM)), over, centre);
+        }
+    }
 
     /// <summary>Modulus assumed for the core before anything was measured, Pa.</summary>
     internal double? AssumedCoreModulusPa => AssumedCore?.ModulusPa;
@@ -143,6 +158,29 @@ public sealed partial class Facts
         : Skin is null ? "materials.skin"
         : Geometry.Sizes.Core > 0 && CastMix is null ? "materials.cast.mix"
         : Sheet is null ? MissingForDriver : "driver.mass";
+
+    // Height of all that counts is the middle. A driver's mass is its magnet's, two thirds of its depth behind the face (our choice).
+    private IReadOnlyList<MassAt> Masses()
+    {
+        var (g, s) = (Geometry!, Sizes!);
+        var (depth, wall, skin) = (s.Depth * 1e-3, s.Wall * 1e-3, s.OuterSkin * 1e-3);
+        MassAt Printed(PartFigures part) => new(Math.Max(0, part.MassKg ?? 0), part.Name switch
+        {
+            _ when part.Name.StartsWith("front outer", StringComparison.Ordinal) || part.Name.StartsWith("trim", StringComparison.Ordinal) => skin / 2,
+            _ when part.Name.StartsWith("front inner", StringComparison.Ordinal) => wall,
+            _ when part.Name.StartsWith("rear inner", StringComparison.Ordinal) => depth - wall,
+            _ when part.Name.StartsWith("rear", StringComparison.Ordinal) || part.Name.StartsWith("lid", StringComparison.Ordinal) => depth - skin / 2,
+            _ => depth / 2,
+        });
+        var cast = g.CavityM3 > 0 ? (Pour.DryInCabinetKg ?? 0) / g.CavityM3 : 0;
+        var (front, rear) = (g.Front.CoreM2 * g.CoreM, g.Rear.CoreM2 * g.CoreM);
+        return
+        [
+            .. Parts.Where(p => p.InCabinet).Select(Printed),
+            new(cast * front, skin + g.CoreM / 2), new(cast * rear, depth - skin - g.CoreM / 2), new(cast * Math.Max(0, g.CavityM3 - front - rear), depth / 2),
+            new((Project.Cabinet?.DriverCount ?? 1) * (Sheet?.MassKg ?? 0), (Sheet?.DepthM ?? 0) * 2 / 3), new(Project.Cabinet?.Fill?.MassKg ?? 0, depth / 2),
+        ];
+    }
 
     // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; difference of expansion of plastic and gypsum; feet 8 mm high, their centres 25 mm in.
     private const double ScrewTorquePerMetreN = 30, SkinCastExpansionPerK = 43e-6, FootHeightM = 0.008, FootInsetM = 0.025;

@@ -63,6 +63,7 @@ public sealed partial class Facts
         walls = new(ComputeWalls);
         parts = new(ComputeParts);
         pour = new(ComputePour);
+        cast = new(() => CastFigures.Of(this));
         supplies = new(ComputeSupplies);
         quiet = new(ComputeQuiet);
         joining = new(ComputeJoining);

@@ -1,5 +1,6 @@
 using Stillwall.Materials;
 using Stillwall.Neighbours;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Appraisals;
@@ -13,7 +14,13 @@ namespace Stillwall.Appraisals;
 /// <param name="FirstBandDoubtDb">Half width of the forecast's band there, dB; null where not known.</param>
 /// <param name="Equaliser">The equaliser that is proposed; empty where none is needed or none helps.</param>
 public sealed record QuietAnswer(
-    double EverydayDb, double PoliteDb, double EqualisedDb, double WorstCasePoliteDb, double FirstBandHz, double? FirstBandDoubtDb, IReadOnlyList<EqualiserSection> Equaliser)
+    double EverydayDb,
+    [property: ComputedBy("polite-level", "brief.everyday.level", "quiet.bands[].over_db")] double PoliteDb,
+    [property: ComputedBy("polite-level-equalised", "brief.everyday.level", "quiet.bands[].over_db", "quiet.equaliser[].f0_hz")] double EqualisedDb,
+    [property: ComputedBy("polite-level-worst", "brief.everyday.level", "quiet.bands[].over_db", "quiet.bands[].uncertainty_db")] double WorstCasePoliteDb,
+    [property: ComputedBy("first-band", "quiet.bands[].over_db")] double FirstBandHz,
+    [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? FirstBandDoubtDb,
+    IReadOnlyList<EqualiserSection> Equaliser)
 {
     /// <summary>What breaks first as it gets louder, in words: a band, or a weighted level.</summary>
     public string FirstWords { get; init; } = $"the {Show.Frequency(FirstBandHz)} band";

@@ -245,6 +245,8 @@ public sealed record Show(bool Inch, string Currency)
         Dimension.MechanicalResistance => $"{Digits(si / PoundKg, 3)} lb/s",
         Dimension.AcousticResistance => $"{Digits(si / PsiPa * CubicFootM3, 3)} psi·s/ft³",
         Dimension.SpecificHeat => $"{Digits(si / 2326, 3)} BTU/lb",
+        Dimension.Force => Force(si),
+        Dimension.Torque => Torque(si),
         _ => null,
     };
 

@@ -204,20 +204,19 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
 
     private double StrutsM3 =>
-        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
+        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Sleeve.MoreAtCorners.StrutsM2, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
 
     /// <summary>
     /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times mm.
     /// A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean of v; over it pieces are a hair narrower.
     /// What struts at a corner have more than rectangles lies at the skin that they stand on.
     /// </summary>
-    internal static double StrutVolume(double area, int count, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
+    internal static double StrutVolume(double area, int count, double atCorners, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
-        var (from, to, top) = SleeveSection.StrutHeights(sizes, 0);
+        var (from, to, _) = SleeveSection.StrutHeights(sizes, 0);
         var (fromIn, toIn, topIn) = SleeveSection.StrutHeights(sizes, SleeveSection.SlopeHair);
         double Block(double width, double height) => count * Math.Max(0, width) * height * SquareMetresPerSquareMillimetre;
         var headWidth = sizes.Tied && BuildUp.HeadWidth > sizes.Web ? BuildUp.HeadWidth : 0;
-        var atCorners = area - Block(sizes.Web, sizes.Core - top) - Block(headWidth, to - from);
         var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core
             + Block(headWidth - 2 * SleeveSection.SlopeHair, toIn - fromIn) * (from + to) / 2;
         return area * rhythm.Solid + slope * slopes;
@@ -229,11 +228,11 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private double LipsM3 => Sleeve.Lips.Sum(r => r.AreaM2) * InsideDepthM;
 
     // The inner sleeve's first keys stand on the printer's bed; all others begin with a slope.
-    private double OuterKeysM3 => KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys, 0);
+    private double OuterKeysM3 => KeysM3(Sleeve.OuterKeys, Sleeve.OuterEndKeys, Sleeve.MoreAtCorners.OuterKeysM2, Sleeve.MoreAtCorners.OuterEndKeysM2, 0);
 
-    private double InnerKeysM3 => KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys, 1);
+    private double InnerKeysM3 => KeysM3(Sleeve.InnerKeys, Sleeve.InnerEndKeys, Sleeve.MoreAtCorners.InnerKeysM2, Sleeve.MoreAtCorners.InnerEndKeysM2, 1);
 
-    private double KeysM3(IReadOnlyList<Shapes.Region> along, IReadOnlyList<Shapes.Region> atEnds, int onBed)
+    private double KeysM3(IReadOnlyList<Shapes.Region> along, IReadOnlyList<Shapes.Region> atEnds, double moreAlong, double moreAtEnds, int onBed)
     {
         var inside = InsideDepthM / MetresPerMillimetre;
         var ends = Math.Min(2 * BuildUp.EndZone, inside);
@@ -241,11 +240,10 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
 
         // Over a slope the trapezium of a key, a hair narrower, grows from its foot to its head; what a key at a corner has more lies at the skin.
         var (height, hair) = (BuildUp.KeyHeightIn(Sizes.Core), 2 * SleeveSection.SlopeHair);
-        var whole = (BuildUp.KeyFoot + BuildUp.KeyHead) / 2 * height * SquareMetresPerSquareMillimetre;
         var slope = (2 * (BuildUp.KeyFoot - hair) + BuildUp.KeyHead - hair) / 6 * height * height * SquareMetresPerSquareMillimetre;
-        double Volume(IReadOnlyList<Shapes.Region> keys, double length, int starts) =>
-            keys.Sum(r => r.AreaM2) * length - keys.Count(r => r.AreaM2 > 0) * starts * (whole * height - slope);
-        return (Volume(atEnds, ends, endStarts - onBed) + Volume(along, inside - ends, alongStarts)) * MetresPerMillimetre;
+        double Volume(IReadOnlyList<Shapes.Region> keys, double more, double length, int starts) => keys.Sum(r => r.AreaM2) * (length - starts * height)
+            + starts * (keys.Count(r => r.AreaM2 > 0) * slope + more * height);
+        return (Volume(atEnds, moreAtEnds, ends, endStarts - onBed) + Volume(along, moreAlong, inside - ends, alongStarts)) * MetresPerMillimetre;
     }
 
     private static StrutRhythm StrutsOf(CabinetSizes sizes) => StrutRhythm.Of(sizes.Depth - 2 * (sizes.OuterSkin + sizes.Core), sizes.Core);

@@ -24,6 +24,9 @@ public sealed record SleeveSection(
     IReadOnlyList<Region> OuterKeys, IReadOnlyList<Region> InnerKeys, IReadOnlyList<Region> OuterEndKeys, IReadOnlyList<Region> InnerEndKeys,
     double StrutPitch)
 {
+    /// <summary>What pieces at the corners have more than those on flat walls, over their slopes.</summary>
+    internal CornerAreas MoreAtCorners { get; private init; } = new(0, 0, 0, 0, 0);
+
     /// <summary>Width and height over the slots that stand on the inner skin, m; zeros without any.</summary>
     public (double WidthM, double HeightM) InnerSizeM
     {
@@ -77,12 +80,13 @@ public sealed record SleeveSection(
 
         IReadOnlyList<Region> Keys(bool onOuter, bool atEnds) => pen.OnBothSides(KeyPlaces(sizes, onOuter, atEnds), at => [pen.Key(at, onOuter, hair)]);
 
-        return new SleeveSection(
+        var section = new SleeveSection(
             areas.Outer, areas.Core, areas.Inner, areas.Inside,
             pen.OnBothSides(places, p => [Strut(pen, p, sizes, hair)]),
             sizes.Tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
             Keys(onOuter: true, atEnds: false), Keys(onOuter: false, atEnds: false), Keys(onOuter: true, atEnds: true), Keys(onOuter: false, atEnds: true),
             pitch);
+        return root > 0 || hair > 0 ? section : section with { MoreAtCorners = CornerAreas.Of(sizes, pen) };
     }
 
     /// <summary>Where the struts stand: along the middle of the core, at equal distances, an even number.</summary>
@@ -161,88 +165,4 @@ public sealed record SleeveSection(
         var n = Math.Min(Math.Max(1, (int)Math.Round(clear / spacing)), (int)((clear - 2) / (BuildUp.KeyHead + 2)));
         return Enumerable.Range(1, Math.Max(0, n)).Select(i => strut + taken / 2 + clear * i / (n + 1));
     }
-}
-
-/// <summary>Draws pieces that stand across the wall: along the path, and from the inner skin outwards.</summary>
-/// <param name="path">Middle of the core.</param>
-/// <param name="core">Thickness of the core, mm.</param>
-/// <param name="corners">The quarters of the core ring, lower left, lower right, upper left, upper right, to clip what stands at a corner.</param>
-internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy<Region>> corners)
-{
-    private const double Past = 1.5;
-
-    // A place as near as this to the middle of the lower or upper side stands on it, mm.
-    private const double OnMirror = 1e-6;
-
-    /// <summary>Pieces at places that lie alike left and right: those on the right are drawn, those on the left are their mirror images.</summary>
-    internal IReadOnlyList<Region> OnBothSides(IEnumerable<double> places, Func<double, IEnumerable<Region>> draw)
-    {
-        var (middle, half) = ((path.Left + path.Right) / 2, path.Length / 2);
-        var drawn = new List<Region>();
-        foreach (var at in places.Select(p => p % path.Length).Where(p => p <= half + OnMirror || p >= path.Length - OnMirror))
-        {
-            var single = at <= OnMirror || at >= half - OnMirror;
-            foreach (var piece in draw(at))
-            {
-                drawn.Add(piece);
-                if (!single)
-                {
-                    drawn.Add(piece.Mirrored(middle));
-                }
-            }
-        }
-
-        return drawn;
-    }
-
-    /// <summary>A block across the wall.</summary>
-    internal Region Block(double at, double from, double to, double low, double high) => Piece(at, [(from, low), (to, low), (to, high), (from, high)]);
-
-    /// <summary>What lies within a reach of a skin, at places along it: level strips as wide as asked, drawn past the skin.</summary>
-    internal Region Reach(IEnumerable<double> places, double width, double reach, bool onOuter)
-    {
-        var (low, high) = onOuter ? (core - reach, core + Past) : (-Past, reach);
-        return Region.Apart(places.Select(at => Drawn(path.At(at), [(-width / 2, low), (width / 2, low), (width / 2, high), (-width / 2, high)])));
-    }
-
-    /// <summary>An undercut key on one of the skins.</summary>
-    internal Region Key(double at, bool onOuter, double hair = 0)
-    {
-        var (foot, head, height) = (BuildUp.KeyFoot / 2 - hair, BuildUp.KeyHead / 2 - hair, BuildUp.KeyHeightIn(core));
-        // Round a tight corner the keys of the inner skin crowd one another and the slots; those of the outer skin only at a sharp one.
-        var tight = onOuter ? path.Radius < core / 2 + BuildUp.KeyHead / 2 : path.Radius - core / 2 < BuildUp.TightCorner;
-        return tight && path.At(at).ToCorner < (onOuter ? core / 2 : Math.Max(0, core / 2 - path.Radius) + BuildUp.HeadWidth) + BuildUp.KeyHead
-            ? Region.Empty
-            : onOuter ? Piece(at, [(-head, core - height), (head, core - height), (foot, core), (-foot, core)])
-            : Piece(at, [(-foot, 0), (foot, 0), (head, height), (-head, height)]);
-    }
-
-    // u runs along the path, v from the inner skin outwards. At a corner a piece is drawn past the skins and clipped by the ring.
-    internal Region Piece(double at, (double U, double V)[] outline)
-    {
-        var place = path.At(at);
-        var atCorner = place.ToCorner < outline.Max(c => Math.Abs(c.U));
-        var drawn = atCorner ? outline.SelectMany((c, i) => PastSkin(c, outline[(i + 1) % outline.Length])) : outline;
-        var region = Drawn(place, drawn);
-        var corner = (place.X > (path.Left + path.Right) / 2 ? 1 : 0) + (place.Y > (path.Bottom + path.Top) / 2 ? 2 : 0);
-        return atCorner ? region.Intersect(corners[corner].Value) : region;
-    }
-
-    // A foot goes on straight into its skin.
-    private IEnumerable<(double U, double V)> PastSkin((double U, double V) at, (double U, double V) next)
-    {
-        if (at.V > 0 && at.V < core)
-        {
-            return [at];
-        }
-
-        var past = (at.U, at.V <= 0 ? at.V - Past : at.V + Past);
-        return next.V.Equals(at.V) ? [at, past] : [past, at];
-    }
-
-    private Region Drawn(PathPlace place, IEnumerable<(double U, double V)> outline) => Region.Polygon(outline.Select(c =>
-    {
-        var outwards = c.V - core / 2;
-        return (place.X + c.U * place.AlongX + outwards * place.AlongY, place.Y + c.U * place.AlongY - outwards * place.AlongX);
-    }));
 }

@@ -15,6 +15,24 @@ public sealed record WeighIn(double TimeDays, double MassKg);
 /// <param name="ResidualKg">Root mean square of what the fit leaves over, kg; null for three weighings, which leave nothing.</param>
 public sealed record DryOutFit(double DryMassKg, double ExcessKg, double TimeConstantDays, double FirstDays, double? ResidualKg)
 {
+    /// <summary>What the fit leaves open of dry mass, excess and time constant; null for three weighings.</summary>
+    internal DryOutCovariance? Covariance { get; init; }
+
+    /// <summary>Half the band in which the dry mass lies with 95 %, kg; null for three weighings, which say nothing of their error.</summary>
+    public double? DryMassDoubtKg => Covariance?.Doubt(1, 0, 0);
+
+    /// <summary>Half the band in which the day it is dry enough lies with 95 %, days.</summary>
+    /// <param name="drynessRatio">Free water that may be left over the dry mass, 1e-6 to 1.</param>
+    /// <returns>Days to either side; null for three weighings, and where it was dry enough at the first one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
+    /// <remarks>
+    /// Model: slopes of <see cref="ReadyDays"/> times the fit's covariance, Student's t for what the weighings leave free. Validity: errors of the scales alone, alike and independent; the drying goes on as it has.
+    /// Source: propagation of uncertainty, JCGM 100:2008 clause 5 (from memory). Accuracy: as the fit is straight near its least; far ahead of the weighings it is too narrow.
+    /// </remarks>
+    public double? ReadyDoubtDays(double drynessRatio) => ReadyDays(drynessRatio) > FirstDays
+        ? Covariance?.Doubt(-TimeConstantDays / DryMassKg, TimeConstantDays / ExcessKg, Math.Log(ExcessKg / (drynessRatio * DryMassKg)))
+        : null;
+
     /// <summary>When the cast is dry enough to be sealed.</summary>
     /// <param name="drynessRatio">Free water that may be left over the dry mass, 1e-6 to 1.</param>
     /// <returns>Time on the weighings' scale, days; the first weighing where it was dry enough already.</returns>
@@ -103,7 +121,9 @@ public static class DryOut
 
         var tau = Math.Exp(Golden(x => Linear(sorted, Math.Exp(x)).Left, At(best - 1), At(best + 1)));
         var (dry, excess, rest) = Linear(sorted, tau);
-        return dry > 0 && excess > 0 ? new DryOutFit(dry, excess, tau, times[0], sorted.Length > 3 ? Math.Sqrt(rest / sorted.Length) : null) : null;
+        return dry > 0 && excess > 0
+            ? new DryOutFit(dry, excess, tau, times[0], sorted.Length > 3 ? Math.Sqrt(rest / sorted.Length) : null) { Covariance = DryOutCovariance.Of(sorted, excess, tau, rest) }
+            : null;
     }
 
     private static (double Dry, double Excess, double Left) Linear(WeighIn[] weighIns, double tau)

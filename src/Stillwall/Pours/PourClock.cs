@@ -128,6 +128,20 @@ public static class PourClock
             batches, mixed, longest, gap, batches[^1].PourEndS, longest <= job.Mix.Times.PotLifeS * (1 + 1e-9), job.CavityVolumeM3 * job.ReserveRatio >= TestBarVolumeM3);
     }
 
+    /// <summary>How many buckets the powder on the shelf is enough for.</summary>
+    /// <param name="plan">The pour.</param>
+    /// <param name="powderKg">Powder at hand, kg, 0 or more.</param>
+    /// <returns>Whole buckets from the first on, 0 to all.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The powder is negative.</exception>
+    /// <remarks>Model: buckets in their order until the powder runs out. Validity: any. Source: arithmetic. Accuracy: exact.</remarks>
+    public static int EnoughFor(PourPlan plan, double powderKg)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        Require.NotNegative(powderKg);
+        var used = 0.0;
+        return plan.Batches.TakeWhile(b => (used += b.PowderKg) <= powderKg * (1 + 1e-9)).Count();
+    }
+
     private static PourBatch Batch(PourJob job, MixFigures all, double share, int lift, PourBatch? before)
     {
         var (mixing, volume, times) = (job.SoakS + job.StirS, share * all.SlurryVolumeM3, job.Mix.Times);

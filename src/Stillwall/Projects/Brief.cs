@@ -53,15 +53,15 @@ public sealed record Printer
     public double? BuildHeightM { get; init; }
 
     /// <summary>Strip left free at each edge of the bed, brim included, m.</summary>
-    [Within(0, 0.1)]
+    [Within(0, 0.1), DefaultFrom("our choice")]
     public double EdgeMarginM { get; init; } = 0.005;
 
     /// <summary>Bore of the nozzle, m.</summary>
-    [Within(0.0001, 0.002)]
+    [Within(0.0001, 0.002), DefaultFrom("the commonest nozzle")]
     public double NozzleM { get; init; } = 0.0004;
 
     /// <summary>Height of one printed layer, m.</summary>
-    [Within(0.00005, 0.002)]
+    [Within(0.00005, 0.002), DefaultFrom("half the usual nozzle, common practice")]
     public double LayerM { get; init; } = 0.0002;
 
     /// <summary>Steady flow of melted plastic, mm³/s (a bare number in the file).</summary>
@@ -69,7 +69,7 @@ public sealed record Printer
     public double? Flow { get; init; }
 
     /// <summary>Time lost at each layer, s.</summary>
-    [Within(0, 600)]
+    [Within(0, 600), DefaultFrom("common practice")]
     public double LayerPauseS { get; init; } = 4;
 }
 
@@ -92,11 +92,11 @@ public sealed record Spot
     public double? DepthM { get; init; }
 
     /// <summary>Air to be left on every side of the cabinet, m.</summary>
-    [Within(0, 1)]
+    [Within(0, 1), DefaultFrom("none")]
     public double ClearanceM { get; init; }
 
     /// <summary>Room behind the cabinet for plug and cable, besides the clearance, m.</summary>
-    [Within(0, 1)]
+    [Within(0, 1), DefaultFrom("none")]
     public double PlugSpaceM { get; init; }
 }
 
@@ -119,15 +119,15 @@ public sealed record Aim
     public double? LevelDb { get; init; }
 
     /// <summary>Listening distance, m.</summary>
-    [Within(0.1, 50)]
+    [Within(0.1, 50), DefaultFrom("our choice")]
     public double DistanceM { get; init; } = 2;
 
     /// <summary>Wanted Q of the closed system.</summary>
-    [Within(0.2, 3)]
+    [Within(0.2, 3), DefaultFrom("flattest response, second-order Butterworth")]
     public double SystemQ { get; init; } = 0.707;
 
     /// <summary>How far the system Q may be from the wanted one.</summary>
-    [Within(0.005, 1)]
+    [Within(0.005, 1), DefaultFrom("our choice")]
     public double SystemQTolerance { get; init; } = 0.12;
 }
 
@@ -142,7 +142,7 @@ public sealed record Everyday
     public double? LevelDb { get; init; }
 
     /// <summary>What is played.</summary>
-    [OneOf("speech", "acoustic-music", "music", "deep-music", "pink", "own")]
+    [OneOf("speech", "acoustic-music", "music", "deep-music", "pink", "own"), DefaultFrom("our choice")]
     public string Programme { get; init; } = "music";
 
     /// <summary>Own spectrum: relative level in the ten third-octaves 20 to 160 Hz, dB.</summary>
@@ -184,7 +184,7 @@ public sealed record QuietHours
     public string? Curve { get; init; }
 
     /// <summary>How far above that curve the level may be, dB.</summary>
-    [Within(-40, 40)]
+    [Within(-40, 40), DefaultFrom("our choice")]
     public double AllowanceDb { get; init; }
 
     /// <summary>Greatest A-weighted level of the bass next door in these hours, dB.</summary>
@@ -226,7 +226,7 @@ public sealed record Mains
     public double? CornerHz { get; init; }
 
     /// <summary>Q of their low-frequency roll-off.</summary>
-    [Within(0.2, 5)]
+    [Within(0.2, 5), DefaultFrom("second-order Butterworth, our choice")]
     public double Q { get; init; } = 0.707;
 
     /// <summary>Level at 1 m for 2.83 V, dB.</summary>
@@ -249,11 +249,11 @@ public sealed record AirState
     public string? Note { get; init; }
 
     /// <summary>Temperature, °C.</summary>
-    [Within(-40, 60)]
+    [Within(-40, 60), DefaultFrom("usual state of the air")]
     public double TemperatureC { get; init; } = 20;
 
     /// <summary>Pressure, Pa.</summary>
-    [Within(30000, 120000)]
+    [Within(30000, 120000), DefaultFrom("standard atmosphere, ISO 2533 (from memory)")]
     public double PressurePa { get; init; } = 101325;
 }
 
@@ -280,7 +280,7 @@ public sealed record Room
     public double? DecayTimeS { get; init; }
 
     /// <summary>Time in which the uniform pressure decays by 60 dB, s; the room's decay time where absent.</summary>
-    [Within(0.01, 100)]
+    [Within(0.01, 100), DefaultFrom("the room’s decay time")]
     public double? PressureDecayTimeS { get; init; }
 
     /// <summary>Centre of the cone: x, y, z in the room, m.</summary>
@@ -344,7 +344,7 @@ public sealed record Neighbour
     public IReadOnlyList<double>? CurveDb { get; init; }
 
     /// <summary>How far above the curve the level may be, dB.</summary>
-    [Within(-40, 40)]
+    [Within(-40, 40), DefaultFrom("none")]
     public double AllowanceDb { get; init; }
 
     /// <summary>Greatest A-weighted level of the bass next door, beside or instead of a curve, dB.</summary>

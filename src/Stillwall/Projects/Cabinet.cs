@@ -26,15 +26,15 @@ public sealed record Cabinet
     public double? InnerSkinM { get; init; }
 
     /// <summary>Greatest distance between struts along the wall, centre to centre, m.</summary>
-    [Within(0.01, 1)]
+    [Within(0.01, 1), DefaultFrom("our choice")]
     public double StrutPitchM { get; init; } = 0.04;
 
     /// <summary>Number of window braces inside.</summary>
-    [Within(0, 10)]
+    [Within(0, 10), DefaultFrom("none")]
     public int Braces { get; init; }
 
     /// <summary>Number of equal drivers, wired in parallel.</summary>
-    [Within(1, 16)]
+    [Within(1, 16), DefaultFrom("one")]
     public int DriverCount { get; init; } = 1;
 
     /// <summary>Openings besides the driver's.</summary>
@@ -78,7 +78,7 @@ public sealed record Outside
     public required double HeightM { get; init; }
 
     /// <summary>Outside radius of the four long edges, m.</summary>
-    [Within(0, 1)]
+    [Within(0, 1), DefaultFrom("square edges")]
     public double CornerRadiusM { get; init; }
 }
 
@@ -142,7 +142,7 @@ public sealed record Feet
     public string? Note { get; init; }
 
     /// <summary>Kind of feet.</summary>
-    [OneOf("spikes", "pads")]
+    [OneOf("spikes", "pads"), DefaultFrom("our choice")]
     public string Kind { get; init; } = "pads";
 
     /// <summary>Stiffness of all feet together in the cone's direction, N/m.</summary>
@@ -161,11 +161,11 @@ public sealed record Accents
     public string? Note { get; init; }
 
     /// <summary>Number of rings.</summary>
-    [Within(0, 20)]
+    [Within(0, 20), DefaultFrom("none")]
     public int Rings { get; init; }
 
     /// <summary>Ratio of one distance between rings to the next.</summary>
-    [Within(0.25, 4)]
+    [Within(0.25, 4), DefaultFrom("even spacing")]
     public double Ratio { get; init; } = 1;
 }
 
@@ -188,11 +188,11 @@ public sealed record Port
     public double? LengthM { get; init; }
 
     /// <summary>Number of equal ports.</summary>
-    [Within(1, 8)]
+    [Within(1, 8), DefaultFrom("one")]
     public int Count { get; init; } = 1;
 
     /// <summary>Acoustic resistance of all ports together, Pa·s/m³.</summary>
-    [Within(0, 1e9)]
+    [Within(0, 1e9), DefaultFrom("none")]
     public double ResistancePaSM3 { get; init; }
 }
 

@@ -77,4 +77,10 @@ public enum Dimension
 
     /// <summary>Heat per mass, J/kg.</summary>
     SpecificHeat,
+
+    /// <summary>Force, N.</summary>
+    Force,
+
+    /// <summary>Torque, N·m.</summary>
+    Torque,
 }

@@ -8,7 +8,7 @@ namespace Stillwall.Projects;
 public sealed record DriverSheet
 {
     /// <summary>Name of the driver.</summary>
-    [Column("name")]
+    [Column("name"), DefaultFrom("none")]
     public string Name { get; init; } = "unnamed driver";
 
     /// <summary>A remark of the maker's; read and kept.</summary>

@@ -32,7 +32,7 @@ public sealed record OwnSkin
     public required double ModulusPa { get; init; }
 
     /// <summary>Poisson's ratio.</summary>
-    [Within(0, 0.49)]
+    [Within(0, 0.49), DefaultFrom("a middle of the known plastics, our choice")]
     public double Poisson { get; init; } = 0.38;
 
     /// <summary>Temperature at which it gives way under load, °C.</summary>
@@ -58,11 +58,11 @@ public sealed record Cast
     public OwnMix? Own { get; init; }
 
     /// <summary>Mass of powder for one of water; the mix's usual ratio where absent.</summary>
-    [Within(0.3, 20)]
+    [Within(0.3, 20), DefaultFrom("the mix’s usual ratio")]
     public double? PowderPerWater { get; init; }
 
     /// <summary>Time from the first water until the mix no longer pours, s.</summary>
-    [Within(30, 36000)]
+    [Within(30, 36000), DefaultFrom("the mix’s usual pot life")]
     public double? PotLifeS { get; init; }
 
     /// <summary>Volume of the mixing bucket, m³.</summary>
@@ -70,19 +70,19 @@ public sealed record Cast
     public double? BucketM3 { get; init; }
 
     /// <summary>Time the powder soaks, s.</summary>
-    [Within(0, 3600)]
+    [Within(0, 3600), DefaultFrom("common practice")]
     public double SoakS { get; init; } = 120;
 
     /// <summary>Time of stirring, s.</summary>
-    [Within(0, 3600)]
+    [Within(0, 3600), DefaultFrom("common practice")]
     public double StirS { get; init; } = 60;
 
     /// <summary>How fast it is poured, m³/s.</summary>
-    [Within(1e-6, 0.01)]
+    [Within(1e-6, 0.01), DefaultFrom("our choice")]
     public double PourRateM3S { get; init; } = 2e-3 / 60;
 
     /// <summary>People at the pour.</summary>
-    [Within(1, 20)]
+    [Within(1, 20), DefaultFrom("one")]
     public int People { get; init; } = 1;
 
     /// <summary>Weight laid or clamped on the inner sleeve until the first lift has set, kg.</summary>
@@ -90,7 +90,7 @@ public sealed record Cast
     public double? HoldDownKg { get; init; }
 
     /// <summary>Largest grain in the mix, m; the mix's own where absent.</summary>
-    [Within(0, 0.05)]
+    [Within(0, 0.05), DefaultFrom("the mix’s own grain")]
     public double? GrainM { get; init; }
 }
 
@@ -117,10 +117,10 @@ public sealed record OwnMix
     public required double ModulusPa { get; init; }
 
     /// <summary>Poisson's ratio.</summary>
-    [Within(0, 0.49)]
+    [Within(0, 0.49), DefaultFrom("set gypsum, from memory")]
     public double Poisson { get; init; } = 0.2;
 
     /// <summary>Loss factor.</summary>
-    [Within(1e-5, 1)]
+    [Within(1e-5, 1), DefaultFrom("a middle of the known mixes, our choice")]
     public double LossFactor { get; init; } = 0.01;
 }

@@ -52,3 +52,12 @@ public sealed class CountAttribute(int count) : Attribute
     /// <summary>The exact number of entries.</summary>
     public int Count { get; } = count;
 }
+
+/// <summary>Where the default of a key comes from, or what stands in for it where it is not stated.</summary>
+/// <param name="text">A few words, such as "our choice" or "the mix's usual ratio".</param>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class DefaultFromAttribute(string text) : Attribute
+{
+    /// <summary>A few words, such as "our choice" or "the mix's usual ratio".</summary>
+    public string Text { get; } = text;
+}

@@ -16,12 +16,14 @@ public sealed record Project
     public required int FormatVersion { get; init; }
 
     /// <summary>What the maker calls the cabinet.</summary>
+    [DefaultFrom("our choice")]
     public string Name { get; init; } = "untitled cabinet";
 
     /// <summary>A remark of the maker's; read and kept.</summary>
     public string? Note { get; init; }
 
     /// <summary>Currency of every price, as a word or code.</summary>
+    [DefaultFrom("our choice")]
     public string Currency { get; init; } = "EUR";
 
     /// <summary>What the build may cost, in <see cref="Currency"/>.</summary>
@@ -29,7 +31,7 @@ public sealed record Project
     public double? Budget { get; init; }
 
     /// <summary>Units in which people are shown sizes.</summary>
-    [OneOf("metric", "inch")]
+    [OneOf("metric", "inch"), DefaultFrom("SI")]
     public string DisplayUnits { get; init; } = "metric";
 
     /// <summary>The day on which the core is to be poured.</summary>

@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Globalization;
 
 namespace Stillwall.Projects;
@@ -6,8 +7,8 @@ namespace Stillwall.Projects;
 public static class ProjectKeys
 {
     /// <summary>Finds the field that a dotted key names.</summary>
-    /// <param name="key">Keys from the root of the file, joined by points.</param>
-    /// <returns>The field, or null where there is no such key or it leads through a list.</returns>
+    /// <param name="key">Keys from the root of the file, joined by points; an entry of a list by its index from 0, as <c>stock[1].amount</c>.</param>
+    /// <returns>The field, or null where there is no such key.</returns>
     public static ModelField? Find(string key)
     {
         ArgumentNullException.ThrowIfNull(key);
@@ -15,13 +16,14 @@ public static class ProjectKeys
         ModelField? field = null;
         foreach (var part in key.Split('.'))
         {
-            field = block?.Find(part);
-            if (field is null)
+            var (name, index) = Indexed(part);
+            field = block?.Find(name);
+            if (field is null || (index is not null && field.Kind != FieldKind.Blocks))
             {
                 return null;
             }
 
-            block = field.Kind is FieldKind.Block or FieldKind.Driver ? field.Block : null;
+            block = field.Kind is FieldKind.Block or FieldKind.Driver || index is not null ? field.Block : null;
         }
 
         return field;
@@ -43,7 +45,9 @@ public static class ProjectKeys
                 return null;
             }
 
-            at = FieldAt(at, part, key).Property.GetValue(Inside(at));
+            var (name, index) = Indexed(part);
+            at = FieldAt(at, name, key).Property.GetValue(Inside(at));
+            at = index is not { } i ? at : at is IList list && i < list.Count ? list[i] : null;
         }
 
         return at;
@@ -104,6 +108,11 @@ public static class ProjectKeys
             _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
         };
     }
+
+    // "stock[1]" is the second entry of the list "stock".
+    private static (string Name, int? Index) Indexed(string part) =>
+        part.EndsWith(']') && part.IndexOf('[', StringComparison.Ordinal) is > 0 and var at && int.TryParse(part[(at + 1)..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            ? (part[..at], index) : (part, null);
 
     private static object? Read(ModelField field, string key, string text)
     {

@@ -53,6 +53,9 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     /// <summary>Accepted words, or empty where every text is accepted.</summary>
     public IReadOnlyList<string> Words { get; } = Property.GetCustomAttribute<OneOfAttribute>()?.Words ?? [];
 
+    /// <summary>Where the default comes from, or what stands in for a value that is not stated; null where nothing does.</summary>
+    public string? DefaultFrom { get; } = Property.GetCustomAttribute<DefaultFromAttribute>()?.Text;
+
     /// <summary>Number of entries a list must have, or null.</summary>
     public int? Count { get; } = Property.GetCustomAttribute<CountAttribute>()?.Count;
 

@@ -14,6 +14,7 @@ public sealed record Price
     public required double Cost { get; init; }
 
     /// <summary>What the price buys; one piece where absent.</summary>
+    [DefaultFrom("one piece")]
     public Amount Per { get; init; } = new(1, Dimension.Count);
 }
 

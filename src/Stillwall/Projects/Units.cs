@@ -23,7 +23,7 @@ public sealed record Unit(string Name, Dimension Dimension, double Factor, doubl
 /// <remarks>Source: International System of Units brochure, 9th edition, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by definition).</remarks>
 public static class Units
 {
-    private const double Inch = 0.0254, Foot = 0.3048, Pound = 0.45359237;
+    private const double Inch = 0.0254, Foot = 0.3048, Pound = 0.45359237, PoundForce = 4.4482216152605;
 
     private static readonly Unit[] All =
     [
@@ -40,7 +40,7 @@ public static class Units
         new("s", Dimension.Time, 1), new("ms", Dimension.Time, 1e-3), new("min", Dimension.Time, 60), new("h", Dimension.Time, 3600), new("d", Dimension.Time, 86400),
         new("Hz", Dimension.Frequency, 1), new("kHz", Dimension.Frequency, 1e3),
         new("Pa", Dimension.Pressure, 1), new("hPa", Dimension.Pressure, 100), new("kPa", Dimension.Pressure, 1e3), new("MPa", Dimension.Pressure, 1e6),
-        new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, 4.4482216152605 / (Inch * Inch)),
+        new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, PoundForce / (Inch * Inch)),
         new("W", Dimension.Power, 1), new("mW", Dimension.Power, 1e-3), new("kW", Dimension.Power, 1e3),
         new("ohm", Dimension.Resistance, 1), new("Ω", Dimension.Resistance, 1), new("mohm", Dimension.Resistance, 1e-3), new("kohm", Dimension.Resistance, 1e3),
         new("mΩ", Dimension.Resistance, 1e-3), new("kΩ", Dimension.Resistance, 1e3),
@@ -60,6 +60,8 @@ public static class Units
         new("Pa*s/m3", Dimension.AcousticResistance, 1), new("Pa s/m3", Dimension.AcousticResistance, 1),
         new("deg", Dimension.Angle, 1), new("°", Dimension.Angle, 1), new("rad", Dimension.Angle, 180 / Math.PI),
         new("kJ/kg", Dimension.SpecificHeat, 1e3), new("J/kg", Dimension.SpecificHeat, 1),
+        new("N", Dimension.Force, 1), new("kN", Dimension.Force, 1e3), new("lbf", Dimension.Force, PoundForce),
+        new("N*m", Dimension.Torque, 1), new("N m", Dimension.Torque, 1), new("Nm", Dimension.Torque, 1), new("in*lbf", Dimension.Torque, PoundForce * Inch), new("in lbf", Dimension.Torque, PoundForce * Inch),
     ];
 
     private static readonly Dictionary<(string, Dimension), Unit> ByName = All.ToDictionary(u => (u.Name, u.Dimension));

@@ -57,6 +57,30 @@ internal sealed class DenseRows(int rows, int columns)
         }
     }
 
+    /// <summary>Adds a multiple of a matrix of the same size.</summary>
+    internal void Add(double factor, DenseRows other) => AddTo(_cells, factor, other._cells);
+
+    /// <summary>Adds a multiple of a square block of a matrix, from a cell on.</summary>
+    internal void AddBlock(int row, int column, double factor, DenseRows other, int otherRow, int otherColumn, int size)
+    {
+        for (var i = 0; i < size; i++)
+        {
+            AddTo(Row(row + i).Slice(column, size), factor, other.Row(otherRow + i).Slice(otherColumn, size));
+        }
+    }
+
+    /// <summary>Adds AᵀB, from a cell on.</summary>
+    internal void AddProduct(int row, int column, DenseRows a, DenseRows b)
+    {
+        for (var k = 0; k < a.Rows; k++)
+        {
+            for (var i = 0; i < a.Columns; i++)
+            {
+                AddTo(Row(row + i).Slice(column, b.Columns), a[k, i], b.Row(k));
+            }
+        }
+    }
+
     /// <summary>Adds a multiple of the unit matrix.</summary>
     internal void AddUnit(double factor)
     {

@@ -5,7 +5,7 @@ namespace Stillwall.Walls;
 
 /// <summary>What a round hole leaves of a plate, and what stands on its rim: functions that are even in both directions, at points of a quarter.</summary>
 /// <remarks>
-/// Every row is weighted by the root of its share of the area, so that sums of squares are integrals over what is left, on −1 … 1, and energies cannot be negative.
+/// Every row of points is weighted by the root of its share of the area, so that sums of squares are integrals over what is left, on −1 … 1. They are taken once for all states of a wall.
 /// A ten-thousandth of its stiffness, and far less of its mass, stays on every shape: those that move the hole alone then neither make the matrices singular nor ring low.
 /// </remarks>
 internal sealed class HolePoints
@@ -14,37 +14,15 @@ internal sealed class HolePoints
     private const double Ghost = 1e-4, GhostMass = 1e-8;
     private const int Size = Count * Count;
 
-    private readonly DenseRows curveX, curveY, curveXY, slantX, slantY, slopeX, slopeY, values;
+    private readonly DenseRows bend = new(2 * Size, 2 * Size), twist = new(2 * Size, 2 * Size), slant = new(2 * Size, 2 * Size), meet = new(2 * Size, Size), slopes = new(Size, Size), masses = new(Size, Size);
     private readonly double[] rim;
 
     internal HolePoints(RoundHole hole, double scaleX, double scaleY, Func<int, EdgePolynomials> turning)
     {
-        DenseRows Rows(int columns) => new(Points, columns);
-        (curveX, curveY, curveXY, slantX, slantY) = (Rows(2 * Size), Rows(2 * Size), Rows(2 * Size), Rows(2 * Size), Rows(2 * Size));
-        (slopeX, slopeY, values) = (Rows(Size), Rows(Size), Rows(Size));
         rim = new double[Size];
         Push = new double[Size];
-        var (w, even, odd) = (Held(0), turning(0), turning(1));
-        foreach (var (k, (x, y, share)) in Left(hole.RadiusM, scaleX, scaleY).Index())
-        {
-            var root = Math.Sqrt(share);
-            var (wx, wy, wxSlope, wySlope) = (w.ValuesAt(x), w.ValuesAt(y), w.SlopesAt(x), w.SlopesAt(y));
-            Fill(slopeX, k, 0, root * scaleX, wxSlope, wy);
-            Fill(slopeY, k, 0, root * scaleY, wx, wySlope);
-            Fill(values, k, 0, root, wx, wy);
-            var (ax, ay, bx, by) = (odd.ValuesAt(x), even.ValuesAt(y), even.ValuesAt(x), odd.ValuesAt(y));
-            Fill(slantX, k, 0, root, ax, ay);
-            Fill(slantY, k, Size, root, bx, by);
-            Fill(curveX, k, 0, root * scaleX, odd.SlopesAt(x), ay);
-            Fill(curveY, k, Size, root * scaleY, bx, odd.SlopesAt(y));
-            Fill(curveXY, k, 0, root * scaleY, ax, even.SlopesAt(y));
-            Fill(curveXY, k, Size, root * scaleX, even.SlopesAt(x), by);
-            for (var i = 0; i < Size; i++)
-            {
-                Push[i] += share * wx[i / Count] * wy[i % Count];
-            }
-        }
-
+        var w = Held(0);
+        AddIntegrals(hole.RadiusM, scaleX, scaleY, w, turning(0), turning(1));
         var angles = new GaussLegendreRule(0, Math.PI / 2, Order);
         var (rimMass, turn) = (hole.RimMassKg * scaleX * scaleY, 2 / Math.PI);
         RimMass = new DenseRows(Order, Size);
@@ -52,7 +30,7 @@ internal sealed class HolePoints
         {
             var (x, y) = (hole.RimRadiusM * Math.Cos(angles.GetAbscissa(k)) * scaleX, hole.RimRadiusM * Math.Sin(angles.GetAbscissa(k)) * scaleY);
             var share = angles.GetWeight(k) * turn;
-            Fill(RimMass, k, 0, Math.Sqrt(share * rimMass), w.ValuesAt(x), w.ValuesAt(y));
+            Fill(RimMass, k, Math.Sqrt(share * rimMass), w.ValuesAt(x), w.ValuesAt(y));
             for (var i = 0; i < Size; i++)
             {
                 rim[i] += share * w.ValuesAt(x)[i / Count] * w.ValuesAt(y)[i % Count];
@@ -76,37 +54,69 @@ internal sealed class HolePoints
     /// <summary>Rows whose squares are the mass on the rim.</summary>
     internal DenseRows RimMass { get; }
 
-    /// <summary>Adds what is left: stiffness against turning, its coupling, stiffness against slope.</summary>
+    /// <summary>Adds what is left: stiffness against turning, of which the upper half counts, its coupling, stiffness against slope.</summary>
     internal void AddStiffness(DenseRows turning, DenseRows follow, DenseRows bends, BendingStiffness own, double scale)
     {
-        var both = curveX.Copy();
-        for (var k = 0; k < Points; k++)
-        {
-            curveY.Row(k)[Size..].CopyTo(both.Row(k)[Size..]);
-        }
-
         turning.AddUnit(Ghost * own.StiffnessNm * scale);
-        turning.AddSquare(own.StiffnessNm - own.ContractionNm, curveX);
-        turning.AddSquare(own.StiffnessNm - own.ContractionNm, curveY);
-        turning.AddSquare(own.ContractionNm, both);
-        turning.AddSquare((own.StiffnessNm - own.ContractionNm) / 2, curveXY);
-        turning.AddSquare(own.ShearNPerM, slantX);
-        turning.AddSquare(own.ShearNPerM, slantY);
-        follow.AddTransposedTimes(own.ShearNPerM, slantX, slopeX);
-        follow.AddTransposedTimes(own.ShearNPerM, slantY, slopeY);
+        turning.AddBlock(0, 0, own.StiffnessNm, bend, 0, 0, Size);
+        turning.AddBlock(Size, Size, own.StiffnessNm, bend, Size, Size, Size);
+        turning.AddBlock(0, Size, own.ContractionNm, bend, 0, Size, Size);
+        turning.Add((own.StiffnessNm - own.ContractionNm) / 2, twist);
+        turning.Add(own.ShearNPerM, slant);
+        follow.Add(own.ShearNPerM, meet);
         bends.AddUnit(Ghost * own.StiffnessNm * scale * scale);
-        bends.AddSquare(own.ShearNPerM, slopeX);
-        bends.AddSquare(own.ShearNPerM, slopeY);
+        bends.Add(own.ShearNPerM, slopes);
     }
 
     /// <summary>Adds the mass of what is left, and of what stands on the rim.</summary>
     internal void AddMass(DenseRows mass, DenseRows follow, double massKgM2, double rotaryKg)
     {
         mass.AddUnit(GhostMass * massKgM2);
-        mass.AddSquare(massKgM2, values);
-        mass.AddSquare(rotaryKg, slantX.Times(follow));
-        mass.AddSquare(rotaryKg, slantY.Times(follow));
+        mass.Add(massKgM2, masses);
+        mass.AddTransposedTimes(rotaryKg, follow, slant.Times(follow));
         mass.AddSquare(1, RimMass);
+    }
+
+    // Integrals over what is left of the products of curvatures, twists, slants and slopes: the deflection is even both ways, the rotation along x odd along x, that along y odd along y.
+    private void AddIntegrals(double radiusM, double scaleX, double scaleY, EdgePolynomials w, EdgePolynomials even, EdgePolynomials odd)
+    {
+        DenseRows Rows() => new(Points, Size);
+        var (curveX, curveY, twistX, twistY, slantX, slantY) = (Rows(), Rows(), Rows(), Rows(), Rows(), Rows());
+        var (slopeX, slopeY, values) = (Rows(), Rows(), Rows());
+        foreach (var (k, (x, y, share)) in Left(radiusM, scaleX, scaleY).Index())
+        {
+            var root = Math.Sqrt(share);
+            var (wx, wy) = (w.ValuesAt(x), w.ValuesAt(y));
+            var (ax, ay, bx, by) = (odd.ValuesAt(x), even.ValuesAt(y), even.ValuesAt(x), odd.ValuesAt(y));
+            Fill(slopeX, k, root * scaleX, w.SlopesAt(x), wy);
+            Fill(slopeY, k, root * scaleY, wx, w.SlopesAt(y));
+            Fill(values, k, root, wx, wy);
+            Fill(slantX, k, root, ax, ay);
+            Fill(slantY, k, root, bx, by);
+            Fill(curveX, k, root * scaleX, odd.SlopesAt(x), ay);
+            Fill(curveY, k, root * scaleY, bx, odd.SlopesAt(y));
+            Fill(twistX, k, root * scaleY, ax, even.SlopesAt(y));
+            Fill(twistY, k, root * scaleX, even.SlopesAt(x), by);
+            for (var i = 0; i < Size; i++)
+            {
+                Push[i] += share * wx[i / Count] * wy[i % Count];
+            }
+        }
+
+        foreach (var (sums, alongX, alongY) in new[] { (bend, curveX, curveY), (twist, twistX, twistY) })
+        {
+            sums.AddProduct(0, 0, alongX, alongX);
+            sums.AddProduct(0, Size, alongX, alongY);
+            sums.AddProduct(Size, Size, alongY, alongY);
+        }
+
+        slant.AddProduct(0, 0, slantX, slantX);
+        slant.AddProduct(Size, Size, slantY, slantY);
+        meet.AddProduct(0, 0, slantX, slopeX);
+        meet.AddProduct(Size, 0, slantY, slopeY);
+        slopes.AddProduct(0, 0, slopeX, slopeX);
+        slopes.AddProduct(0, 0, slopeY, slopeY);
+        masses.AddProduct(0, 0, values, values);
     }
 
     // Points along rays from the hole to the edge, the rays on either side of the corner's, each with its share of the area.
@@ -129,13 +139,13 @@ internal sealed class HolePoints
         }
     }
 
-    private static void Fill(DenseRows rows, int row, int from, double factor, double[] alongX, double[] alongY)
+    private static void Fill(DenseRows rows, int row, double factor, double[] alongX, double[] alongY)
     {
         for (var i = 0; i < Count; i++)
         {
             for (var j = 0; j < Count; j++)
             {
-                rows[row, from + i * Count + j] = factor * alongX[i] * alongY[j];
+                rows[row, i * Count + j] = factor * alongX[i] * alongY[j];
             }
         }
     }

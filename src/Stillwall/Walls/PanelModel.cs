@@ -31,18 +31,19 @@ public static class PanelModel
     /// <param name="widthM">Clear width, m, above 0.</param>
     /// <param name="heightM">Clear height, m, above 0.</param>
     /// <param name="edges">How it is held.</param>
+    /// <param name="hold">What holds it besides; null for nothing.</param>
     /// <returns>The panel with its layers bonded and slipping.</returns>
     /// <exception cref="ArgumentException">No layers, or a figure out of range.</exception>
     /// <remarks>
     /// Model: <see cref="ShearPlate"/> on the stiffness of <see cref="Laminate"/>. Validity: thickness up to a fifth of the shorter side, sides' ratio up to 4. Source: as those.
     /// Accuracy: within 0.9 % of five solid finite-element references on the first six modes, and within 1.5 % on the deflection.
     /// </remarks>
-    public static PanelResult Solve(IReadOnlyList<Layer> layers, double widthM, double heightM, PanelEdges edges)
+    public static PanelResult Solve(IReadOnlyList<Layer> layers, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null)
     {
         Require.Positive(widthM);
         Require.Positive(heightM);
         var mass = Laminate.SurfaceDensityKgM2(layers);
         return new PanelResult(
-            ShearPlate.Solve(Laminate.Bonded(layers), mass, widthM, heightM, edges), ShearPlate.Solve(Laminate.Slipping(layers), mass, widthM, heightM, edges), mass);
+            ShearPlate.Solve(Laminate.Bonded(layers), mass, widthM, heightM, edges, hold), ShearPlate.Solve(Laminate.Slipping(layers), mass, widthM, heightM, edges, hold), mass);
     }
 }

@@ -90,9 +90,33 @@ public static class ShearPlate
     /// Model: modes of <see cref="Solve"/> that are even in both directions; a mode of shape φ and unit mass gives way by (∫φ)²/ω². Validity: as <see cref="Solve"/>, one loss factor for all modes. Source: modal superposition, elementary.
     /// Accuracy: as <see cref="Solve"/> for the lowest modes; the highest ones stand for the stiffness of all that are left out.
     /// </remarks>
-    public static IReadOnlyList<WallMotion> PressureModes(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null)
+    public static IReadOnlyList<WallMotion> PressureModes(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null) =>
+        PressureModes([stiffness], massKgM2, widthM, heightM, edges, hold)[0];
+
+    /// <summary>The same for several states of one plate's bond at once: what an opening leaves is integrated once.</summary>
+    /// <param name="states">Stiffness and loss factor of each state, at least one.</param>
+    /// <param name="massKgM2">Mass per area, kg/m², above 0.</param>
+    /// <param name="widthM">Clear width, m, above 0.</param>
+    /// <param name="heightM">Clear height, m, above 0.</param>
+    /// <param name="edges">How it is held.</param>
+    /// <param name="hold">What else holds it; nothing where left out.</param>
+    /// <returns>The modes of each state.</returns>
+    /// <exception cref="ArgumentException">No state, or a value that is not positive.</exception>
+    /// <remarks>Model: as the former. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    public static IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(IReadOnlyList<BendingStiffness> states, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null)
     {
-        var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges, hold);
+        ArgumentNullException.ThrowIfNull(states);
+        if (states.Count == 0)
+        {
+            throw new ArgumentException("accepted: at least one state", nameof(states));
+        }
+
+        var plate = Plate.Of(states[0], massKgM2, widthM, heightM, edges, hold);
+        return [.. states.Select(s => PressureModes(plate with { Stiffness = s }, widthM * heightM))];
+    }
+
+    private static IReadOnlyList<WallMotion> PressureModes(Plate plate, double areaM2)
+    {
         var (bends, follow) = Condense(plate, 0, 0);
         var loads = new DenseRows(Size, 2);
         var pressed = Load(plate.Hole);
@@ -106,7 +130,7 @@ public static class ShearPlate
         {
             double Push(int column) => Enumerable.Range(0, Size).Sum(i => evd.EigenVectors[i, k] * loads[i, column]);
             var (square, push) = (evd.EigenValues[k].Real, Push(0));
-            return new WallMotion(widthM * heightM / 4 * push * push / square, Math.Sqrt(square) / (2 * Math.PI), stiffness.LossFactor, widthM * heightM / 4 * push * Push(1) / square);
+            return new WallMotion(areaM2 / 4 * push * push / square, Math.Sqrt(square) / (2 * Math.PI), plate.Stiffness.LossFactor, areaM2 / 4 * push * Push(1) / square);
         }).OrderBy(m => m.FirstModeHz).ToList();
         var whole = modes.Sum(m => m.VolumePerPressureM3PerPa);
         return [.. modes.Where(m => m.VolumePerPressureM3PerPa > LeastShare * whole)];

@@ -85,19 +85,15 @@ public static class WallPanels
         var area = panel.WidthM * panel.HeightM;
         WallCase Case(params IReadOnlyList<WallMotion> modes) => new(
             modes[0].FirstModeHz, boxComplianceM3PerPa is { } box && crossoverHz is { } cross ? WallSound.Worst(modes, box, cross, coneOnAirHz).WallToConeDb : null);
+        var opened = panel.Hold?.Hole is null ? null : ShearPlate.PressureModes([bonded, slipping], mass, panel.WidthM, panel.HeightM, edges, panel.Hold);
         WallCase Plate(BendingStiffness stiffness)
         {
-            if (panel.Hold?.Hole is not null)
-            {
-                return Case(ShearPlate.PressureModes(stiffness, mass, panel.WidthM, panel.HeightM, edges, panel.Hold));
-            }
-
             var (mode, mean) = ShearPlate.First(stiffness, mass, panel.WidthM, panel.HeightM, edges, panel.Hold);
             return Case(new WallMotion(area * mean, mode, stiffness.LossFactor));
         }
 
         return new WallPanelFigures(
-            panel.Panel, panel.WidthM, panel.HeightM, Plate(bonded), Plate(slipping),
+            panel.Panel, panel.WidthM, panel.HeightM, opened is null ? Plate(bonded) : Case(opened[0]), opened is null ? Plate(slipping) : Case(opened[1]),
             panel.StrutSpanM is { } span ? Case(WallMotion.Of(CutCore.Solve(panel.Layers, span, edges), area, slipping.LossFactor)) : null);
     }
 

@@ -68,7 +68,7 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <summary>The modes of the six walls that give way to the box pressure.</summary>
     /// <param name="bonded">Whether the layers act as one.</param>
     /// <returns>Modes of each panel in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
-    /// <remarks>Model: <see cref="ShearPlate.PressureModes"/>, edges as in <see cref="Figures"/>. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    /// <remarks>Model: modes of <see cref="ShearPlate"/> that are even both ways, edges as in <see cref="Figures"/>. Validity: as that. Source: as that. Accuracy: as that.</remarks>
     public IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(bool bonded)
     {
         var bending = bonded ? Laminate.Bonded(Layers) : Laminate.Slipping(Layers);

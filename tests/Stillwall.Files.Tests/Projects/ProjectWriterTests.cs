@@ -69,6 +69,50 @@ public class ProjectWriterTests
     public void One_value_changes_and_every_other_byte_stays(string key, string stated, string before, string after) =>
         Assert.Equal(DemoText.Replace(before, after, StringComparison.Ordinal), ProjectTextEditor.SetStated(DemoText, key, stated));
 
+    [Theory]
+    [InlineData("cabinet.accents.rings", "\"accents\": { \"rings\": 3, \"ratio\": 1.4 }", "\"accents\": { \"ratio\": 1.4 }")]
+    [InlineData("cabinet.accents.ratio", "\"accents\": { \"rings\": 3, \"ratio\": 1.4 }", "\"accents\": { \"rings\": 3 }")]
+    [InlineData("brief.air.pressure", "\"temperature\": \"20 degC\", \"pressure\": \"101325 Pa\"", "\"temperature\": \"20 degC\"")]
+    public void One_value_is_taken_out_and_every_other_byte_stays(string key, string before, string after)
+    {
+        Assert.Contains(before, DemoText, StringComparison.Ordinal);
+        Assert.Equal(DemoText.Replace(before, after, StringComparison.Ordinal), ProjectTextEditor.Remove(DemoText, key));
+    }
+
+    [Theory]
+    [InlineData("{ \"stillwall\": 1, \"cabinet\": { \"leak\": { \"gap\": \"0.1 mm\" } } }", "cabinet.leak.gap", "{ \"stillwall\": 1 }")]
+    [InlineData("{ \"a\": { \"b\": 1 }, \"c\": 2 }", "a.b", "{ \"c\": 2 }")]
+    [InlineData("{ \"stock\": [ { \"item\": \"x\" }, { \"item\": \"y\" } ] }", "stock[0]", "{ \"stock\": [ { \"item\": \"y\" } ] }")]
+    [InlineData("{ \"a\": 1, \"stock\": [ { \"item\": \"x\" } ] }", "stock[0]", "{ \"a\": 1 }")]
+    [InlineData("{ \"stock\": [ { \"item\": \"x\", \"note\": \"n\" } ] }", "stock[0].note", "{ \"stock\": [ { \"item\": \"x\" } ] }")]
+    public void What_is_left_empty_goes_with_it(string before, string key, string after) => Assert.Equal(after, ProjectTextEditor.Remove(before, key));
+
+    [Fact]
+    public void What_is_not_stated_cannot_be_taken_out()
+    {
+        Assert.Contains("cabinet.port.length", Assert.Throws<ArgumentException>(() => ProjectTextEditor.Remove(DemoText, "cabinet.port.length")).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => ProjectTextEditor.Remove(DemoText, "stock[99]"));
+        Assert.Throws<ArgumentException>(() => ProjectTextEditor.Remove("[]", "name"));
+    }
+
+    [Fact]
+    public void An_entry_is_added_changed_and_taken_out_again()
+    {
+        var before = ProjectReader.Read(DemoText).Project!;
+        var count = before.Prices!.Count;
+        var added = ProjectTextEditor.Append(DemoText, "prices", [("item", "tea"), ("price", "2.5"), ("per", "50 g")]);
+        var price = ProjectReader.Read(added).Project!.Prices![count];
+        Assert.Equal(("tea", 2.5, 0.05), (price.Item, price.Cost, price.Per.Value));
+        var changed = ProjectTextEditor.SetStated(added, $"prices[{count}].price", "3");
+        Assert.Equal(3, ProjectReader.Read(changed).Project!.Prices![count].Cost);
+        Assert.Equal(3.0, ProjectKeys.Get(ProjectReader.Read(changed).Project!, $"prices[{count}].price"));
+        Assert.Equal(DemoText, ProjectTextEditor.Remove(changed, $"prices[{count}]"));
+        Assert.Equal("{ \"stillwall\": 1, \"logbook\": [ { \"date\": \"2026-11-16\", \"kind\": \"weigh-in\" } ] }", ProjectTextEditor.Append("{ \"stillwall\": 1 }", "logbook", [("date", "2026-11-16"), ("kind", "weigh-in")]));
+        Assert.Null(ProjectKeys.Find("stock[0]x"));
+        Assert.Null(ProjectKeys.Find("cabinet[0].core"));
+        Assert.Null(ProjectKeys.Get(before, "prices[999].price"));
+    }
+
     [Fact]
     public void A_changed_text_reads_as_the_changed_project() => Gen.Int[0, Settable.Length - 1].Sample(i =>
     {

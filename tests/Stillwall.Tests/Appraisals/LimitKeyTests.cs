@@ -31,6 +31,9 @@ public sealed class LimitKeyTests
         { "limits.joint_safety", "100", "walls/lifted-by-the-front-hung-by-the-rear", Verdict.Fails },
         { "limits.keyed_strength", "1 kPa", "walls/lifted-by-the-front-hung-by-the-rear", Verdict.Fails },
         { "limits.insert_safety", "100", "walls/driver-screws-hold", Verdict.Fails },
+        { "limits.insert_pull_out", "100 N", "walls/driver-screws-hold", Verdict.Fails },
+        { "limits.screw_torque", "3 N*m", "walls/driver-screws-hold", Verdict.Fails },
+        { "limits.gasket_pressure", "2 MPa", "walls/driver-screws-hold", Verdict.Fails },
         { "limits.tilt", "80 deg", "walls/stands-without-tipping", Verdict.Fails },
         { "limits.span_ratio", "1", "parts/thin-walls-stand-while-printing", Verdict.Fails },
         { "limits.wall_height_ratio", "1", "parts/thin-walls-stand-while-printing", Verdict.Fails },
@@ -62,12 +65,23 @@ public sealed class LimitKeyTests
         Assert.NotEqual((Before.Single(f => f.Id == id).Verdict, Before.Single(f => f.Id == id).Margin), (after.Single(f => f.Id == id).Verdict, after.Single(f => f.Id == id).Margin));
     }
 
+    // A single printed wall has nothing but its sealant.
+    [Fact]
+    public void The_strength_of_sealant_moves_the_joints_of_a_single_wall()
+    {
+        var single = VariedProjects.With(Stated, c => c with { CoreM = 0 });
+        Judged(single, Verdict.Fails);
+        Judged(ProjectKeys.With(single, "limits.sealant_strength", "1 MPa"), Verdict.Holds);
+
+        static void Judged(Project project, Verdict verdict) => Assert.Equal(verdict, Of(project).Single(f => f.Id == "walls/lifted-by-the-front-hung-by-the-rear").Verdict);
+    }
+
     [Fact]
     public void No_limit_of_the_file_is_left_out_of_the_table()
     {
         var keys = ProjectKeys.AllKeys().Where(k => k.StartsWith("limits.", StringComparison.Ordinal) && k != "limits.note").ToList();
-        Assert.Equal(keys.Order(StringComparer.Ordinal), Table.Select(row => row.Data.Item1).Order(StringComparer.Ordinal));
-        Assert.Equal(32, keys.Count);
+        Assert.Equal(keys.Order(StringComparer.Ordinal), Table.Select(row => row.Data.Item1).Append("limits.sealant_strength").Order(StringComparer.Ordinal));
+        Assert.Equal(36, keys.Count);
     }
 
     private static IReadOnlyList<Finding> Of(Project project) => Appraisal.WithoutRemedies(project, DemoDrivers.All).Findings;

@@ -158,6 +158,33 @@ public sealed class WhyTests
     public void A_finding_s_number_has_the_exponent_of_its_formula(string result, string key, double exponent) =>
         Assert.Equal(exponent, Why.Of(Demo, result).Inputs.Single(i => i.Key == key).Sensitivity!.Value, 0.001);
 
+    // The worst case falls by a decibel with each decibel of the allowance that is taken away; a lost band of the wall is within it (definitions of QuietAnswer).
+    [Fact]
+    public void A_figure_beside_the_appraisal_is_explained_by_its_own_formula_and_moves_with_what_is_stated()
+    {
+        static QuietAnswer? Again(Facts f) => QuietAnswer.Of(f.Project, f.Quiet);
+        var answer = Again(Demo)!;
+        var why = Why.Of(Demo, answer, nameof(QuietAnswer.WorstCasePoliteDb), Again);
+        Assert.Equal((answer.WorstCasePoliteDb, "dB"), (why.Value, why.Unit));
+        Assert.StartsWith("Loudest polite level if the wall is at its worst", why.Formula, StringComparison.Ordinal);
+        var allowed = Demo.With(DemoProject.Project with { Brief = DemoProject.Project.Brief with { Neighbour = DemoProject.Project.Brief.Neighbour! with { AllowanceDb = 3 } } });
+        Assert.Equal(answer.WorstCasePoliteDb + 3, Again(allowed)!.WorstCasePoliteDb, 1e-9);
+        Assert.Equal(3 / Again(allowed)!.WorstCasePoliteDb, Why.Of(allowed, Again(allowed)!, nameof(QuietAnswer.WorstCasePoliteDb), Again).Inputs.Single(i => i.Key == "brief.neighbour.allowance").Sensitivity!.Value, 1e-6);
+        Assert.Throws<ArgumentException>(() => Why.Of(Demo, answer, nameof(QuietAnswer.EverydayDb)));
+    }
+
+    // Small 1972: 1/Qts = 1/Qms + 1/Qes.
+    [Fact]
+    public void What_was_stated_beside_a_figure_is_told_with_it()
+    {
+        var bar = new Stillwall.Proofs.Taps.TapFigures(1000, 4e9, 0.01, 1100);
+        var why = Why.Of(Demo, bar, nameof(bar.DensityKgM3), null, [new ExplainedInput("recording.mass_kg", 0.28, "kg", null)]);
+        Assert.Equal(0.28, why.Inputs.Single(i => i.Key == "recording.mass_kg").Value);
+        Assert.All(why.Inputs, i => Assert.Null(i.Sensitivity));
+        var qts = Why.Of(Demo, Demo.Driver!, nameof(Stillwall.Drivers.Driver.Qts), f => f.Driver);
+        Assert.Equal(0.475 / (5.5 + 0.475), qts.Inputs.Single(i => i.Key == "driver.qms").Sensitivity!.Value, 1e-3);
+    }
+
     [Fact]
     public void What_moves_a_finding_of_the_demo_is_among_its_inputs()
     {

@@ -44,6 +44,30 @@ public class DryOutTests
         Assert.InRange(fit.ResidualKg!.Value, 1e-5, 0.0015);
     }
 
+    // The band is honest: with scales that err by 5 g, the true dry mass and the true day lie in their 95 % bands about as often as said.
+    [Fact]
+    public void The_true_dry_mass_and_day_lie_in_their_bands_as_often_as_said()
+    {
+        var draw = new Stillwall.Numerics.SeededGenerator(7);
+        double Noise() => Enumerable.Range(0, 12).Sum(_ => draw.Next()) - 6;
+        var (dry, excess, tau) = (8.0, 1.6, 14.0);
+        var day = tau * Math.Log(excess / (0.05 * dry));
+        var (mass, ready, all) = (0, 0, 0);
+        for (var seed = 0; seed < 400; seed++)
+        {
+            if (DryOut.Fit([.. Enumerable.Range(0, 9).Select(i => new WeighIn(3 * i, dry + excess * Math.Exp(-3 * i / tau) + 0.005 * Noise()))]) is { } fit)
+            {
+                all++;
+                mass += Math.Abs(fit.DryMassKg - dry) <= fit.DryMassDoubtKg ? 1 : 0;
+                ready += Math.Abs(fit.ReadyDays(0.05) - day) <= fit.ReadyDoubtDays(0.05) ? 1 : 0;
+            }
+        }
+
+        Assert.True(all > 390, $"{all}");
+        Assert.InRange(mass / (double)all, 0.88, 0.99);
+        Assert.InRange(ready / (double)all, 0.88, 0.99);
+    }
+
     [Fact]
     public void Too_few_weighings_a_straight_line_and_a_cast_that_gains_have_no_dry_mass()
     {

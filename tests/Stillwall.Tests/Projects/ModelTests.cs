@@ -88,7 +88,7 @@ public class ModelTests
     // The keys of the limits, word for word as the file format lists them.
     [Fact]
     public void The_limits_are_the_ones_of_the_file_format() => Assert.Equal(
-        ("note lift_mass parameter_mismatch magnet_clearance leak_q fill_density_low fill_density_high air_mode_ratio panel_mode_ratio wall_to_cone keyed_fraction joint_safety keyed_strength insert_safety tilt "
+        ("note lift_mass parameter_mismatch magnet_clearance leak_q fill_density_low fill_density_high air_mode_ratio panel_mode_ratio wall_to_cone keyed_fraction joint_safety keyed_strength sealant_strength insert_safety insert_pull_out screw_torque gasket_pressure tilt "
             + "span_ratio wall_height_ratio bridge overhang filament_waste longest_print bulge skin_strength cast_reserve heat_margin passage dryness neighbour_over mains_ripple room_allowance "
             + "proof_resonance proof_q proof_modulus").Split(' '),
         ModelBlock.Of(typeof(Limits)).Fields.Select(f => f.Key));
@@ -112,4 +112,15 @@ public class ModelTests
 
         return found;
     }
+
+    // A number that nobody stated says where it is from: the attribute at the property, which the page shows.
+    [Fact]
+    public void Every_default_says_where_it_comes_from()
+    {
+        var silent = Blocks(ModelBlock.Root).SelectMany(b => b.Fields.Where(f => !f.Required && f.DefaultFrom is null && f.Property.GetValue(b.Defaults) is double or int or string or Amount).Select(f => $"{b.Type.Name}.{f.Property.Name}"));
+        Assert.Equal("", string.Join(", ", silent.Distinct().Order(StringComparer.Ordinal)));
+        Assert.Equal("the mix’s usual ratio", ProjectKeys.Find("materials.cast.powder_per_water")!.DefaultFrom);
+    }
+
+    private static IEnumerable<ModelBlock> Blocks(ModelBlock block) => block.Fields.Where(f => f.Block is not null).SelectMany(f => Blocks(f.Block!)).Prepend(block);
 }

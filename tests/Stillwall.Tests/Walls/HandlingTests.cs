@@ -17,7 +17,7 @@ public class HandlingTests
     {
         var load = Joints.LiftLoadN(12);
         // 240 mm square, 10 mm wide, 0.1 MPa: 4 × 0.24 × 0.01 m² → 960 N.
-        Assert.Equal(960 / load, Joints.Of("rear", 0.0096, Joints.SealantPa, load).SafetyFactor, 1e-9);
+        Assert.Equal(960 / load, Joints.Of("rear", 0.0096, 0.1e6, load).SafetyFactor, 1e-9);
         Assert.Equal(0, Joints.Of("inner skin", 0.05, Joints.UnkeyedPa, load).SafetyFactor);
     }
 
@@ -43,6 +43,24 @@ public class HandlingTests
         Assert.Equal(1000, Inserts.PullOutN(0.005));
         Assert.Null(Inserts.PullOutN(0.0063));
         Assert.Equal(4, Inserts.SafetyFactor(600, 150), 1e-9);
+    }
+
+    // By hand: eight screws of 150 N less 200 N outwards on a ring of 186 to 222 mm, π/4·(0.222² − 0.186²) = 0.011536 m².
+    [Fact]
+    public void The_gasket_keeps_what_the_screws_pull_less_what_the_cone_pushes()
+    {
+        Assert.Equal(1000 / 0.0115358, Gasket.PressurePa(150, 8, 200, 0.186, 0.222), 5.0);
+        Assert.Equal(0, Gasket.PressurePa(20, 8, 200, 0.186, 0.222));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Gasket.PressurePa(150, 8, 200, 0.222, 0.186));
+    }
+
+    // By hand: 3 kg at the front and 1 kg at 0.4 m balance at 0.1 m.
+    [Fact]
+    public void Masses_balance_at_their_centre()
+    {
+        Assert.Equal(0.1, Tilt.CentreDepthM([new MassAt(3, 0), new MassAt(1, 0.4)]), 1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Tilt.CentreDepthM([new MassAt(0, 0.2)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Tilt.CentreDepthM([new MassAt(-1, 0.2), new MassAt(2, 0)]));
     }
 
     [Fact]

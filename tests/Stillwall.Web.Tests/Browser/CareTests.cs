@@ -38,9 +38,9 @@ public sealed class CareTests(Chromium chromium) : IClassFixture<Chromium>
     {
         var page = await chromium.Open("cabinet");
         await page.ClickAsync("[data-theme-button]");
-        Assert.Equal("dark", await page.GetAttributeAsync("html", "data-theme"));
+        await Assertions.Expect(page.Locator("html")).ToHaveAttributeAsync("data-theme", "dark");
         await page.ReloadAsync();
-        Assert.Equal("dark", await page.GetAttributeAsync("html", "data-theme"));
+        await Assertions.Expect(page.Locator("html")).ToHaveAttributeAsync("data-theme", "dark");
         await page.Context.CloseAsync();
     }
 
@@ -49,10 +49,10 @@ public sealed class CareTests(Chromium chromium) : IClassFixture<Chromium>
     {
         var page = await chromium.Open("cabinet");
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
-        Assert.False(await page.Locator("nav.stages").IsVisibleAsync());
-        Assert.False(await page.Locator(".remedy").First.IsVisibleAsync());
-        Assert.True(await page.Locator(".va svg").First.IsVisibleAsync());
-        Assert.True(await page.Locator(".titleblock").IsVisibleAsync());
+        await Assertions.Expect(page.Locator("nav.stages")).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator(".remedy").First).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator(".va svg").First).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".titleblock")).ToBeVisibleAsync();
         await page.Context.CloseAsync();
     }
 }

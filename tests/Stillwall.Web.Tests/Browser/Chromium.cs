@@ -45,6 +45,16 @@ public sealed class Chromium : IAsyncLifetime
         await page.WaitForSelectorAsync("main[aria-busy=false]");
     }
 
+    /// <summary>Waits until something is so that the page cannot be asked to wait for.</summary>
+    public static async Task Until(Func<Task<bool>> isSo, string otherwise)
+    {
+        for (var waited = 0; !await isSo(); waited += 50)
+        {
+            Assert.True(waited < Patience, otherwise);
+            await Task.Delay(50, TestContext.Current.CancellationToken);
+        }
+    }
+
     public async ValueTask InitializeAsync()
     {
         if (Executable is null)

@@ -33,18 +33,19 @@ public sealed class JobTests : IClassFixture<Chromium>
         await Fill(page, "f-cabinet-core", "12.5");
         await page.ClickAsync("nav >> text=Parts");
         await page.WaitForSelectorAsync("canvas[data-parts]");
+        await Written("\"core\": \"12.5 mm\"");
         await Chromium.Live(page);
 
         using var appraisal = await CommandLine("appraise", chromium.Page.ProjectFolder, "--json");
         var (box, mass) = (appraisal.RootElement.GetProperty("box"), appraisal.RootElement.GetProperty("mass"));
-        Assert.Equal(Digits(1e3 * box.GetProperty("net_volume_m3").GetDouble(), 3), await Cell(page, 0));
-        Assert.Equal(Digits(box.GetProperty("system_resonance_hz").GetDouble(), 3), await Cell(page, 1));
-        Assert.Equal(Digits(box.GetProperty("system_q").GetDouble(), 3), await Cell(page, 2));
-        Assert.Equal(Digits(mass.GetProperty("finished_kg").GetDouble(), 3), await Cell(page, 3));
+        await Assertions.Expect(Cell(page, 0)).ToHaveTextAsync(Digits(1e3 * box.GetProperty("net_volume_m3").GetDouble(), 3));
+        await Assertions.Expect(Cell(page, 1)).ToHaveTextAsync(Digits(box.GetProperty("system_resonance_hz").GetDouble(), 3));
+        await Assertions.Expect(Cell(page, 2)).ToHaveTextAsync(Digits(box.GetProperty("system_q").GetDouble(), 3));
+        await Assertions.Expect(Cell(page, 3)).ToHaveTextAsync(Digits(mass.GetProperty("finished_kg").GetDouble(), 3));
         foreach (var (verdict, word) in new[] { ("holds", "hold"), ("tight", "tight"), ("fails", "fail") })
         {
             var count = appraisal.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("verdict").GetString() == verdict);
-            Assert.Contains($"{count} {word}", await page.InnerTextAsync("#findings h2"), StringComparison.Ordinal);
+            await Assertions.Expect(page.Locator("#findings h2")).ToContainTextAsync($"{count} {word}");
         }
 
         var parts = appraisal.RootElement.GetProperty("parts").EnumerateArray().Select(p => p.GetProperty("name").GetString()!.Replace(' ', '-') + ".3mf");
@@ -76,17 +77,17 @@ public sealed class JobTests : IClassFixture<Chromium>
     {
         var page = await chromium.Open("cabinet");
         await page.Keyboard.PressAsync("Tab");
-        Assert.Equal("To the drawing", await page.EvaluateAsync<string>("document.activeElement.textContent"));
+        await Assertions.Expect(page.Locator("a:focus")).ToHaveTextAsync("To the drawing");
         await page.Keyboard.PressAsync("Enter");
         await TabTo(page, "f-cabinet-openings-terminal");
         await TabTo(page, "f-cabinet-outside-depth");
         var before = await page.InputValueAsync("#f-cabinet-outside-depth");
         var number = double.Parse(before, CultureInfo.InvariantCulture);
-        var volume = await Cell(page, 0);
+        var volume = await Cell(page, 0).InnerTextAsync();
         await page.Keyboard.PressAsync("ArrowUp");
         await page.Keyboard.PressAsync("Shift+ArrowDown");
         await Assertions.Expect(Volume(page)).Not.ToHaveTextAsync(volume);
-        Assert.Equal(number - 9, double.Parse(await page.InputValueAsync("#f-cabinet-outside-depth"), CultureInfo.InvariantCulture), 1e-9);
+        await Assertions.Expect(page.Locator("#f-cabinet-outside-depth")).ToHaveValueAsync((number - 9).ToString("0.###", CultureInfo.InvariantCulture));
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(Volume(page)).ToHaveTextAsync(volume);
         await page.Keyboard.PressAsync("Shift+ArrowDown");
@@ -105,10 +106,10 @@ public sealed class JobTests : IClassFixture<Chromium>
         var drawn = await page.GetAttributeAsync(".va svg path.skin", "d");
         await page.FillAsync("#f-cabinet-core", "12 kg");
         await Expect(page, "#f-cabinet-core[aria-invalid=true]");
-        Assert.Contains("mm", await page.InnerTextAsync("#f-cabinet-core-fault"), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator("#f-cabinet-core-fault")).ToContainTextAsync("mm");
         await page.PressAsync("#f-cabinet-core", "Tab");
-        Assert.Equal("12 kg", await page.InputValueAsync("#f-cabinet-core"));
-        Assert.Equal(drawn, await page.GetAttributeAsync(".va svg path.skin", "d"));
+        await Assertions.Expect(page.Locator("#f-cabinet-core")).ToHaveValueAsync("12 kg");
+        await Assertions.Expect(page.Locator(".va svg path.skin").First).ToHaveAttributeAsync("d", drawn!);
         await page.PressAsync("#f-cabinet-core", "Escape");
         await Assertions.Expect(page.Locator("#f-cabinet-core[aria-invalid]")).ToHaveCountAsync(0);
         await page.Context.CloseAsync();
@@ -134,8 +135,7 @@ public sealed class JobTests : IClassFixture<Chromium>
     {
         var (first, second) = (await chromium.Open("cabinet"), await chromium.Open("cabinet"));
         await Fill(first, "f-cabinet-outside-corner-radius", "25");
-        await Expect(second, ".notice");
-        Assert.Contains("Another page changed this project", await second.InnerTextAsync(".notice"), StringComparison.Ordinal);
+        await Assertions.Expect(second.Locator(".notice")).ToContainTextAsync("Another page changed this project");
         await Assertions.Expect(second.Locator("#f-cabinet-outside-corner-radius")).ToHaveValueAsync("25");
         Assert.Equal(0, await first.Locator(".notice").CountAsync());
         await second.ClickAsync(".notice button");
@@ -151,9 +151,9 @@ public sealed class JobTests : IClassFixture<Chromium>
         var page = await chromium.Open("cabinet");
         await page.ClickAsync("button[aria-label='Why Resonance?']");
         await Expect(page, "#why-sheet:popover-open >> text=driver, vas");
-        Assert.Contains("+", await page.InnerTextAsync("#why-sheet tbody"), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator("#why-sheet tbody").First).ToContainTextAsync("+");
         await page.Keyboard.PressAsync("Escape");
-        Assert.Equal(0, await page.Locator("#why-sheet:popover-open").CountAsync());
+        await Assertions.Expect(page.Locator("#why-sheet:popover-open")).ToHaveCountAsync(0);
         await page.Context.CloseAsync();
     }
 
@@ -168,11 +168,11 @@ public sealed class JobTests : IClassFixture<Chromium>
         await page.SetInputFilesAsync("input[name=file]", new FilePayload { Name = "new.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n") });
         await Expect(page, ".bring .faults li");
         await Chromium.Live(page);
-        Assert.Contains("drivers.csv:2:", await page.InnerTextAsync(".bring .faults"), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator(".bring .faults")).ToContainTextAsync("drivers.csv:2:");
         await Assertions.Expect(page.Locator(".catalogue .said")).ToHaveTextAsync($"{lines.Length - 2} drivers");
         await page.ClickAsync("[data-undo]");
         await Assertions.Expect(page.Locator(".catalogue .said")).ToHaveTextAsync($"{lines.Length - 1} drivers");
-        Assert.Equal(table, await File.ReadAllTextAsync(Path.Combine(chromium.Page.ProjectFolder, "drivers.csv"), Stop));
+        await Written("drivers.csv", text => text == table, "drivers.csv is not as it was");
         await page.Context.CloseAsync();
     }
 
@@ -180,18 +180,20 @@ public sealed class JobTests : IClassFixture<Chromium>
     public async Task The_catalogue_is_searched_sorted_and_put_side_by_side()
     {
         var page = await chromium.Open("driver");
+        var byPrice = page.Locator("th:has(> button:has-text('price'))");
         await page.ClickAsync("th >> text=price");
+        await Assertions.Expect(byPrice).ToHaveAttributeAsync("aria-sort", "ascending");
         var prices = (await page.Locator(".rank tbody tr td:nth-child(9)").AllInnerTextsAsync()).Where(t => t.Length > 0).Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
         Assert.Equal(prices.Order(), prices);
         await page.ClickAsync("th >> text=price");
-        Assert.Equal("descending", await page.GetAttributeAsync("th:has(> button:has-text('price'))", "aria-sort"));
+        await Assertions.Expect(byPrice).ToHaveAttributeAsync("aria-sort", "descending");
         await page.FillAsync("input[type=search]", "te");
         await Assertions.Expect(page.Locator(".rank tbody tr:not(:has(th:has-text('te'))):not(:has(th:has-text('Te')))")).ToHaveCountAsync(0);
         await page.CheckAsync("[aria-label='put Teal 8 beside others']");
         await page.FillAsync("input[type=search]", "");
         await page.CheckAsync("[aria-label='put Dunlin 8 beside others']");
         await Expect(page, ".compare");
-        Assert.Equal(["Teal 8", "Dunlin 8"], await page.Locator(".compare thead th").AllInnerTextsAsync());
+        await Assertions.Expect(page.Locator(".compare thead th")).ToHaveTextAsync(["Teal 8", "Dunlin 8"]);
         await page.Context.CloseAsync();
     }
 
@@ -228,9 +230,9 @@ public sealed class JobTests : IClassFixture<Chromium>
 
     private static Task<IElementHandle?> Expect(IPage page, string selector) => page.WaitForSelectorAsync(selector);
 
-    private static ILocator Volume(IPage page) => page.Locator(".titleblock dd b").First;
+    private static ILocator Volume(IPage page) => Cell(page, 0);
 
-    private static Task<string> Cell(IPage page, int i) => page.Locator(".titleblock dd b").Nth(i).InnerTextAsync();
+    private static ILocator Cell(IPage page, int i) => page.Locator(".titleblock dd b").Nth(i);
 
     private static string Digits(double value, int significant) =>
         Math.Round(value, significant - 1 - (int)Math.Floor(Math.Log10(value))).ToString("0.###", CultureInfo.InvariantCulture);
@@ -251,15 +253,11 @@ public sealed class JobTests : IClassFixture<Chromium>
     }
 
     // What is on the page is in the file a moment later.
-    private async Task Written(string words, bool isThere = true)
-    {
-        var file = Path.Combine(chromium.Page.ProjectFolder, "stillwall.json");
-        for (var i = 0; (await File.ReadAllTextAsync(file, Stop)).Contains(words, StringComparison.Ordinal) != isThere; i++)
-        {
-            Assert.True(i < 300, $"{words} {(isThere ? "is not" : "is still")} in the file");
-            await Task.Delay(100, Stop);
-        }
-    }
+    private Task Written(string words, bool isThere = true) =>
+        Written("stillwall.json", text => text.Contains(words, StringComparison.Ordinal) == isThere, $"{words} {(isThere ? "is not" : "is still")} in the file");
+
+    private Task Written(string name, Func<string, bool> isSo, string otherwise) =>
+        Chromium.Until(async () => isSo(await File.ReadAllTextAsync(Path.Combine(chromium.Page.ProjectFolder, name), Stop)), otherwise);
 
     private static Task<JsonDocument> CommandLine(params string[] args)
     {

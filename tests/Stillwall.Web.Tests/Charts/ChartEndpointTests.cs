@@ -25,6 +25,29 @@ public sealed class ChartEndpointTests : IClassFixture<Page>
         Assert.Equal(main.SelectMany(p => new[] { p.X, p.Y }), lines.Skip(1).SelectMany(l => l.Split(',')).Select(c => double.Parse(c, CultureInfo.InvariantCulture)));
     }
 
+    [Fact]
+    public async Task The_former_state_is_in_the_files_in_pencil_where_it_is_asked_for()
+    {
+        var project = page.Workshop.Current().Project!;
+        Assert.Empty(project.Set(this, [("cabinet.outside.depth", "280 mm")], "less deep"));
+        try
+        {
+            using var client = page.Client();
+            async Task<string> Got(string file) => await client.GetStringAsync(new Uri($"/files/reading-room/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
+            var lines = (await Got("how-far.csv?former=1")).TrimEnd('\n').Split('\n');
+            Assert.Equal("frequency_hz,excursion_of_the_cone_one_way_peak_mm,before_mm", lines[0]);
+            double[] Column(int i) => [.. lines.Skip(1).Select(l => double.Parse(l.Split(',')[i], CultureInfo.InvariantCulture))];
+            Assert.Equal(ResponseCharts.HowFar(Demo.Shallower)!.Series.Single(s => s.Role == StyleRole.Main).Points.Select(p => p.Y), Column(1));
+            Assert.Equal(ResponseCharts.HowFar(Demo.Facts)!.Series.Single(s => s.Role == StyleRole.Main).Points.Select(p => p.Y), Column(2));
+            Assert.DoesNotContain("before", await Got("how-far.csv"), StringComparison.Ordinal);
+            Assert.NotEqual(await Got("how-low.svg"), await Got("how-low.svg?former=1"));
+        }
+        finally
+        {
+            project.Undo(this);
+        }
+    }
+
     [Theory]
     [InlineData("how-low.svg", "image/svg+xml", "<svg")]
     [InlineData("how-low.svg?theme=dark", "image/svg+xml", "#1D2327")]

@@ -1,6 +1,7 @@
 using Bunit;
 using Stillwall.Figures;
 using Stillwall.Web.Charts;
+using Stillwall.Web.Store;
 
 namespace Stillwall.Web.Tests.Charts;
 
@@ -11,6 +12,8 @@ public sealed class QuestionChartTests : BunitContext
 
     public QuestionChartTests()
     {
+        // For the answer's why; nothing is opened.
+        Services.AddSingleton(new Desk(new Workshop(null, null, TimeProvider.System)));
         module = JSInterop.SetupModule("./client/chart.js");
         module.Mode = JSRuntimeMode.Loose;
         var drawn = module.SetupModule("mount", _ => true);

@@ -54,7 +54,7 @@ internal sealed class Keeping
         if (Date(call) is { } date)
         {
             IEnumerable<(string, string)> about = part is null ? [] : [("part", part)];
-            text = LogbookText.Append(text, [("date", date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind), .. about, ("note", note)]);
+            text = ProjectTextEditor.Append(text, "logbook", [("date", date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind), .. about, ("note", note)]);
         }
 
         if (changes.Count > 0)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
@@ -39,16 +38,14 @@ internal static class ProveWeight
     private static DryOutReport Of(IReadOnlyList<DatedMass> rows, Facts? facts)
     {
         var stoichiometric = facts is { Mass.WetKg: { } wet, Pour: { WetInCabinetKg: { } with, DryInCabinetKg: { } without } } ? DryOut.StoichiometricDryMassKg(wet, with - without) : (double?)null;
-        var fit = DryOut.Fit([.. rows.Select(r => new WeighIn(r.Date.DayNumber, r.MassKg))]);
-        var ready = fit?.ReadyDays(facts?.Limits.Dryness ?? new Projects.Limits().Dryness);
-        return new DryOutReport(fit?.DryMassKg, fit?.TimeConstantDays, ready is { } day && day < DateOnly.MaxValue.DayNumber ? DateOnly.FromDayNumber((int)Math.Ceiling(day)).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null, stoichiometric);
+        return DryOutReport.Of([.. rows.Select(r => (r.Date, r.MassKg))], facts?.Limits.Dryness ?? new Projects.Limits().Dryness, stoichiometric);
     }
 
     private static string Table(DryOutReport r, int count, Show show, Terminal terminal) => Tables.Of(terminal, $"Drying, by {Show.Number(count)} weighings", ["", ""],
     [
-        ["dry", r.DryMassKg is { } dry ? show.Mass(dry) : "unknown: three days or more, until the masses bend towards an end"],
+        ["dry", r.DryMassKg is { } dry ? show.Mass(dry) + (r.DryMassDoubtKg is { } doubt ? $", ± {show.Mass(doubt)} with 95 %" : "") : "unknown: three days or more, until the masses bend towards an end"],
         ["dry by the plan", r.StoichiometricDryMassKg is { } plan ? show.Mass(plan) : "unknown without a project that can be poured"],
         ["water falls to a third in", r.TimeConstantDays is { } days ? $"{Show.Number(days, 2)} days" : "unknown"],
-        ["ready to be sealed", r.ReadyDate ?? "unknown"],
+        ["ready to be sealed", r.ReadyDate is { } date ? date + (r.ReadyDoubtDays is { } days2 ? $", ± {Show.Number(Math.Ceiling(days2))} days with 95 %, if it goes on as it has" : "") : "unknown"],
     ]);
 }

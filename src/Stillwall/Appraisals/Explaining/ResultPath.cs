@@ -21,19 +21,21 @@ internal sealed record FoundResult(string Path, double? Value, object Owner, Pro
 internal static class ResultPath
 {
     // Properties that name a line of a list.
-    private static readonly string[] Labels = ["Panel", "Name", "Item", "BandHz"];
+    private static readonly string[] Labels = ["Panel", "Name", "Item", "BandHz", "What"];
 
-    private static readonly Dictionary<string, Func<Facts, object>> Blocks = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Func<Facts, object?>> Blocks = new(StringComparer.Ordinal)
     {
         ["box"] = f => f.Box,
         ["walls"] = f => f.Walls,
         ["parts"] = f => f.Parts,
         ["pour"] = f => f.Pour,
+        ["cast"] = f => f.Cast,
         ["print"] = f => f.Print,
         ["mass"] = f => f.Mass,
         ["supplies"] = f => f.Supplies,
         ["cost"] = f => f.Cost,
         ["quiet"] = f => f.Quiet,
+        ["joining"] = f => f.Joining,
     };
 
     /// <summary>Finds a number; null where the path leads to none.</summary>
@@ -76,7 +78,7 @@ internal static class ResultPath
             concrete.Append('.').Append(step);
         }
 
-        return property is not null && IsNumber(at, property) ? new FoundResult(concrete.ToString(), Number(at), owner, property) : null;
+        return property is not null && IsNumber(at, property) ? new FoundResult(concrete.ToString(), Number(at), owner!, property) : null;
     }
 
     /// <summary>Paths of all numbers that are known, lines of lists by name where they have one.</summary>
@@ -124,7 +126,8 @@ internal static class ResultPath
     private static bool IsNumber(object? value, PropertyInfo property) =>
         value is double or int || (value is null && (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type && (type == typeof(double) || type == typeof(int)));
 
-    private static double? Number(object? value) => value is null ? null : Convert.ToDouble(value, CultureInfo.InvariantCulture);
+    /// <summary>A boxed number; null where there is none.</summary>
+    internal static double? Number(object? value) => value is null ? null : Convert.ToDouble(value, CultureInfo.InvariantCulture);
 
     // Points and brackets part the steps; within quotation marks neither does.
     private static List<string> Steps(string path)

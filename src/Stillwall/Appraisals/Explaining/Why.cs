@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Reflection;
 using Stillwall.Appraisals.Findings;
 using Stillwall.Appraisals.Formulas;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Appraisals.Explaining;
@@ -10,8 +12,8 @@ public static class Why
 {
     private static readonly (string Ending, string Unit)[] Units =
     [
-        ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
-        ("_ohm", "ohm"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_c", "degC"), ("_k", "K"),
+        ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_mm", "mm"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
+        ("_ohm", "ohm"), ("_h", "H"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_c", "degC"), ("_k", "K"),
     ];
 
     /// <summary>Explains one number of the appraisal.</summary>
@@ -44,6 +46,31 @@ public static class Why
         return [.. results.Select(result => Of(moved, result))];
     }
 
+    /// <summary>Explains one figure of a result that stands beside the appraisal, such as a kind of wall or what a recording showed.</summary>
+    /// <param name="facts">The facts that it was computed from or compared with.</param>
+    /// <param name="result">The record that holds the figure.</param>
+    /// <param name="property">Name of its property, which names its formula.</param>
+    /// <param name="again">Computes the record anew from changed facts, for the effect of one per cent; null where that is not asked for.</param>
+    /// <param name="beside">What was stated beside it, by the keys that the formula's inputs have, such as the resistor of a recording.</param>
+    /// <returns>The explanation.</returns>
+    /// <exception cref="ArgumentException">The property names no formula.</exception>
+    /// <remarks>Source: as for one result of the appraisal.</remarks>
+    public static Explanation Of(Facts facts, object result, string property, Func<Facts, object?>? again = null, IReadOnlyList<ExplainedInput>? beside = null)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        ArgumentNullException.ThrowIfNull(result);
+        if (result.GetType().GetProperty(property) is not { } held || held.GetCustomAttribute<ComputedByAttribute>() is not { } computed)
+        {
+            throw new ArgumentException($"{property}: names no formula", nameof(property));
+        }
+
+        var moved = new MovedFacts(facts);
+        var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
+        ExplainedInput Input(string key) => beside?.FirstOrDefault(i => i.Key == key)
+            ?? Explained(moved, key, f => again?.Invoke(f) is { } other ? ResultPath.Number(held.GetValue(other)) : null);
+        return Told(found.Path, found, facts, computed, [.. Inputs(moved, found.Path, computed.Inputs).Select(Input)]);
+    }
+
     /// <summary>Names of all results that can be explained: numbers of the appraisal, then the findings.</summary>
     /// <param name="facts">The project's facts.</param>
     /// <returns>Paths and ids.</returns>
@@ -66,12 +93,17 @@ public static class Why
             ?? throw new ArgumentException($"{result}: no such result{NearestWord.Suggest(result, Results(moved.Facts))}", nameof(result));
         if (found.ComputedBy is not { } computed)
         {
-            return new Explanation(result, found.Value, UnitOf(found, moved.Facts), "names its line; nothing is computed", [], "nominal third-octaves, IEC 61260-1:2014");
+            return new Explanation(result, found.Value, UnitOf(found, moved.Facts), "names its line; nothing is computed", [], found.Owner is Neighbours.QuietBand ? "nominal third-octaves, IEC 61260-1:2014" : "our choice of points");
         }
 
-        var formula = FormulaCatalogue.Find(computed.Formula) ?? throw new InvalidOperationException($"{computed.Formula}: no such formula");
         var inputs = Inputs(moved, found.Path, computed.Inputs).Select(key => Explained(moved, key, f => ResultPath.Find(f, found.Path)?.Value));
-        return new Explanation(result, found.Value, UnitOf(found, moved.Facts), $"{formula.Name}: {formula.Expression}", [.. inputs], $"{formula.Source}; accuracy: {formula.Accuracy}");
+        return Told(result, found, moved.Facts, computed, [.. inputs]);
+    }
+
+    private static Explanation Told(string result, FoundResult found, Facts facts, ComputedByAttribute computed, IReadOnlyList<ExplainedInput> inputs)
+    {
+        var formula = FormulaCatalogue.Find(computed.Formula) ?? throw new InvalidOperationException($"{computed.Formula}: no such formula");
+        return new Explanation(result, found.Value, UnitOf(found, facts), $"{formula.Name}: {formula.Expression}", inputs, $"{formula.Source}; accuracy: {formula.Accuracy}");
     }
 
     private static Explanation OfFinding(MovedFacts moved, string result, FindingPath asked)

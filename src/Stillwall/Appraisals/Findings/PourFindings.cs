@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Pours;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -73,10 +74,14 @@ internal static class PourFindings
             return Unknown("kg", f.MissingForPour);
         }
 
-        return f.InStock("cast powder") is not { } have
-            ? Unknown("kg", "stock")
-            : AtMost(needed, have, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf") with
-            { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before the shop closes" : null };
+        if (f.InStock("cast powder") is not { } have)
+        {
+            return Unknown("kg", "stock");
+        }
+
+        var until = have < needed && f.Clock is { } clock ? PourClock.EnoughFor(clock, have) is > 0 and var full ? $"; it would run out after batch {full} of {clock.Batches.Count}" : "; it does not do for the first batch" : "";
+        return AtMost(needed, have, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf{until}") with
+        { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before the shop closes" : null };
     }
 
     private static Judgement Heat(Facts f)

@@ -18,10 +18,10 @@ internal static class WallFindings
         new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
         new("Walls", "core keyed to the skins", "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice", Keyed, CloserStruts, ThickerCore),
         new("Walls", "inner skin stays on", "setting and cooling strain over half the width against the undercut of the keys (strain from memory)", SkinGap, CloserStruts, ThickerCore),
-        new("Walls", "lifted by the front, hung by the rear", "shear on keys 0.5 MPa, sealant 0.1 MPa (both from memory) against twice the weight", Joint,
+        new("Walls", "lifted by the front, hung by the rear", "shear on keys and on sealant as the limits state it (0.5 and 0.1 MPa, from memory) against twice the weight", Joint,
             new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
-        new("Walls", "driver screws hold", "pull-out of threaded inserts, the low end of what is reported (from memory): pull one of your own out first", Screws),
-        new("Walls", "stands without tipping", "geometry: half the base over the height of the centre of mass", Tipping,
+        new("Walls", "driver screws hold", "pull-out of threaded inserts, the low end of what is reported (from memory) unless limits.insert_pull_out is stated; what the screws leave on the gasket", Screws),
+        new("Walls", "stands without tipping", "statics: base between the feet over the height of the centre of mass", Tipping,
             new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")),
     ];
 
@@ -117,7 +117,7 @@ internal static class WallFindings
             $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which lets go at about {f.Show.Force(insert.PullOutN)}");
         if (judged.Verdict != Verdict.Fails)
         {
-            return judged;
+            return insert.GasketPa is { } gasket ? WithGasket(f, judged, gasket) : judged;
         }
 
         // What cone and box pressure pull stays; the rest of what the insert may carry is left for the torque.
@@ -127,19 +127,28 @@ internal static class WallFindings
         return judged with
         {
             Remedy = left > 0
-                ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull one of your own inserts out and state limits.insert_safety by what it held"
+                ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull one of your own inserts out and state what it held as limits.insert_pull_out"
                 : $"more or larger screws: each may carry {f.Show.Force(allowed)}, and the cone alone pulls {f.Show.Force(insert.LoadN - preload)}",
         };
     }
 
+    private static Judgement WithGasket(Facts f, Judgement judged, double gasket)
+    {
+        var because = $"{judged.Because}; {f.Show.Pressure(gasket)} stay on the gasket, {f.Show.Pressure(f.Limits.GasketPressurePa)} wanted";
+        return gasket < f.Limits.GasketPressurePa
+            ? AtLeast(gasket, f.Limits.GasketPressurePa, "Pa", Nearness.Tenth, because) with { Remedy = "a softer gasket and limits.gasket_pressure to suit it, or a higher limits.screw_torque" }
+            : judged with { Because = because };
+    }
+
     private static Judgement Tipping(Facts f)
     {
-        if (f.TiltDeg is not { } tilt)
+        if (f.Tips is not { } tips)
         {
             return Unknown("deg", f.MissingForMass);
         }
 
-        return AtLeast(tilt, f.Limits.TiltDeg, "deg", Nearness.Tenth, $"it tips at {Show.Number(tilt, 2)}° from the upright");
+        return AtLeast(tips.Deg, f.Limits.TiltDeg, "deg", Nearness.Tenth,
+            $"it tips over {tips.Over} at {Show.Number(tips.Deg, 2)}° from the upright; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind the front");
     }
 
     private static Judgement NoCore(string unit) => new(Verdict.Holds, null, null, unit, null, "a single printed wall has no core");

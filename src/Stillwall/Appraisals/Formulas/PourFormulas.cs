@@ -51,6 +51,11 @@ internal static class PourFormulas
             "fewest equal buckets in each lift, each at most 0.8 of the bucket and pour rate × (pot life − soak − stir)",
             "common practice, no source; 0.8 is our choice",
             "as pot life and pour rate are known"),
+        new("rehearsal-water", "Water that the cavity takes", "cavity × 998 kg/m³", "density of water at 20 °C (from memory)", "0.1 %; the cavity itself as it was printed"),
+        new("scales", "What the scales must do", "carry the heaviest; tell a hundredth of the least weighed, a tenth of the water that may be left, half a per cent of the test bar, down to a step of 1, 2 or 5", "our choice", "exact"),
+        new("drying-fit", "Drying by the weigh-ins", "mass = dry + excess · e^(−t/τ) by least squares; 95 % bands from what the fit leaves, Student's t", "Golub and Pereyra (1973), JCGM 100:2008 clause 5 (both from memory)", "as the scales, while the drying goes on as it has"),
+        new("cast-modulus", "Modulus of a dry cast", "E₁ · (ρ/ρ₁)ⁿ", "power law of density, common practice; anchors as the mix says: Hopkins 2007, Table A2, and from memory", "as its band"),
+        new("cast-strength", "Strength of a dry cast", "σ₁ · exp(b · (ρ − ρ₁)/ρ of the solid)", "exponential law of porosity, common practice; a transcribed table", "10 % between 33 and 54 % porosity"),
         new(
             "pour-clock",
             "The pour on a clock",

@@ -3,6 +3,8 @@ namespace Stillwall.Appraisals.Formulas;
 /// <summary>Formulas of the walls.</summary>
 internal static class WallFormulas
 {
+    private const string Kinds = "plate model as for the stated walls; the kinds and the gyroid's stiffness are our choice, bounds from memory", Lattice = "as the stated walls; a lattice alone a factor of 1.5";
+
     /// <summary>Every formula of the stage.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
@@ -26,8 +28,18 @@ internal static class WallFormulas
             "20 log[ area · mean deflection per pascal / |1 − (f/f1)² + jη| / (V/(ρc²)) ], worst from 20 Hz to 2 × crossover",
             "one-mode model, our choice; hysteretic loss after Cremer and Heckl (from memory)",
             "± 3 dB near a resonance, from the loss factor"),
-        new("joint-capacity", "What a joint carries", "strength × area", "elementary; sealant 0.1 MPa and keyed cast 0.5 MPa from memory", "a factor of two"),
+        new("joint-capacity", "What a joint carries", "strength × area", "elementary; sealant 0.1 MPa and keyed cast 0.5 MPa from memory, unless the limits state others", "a factor of two"),
         new("lift-load", "Load of lifting", "2 × mass × 9.80665", "our choice", "a knock is more"),
         new("joint-safety", "Safety factor of a joint", "capacity/load", "elementary", "as the capacity"),
+        new("kind-stiffness", "Bending stiffness of a kind of wall", "layers bonded: Σ E/(1 − ν²) · ∫ z² dz about the neutral plane; a single skin has both skins in one, a lattice one cell of a sheet gyroid across the core, two nozzles thick", Kinds, Lattice),
+        new("kind-mode", "Lowest resonance of a kind of wall", "lowest mode of the worst panel and case with the layers of that kind, in the same outside", Kinds, Lattice),
+        new("kind-sound", "Sound of a kind of wall beside the cone", "worst panel and case with the layers of that kind, worst from 20 Hz to 2 × crossover", Kinds, "± 3 dB near a resonance; " + Lattice),
+        new("kind-mass", "Finished mass with a kind of wall", "the appraisal's sum for that kind; a lattice: mass as drawn + (share of the core × room between the skins − struts) × density of the plastic + more or less cast", Kinds, "5 %"),
+        new("kind-volume", "Net air volume with a kind of wall", "as the cabinet's, with the thickness of that wall", "geometry of the drawn cabinet", "as the cabinet's"),
+        new("kind-price", "Cost with a kind of wall", "sum of the prices for that kind; a lattice: filament and powder in proportion to their masses", "stated prices; in proportion is our choice", "as the prices"),
+        new("kind-time", "Least printing time with a kind of wall", "least time for that kind; a lattice: time as drawn + more plastic/flow", "common practice, no source", "a floor: real printing takes 1.5 to 1.8 times as long"),
+        new("kind-passage", "Least passage for the mix in a kind of wall", "core − 2 × height of a key; a lattice: 0.42 × cell − sheet", "geometry of the drawn section; the gyroid's 0.42 from memory", "5 % of a lattice"),
+        new("lightest-wall", "Lightest wall that passes", "cores of 4 to 30 mm in millimetres, no brace to two, six strut pitches: the least finished mass with which no finding of walls and pour fails", "search over the findings' own rules; range and steps are our choice", "one step"),
+        new("lightest-saving", "What the lightest wall saves", "finished mass as stated − finished mass with the lightest wall", "arithmetic", "as the masses"),
     ];
 }

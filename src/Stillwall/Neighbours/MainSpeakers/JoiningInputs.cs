@@ -1,3 +1,4 @@
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Neighbours.MainSpeakers;
@@ -36,4 +37,8 @@ public sealed record JoiningInputs(double CrossoverHz, double SystemResonanceHz,
 /// <param name="CabinetDb">Cabinet with its low-pass and trim, dB re the mains' passband.</param>
 /// <param name="MainsDb">Mains with their high-pass, dB re their passband.</param>
 /// <param name="SumDb">Both together, dB re the mains' passband.</param>
-public sealed record JoiningPoint(double FrequencyHz, double CabinetDb, double MainsDb, double SumDb);
+public sealed record JoiningPoint(
+    double FrequencyHz,
+    [property: ComputedBy("joining", "brief.aim.crossover", "box.system_resonance_hz", "box.system_q")] double CabinetDb,
+    [property: ComputedBy("joining", "brief.aim.crossover", "brief.mains.corner", "brief.mains.q")] double MainsDb,
+    [property: ComputedBy("joining", "brief.aim.crossover", "brief.mains.corner", "brief.mains.q", "box.system_resonance_hz", "box.system_q")] double SumDb);

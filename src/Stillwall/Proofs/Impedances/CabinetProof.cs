@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Numerics;
 
 namespace Stillwall.Proofs.Impedances;
 
@@ -13,7 +14,12 @@ namespace Stillwall.Proofs.Impedances;
 /// <param name="LeakResistancePaSM3">Resistance of that leak, Pa·s/m³; null with it.</param>
 /// <param name="LeastLeakQ">Lower end of the leak Q's 95 % band: the cabinet is at least so tight; null where the band says nothing.</param>
 public sealed record CabinetProof(
-    double F3Hz, double F10Hz, double ResponsePeakDb, double? EffectiveVolumeM3, double? FillFactor, double? FillFactorBandFactor, double? LeakQ,
+    [property: ComputedBy("measured-rolloff", "recording.resonance_hz", "recording.q_total")] double F3Hz,
+    [property: ComputedBy("measured-rolloff", "recording.resonance_hz", "recording.q_total")] double F10Hz,
+    [property: ComputedBy("measured-rolloff", "recording.q_total")] double ResponsePeakDb,
+    [property: ComputedBy("measured-air", "recording", "driver.fs", "driver.vas")] double? EffectiveVolumeM3,
+    [property: ComputedBy("measured-air", "recording", "driver.fs", "driver.vas", "box.net_volume_m3")] double? FillFactor,
+    double? FillFactorBandFactor, double? LeakQ,
     [property: System.Text.Json.Serialization.JsonPropertyName("leak_resistance_pa_s_m3")] double? LeakResistancePaSM3, double? LeastLeakQ)
 {
     /// <summary>Reads the cabinet out of the figures.</summary>
@@ -29,7 +35,7 @@ public sealed record CabinetProof(
     {
         ArgumentNullException.ThrowIfNull(measured);
         ArgumentNullException.ThrowIfNull(network);
-        Numerics.Require.Positive(netVolumeM3);
+        Require.Positive(netVolumeM3);
         var (fc, driver) = (measured.ResonanceHz, network.Driver);
         var shape = new CabinetProof(ClosedBox.F3Hz(fc, measured.QTotal), ClosedBox.F10Hz(fc, measured.QTotal), ClosedBox.ResponsePeakDb(measured.QTotal), null, null, null, null, null, null);
         var alpha = Math.Pow(fc / driver.FsHz, 2) - 1;

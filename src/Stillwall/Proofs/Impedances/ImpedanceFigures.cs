@@ -1,3 +1,5 @@
+using Stillwall.Numerics;
+
 namespace Stillwall.Proofs.Impedances;
 
 /// <summary>What an impedance curve says in figures.</summary>
@@ -9,7 +11,13 @@ namespace Stillwall.Proofs.Impedances;
 /// <param name="InductanceH">Inductance of the coil at low frequencies, H.</param>
 /// <param name="PeakOhm">Greatest magnitude about the resonance, ohm.</param>
 public record ImpedanceFigures(
-    double ResonanceHz, double QMechanical, double QElectrical, double QTotal, double DcResistanceOhm, double InductanceH, double PeakOhm);
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double ResonanceHz,
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double QMechanical,
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double QElectrical,
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double QTotal,
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double DcResistanceOhm,
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double InductanceH,
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double PeakOhm);
 
 /// <summary>One point of a measured impedance curve.</summary>
 /// <param name="FrequencyHz">Frequency, Hz.</param>

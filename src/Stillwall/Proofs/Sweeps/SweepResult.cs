@@ -1,3 +1,5 @@
+using Stillwall.Numerics;
+
 namespace Stillwall.Proofs.Sweeps;
 
 /// <summary>One band of a relative response.</summary>
@@ -17,7 +19,11 @@ public sealed record Harmonic(int OrderCount, double? Ratio);
 /// <param name="SignalToNoiseDb">Energy of the points over that of the noise, dB; null where no noise was heard.</param>
 /// <param name="Harmonics">The single harmonics.</param>
 /// <param name="Points">The response.</param>
-public sealed record SweepResult(double DelayS, double? HarmonicDistortion, double? SignalToNoiseDb, IReadOnlyList<Harmonic> Harmonics, IReadOnlyList<SweepPoint> Points);
+public sealed record SweepResult(
+    [property: ComputedBy("sweep-delay", "recording", "recording.played")] double DelayS,
+    [property: ComputedBy("sweep-harmonics", "recording", "recording.played")] double? HarmonicDistortion,
+    [property: ComputedBy("sweep-noise", "recording", "recording.played")] double? SignalToNoiseDb,
+    IReadOnlyList<Harmonic> Harmonics, IReadOnlyList<SweepPoint> Points);
 
 /// <summary>A recorded sweep that was looked into, or why it says nothing.</summary>
 /// <param name="Result">What it says; null where it says nothing.</param>

@@ -1,0 +1,155 @@
+using Microsoft.Playwright;
+using Stillwall.Appraisals.Explaining;
+using Stillwall.Web.Store;
+
+namespace Stillwall.Web.Tests.Browser;
+
+/// <summary>Every number that the page computes says why, at a press and by the keyboard.</summary>
+public sealed class WhyInBrowserTests : IClassFixture<Chromium>
+{
+    private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook"];
+
+    // Numbers without a why, each with its reason: what a cell is within, and which.
+    private static readonly (string Selector, string Reason)[] Exempt =
+    [
+        (".cell.saved dd", "the time of saving"),
+        (".rank td:nth-child(9)", "price as the table of drivers states it"),
+        (".rank .why-not", "sentences; the finding says why once the driver is taken"),
+        (".compare tr[data-stated] td", "as the data sheet states it"),
+        ("#cast-kinds td[data-mix]", "figures of the mix, whose source stands in its row"),
+        (".why-not", "names of findings that fail"),
+        (".stated dd", "stated by the maker"),
+        ("td:has(a[download])", "names of file formats"),
+        (".entries td", "stated by the maker, each in its field"),
+    ];
+
+    private readonly Chromium chromium;
+
+    public WhyInBrowserTests(Chromium chromium)
+    {
+        this.chromium = chromium;
+        chromium.Page.Reset();
+    }
+
+    [Fact]
+    public async Task Every_number_in_a_table_or_list_has_a_why_and_every_why_an_answer()
+    {
+        var page = await chromium.Open("/");
+        var (silent, asked) = (new List<string>(), new HashSet<(string Of, string? Driver)>());
+        foreach (var stage in Stages)
+        {
+            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
+            await Chromium.Live(page);
+            await Prepare(page, stage);
+            silent.AddRange((await page.EvaluateAsync<string[]>(
+                """
+                exempt => [...document.querySelectorAll('main table td, main dl dd')].filter(cell => {
+                  if (!/\d/.test(cell.textContent) || cell.matches(exempt)) return false;
+                  const table = cell.closest('table'), head = table?.querySelectorAll('thead tr:last-child > *')[cell.cellIndex];
+                  return ![cell, head, table?.caption, cell.closest('tr')?.querySelector('th'), cell.previousElementSibling?.matches('dt') ? cell.previousElementSibling : null].some(at => at?.querySelector('.fig, .why'));
+                }).map(cell => cell.closest('tr, div').textContent.trim().replace(/\s+/g, ' ') + ' (' + cell.textContent.trim() + ')')
+                """, string.Join(", ", Exempt.Select(e => e.Selector)))).Select(cell => $"{stage}: {cell}"));
+            asked.UnionWith((await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.fig')].map(f => f.dataset.of + '|' + (f.dataset.driver ?? ''))")).Select(q => q.Split('|')).Select(q => (q[0], q[1].Length > 0 ? q[1] : null)));
+        }
+
+        Assert.True(silent.Count == 0, "give it a Figure with its result, or put it among the exemptions with its reason:\n" + string.Join('\n', silent));
+        Assert.True(asked.Count > 150, $"{asked.Count} figures");
+        var project = chromium.Page.Workshop.Opened("reading-room")!;
+        var plain = asked.Where(q => q.Driver is null && Why.Results(project.Now.Plan.Facts).Contains(q.Of)).Select(q => q.Of).ToList();
+        Assert.All(Why.Of(project.Now.Plan.Facts, plain), Told);
+        Assert.All(asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()), q => Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_figure_tells_formula_inputs_and_source_at_a_press_and_by_the_keyboard()
+    {
+        var page = await chromium.Open("pour");
+        var figure = page.Locator("[data-of='pour.batches[0].powder_kg']");
+        await figure.ClickAsync();
+        var sheet = page.Locator("#why-sheet");
+        await Assertions.Expect(sheet).ToBeVisibleAsync();
+        await Assertions.Expect(sheet.Locator(".expr")).Not.ToBeEmptyAsync();
+        await Assertions.Expect(sheet.Locator("tbody tr").First).ToBeVisibleAsync();
+        await Assertions.Expect(sheet.Locator(".src").Last).ToContainTextAsync("accuracy");
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(sheet).ToBeHiddenAsync();
+
+        // One stop of the Tab key for a table; arrows within it.
+        await Assertions.Expect(page.Locator(".tbl:has([data-of='pour.batches[0].powder_kg']) .fig[tabindex='0']")).ToHaveCountAsync(1);
+        await figure.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+        await Assertions.Expect(page.Locator("[data-of='pour.batches[0].water_kg']")).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("ArrowDown");
+        await Assertions.Expect(page.Locator("[data-of='pour.batches[1].water_kg']")).ToBeFocusedAsync();
+        await Assertions.Expect(page.Locator(".tbl:has([data-of='pour.batches[0].powder_kg']) .fig[tabindex='0']")).ToHaveCountAsync(1);
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(sheet).ToBeVisibleAsync();
+        await Assertions.Expect(sheet.Locator(".fname").First).ToContainTextAsync("batch 2");
+        await page.Context.CloseAsync();
+    }
+
+    // Pictures to look at, and that the sheet is wholly within the window.
+    [Theory]
+    [InlineData("desktop", 1440, 900, false)]
+    [InlineData("phone", 390, 844, true)]
+    public async Task The_sheet_that_says_why_stands_within_the_window(string name, int width, int height, bool isDark)
+    {
+        var page = await chromium.Open("walls", width, height, isDark);
+        await Prepare(page, "walls");
+        var figure = page.Locator("[data-of='kinds[2].finished_kg']");
+        await figure.ScrollIntoViewIfNeededAsync();
+        await figure.ClickAsync();
+        var sheet = page.Locator("#why-sheet");
+        await Assertions.Expect(sheet.Locator("tbody tr").First).ToBeVisibleAsync();
+        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"why-{name}.png") });
+        var box = (await sheet.BoundingBoxAsync())!;
+        Assert.True(box.X >= 0 && box.Y >= 0 && box.X + box.Width <= width && box.Y + box.Height <= height, $"{box.X} {box.Y} {box.Width} {box.Height}");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Of_a_candidate_the_answer_is_with_that_driver()
+    {
+        var page = await chromium.Open("driver");
+        var row = page.Locator(".rank tbody tr", new() { HasText = "Wigeon 8" });
+        var figure = row.Locator("[data-of='box.system_q']");
+        var value = await figure.InnerTextAsync();
+        await figure.ClickAsync();
+        await Assertions.Expect(page.Locator("#why-sheet .fname").First).ToContainTextAsync("Wigeon 8");
+        await Assertions.Expect(page.Locator("#why-title")).ToContainTextAsync(value);
+        await page.Context.CloseAsync();
+    }
+
+    // What takes a press before it is shown.
+    private static async Task Prepare(IPage page, string stage)
+    {
+        if (stage == "driver")
+        {
+            await page.Locator("[aria-label='put Teal 8 beside others']").CheckAsync();
+            await page.Locator("[aria-label='put Dunlin 8 beside others']").CheckAsync();
+            await Assertions.Expect(page.Locator(".compare thead th")).ToHaveCountAsync(2);
+        }
+        else if (stage == "walls")
+        {
+            await page.ClickAsync("#compare-walls");
+            await Assertions.Expect(page.Locator("#wall-kinds tbody tr")).ToHaveCountAsync(4);
+        }
+        else if (stage == "cabinet")
+        {
+            await page.ClickAsync(".qmore");
+            await page.GetByText("As a table").ClickAsync();
+            await Assertions.Expect(page.Locator(".qtable tbody tr").First).ToBeVisibleAsync();
+        }
+    }
+
+    private static void Told(Explanation why) => Told(why, why.Result);
+
+    private static void Told(Explanation? why, string of)
+    {
+        Assert.True(why is not null, $"{of}: no answer");
+        Assert.False(string.IsNullOrWhiteSpace(why!.Formula), of);
+        Assert.False(string.IsNullOrWhiteSpace(why.Basis), of);
+    }
+}
