@@ -18,11 +18,14 @@ internal static class Set
             Takes = [key, value, remove, project],
             Do = call =>
             {
-                var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var (name, stated) = (call.Text(key)!, call.Text(value));
-                return call.Has(remove) == stated is not null
-                    ? throw Refusal.Input($"{name}: {(stated is null ? "no value" : "a value and --remove")}; one of the two")
-                    : Changing.Save(call.Session, loaded, [(name, stated ?? "", Edited(loaded.Text, name, stated))]);
+                if (call.Has(remove) == stated is not null)
+                {
+                    throw Refusal.Input($"{name}: {(stated is null ? "no value" : "a value and --remove")}; one of the two");
+                }
+
+                var loaded = LoadedProject.Load(call.Session, call.Text(project));
+                return Changing.Save(call.Session, loaded, [(name, stated ?? "", Edited(loaded.Text, name, stated))]);
             },
         };
     }
