@@ -53,6 +53,9 @@ internal static partial class Words
     /// <summary>A whole number.</summary>
     internal static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>A place in a room, as it would stand in the file.</summary>
+    internal static string Place(Neighbours.Rooms.Place place) => string.Join(", ", new[] { place.XM, place.YM, place.ZM }.Select(m => Projects.Units.Write(m, Projects.Dimension.Length)));
+
     /// <summary>How much of a class list applies.</summary>
     internal static string If(bool holds, string name) => holds ? name : "";
 

@@ -14,7 +14,7 @@ internal static class PourTexts
 
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
-        ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("materials.cast.pot_life", "pot life", "min", 1), ("materials.cast.bucket", "bucket", "L", 1), ("materials.cast.soak", "soak", "min", 0.5),
+        ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("materials.cast.water_temperature", "mixing water", "degC", 1), ("materials.cast.pot_life", "pot life", "min", 1), ("materials.cast.bucket", "bucket", "L", 1), ("materials.cast.soak", "soak", "min", 0.5),
         ("materials.cast.stir", "stir", "min", 0.5), ("materials.cast.pour_rate", "pour rate", "L/min", 0.5), ("materials.cast.people", "people", null, 1), ("materials.cast.hold_down", "weight on the inner sleeve", "kg", 1), ("limits.cast_reserve", "reserve", null, 0.01), ("pour_date", "day of the pour", null, 1),
     ];
 

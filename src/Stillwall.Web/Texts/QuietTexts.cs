@@ -12,11 +12,33 @@ internal static class QuietTexts
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
         ("brief.everyday.level", "everyday bass level", "dB", 1), ("brief.everyday.programme", "programme", null, 1), ("brief.everyday.hours", "hours a day", null, 1), ("brief.neighbour.partition", "party wall", null, 1), ("brief.neighbour.area", "its area", "m2", 0.5),
-        ("brief.neighbour.room_volume", "volume of the room behind", "m3", 1), ("brief.neighbour.decay_time", "decay time there", "s", 0.05), ("brief.neighbour.curve", "curve not to pass", null, 1), ("brief.neighbour.allowance", "allowance", "dB", 1),
+        ("brief.neighbour.room_volume", "volume of the room behind", "m3", 1), ("brief.neighbour.decay_time", "decay time there", "s", 0.05), ("brief.neighbour.curve", "curve not to pass", null, 1), ("brief.neighbour.allowance", "allowance", "dB", 1), ("brief.neighbour.a_weighted_limit", "at most, A-weighted", "dB", 1), ("brief.neighbour.c_weighted_limit", "at most, C-weighted", "dB", 1), ("brief.everyday.quiet_hours.level", "level in the quiet hours", "dB", 1),
         ("brief.mains.corner", "low corner of the mains", "Hz", 5), ("brief.mains.q", "its Q", null, 0.05),
     ];
 
     internal const string Delay = "delay between cabinet and mains", Corner = "corner";
+
+    internal const string Map = "Where to stand and sit", MapAt = "at", MapHint = "Brown: louder than the room's mean; grey: softer. What the seat gains over the mean the neighbour does not get. Move cabinet and seat with the pointer or the arrow keys, half a metre at a time with Shift.",
+        SearchPlaces = "Search all places", StopSearch = "Stop", Loudest = "Most at the seat for what the room gets", Evenest = "Most even bass", TakePlaces = "Stand and sit there",
+        Louder = "Louder or softer than every day", AsEveryDay = "As every day", WithEqualiser = "See it with the equaliser", WithoutEqualiser = "Take it off again", Own = "Own settings", BackToSought = "Back to what was sought", ForNow = "for now", EveryDay = "every day, without equaliser";
+
+    internal static string MapSaid(string frequency) => $"Plan of the room: level over its mean at {frequency}";
+
+    internal static string Moves(string what, string x, string y) => $"{what}, {x} from the left, {y} from the front; arrow keys move it";
+
+    internal static string SeatOverMean(string level, string frequency) => $"At {frequency} the seat has {level} against the room's mean.";
+
+    internal static string Moved(string what) => $"{what.ToLowerInvariant()} moved";
+
+    internal static string Place(string name, string cabinet, string seat, string gain, string uneven) => $"{name}: cabinet at {cabinet}, seat at {seat}: {gain} against now, uneven by {uneven}.";
+
+    internal static string PlacesHint(int tried) => $"{tried} pairs of places tried in the rigid room; differences under 1 dB mean nothing in a real one.";
+
+    internal static string AtSetting(string seat, string change) => $"{seat} at the seat, {change} against every day";
+
+    internal static string NextDoor(double overDb, string over, string band, string doubt) => overDb > 0
+        ? $"Next door the band at {band} is {over} over the curve, give or take {doubt}."
+        : $"Next door every band stays under the curve, the nearest at {band} by {over}, give or take {doubt}.";
 
     internal static string OfSection(string what, string section) => $"{what} of the {section}";
 

@@ -120,3 +120,33 @@ export function signal(isLast) {
   tone.start();
   tone.stop(sound.currentTime + .5);
 }
+
+// What stands in a room is moved over its plan: by the pointer, or by arrow keys a tenth of a metre at a time; the field it names is told by how much, in units of the drawing.
+function moved(mover, x, y) {
+  const field = document.getElementById(mover.dataset.move);
+  if (!field || (!x && !y)) return;
+  field.value = x + ' ' + y;
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+}
+document.addEventListener('pointerdown', event => {
+  const mover = event.target.closest?.('[data-move]');
+  if (!mover) return;
+  const turn = mover.ownerSVGElement.getScreenCTM().inverse(), at = e => new DOMPoint(e.clientX, e.clientY).matrixTransform(turn), start = at(event);
+  const go = e => { const to = at(e); mover.setAttribute('transform', `translate(${to.x - start.x} ${to.y - start.y})`); };
+  const end = e => {
+    for (const [kind, heard] of [['pointermove', go], ['pointerup', end], ['pointercancel', end]]) document.removeEventListener(kind, heard);
+    mover.removeAttribute('transform');
+    const to = at(e);
+    if (e.type === 'pointerup') moved(mover, to.x - start.x, to.y - start.y);
+  };
+  event.preventDefault();
+  mover.focus();
+  for (const [kind, heard] of [['pointermove', go], ['pointerup', end], ['pointercancel', end]]) document.addEventListener(kind, heard);
+});
+document.addEventListener('keydown', event => {
+  const mover = event.target.closest?.('[data-move]'), step = event.shiftKey ? 50 : 10;
+  const by = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key];
+  if (!mover || !by) return;
+  event.preventDefault();
+  moved(mover, ...by);
+});

@@ -48,6 +48,9 @@ public sealed partial class Facts
     /// <summary>Bending stress of the worst skin at a strut, Pa; null where it is not known.</summary>
     internal double? SkinStressPa => Geometry is { Sizes.Core: > 0 } g && Pour.FormPressurePa is { } pressure && Skin is not null ? Strip(g, pressure).StressPa : null;
 
+    /// <summary>Stress with which the setting cast stretches the outer skin, Pa; null where it is not known.</summary>
+    internal double? ExpansionStressPa => CastMix is { SettingStrainRatio: > 0 and var strain } && Skin is { } skin ? strain * skin.HotModulusPa : null;
+
     /// <summary>Weight that keeps the inner sleeve down until the first lift has set, kg; null where it is not known.</summary>
     internal double? HoldDownNeededKg
     {
@@ -97,9 +100,10 @@ public sealed partial class Facts
         }
 
         var air = Air.TemperatureC;
-        var mixed = Mix.FromVolume(mix, g.CavityM3 * (1 + Limits.CastReserve), ratio, air);
-        var inside = Mix.FromVolume(mix, g.CavityM3, ratio, air);
-        var heat = Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air) : null;
+        var slurry = Project.Materials?.Cast?.WaterTemperatureC is { } water ? Mix.SlurryC(mix, ratio, air, water) : air;
+        var mixed = Mix.FromVolume(mix, g.CavityM3 * (1 + Limits.CastReserve), ratio, slurry);
+        var inside = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
+        var heat = Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air, slurry) : null;
         double? lift = Skin is null ? null : LiftHeightsM(g).Max();
         double? pressure = lift is { } head ? FormPressure.AtDepthPa(mixed.SlurryDensityKgM3, head) : null;
         return new PourFigures(

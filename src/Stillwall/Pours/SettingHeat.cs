@@ -27,7 +27,8 @@ public static class SettingHeat
     /// <param name="skin">Plastic of the skins.</param>
     /// <param name="outerM">Thickness of the outer skin, m, above 0.</param>
     /// <param name="innerM">Thickness of the inner skin, m, 0 or more.</param>
-    /// <param name="airC">Temperature of the room and of everything at the start, °C.</param>
+    /// <param name="airC">Temperature of the room and of the skins at the start, °C.</param>
+    /// <param name="slurryC">Temperature of the slurry as it is poured, °C; the room's where left out. It counts from the initial set, as if nothing had evened out before.</param>
     /// <returns>The figures, or null where the heat of setting is not known.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
@@ -35,7 +36,7 @@ public static class SettingHeat
     /// Validity: walls wide against their thickness. Edges where walls meet have more outer face for their cast and stay cooler. Source: one-dimensional heat balance; even release is our choice.
     /// Accuracy: 0.1 % of the rise for its model; the heat itself spans ± 9 %, the loss to still air ± 20 %.
     /// </remarks>
-    public static HeatFigures? Expected(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC)
+    public static HeatFigures? Expected(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC, double? slurryC = null)
     {
         ArgumentNullException.ThrowIfNull(mix);
         ArgumentNullException.ThrowIfNull(figures);
@@ -51,7 +52,7 @@ public static class SettingHeat
 
         var duration = mix.Times.HeatEndS - mix.Times.InitialSetS;
         HeatLayer Skin(double thicknessM) => new(thicknessM, skin.ConductivityWMK, skin.DensityKgM3 * skin.SpecificHeatJKgK);
-        List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), HeatJM3(mix, figures, mix.Heat) / duration)];
+        List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), HeatJM3(mix, figures, mix.Heat) / duration, (slurryC ?? airC) - airC)];
         if (innerM > 0)
         {
             layers.Add(Skin(innerM));

@@ -7,14 +7,15 @@ namespace Stillwall.Pours;
 /// <param name="ConductivityWMK">Thermal conductivity, W/(m·K), above 0.</param>
 /// <param name="HeatCapacityJM3K">Heat capacity of a volume, J/(m³·K), above 0.</param>
 /// <param name="PowerWM3">Heat that a volume of it gives off while it sets, W/m³, 0 or more.</param>
-public sealed record HeatLayer(double ThicknessM, double ConductivityWMK, double HeatCapacityJM3K, double PowerWM3 = 0);
+/// <param name="StartRiseK">How much warmer than the air it is at the start, K.</param>
+public sealed record HeatLayer(double ThicknessM, double ConductivityWMK, double HeatCapacityJM3K, double PowerWM3 = 0, double StartRiseK = 0);
 
 /// <summary>How warm a wall gets, and where its heat went until then.</summary>
 /// <param name="PeakRiseK">Greatest rise over the air anywhere in the wall, K.</param>
 /// <param name="OuterFaceRiseK">Rise of the outer face at that time, K.</param>
 /// <param name="PeakTimeS">When that is, from the start of the release, s.</param>
 /// <param name="ReleasedJM2">Heat released until then, per area of wall, J/m².</param>
-/// <param name="StoredJM2">Heat that is still in the wall then, J/m².</param>
+/// <param name="StoredJM2">Heat that is in the wall then beyond what was in it at the start, J/m².</param>
 /// <param name="LostJM2">Heat that the faces have passed to the air until then, J/m².</param>
 public sealed record WallWarming(double PeakRiseK, double OuterFaceRiseK, double PeakTimeS, double ReleasedJM2, double StoredJM2, double LostJM2);
 
@@ -31,7 +32,7 @@ public static class TransientWall
     private const double Unchanged = 1e-12;
     private const int MostSteps = 100 * StepsOfRelease;
 
-    /// <summary>Warms a wall from the air's temperature until it is past its peak.</summary>
+    /// <summary>Warms a wall from the air's temperature, or what its layers start with, until it is past its peak.</summary>
     /// <param name="layers">Layers from the outside in, at least one, one of which releases heat.</param>
     /// <param name="releaseS">How long they release it, evenly, s, above 0.</param>
     /// <param name="outerLossWM2K">Heat that the outer face passes to the air, W/(m²·K), 0 or more.</param>
@@ -50,7 +51,7 @@ public static class TransientWall
         Require.NotNegative(outerLossWM2K);
         Require.NotNegative(innerLossWM2K);
         var wall = new Cells(layers, outerLossWM2K, innerLossWM2K, releaseS / StepsOfRelease);
-        var (rise, next) = (new double[wall.Count], new double[wall.Count]);
+        var (rise, next) = (wall.Start.ToArray(), new double[wall.Count]);
         double lost = 0;
         for (var step = 0; step < MostSteps; step++)
         {
@@ -68,7 +69,7 @@ public static class TransientWall
 
         WallWarming Told(int steps) => new(
             rise.Max(), wall.OuterFace(rise), steps * releaseS / StepsOfRelease,
-            releaseS * layers.Sum(l => l.PowerWM3 * l.ThicknessM), rise.Select((r, i) => r * wall.Capacity[i]).Sum(), lost);
+            releaseS * layers.Sum(l => l.PowerWM3 * l.ThicknessM), rise.Select((r, i) => (r - wall.Start[i]) * wall.Capacity[i]).Sum(), lost);
     }
 
     private static void Check(IReadOnlyList<HeatLayer> layers)
@@ -80,6 +81,7 @@ public static class TransientWall
             Require.Positive(layer.ConductivityWMK);
             Require.Positive(layer.HeatCapacityJM3K);
             Require.NotNegative(layer.PowerWM3);
+            Require.Within(layer.StartRiseK, -100, 100, nameof(layer.StartRiseK), "K");
         }
 
         if (!layers.Any(l => l.PowerWM3 > 0))
@@ -100,6 +102,7 @@ public static class TransientWall
             Count = cells.Count;
             _step = step;
             Capacity = [.. cells.Select(c => c.Size * c.Layer.HeatCapacityJM3K)];
+            Start = [.. cells.Select(c => c.Layer.StartRiseK)];
             _source = [.. cells.Select(c => c.Size * c.Layer.PowerWM3)];
             double Half(int i) => cells[i].Size / 2 / cells[i].Layer.ConductivityWMK;
             _pass = [.. Enumerable.Range(0, Count - 1).Select(i => 1 / (Half(i) + Half(i + 1)))];
@@ -118,6 +121,8 @@ public static class TransientWall
         internal int Count { get; }
 
         internal double[] Capacity { get; }
+
+        internal double[] Start { get; }
 
         private double OuterShare { get; }
 

@@ -184,7 +184,7 @@ public sealed record QuietHours
     public string? Curve { get; init; }
 
     /// <summary>How far above that curve the level may be, dB.</summary>
-    [Within(-40, 40), DefaultFrom("our choice")]
+    [Within(-40, 40), DefaultFrom("none")]
     public double AllowanceDb { get; init; }
 
     /// <summary>Greatest A-weighted level of the bass next door in these hours, dB.</summary>

@@ -61,6 +61,10 @@ public sealed record Cast
     [Within(0.3, 20), DefaultFrom("the mix’s usual ratio")]
     public double? PowderPerWater { get; init; }
 
+    /// <summary>Temperature of the mixing water, °C; the room's where absent.</summary>
+    [Within(1, 60), DefaultFrom("the room’s temperature")]
+    public double? WaterTemperatureC { get; init; }
+
     /// <summary>Time from the first water until the mix no longer pours, s.</summary>
     [Within(30, 36000), DefaultFrom("the mix’s usual pot life")]
     public double? PotLifeS { get; init; }

@@ -17,11 +17,11 @@ public sealed class ChartCsvTests
     }
 
     [Fact]
-    public void A_band_has_two_columns_and_a_pencil_line_none()
+    public void A_band_has_two_columns_and_a_pencil_line_one()
     {
         var band = Line("", StyleRole.Band, (10, 1), (20, 2)) with { UpperPoints = [new(10, 3), new(20, 4)] };
         var chart = Of(Across, band, Line("before", StyleRole.Pencil, (10, 9), (20, 9)), Line("now", StyleRole.Main, (10, 2), (20, 3)));
-        Assert.Equal("frequency_hz,level_rms_db,band_low_db,band_high_db\n10,2,1,3\n20,3,2,4\n", ChartCsv.Write(chart));
+        Assert.Equal("frequency_hz,level_rms_db,before_db,band_low_db,band_high_db\n10,2,9,1,3\n20,3,9,2,4\n", ChartCsv.Write(chart));
     }
 
     [Fact]

@@ -91,6 +91,14 @@ public class UnitOracleTests
         [("rad", Dimension.Angle)] = v => Angle.FromRadians(v).Degrees,
         [("kJ/kg", Dimension.SpecificHeat)] = v => SpecificEnergy.FromKilojoulesPerKilogram(v).JoulesPerKilogram,
         [("J/kg", Dimension.SpecificHeat)] = v => SpecificEnergy.FromJoulesPerKilogram(v).JoulesPerKilogram,
+        [("N", Dimension.Force)] = v => Force.FromNewtons(v).Newtons,
+        [("kN", Dimension.Force)] = v => Force.FromKilonewtons(v).Newtons,
+        [("lbf", Dimension.Force)] = v => Force.FromPoundsForce(v).Newtons,
+        [("N*m", Dimension.Torque)] = v => Torque.FromNewtonMeters(v).NewtonMeters,
+        [("N m", Dimension.Torque)] = v => Torque.FromNewtonMeters(v).NewtonMeters,
+        [("Nm", Dimension.Torque)] = v => Torque.FromNewtonMeters(v).NewtonMeters,
+        [("in*lbf", Dimension.Torque)] = v => Torque.FromPoundForceInches(v).NewtonMeters,
+        [("in lbf", Dimension.Torque)] = v => Torque.FromPoundForceInches(v).NewtonMeters,
     };
 
     // Pieces are no unit; the other four kinds are not among the quantities of UnitsNet.

@@ -18,6 +18,29 @@ public class SettingHeatTests
         Assert.Equal(Slices(mix, poured, coreM, SkinMaterials.Petg, 0.002), wall.ExpectedPeakC, 0.1);
     }
 
+// Water of 5 °C in a room of 20 °C: by hand, plaster 1.5 : 1 comes to (1620 · 20 + 4180 · 5)/5800 = 9.19 °C.
+    [Fact]
+    public void Cold_water_cools_the_slurry_by_the_balance_of_heat_and_the_wall_by_less()
+    {
+        var slurry = Mix.SlurryC(CastMixes.Plaster, 1.5, 20, 5);
+        Assert.Equal(9.19, slurry, 0.005);
+        Assert.Equal(20, Mix.SlurryC(CastMixes.Plaster, 1.5, 20, 20), 1e-12);
+        double Peak(double start) => SettingHeat.Expected(CastMixes.Plaster, Mix.FromPowder(CastMixes.Plaster, 1, 1.5, start), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20, start)!.ExpectedPeakC;
+        Assert.Equal(SettingHeat.Expected(CastMixes.Plaster, Mix.FromPowder(CastMixes.Plaster, 1, 1.5), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20)!.ExpectedPeakC, Peak(20), 1e-9);
+        Assert.InRange(Peak(20) - Peak(slurry), 5, 20 - slurry);
+    }
+
+    // What is stored beyond the start and what was lost is what was released, whatever the start.
+    [Theory]
+    [InlineData(-12)]
+    [InlineData(0)]
+    [InlineData(15)]
+    public void Heat_is_kept_with_a_start_of_its_own(double startRiseK)
+    {
+        var warm = TransientWall.Warm([new HeatLayer(0.002, 0.2, 1.6e6), new HeatLayer(0.012, 0.6, 2.8e6, 1e5, startRiseK), new HeatLayer(0.002, 0.2, 1.6e6)], 1200, 8)!;
+        Assert.Equal(warm.ReleasedJM2, warm.StoredJM2 + warm.LostJM2, 1e-9 * warm.ReleasedJM2);
+    }
+
     [Fact]
     public void The_expected_peak_lies_between_the_room_and_the_peak_without_loss()
     {

@@ -25,6 +25,7 @@ internal static class PourFindings
         new("Pour", "powder in stock with reserve", "powder for the cavity and the stated reserve against the shelf", Powder),
         new("Pour", "heat below softening", "one-dimensional heat balance through the wall between initial and final set; loss at the outer skin alone; deflection temperature of the skin", Heat,
             new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
+            new Lever("materials.cast.water_temperature", Toward.Less, 1, "water at {new} instead of {old}"),
             new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}")),
         new("Pour", "mix flows into the cavity", "plain rule without sand, four times the largest grain with sand; common practice, no source", Flow,
             new Lever("cabinet.core", Toward.More, 0.0005, "core {new} instead of {old}")),
@@ -36,10 +37,18 @@ internal static class PourFindings
             $"{f.Show.Pressure(pressure)} at the foot of a lift of {f.Show.Length(f.Pour.LiftHeightM ?? 0)} bulges the skin by {f.Show.Length(bulge)} between struts")
         : Unknown("m", f.MissingForPour);
 
-    private static Judgement Stress(Facts f) => f.SkinStressPa is { } stress && f.Skin is { } skin
-        ? AtMost(stress, skin.StrengthPa / f.Limits.SkinStrength, "Pa", Nearness.Tenth,
-            $"the skin is stressed to {f.Show.Pressure(stress)} at a strut; it holds {f.Show.Pressure(skin.StrengthPa)} across layers, of which one part in {Show.Number(f.Limits.SkinStrength, 2)} may be used")
-        : Unknown("Pa", f.MissingForPour);
+    private static Judgement Stress(Facts f)
+    {
+        if (f.SkinStressPa is not { } stress || f.Skin is not { } skin)
+        {
+            return Unknown("Pa", f.MissingForPour);
+        }
+
+        // The pour presses and is over before the setting stretches: the two are held against the limit one after the other.
+        var (expansion, limit) = (f.ExpansionStressPa ?? 0, skin.StrengthPa / f.Limits.SkinStrength);
+        return AtMost(expansion > limit ? Math.Max(stress, expansion) : stress, limit, "Pa", Nearness.Tenth,
+            $"the skin is stressed to {f.Show.Pressure(stress)} at a strut{(expansion > 0 ? $", and to {f.Show.Pressure(expansion)} when the setting cast stretches it" : "")}; it holds {f.Show.Pressure(skin.StrengthPa)} across layers, of which one part in {Show.Number(f.Limits.SkinStrength, 2)} may be used");
+    }
 
     private static Judgement Float(Facts f)
     {
