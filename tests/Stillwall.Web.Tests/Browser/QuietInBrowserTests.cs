@@ -37,6 +37,8 @@ public sealed class QuietInBrowserTests : IClassFixture<Chromium>
         await button.ClickAsync();
         await Assertions.Expect(button).ToHaveAttributeAsync("aria-pressed", "true");
         await Assertions.Expect(page.Locator("#next-door")).ToContainTextAsync("stays under the curve");
+        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, "quiet-equalised.png") });
         await page.Locator(".own input").First.FillAsync("20");
         await page.Locator(".own input").First.PressAsync("Enter");
         await Assertions.Expect(page.Locator("#back-to-sought")).ToBeVisibleAsync();
@@ -80,6 +82,7 @@ public sealed class QuietInBrowserTests : IClassFixture<Chromium>
         await page.ClickAsync("#search-places");
         await Assertions.Expect(page.Locator("#places li").First).ToBeVisibleAsync();
         var before = chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Facts.Room!.Geometry;
+        await page.Locator(".roommap").ScreenshotAsync(new LocatorScreenshotOptions { Path = Path.Combine(Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName, "quiet-places.png") });
         await page.Locator("#places li button").First.ClickAsync();
         await Chromium.Until(() => Task.FromResult(chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Facts.Room!.Geometry != before), "nothing is moved");
         await page.Context.CloseAsync();

@@ -63,6 +63,16 @@ public sealed class ChartPacketTests
     }
 
     [Fact]
+    public void Bars_keep_their_former_tops_in_pencil_over_them()
+    {
+        var quiet = Demo.Facts.Quiet;
+        var now = NeighbourChart.Of(quiet with { Bands = [.. quiet.Bands.Select(b => b.Louder(-6))] })!;
+        var pencil = FormerState.Of(now, NeighbourChart.Of(quiet), "every day").Series[^1];
+        Assert.Equal((StyleRole.Pencil, SeriesShape.Line, "every day"), (pencil.Role, pencil.Shape, pencil.Name));
+        Assert.Equal(quiet.Bands.Where(b => b.NeighbourDb is not null).SelectMany(b => new[] { b.NeighbourDb, b.NeighbourDb }), pencil.Points.Select(p => (double?)p.Y));
+    }
+
+    [Fact]
     public void Where_nothing_moved_and_for_another_question_there_is_no_pencil_line()
     {
         var now = ResponseCharts.HowFar(Demo.Facts)!;
