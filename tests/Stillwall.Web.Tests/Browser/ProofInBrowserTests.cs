@@ -1,5 +1,5 @@
 using Microsoft.Playwright;
-using Stillwall.Web.Store;
+using Stillwall.Web.Proving;
 using Stillwall.Web.Tests.Serving;
 
 namespace Stillwall.Web.Tests.Browser;
@@ -42,7 +42,7 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
     {
         Assert.SkipWhen(Chromium.Executable is null && Chromium.MayBeMissing, "no Chromium at /usr/bin; apt-get install chromium");
         var heard = Path.Combine(chromium.Page.Folder, "heard.wav");
-        await File.WriteAllBytesAsync(heard, Sounds.Heard(ProofReader.SweepFile()), TestContext.Current.CancellationToken);
+        await File.WriteAllBytesAsync(heard, Sounds.Heard(ProofReader.SignalFile("sweep")), TestContext.Current.CancellationToken);
         using var playwright = await Playwright.CreateAsync();
         Task<IBrowser> Launch() => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
