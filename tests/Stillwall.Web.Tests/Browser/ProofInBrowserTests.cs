@@ -13,10 +13,10 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         chromium.Page.Reset();
         var page = await chromium.Open("/proof");
         var proof = page.Locator("[data-proof=impedance]");
-        await proof.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = [1, 2, 3] });
+        await proof.Locator("[data-part=recording]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = [1, 2, 3] });
         await proof.GetByText("Read it").ClickAsync();
         await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync("is too short for a WAV file");
-        await proof.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = Sounds.Impedance() });
+        await proof.Locator("[data-part=recording]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = Sounds.Impedance() });
         await proof.GetByText("Read it").ClickAsync();
         await Assertions.Expect(proof.Locator("tbody tr").First).ToContainTextAsync("49");
         await page.WaitForSelectorAsync("[data-proof=impedance] .hair-pt[aria-valuetext]");
@@ -123,11 +123,7 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         var heard = Path.Combine(chromium.Page.Folder, "heard.wav");
         await File.WriteAllBytesAsync(heard, Sounds.Heard(ProofReader.SignalFile("sweep")), TestContext.Current.CancellationToken);
         using var playwright = await Playwright.CreateAsync();
-        Task<IBrowser> Launch() => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-        {
-            ExecutablePath = Chromium.Executable,
-            Args = ["--no-sandbox", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", $"--use-file-for-fake-audio-capture={heard}%noloop", "--autoplay-policy=no-user-gesture-required"],
-        });
+        Task<IBrowser> Launch() => Hearing(playwright, heard + "%noloop");
 
         // A machine that is busy loses blocks of a recording. A maker would play it again, and so does this, three times at most.
         var worst = double.PositiveInfinity;
@@ -151,6 +147,78 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         await other.Locator("[data-proof=sweep]").GetByText("Play and record").ClickAsync();
         await Assertions.Expect(other.Locator("[data-proof=sweep] [role=status]")).ToContainTextAsync("are off: noiseSuppression, autoGainControl.", new() { Timeout = 120_000 });
         Assert.Same(outcome, chromium.Page.Workshop.Opened("reading-room")!.Proofs.Of("sweep"));
+    }
+
+    // A microphone that is a file, over and over: cut off at full scale, a thousandth of it (the faint begins under 0.003), and nothing at all.
+    [Theory]
+    [InlineData(40, "The input is overdriven", true)]
+    [InlineData(0.004, "The input is faint", true)]
+    [InlineData(0, "Nothing came in", false)]
+    public async Task An_input_that_is_too_loud_too_faint_or_dead_is_told(double strength, string told, bool isRead)
+    {
+        await using var hearing = await Heard(strength);
+        var (proof, board) = (hearing.Page.Locator("[data-proof=sweep]"), chromium.Page.Workshop.Opened("reading-room")!.Proofs);
+        var before = board.Of("sweep");
+        await proof.GetByText("Play and record").ClickAsync();
+        await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync(told, new() { Timeout = 120_000 });
+        await Assertions.Expect(proof.Locator("[data-play]")).ToBeEnabledAsync(new() { Timeout = 120_000 });
+
+        // What is said last stands beside what was read; a dead input is not read at all. A busy machine may lose so much that nothing can be read: then that is said.
+        if (isRead && !ReferenceEquals(before, board.Of("sweep")))
+        {
+            await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync(told);
+        }
+
+        Assert.True(isRead || ReferenceEquals(before, board.Of("sweep")), "a dead input was read");
+        await Assertions.Expect(proof.Locator("[data-stop]")).ToBeHiddenAsync();
+    }
+
+    [Fact]
+    public async Task Stop_ends_a_recording_and_keeps_nothing()
+    {
+        await using var hearing = await Heard(0.5);
+        var (proof, board) = (hearing.Page.Locator("[data-proof=sweep]"), chromium.Page.Workshop.Opened("reading-room")!.Proofs);
+        var before = board.Of("sweep");
+        await Assertions.Expect(proof.Locator("[data-stop]")).ToBeHiddenAsync();
+        await proof.GetByText("Play and record").ClickAsync();
+        await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync("Recording;", new() { Timeout = 120_000 });
+        await Assertions.Expect(proof.Locator("[data-play]")).ToBeDisabledAsync();
+        await proof.Locator("[data-stop]").ClickAsync();
+        await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync("Stopped; nothing was kept.", new() { Timeout = 120_000 });
+        await Assertions.Expect(proof.Locator("[data-play]")).ToBeEnabledAsync();
+        await Assertions.Expect(proof.Locator("[data-stop]")).ToBeHiddenAsync();
+        Assert.Same(before, board.Of("sweep"));
+    }
+
+    private static Task<IBrowser> Hearing(IPlaywright playwright, string file) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+    {
+        ExecutablePath = Chromium.Executable,
+        Args = ["--no-sandbox", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", $"--use-file-for-fake-audio-capture={file}", "--autoplay-policy=no-user-gesture-required"],
+    });
+
+    private async Task<Hears> Heard(double strength)
+    {
+        Assert.SkipWhen(Chromium.Executable is null && Chromium.MayBeMissing, "no Chromium at /usr/bin; apt-get install chromium");
+        _ = chromium.Page.Workshop.Current();
+        var file = Path.Combine(chromium.Page.Folder, "input.wav");
+        await File.WriteAllBytesAsync(file, Sounds.Heard(ProofReader.SignalFile("sweep"), strength), TestContext.Current.CancellationToken);
+        var playwright = await Playwright.CreateAsync();
+        var browser = await Hearing(playwright, file);
+        var page = await (await browser.NewContextAsync(new BrowserNewContextOptions { Permissions = ["microphone"] })).NewPageAsync();
+        page.SetDefaultTimeout(120_000);
+        Assertions.SetDefaultExpectTimeout(120_000);
+        await page.GotoAsync(new Uri(chromium.Page.Address, "/proof").ToString());
+        await Chromium.Live(page);
+        return new Hears(playwright, browser, page);
+    }
+
+    private sealed record Hears(IPlaywright Playwright, IBrowser Browser, IPage Page) : IAsyncDisposable
+    {
+        public async ValueTask DisposeAsync()
+        {
+            await Browser.DisposeAsync();
+            Playwright.Dispose();
+        }
     }
 
     // How far what was recorded is from the second-order high-pass of a closed box, R. H. Small, JAES 20 (1972), eq. 14 (from memory), dB.

@@ -65,15 +65,15 @@ internal static class Sounds
         return Wav(Rate, samples);
     }
 
-    /// <summary>What a closed box of <see cref="ResonanceHz"/> and <see cref="Q"/> makes of a played file, with silence round it.</summary>
-    internal static byte[] Heard(byte[] played)
+    /// <summary>What a closed box of <see cref="ResonanceHz"/> and <see cref="Q"/> makes of a played file, with silence round it; full scale cuts off.</summary>
+    internal static byte[] Heard(byte[] played, double strength = 0.5)
     {
         var sound = WavReader.Read(played).Recording!;
-        return Wav(sound.RateHz, Through(TestSignals.WithSilence(sound.Channels[0], sound.RateHz, 0.8, 2), sound.RateHz, f =>
+        return Wav(sound.RateHz, Array.ConvertAll(Through(TestSignals.WithSilence(sound.Channels[0], sound.RateHz, 0.8, 2), sound.RateHz, f =>
         {
             var s = new Complex(0, f / ResonanceHz);
-            return 0.5 * s * s / ((s * s) + (s / Q) + 1);
-        }));
+            return strength * s * s / ((s * s) + (s / Q) + 1);
+        }), x => Math.Clamp(x, -1, 1)));
     }
 
     private static byte[] Wav(double rate, params double[][] channels) => WavWriter.Write(new Recording(rate, channels, 0), WavSamples.Bits16);
