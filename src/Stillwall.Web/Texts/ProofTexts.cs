@@ -76,7 +76,7 @@ internal static class ProofTexts
     internal const string MassTooSmall = "the mass does not lower the resonance; a mass of about the cone's own, stuck fast to it", BoxTooLarge = "the box does not raise the resonance; an airtight box smaller than the driver's Vas";
     internal const string Vas = "Vas", MovingMass = "moving mass", ForceFactor = "force factor";
     internal const string AsDriver = "to keep it states the driver with these figures, and the rest as its sheet has it, in place of the named one; mass, volume and area go into Vas as stated";
-    internal const string AveragedCount = "recordings averaged";
+    internal const string AveragedCount = "recordings averaged", Clocks = "by two clocks apart, 20 to 400 Hz";
     internal const string WallTurned = "a band is louder on the other side than on this one by 20 dB or more, or the two are not of one gain; this side first, at one gain";
     internal const string WallSays = "only differences mean something, for nobody has calibrated the microphone; ± is by the length of the recordings, and several places in each room, walked slowly, count more than that";
     internal const string AtLeast = "at least ", AtMost = "at most ", About = "about ";

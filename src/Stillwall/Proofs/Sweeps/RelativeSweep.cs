@@ -92,7 +92,8 @@ public static class RelativeSweep
         }
 
         var result = Result(response, law, fromHz, toHz, settings);
-        return result.SignalToNoiseDb < LeastSignalToNoiseDb ? new SweepReading(null, NotPlayed, []) : new SweepReading(result, null, warnings);
+        return result.SignalToNoiseDb < LeastSignalToNoiseDb ? new SweepReading(null, NotPlayed, [])
+            : new SweepReading(law is null ? result : result with { ClockDoubtDb = ClockDoubt.Of(transfer, law, length, r => Points(r, law, fromHz, toHz, settings)) }, null, warnings);
     }
 
     /// <summary>The energy mean of several recordings, such as places round the seat.</summary>
@@ -205,6 +206,13 @@ public static class RelativeSweep
         double? distortion = harmonics.Count > 0 && harmonics.Any(h => h.Ratio is not null) ? Math.Sqrt(harmonics.Sum(h => (h.Ratio ?? 0) * (h.Ratio ?? 0))) : null;
         var above = Ratio(bands.Sum(b => Mean(signal, b)), bands.Sum(b => Mean(noise, b)));
         return new SweepResult(response.PeakS, distortion, above is { } ratio ? Decibels(ratio) : null, harmonics, AboutZero(points));
+    }
+
+    // The response alone, without noise and harmonics.
+    private static IReadOnlyList<SweepPoint> Points(Response response, ExponentialSweep law, double fromHz, double toHz, SweepSettings settings)
+    {
+        var energies = response.Energies(-Math.Min(LongestBeforeS, 0.45 * law.HarmonicLeadS(2)), settings.GateS, settings.GateS / 4, GatedLength);
+        return AboutZero([.. FractionalOctaves.Bands(settings.PointsPerOctaveCount, fromHz, toHz).Select(b => new SweepPoint(b.CentreHz, Decibels(FractionalOctaves.MeanEnergy(energies, response.RateHz / GatedLength, b)), null))]);
     }
 
     private static double? Ratio(double one, double other) => other > 1e-12 * one ? one / other : null;
