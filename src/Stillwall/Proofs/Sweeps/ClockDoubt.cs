@@ -17,24 +17,18 @@ internal static class ClockDoubt
     /// <param name="transfer">The deconvolved transfer function, lines 0 to half the length.</param>
     /// <param name="law">The sweep.</param>
     /// <param name="length">Length of the transform.</param>
-    /// <param name="points">Reads the points off an answer.</param>
+    /// <param name="points">Reads the points off an answer, their bands moved by a factor.</param>
     /// <remarks>
     /// Model: a sweep at another speed arrives later by ε·L·ln(f/f1), so the clocks turn phases and no magnitude; the gate turns a little of that into levels, and every frequency is off by ε. A loudspeaker's own delay looks alike, so that the offset itself
     /// cannot be read from one sweep. Source: Farina, AES preprint 5093, 2000, for the law (from memory); the rest is our own. Accuracy: a tenth of itself.
     /// </remarks>
-    internal static double? Of(Complex[] transfer, ExponentialSweep law, int length, Func<Response, IReadOnlyList<SweepPoint>> points)
+    internal static double? Of(Complex[] transfer, ExponentialSweep law, int length, Func<Response, double, IReadOnlyList<SweepPoint>> points)
     {
-        IReadOnlyList<SweepPoint> At(double apart) => points(new Response(FourierTransform.Signal(Turned(transfer, law, Resampling.BassRateHz / length, apart)), Resampling.BassRateHz));
-        var (slow, same, fast) = (At(-ApartRatio), At(0), At(ApartRatio));
+        Response At(double apart) => new(FourierTransform.Signal(Turned(transfer, law, Resampling.BassRateHz / length, apart)), Resampling.BassRateHz);
+        var same = points(At(0), 1);
+        var moved = new[] { At(-ApartRatio), At(ApartRatio) }.SelectMany(r => new[] { points(r, 1 - ApartRatio), points(r, 1 + ApartRatio) }).ToList();
         var within = Enumerable.Range(0, same.Count).Where(i => same[i].FrequencyHz is >= LowHz and <= HighHz).ToList();
-        return within.Count == 0 ? null : within.Max(i => Math.Max(Math.Abs(slow[i].MagnitudeDb - same[i].MagnitudeDb), Math.Abs(fast[i].MagnitudeDb - same[i].MagnitudeDb)) + (ApartRatio * Slope(same, i)));
-    }
-
-    // Every frequency is off by as much as the clocks: decibels over the logarithm of the frequency.
-    private static double Slope(IReadOnlyList<SweepPoint> points, int i)
-    {
-        var (a, b) = (points[Math.Max(0, i - 1)], points[Math.Min(points.Count - 1, i + 1)]);
-        return b.FrequencyHz > a.FrequencyHz ? Math.Abs(b.MagnitudeDb - a.MagnitudeDb) / Math.Log(b.FrequencyHz / a.FrequencyHz) : 0;
+        return within.Count == 0 ? null : within.Max(i => moved.Max(m => Math.Abs(m[i].MagnitudeDb - same[i].MagnitudeDb)));
     }
 
     // Phase whose slope over frequency is the delay: ∫ε·L·ln(f/f1)df = ε·L·f·(ln(f/f1) − 1).
