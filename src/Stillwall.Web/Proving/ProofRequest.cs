@@ -21,6 +21,8 @@ internal sealed record ProofRequest(ReadOnlyMemory<byte> Body, Func<string, stri
 {
     internal const string Main = "recording";
 
+    private readonly Dictionary<string, IReadOnlyList<Recording>> read = new(StringComparer.Ordinal);
+
     /// <summary>What is odd about the files that were read.</summary>
     internal List<string> Odd { get; } = [];
 
@@ -32,7 +34,15 @@ internal sealed record ProofRequest(ReadOnlyMemory<byte> Body, Func<string, stri
     internal Recording? PerhapsSound(string name) => Sounds(name) is [var first, ..] ? first : null;
 
     /// <summary>Every recording of that name.</summary>
-    internal IReadOnlyList<Recording> Sounds(string name) => [.. Parts().Where(p => p.Name == name).Select(p => Read(name, p.From, p.Length))];
+    internal IReadOnlyList<Recording> Sounds(string name)
+    {
+        if (!read.TryGetValue(name, out var sounds))
+        {
+            read[name] = sounds = [.. Parts().Where(p => p.Name == name).Select(p => Read(name, p.From, p.Length))];
+        }
+
+        return sounds;
+    }
 
     internal bool Has(string name) => Parts().Any(p => p.Name == name);
 
