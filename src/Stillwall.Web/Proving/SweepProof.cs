@@ -40,7 +40,7 @@ internal static class SweepProof
             [
                 Figure(ProofTexts.Delay, $"{Show.Number(r.DelayS * 1e3)} ms", nameof(r.DelayS)), Figure(ProofTexts.Harmonics, r.HarmonicDistortion is { } h ? Show.Percent(h) : ProofTexts.NotKnown, nameof(r.HarmonicDistortion)),
                 Figure(ProofTexts.AboveNoise, r.SignalToNoiseDb is { } snr ? Show.Level(snr) : ProofTexts.NoNoise, nameof(r.SignalToNoiseDb)),
-                Figure(ProofTexts.Clocks, r.ClockDoubtDb is { } clock ? $"± {Show.Number(clock, 1)} dB" : ProofTexts.NotKnown, nameof(r.ClockDoubtDb)), new(ProofTexts.AveragedCount, Show.Number(sweeps.Count), null),
+                Figure(ProofTexts.Clocks, r.ClockDoubtDb is { } clock ? ProofTexts.UpTo + $"{Show.Number(clock, 1)} dB" : ProofTexts.NotKnown, nameof(r.ClockDoubtDb)), new(ProofTexts.AveragedCount, Show.Number(sweeps.Count), null),
             ],
             [.. request.Odd, .. warnings, isSeat ? ProofTexts.AtSeat : ProofTexts.Near], [], ProofReader.Entry("sweep", ProofTexts.SweepNote(place, sweeps.Count, r.Points.Count)))
         { Chart = ProofCharts.Sweep(r, computed), Averaged = (place, sweeps) };

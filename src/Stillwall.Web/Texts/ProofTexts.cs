@@ -76,10 +76,10 @@ internal static class ProofTexts
     internal const string MassTooSmall = "the mass does not lower the resonance; a mass of about the cone's own, stuck fast to it", BoxTooLarge = "the box does not raise the resonance; an airtight box smaller than the driver's Vas";
     internal const string Vas = "Vas", MovingMass = "moving mass", ForceFactor = "force factor";
     internal const string AsDriver = "to keep it states the driver with these figures, and the rest as its sheet has it, in place of the named one; mass, volume and area go into Vas as stated";
-    internal const string AveragedCount = "recordings averaged", Clocks = "by two clocks apart, 20 to 400 Hz";
+    internal const string AveragedCount = "recordings averaged", Clocks = "two clocks may move it, 20 to 400 Hz";
     internal const string WallTurned = "a band is louder on the other side than on this one by 20 dB or more, or the two are not of one gain; this side first, at one gain";
     internal const string WallSays = "only differences mean something, for nobody has calibrated the microphone; ± is by the length of the recordings, and several places in each room, walked slowly, count more than that";
-    internal const string AtLeast = "at least ", AtMost = "at most ", About = "about ";
+    internal const string AtLeast = "at least ", UpTo = "up to ", AtMost = "at most ", About = "about ";
     internal const string FirstSwing = "first swing", Up = "up", Down = "down", AgainstMains = "against the main speaker", SameWay = "the same way", OtherWay = "the other way";
     internal const string OneMicrophone = "one microphone alone does not say which way is out; bring a recording of a main speaker too", TwoCones = "the two recordings are compared with each other, by one microphone at one place before each cone; which way is outward stays unknown";
     internal const string NoBox = "the leak is unknown: the box or the driver is not stated";
@@ -88,7 +88,7 @@ internal static class ProofTexts
     internal const string EarSays = "the ear's answer, at the level that was played and for what was playing; the finding takes the last answer about each part";
 
     internal const string ImpedanceTitle = "Impedance from a recording", TapTitle = "Tap test from a recording", SweepTitle = "Relative response, played and recorded";
-    internal const string ImpedanceNeeds = "Stereo: left the voltage of the source, right the voltage across the driver, the resistor between them; play the sweep below at low volume. An amplifier's output can overload a sound card's input: divide it down. Never join the output of a bridged amplifier to a common ground.";
+    internal const string ImpedanceNeeds = "Stereo: left the voltage of the source, right the voltage across the driver, the resistor between them; play the sweep above at low volume. An amplifier's output can overload a sound card's input: divide it down. Never join the output of a bridged amplifier to a common ground.";
     internal const string TapNeeds = "Five single taps in the middle of the bar, hung or laid on foam at 0.22 of its length from each end.";
     internal const string SweepNeeds = "Any microphone, uncalibrated, a finger from the cone or at the seat. The sweep runs from 5 Hz to 1 kHz in ten seconds; recording begins a second before it.";
     internal const string Reference = "resistor, measured", Length = "length", Width = "width", Thickness = "thickness", Mass = "mass", Where = "microphone", NearChoice = "close to the cone", SeatChoice = "at the seat";
@@ -98,7 +98,7 @@ internal static class ProofTexts
     internal const string PolarityNeeds = "The pulses, recorded a finger from the cabinet's cone, then from a main speaker's woofer, at one gain with one microphone. Begin softly: a pulse is a push of the whole cone.";
     internal const string HoldNeeds = "Press the cone in evenly with both hands for ten seconds, on its stiff rim and not on the dust cap, let go, and time how long it creeps until a third of the way is left.";
     internal const string WeightNeeds = "The cabinet on the scales every few days, at the same place. Two people past 25 kg.";
-    internal const string RattleNeeds = "Play the slow sweep from 20 to 200 Hz at the everyday level, a palm on each panel; then frame, screws, terminal, feet and wires. Touch doors and lamps before blaming the cabinet. Stop at any knock: that is the driver at its end.";
+    internal const string RattleNeeds = "Caution: begin with the volume down. Play the slow sweep from 20 to 200 Hz, up to the everyday level, a palm on each panel; then frame, screws, terminal, feet and wires. Touch doors and lamps before blaming the cabinet. Stop at any knock: that is the driver at its end.";
     internal const string AloneFile = "the resistor alone (WAV)", MassFile = "with the mass (WAV)", BoxFile = "on the box (WAV)", ThereFile = "other side (WAV)", BackgroundFile = "background there (WAV)", MainFile = "main speaker (WAV)", HereFile = "this side (WAV)", FreeFile = "free driver (WAV)", CabinetFile = "cabinet (WAV)";
     internal const string Load = "resistor in the driver's place", AddedMass = "added mass", KnownVolume = "volume of the box", Area = "cone's area, Sd", Seconds = "time of creep", Scales = "mass", RattlingPart = "part that rattled; empty: none";
     internal const string Average = "average with those before", FetchPulses = "The pulses as a file", FetchNoise = "The noise as a file", FetchSlow = "The slow sweep as a file", IfAny = ", if any";
