@@ -33,7 +33,7 @@ internal static class ProjectFiles
             File(ProjectZip.Pack(p.Now.Plan.Sheets.Select(s => ($"{s.Name}.svg", Encoding.UTF8.GetBytes(SheetSvg.Of(s))))), "application/zip", $"{p.Name}-sheets.zip")));
         files.MapGet("/sheets/{name}.svg", (string project, string name, Workshop workshop) => Of(workshop, project, p =>
             p.Now.Plan.Sheets.FirstOrDefault(s => s.Name == name) is { } sheet ? Results.Text(SheetSvg.Of(sheet), "image/svg+xml") : Results.NotFound()));
-        files.MapCharts(context => Opened(context)?.Plan.Charts, context => Asked(context)?.Before?.Plan.Charts);
+        files.MapCharts(context => Asked(context) is { } asked ? [.. asked.Now.Plan.Charts, .. asked.Proofs.Charts] : null, context => Asked(context)?.Before?.Plan.Charts);
         files.MapMeshes(context => Opened(context)?.Plan.Facts);
         files.MapProofs();
         files.MapPost("/drivers", TakeDrivers).WithMetadata(new SizeLimit(DriverTable.GreatestLength + 65536));

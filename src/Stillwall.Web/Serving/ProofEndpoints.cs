@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Stillwall.Web.Proving;
 using Stillwall.Web.Store;
 using Stillwall.Web.Texts;
 
@@ -15,12 +16,12 @@ internal static class ProofEndpoints
     // A recording takes some ten times its size while it is read.
     private static readonly SemaphoreSlim Turn = new(1);
 
-    /// <summary>Adds <c>signals/sweep.wav</c> and <c>prove/KIND</c>.</summary>
+    /// <summary>Adds <c>signals/NAME.wav</c> and <c>prove/KIND</c>.</summary>
     internal static void MapProofs(this IEndpointRouteBuilder files)
     {
-        files.MapGet("/signals/sweep.wav", (string project, Workshop workshop) =>
-            workshop.Opened(project) is null ? Results.NotFound() : Results.File(ProofReader.SweepFile(), Wav, "sweep.wav"));
-        files.MapPost($"/prove/{{kind:regex(^({ProofReader.Impedance}|{ProofReader.Sweep}|{ProofReader.Tap})$)}}", Take).WithMetadata(new SizeLimit(RecordingLimit));
+        files.MapGet($"/signals/{{name:regex(^({string.Join('|', ProofReader.Signals)})$)}}.wav", (string project, string name, Workshop workshop) =>
+            workshop.Opened(project) is null ? Results.NotFound() : Results.File(ProofReader.SignalFile(name), Wav, $"{name}.wav"));
+        files.MapPost($"/prove/{{kind:regex(^({string.Join('|', ProofReader.Kinds)})$)}}", Take).WithMetadata(new SizeLimit(RecordingLimit));
     }
 
     // No form of another page can send this kind of content, and the gate lets no other page's script in.
@@ -43,7 +44,7 @@ internal static class ProofEndpoints
             using var body = new MemoryStream((int)Math.Min(request.ContentLength ?? 0, RecordingLimit));
             await request.Body.CopyToAsync(body, context.RequestAborted);
             var facts = opened.Now.Plan.Facts;
-            var outcome = await Task.Run(() => ProofReader.Read(kind, body.GetBuffer().AsSpan(0, (int)body.Length), name => request.Query[name], facts), context.RequestAborted);
+            var outcome = await Task.Run(() => ProofReader.Read(kind, new ProofRequest(body.GetBuffer().AsMemory(0, (int)body.Length), name => request.Query[name], facts, opened.Proofs.Of(kind))), context.RequestAborted);
             opened.Proofs.Take(outcome);
             using var document = JsonDocument.Parse(outcome.Document);
             return Results.Json(new { warnings = outcome.Warnings, result = document.RootElement.Clone() });

@@ -1,6 +1,7 @@
 using Stillwall.Files;
 using Stillwall.Files.Projects;
 using Stillwall.Files.Tables;
+using Stillwall.Web.Proving;
 
 namespace Stillwall.Web.Store;
 

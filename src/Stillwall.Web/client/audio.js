@@ -29,11 +29,28 @@ async function send(address, body, words) {
   }
 }
 
-// Everything that is stated in a form, as the address takes it.
-function address(form) {
+// The day here, as a date is stated.
+export function today() {
+  const now = new Date(), two = n => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+// Everything that is stated in a form, as the address takes it, with names and lengths of the recordings.
+function address(form, parts) {
   const stated = new URLSearchParams();
-  for (const field of form.querySelectorAll('[data-stated]')) stated.set(field.name, field.value.trim());
+  for (const field of form.querySelectorAll('[data-stated]')) stated.set(field.name, field.type === 'checkbox' ? (field.checked ? '1' : '') : field.value.trim());
+  stated.set('parts', parts.map(([name, length]) => `${name}:${length}`).join(','));
   return `${form.dataset.address}?${stated}`;
+}
+
+// The files of a form, one after the other; null where a needed one is missing.
+function chosen(form) {
+  const parts = [], files = [];
+  for (const input of form.querySelectorAll('input[type=file]')) {
+    if (input.hasAttribute('data-needed') && !input.files.length) return null;
+    for (const file of input.files) { parts.push([input.dataset.part, file.size]); files.push(file); }
+  }
+  return { parts, body: new Blob(files) };
 }
 
 async function record(form, say, meter, words, stopped) {
@@ -75,15 +92,15 @@ async function record(form, say, meter, words, stopped) {
 }
 
 export function mount(form, words) {
-  const said = form.querySelector('[role=status]'), file = form.querySelector('input[type=file]'), meter = form.querySelector('meter');
+  const said = form.querySelector('[role=status]'), meter = form.querySelector('meter');
   const play = form.querySelector('[data-play]'), stop = form.querySelector('[data-stop]');
   const gone = new AbortController(), listen = { signal: gone.signal };
   let stopping = false;
   const say = (text, isTrouble) => { said.textContent = text; said.classList.toggle('flt', !!isTrouble); };
   const busy = on => { for (const b of form.querySelectorAll('button, input[type=file]')) if (b !== stop) b.disabled = on; if (stop) stop.hidden = !on; };
-  const bring = async (body, note) => {
+  const bring = async ({ parts, body }, note) => {
     say(words.reading);
-    const trouble = await send(address(form), body, words);
+    const trouble = await send(address(form, parts), body, words);
     say(trouble || note || words.done, trouble || note);
   };
   const doing = async work => {
@@ -92,15 +109,16 @@ export function mount(form, words) {
   };
   form.addEventListener('submit', event => {
     event.preventDefault();
-    if (!file.files.length) { say(words.noFile, true); return; }
-    doing(() => bring(file.files[0]));
+    const brought = chosen(form);
+    if (!brought) { say(words.noFile, true); return; }
+    doing(() => bring(brought));
   }, listen);
   play?.addEventListener('click', () => doing(async () => {
     stopping = false;
     if (!navigator.mediaDevices) { say(words.none, true); return; }
     if (stop) stop.hidden = false;
     const { trouble, body, note } = await record(form, say, meter, words, () => stopping);
-    if (trouble) say(trouble, true); else await bring(body, note);
+    if (trouble) say(trouble, true); else await bring({ parts: [['recording', body.byteLength]], body }, note);
   }), listen);
   stop?.addEventListener('click', () => { stopping = true; }, listen);
   return { dispose: () => { stopping = true; gone.abort(); } };

@@ -76,6 +76,10 @@ public sealed record Measured
     /// <summary>Level difference through the party wall in the ten third-octaves 20 to 160 Hz, dB.</summary>
     [Within(-20, 120), Count(10)]
     public IReadOnlyList<double>? PartyWallDb { get; init; }
+
+    /// <summary>Whether the cabinet's first push goes the way of the main speakers', as wired and set: <c>same</c> or <c>opposite</c>.</summary>
+    [OneOf("same", "opposite")]
+    public string? Polarity { get; init; }
 }
 
 /// <summary>One dated entry of the logbook.</summary>

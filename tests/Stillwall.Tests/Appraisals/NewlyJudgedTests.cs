@@ -41,6 +41,27 @@ public sealed class NewlyJudgedTests
         Assert.Contains("terminal", two.Because, StringComparison.Ordinal);
     }
 
+    // Two fourth-order crossovers between second-order roll-offs: the computed join says which way; turned over, the other answer must be the good one.
+    [Fact]
+    public void The_polarity_that_was_found_is_held_against_the_join()
+    {
+        Finding Found(string? way) => Of("proof/pushes-as-the-join-asks", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
+        Assert.Equal((Verdict.Unknown, "measured.polarity is not stated"), (Found(null).Verdict, Found(null).Because));
+        var isInverted = new Facts(DemoProject.Project, DemoDrivers.All).Joining!.Inverted;
+        Assert.Equal(Verdict.Holds, Found(isInverted ? "opposite" : "same").Verdict);
+        var wrong = Found(isInverted ? "same" : "opposite");
+        Assert.Equal((Verdict.Fails, 1.0, 0.0), (wrong.Verdict, wrong.Value!.Value, wrong.Limit!.Value));
+        Assert.Contains("swap the two wires", wrong.Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_main_speakers_the_same_way_is_asked_for()
+    {
+        var alone = DemoProject.Project with { Brief = DemoProject.Project.Brief with { Mains = null } };
+        Assert.Equal(Verdict.Holds, Of("proof/pushes-as-the-join-asks", alone with { Measured = new Measured { Polarity = "same" } }).Verdict);
+        Assert.Equal(Verdict.Fails, Of("proof/pushes-as-the-join-asks", alone with { Measured = new Measured { Polarity = "opposite" } }).Verdict);
+    }
+
     // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at the density
     // that 1.5:1 leaves (stoichiometry). Standing: three slots of 2 (1.6 × 4.2 + 2 × 1.6) mm² and four keys of (2.4 + 4)/2 × 2.8 mm² over 118 mm; three struts of
     // 31.4 mm² over 118 mm less two windows of 28 mm, and two slopes of 19.4 mm² × 7.15 mm + 12 mm² × 1.3 mm each.

@@ -74,6 +74,7 @@ public class ModelTests
     [InlineData("materials.cast.powder_per_water", FieldKind.Number)]
     [InlineData("limits.wall_to_cone", FieldKind.Quantity)]
     [InlineData("measured.party_wall", FieldKind.Quantities)]
+    [InlineData("measured.polarity", FieldKind.Text)]
     [InlineData("pour_date", FieldKind.Date)]
     [InlineData("prices", FieldKind.Blocks)]
     public void A_key_leads_to_its_field(string key, FieldKind kind) => Assert.Equal(kind, ProjectKeys.Find(key)?.Kind);

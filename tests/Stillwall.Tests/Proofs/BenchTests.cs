@@ -72,6 +72,55 @@ public sealed class BenchTests
         Assert.True(ChannelHealth.Of(Array.ConvertAll(noise, x => Math.Clamp(x, -0.25, 0.25)), 1e-7).IsClipped);
     }
 
+    // Slow steps as a bass line or a signal generator has them: from corner to corner at once, ramped, through a low-pass of the first order and of the second (Q 0.5), sagging as behind a coupling capacitor, with noise.
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(0.9)]
+    public void Slow_steps_below_full_scale_are_not_clipped(double peak)
+    {
+        const double rate = 12000;
+        double[] square = [.. Enumerable.Range(0, 60000).Select(i => i / 300 % 2 == 0 ? peak : -peak)];
+        double[] stairs = [.. Enumerable.Range(0, 60000).Select(i => peak * (new[] { 0, 0.5, 1, 0.5, 0, -0.5, -1, -0.5 }[i / 300 % 8]))];
+        double[] OnePole(double[] x, double hertz)
+        {
+            var (y, a) = (new double[x.Length], Math.Exp(-2 * Math.PI * hertz / rate));
+            for (var i = 1; i < x.Length; i++)
+            {
+                y[i] = (a * y[i - 1]) + ((1 - a) * x[i]);
+            }
+
+            return y;
+        }
+
+        double[] Sag(double[] x)
+        {
+            var low = OnePole(x, 1.5);
+            return [.. x.Select((v, i) => 0.8 * (v - low[i]))];
+        }
+
+        var random = new SeededGenerator(5);
+        double[][] slow =
+        [
+            square, stairs, OnePole(square, 200), OnePole(square, 60), OnePole(OnePole(square, 150), 150), OnePole(stairs, 200), Sag(square), Sag(OnePole(square, 300)),
+            Array.ConvertAll(OnePole(square, 200), x => x + (1e-4 * Synthetic.Gaussian(random))), Array.ConvertAll(square, x => x + (1e-3 * Synthetic.Gaussian(random))),
+        ];
+        Assert.All(slow.Index(), s => Assert.False(ChannelHealth.Of(Array.ConvertAll(s.Item, x => Math.Round(x * 32768) / 32768), Math.Pow(2, -15)).IsClipped, $"signal {s.Index}"));
+    }
+
+    // Cut off before it was turned down: still clipped, though far below full scale; 3 to 12 dB over.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(12)]
+    public void What_was_cut_off_and_then_turned_down_is_still_clipped(double overDb)
+    {
+        foreach (var hertz in new[] { 20.0, 50, 440 })
+        {
+            var amplitude = Math.Pow(10, overDb / 20);
+            double[] cut = [.. Enumerable.Range(0, 96000).Select(i => Math.Round(0.4 * Math.Clamp(amplitude * Math.Sin(2 * Math.PI * hertz * i / 48000.0), -1, 1) * 32768) / 32768)];
+            Assert.True(ChannelHealth.Of(cut, Math.Pow(2, -15)).IsClipped, $"{hertz} Hz");
+        }
+    }
+
     [Fact]
     public void The_level_difference_is_what_was_taken_away()
     {

@@ -30,6 +30,44 @@ public sealed class SweepTests
         Assert.Equal(1.234, reading.Result.DelayS, 2e-3);
     }
 
+    // The same room with clocks apart: what the points move by is within what was stated without knowing the offset, and that is little.
+    [Theory]
+    [InlineData(50)]
+    [InlineData(-50)]
+    [InlineData(100)]
+    public void Clocks_that_differ_move_the_points_by_no_more_than_is_stated(double ppm)
+    {
+        foreach (var hasRoom in new[] { false, true })
+        {
+            var played = Played("sweep", Rate);
+            SweepResult At(double clock) => RelativeSweep.Of(Recorded(played, Rate, f => Response(f, hasRoom), clock), new Recording(Rate, [played], 1e-7), new SweepSettings()).Result!;
+            var (same, apart) = (At(0), At(ppm));
+            var moved = same.Points.Zip(apart.Points).Where(p => p.First.FrequencyHz is >= 20 and <= 400).Max(p => Math.Abs(p.First.MagnitudeDb - p.Second.MagnitudeDb));
+            Assert.InRange(apart.ClockDoubtDb!.Value, 0.8 * moved * (100 / Math.Abs(ppm)), 0.1);
+            Assert.InRange(moved, 0, (1.1 * apart.ClockDoubtDb.Value) + 0.002);
+        }
+    }
+
+    // Noise has no law, but two halves: the offset is read off them and taken out.
+    [Theory]
+    [InlineData(50)]
+    [InlineData(-50)]
+    [InlineData(100)]
+    public void The_offset_of_two_clocks_is_read_off_noise_and_taken_out(double ppm)
+    {
+        var played = Played("noise", Rate);
+        var recorded = Recorded(played, Rate, f => Response(f, false), ppm).WithNoise(-70, 6);
+        var reading = RelativeSweep.Of(recorded, new Recording(Rate, [played], 1e-7), new SweepSettings());
+        Near(reading.Result!, f => Response(f, false), 0.3);
+        var told = Assert.Single(reading.Warnings, w => w.Contains("ppm", StringComparison.Ordinal));
+        var found = double.Parse(told.Split(" ppm")[0].Split(' ')[^1], System.Globalization.CultureInfo.InvariantCulture) * (told.Contains("slower", StringComparison.Ordinal) ? 1 : -1);
+        Assert.Equal(ppm, found, 8.0);
+    }
+
+    [Fact]
+    public void Without_a_sweep_nothing_is_stated_of_the_clocks() =>
+        Assert.Null(RelativeSweep.Of(Recorded(Played("noise", Rate), Rate, f => Response(f, false), 0), new Recording(Rate, [Played("noise", Rate)], 1e-7), new SweepSettings()).Result!.ClockDoubtDb);
+
     [Theory]
     [InlineData(44100, 48000)]
     [InlineData(96000, 44100)]

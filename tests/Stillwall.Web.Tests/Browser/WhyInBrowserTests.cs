@@ -1,6 +1,8 @@
 using Microsoft.Playwright;
 using Stillwall.Appraisals.Explaining;
+using Stillwall.Web.Proving;
 using Stillwall.Web.Store;
+using Stillwall.Web.Tests.Serving;
 
 namespace Stillwall.Web.Tests.Browser;
 
@@ -21,6 +23,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         (".stated dd", "stated by the maker"),
         ("td:has(a[download])", "names of file formats"),
         (".entries td", "stated by the maker, each in its field"),
+        (".proof td[data-plain]", "counts, and what the maker typed or heard"),
     ];
 
     private readonly Chromium chromium;
@@ -40,6 +43,11 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         {
             await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
             await Chromium.Live(page);
+            if (stage == "proof")
+            {
+                await Prove(page);
+            }
+
             await Prepare(page, stage);
             silent.AddRange((await page.EvaluateAsync<string[]>(
                 """
@@ -120,6 +128,32 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         await Assertions.Expect(page.Locator("#why-sheet .fname").First).ToContainTextAsync("Wigeon 8");
         await Assertions.Expect(page.Locator("#why-title")).ToContainTextAsync(value);
         await page.Context.CloseAsync();
+    }
+
+    // Every proof with figures of its own, by request as the page sends it, and the one that is typed.
+    private async Task Prove(IPage page)
+    {
+        using var client = chromium.Page.Client();
+        byte[] free = Sounds.Impedance(30, 5.5, 0.475), loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2)), here = Sounds.Noise(0.5), there = Sounds.Noise(0.05);
+        (string Path, byte[] Body)[] all =
+        [
+            ("impedance?reference=10+ohm", Sounds.Impedance()), ("tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g", Sounds.Taps()), ("sweep?at=near", Sounds.Heard(ProofReader.SignalFile("sweep"))),
+            ($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded]), ($"wall?parts=recording:{here.Length},there:{there.Length}", [.. here, .. there]),
+        ];
+        foreach (var (path, body) in all)
+        {
+            using var content = new ByteArrayContent(body);
+            content.Headers.ContentType = new("audio/wav");
+            using var answer = await client.PostAsync(new Uri($"/files/reading-room/prove/{path}", UriKind.Relative), content, TestContext.Current.CancellationToken);
+            Assert.True(answer.IsSuccessStatusCode, path);
+        }
+
+        await page.Locator("[data-proof=hold] [name=seconds]").FillAsync("2.1 s");
+        await page.Locator("[data-proof=hold] button[type=submit]").ClickAsync();
+        foreach (var kind in new[] { "impedance", "tap", "sweep", "driver", "wall", "hold" })
+        {
+            await Assertions.Expect(page.Locator($"[data-proof={kind}] tbody .fig").First).ToBeVisibleAsync();
+        }
     }
 
     // What takes a press before it is shown.

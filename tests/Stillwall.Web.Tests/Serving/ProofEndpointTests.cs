@@ -55,8 +55,133 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         Assert.All(points.Where(p => p.Key is >= 20 and <= 400), p => Assert.Equal(Level(p.Key) - zero, p.Value, 0.3));
     }
 
+    // Two files in one request, their names and lengths beside them. The right channel is 3 % weaker in both: taken out, the resistance is right; left in, it is off by 4 %.
+    [Fact]
+    public async Task The_resistor_alone_takes_the_channels_difference_out()
+    {
+        var (z, alone) = (Sounds.Impedance(Sounds.ResonanceHz, 9, 0.7826, 0.97), Sounds.Alone(0.97));
+        var without = await Proved("impedance?reference=10+ohm", z);
+        Assert.InRange(without.GetProperty("dc_resistance_ohm").GetDouble(), 3.2, 3.45);
+        var json = await Proved($"impedance?reference=10+ohm&parts=recording:{z.Length},alone:{alone.Length}", [.. z, .. alone]);
+        Assert.Equal(1, json.GetProperty("dc_resistance_ohm").GetDouble() / 3.55, 0.005);
+        Assert.Equal(1, json.GetProperty("q_total").GetDouble() / Sounds.Q, 0.015);
+    }
+
+    // Small 1972: with 30 Hz free and the moving mass doubled, fs/√2; Vas = ρc²Sd²/((2πfs)²·m) with 1.2041 kg/m³ and 343.2 m/s (20 °C, from memory).
+    [Fact]
+    public async Task An_added_mass_gives_the_driver_and_keeping_it_states_it()
+    {
+        page.Reset();
+        var (free, loaded) = (Sounds.Impedance(30, 5.5, 0.475), Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2)));
+        var driver = (await Proved($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded])).GetProperty("driver");
+        var vas = 1.2041 * 343.2 * 343.2 * 0.0214 * 0.0214 / (Math.Pow(2 * Math.PI * 30, 2) * 0.040);
+        Assert.Equal(1, driver.GetProperty("vas_m3").GetDouble() / vas, 0.02);
+        Assert.Equal(1, driver.GetProperty("mms_kg").GetDouble() / 0.040, 0.02);
+        var open = page.Workshop.Opened("reading-room")!;
+        var outcome = open.Proofs.Of("driver")!;
+        Assert.False(outcome.IsIn(open.Now.Project, open.Now.Text));
+        Assert.Empty(open.Edit(this, new([.. outcome.Keys], text => outcome.WrittenInto(text, "2026-12-01")), "kept"));
+        var sheet = open.Now.Plan.Facts.Sheet!;
+        Assert.Equal(("Dunlin 8, measured", 0.012, 0.186), (sheet.Name, sheet.XmaxM!.Value, sheet.CutoutM!.Value));
+        Assert.Equal(1, sheet.FsHz!.Value / 30, 0.01);
+        Assert.True(outcome.IsIn(open.Now.Project, open.Now.Text));
+        Assert.Equal(("impedance", "driver"), (open.Now.Project.Logbook[^1].Kind, open.Now.Project.Logbook[^1].Part));
+        page.Reset();
+    }
+
+    [Fact]
+    public async Task A_known_box_gives_the_suspensions_volume()
+    {
+        // Small 1972: Vas of 24 L on 12 L raises the resonance by √3, and both Qs with it.
+        var (free, boxed) = (Sounds.Impedance(30, 5.5, 0.475), Sounds.Impedance(30 * Math.Sqrt(3), 5.5 * Math.Sqrt(3), 0.475 * Math.Sqrt(3)));
+        var driver = (await Proved($"driver?reference=10+ohm&volume=12+L&sd=214+cm2&parts=recording:{free.Length},box:{boxed.Length}", [.. free, .. boxed])).GetProperty("driver");
+        Assert.Equal(1, driver.GetProperty("vas_m3").GetDouble() / 0.024, 0.02);
+    }
+
+    [Fact]
+    public async Task Both_sides_of_a_wall_give_ten_differences_that_may_be_kept()
+    {
+        byte[] here = Sounds.Noise(0.5), there = Sounds.Noise(0.025), quiet = Sounds.Noise(0.0001, 4);
+        var json = await Proved($"wall?parts=recording:{here.Length},there:{there.Length},background:{quiet.Length}", [.. here, .. there, .. quiet]);
+
+        // A twentieth: 26.02 dB.
+        Assert.All(json.GetProperty("bands").EnumerateArray(), b => Assert.Equal(26.02, b.GetProperty("difference_db").GetDouble(), 0.1));
+        var outcome = page.Workshop.Opened("reading-room")!.Proofs.Of("wall")!;
+        Assert.Equal(("measured.party_wall", 10), (outcome.Measured.Single().Key, outcome.Measured.Single().Stated.Split(',').Length));
+        Assert.All(outcome.Figures, f => Assert.Equal("dB", f.Why!.Unit));
+        await RefusedInOneLine($"wall?parts=recording:{there.Length},there:{here.Length}", [.. there, .. here], HttpStatusCode.BadRequest);
+    }
+
+    [Theory]
+    [InlineData(1, 1, "same")]
+    [InlineData(1, -1, "opposite")]
+    [InlineData(-1, -1, "same")]
+    public async Task Two_cones_push_the_same_way_or_not(double one, double other, string way)
+    {
+        byte[] cabinet = Sounds.Pulses(one), main = Sounds.Pulses(other);
+        var json = await Proved($"polarity?parts=recording:{cabinet.Length},main:{main.Length}", [.. cabinet, .. main]);
+        Assert.Equal((one > 0, one * other > 0), (json.GetProperty("is_positive").GetBoolean(), json.GetProperty("is_same").GetBoolean()));
+        Assert.Equal([("measured.polarity", way)], page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Measured);
+        _ = await Proved("polarity", cabinet);
+        Assert.Empty(page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Measured);
+    }
+
+    // The mean of a recording and itself is the recording; the count tells that both were taken.
+    [Fact]
+    public async Task Sweeps_are_averaged_in_one_request_and_with_those_before()
+    {
+        using var client = page.Client();
+        var heard = Sounds.Heard(await client.GetByteArrayAsync(new Uri("/files/reading-room/signals/sweep.wav", UriKind.Relative), Stop));
+        var once = await Proved("sweep?at=near", heard);
+        string Count() => page.Workshop.Opened("reading-room")!.Proofs.Of("sweep")!.Figures[^1].Text;
+        Assert.Equal("1", Count());
+        var twice = await Proved($"sweep?at=near&parts=recording:{heard.Length},recording:{heard.Length}", [.. heard, .. heard]);
+        Assert.Equal("2", Count());
+        Assert.Equal(once.GetProperty("points").ToString(), twice.GetProperty("points").ToString());
+        _ = await Proved("sweep?at=near&average=1", heard);
+        Assert.Equal("3", Count());
+        _ = await Proved("sweep?at=seat&average=1", heard);
+        Assert.Equal("1", Count());
+    }
+
+    [Theory]
+    [InlineData("svg", "image/svg+xml")]
+    [InlineData("png", "image/png")]
+    [InlineData("csv", "text/csv")]
+    public async Task The_charts_of_a_proof_are_had_as_files(string kind, string type)
+    {
+        _ = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
+        using var client = page.Client();
+        using var answer = await client.GetAsync(new Uri($"/files/reading-room/charts/proof-impedance.{kind}", UriKind.Relative), Stop);
+        Assert.Equal((HttpStatusCode.OK, type), (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType));
+        Assert.True((await answer.Content.ReadAsByteArrayAsync(Stop)).Length > 500);
+    }
+
+    [Theory]
+    [InlineData("slow", 60)]
+    [InlineData("pulses", 4)]
+    [InlineData("noise", 30)]
+    public async Task The_signals_of_the_other_proofs_are_there(string name, double seconds)
+    {
+        using var client = page.Client();
+        var sound = Stillwall.Files.Audio.WavReader.Read(await client.GetByteArrayAsync(new Uri($"/files/reading-room/signals/{name}.wav", UriKind.Relative), Stop)).Recording!;
+        Assert.Equal((48000, seconds), (sound.RateHz, Math.Round(sound.DurationS)));
+        Assert.Equal(-12, 20 * Math.Log10(sound.Channels[0].Max(Math.Abs)), 0.1);
+    }
+
+    [Theory]
+    [InlineData("parts=recording:10")]
+    [InlineData("parts=recording:x")]
+    [InlineData("parts=recording:999999999")]
+    [InlineData("parts=recording")]
+    [InlineData("parts=there:0")]
+    public async Task Parts_that_do_not_fit_are_refused(string parts) => await RefusedInOneLine($"wall?{parts}", Sounds.Taps(), HttpStatusCode.BadRequest);
+
     [Theory]
     [InlineData("impedance")]
+    [InlineData("driver?reference=10+ohm&sd=214+cm2")]
+    [InlineData("driver?reference=10+ohm&added=10+g")]
+    [InlineData("wall")]
     [InlineData("impedance?reference=10")]
     [InlineData("impedance?reference=-1+ohm")]
     [InlineData("impedance?reference=10+Hz")]

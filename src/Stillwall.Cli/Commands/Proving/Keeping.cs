@@ -35,7 +35,11 @@ internal sealed class Keeping
     /// <param name="measured">Keys below <c>measured</c> and their values in SI.</param>
     /// <param name="isQuiet">Whether standard output holds something else.</param>
     /// <param name="part">The part that the entry is about.</param>
-    internal void Save(Invocation call, LoadedProject? loaded, string kind, string note, IReadOnlyList<(string Key, IReadOnlyList<double> Values)> measured, bool isQuiet, string? part = null)
+    internal void Save(Invocation call, LoadedProject? loaded, string kind, string note, IReadOnlyList<(string Key, IReadOnlyList<double> Values)> measured, bool isQuiet, string? part = null) =>
+        SaveStated(call, loaded, kind, note, [.. measured.Select(m => (m.Key, MeasuredText.Of($"measured.{m.Key}", m.Values)))], isQuiet, part);
+
+    /// <summary>As the other, the values as a project file states them.</summary>
+    internal void SaveStated(Invocation call, LoadedProject? loaded, string kind, string note, IReadOnlyList<(string Key, string Stated)> measured, bool isQuiet, string? part = null)
     {
         var (text, changes) = (loaded?.Text, new List<(string Key, string Stated, string Text)>());
         if (loaded is null || text is null)
@@ -43,10 +47,9 @@ internal sealed class Keeping
             return;
         }
 
-        foreach (var (key, values) in call.Has(Keep) ? measured : [])
+        foreach (var (key, stated) in call.Has(Keep) ? measured : [])
         {
             var dotted = $"measured.{key}";
-            var stated = MeasuredText.Of(dotted, values);
             text = ProjectTextEditor.SetStated(text, dotted, stated);
             changes.Add((dotted, stated, text));
         }

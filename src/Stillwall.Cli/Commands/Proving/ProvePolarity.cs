@@ -15,10 +15,15 @@ internal static class ProvePolarity
         var keeping = new Keeping();
         return new Verb("polarity", "which way the first push goes, and whether the main speakers go the same way", "stillwall prove polarity cabinet.wav --against main.wav")
         {
-            Takes = [file, against, json, keeping.Project, keeping.Log],
+            Takes = [file, against, json, keeping.Project, keeping.Keep, keeping.Log],
             Do = call =>
             {
                 var loaded = keeping.Load(call);
+                if (call.Has(keeping.Keep) && call.Text(against) is null)
+                {
+                    throw Refusal.Input("prove polarity: --keep needs --against; one microphone alone does not say which way is out");
+                }
+
                 var isPositive = Read(call.Session, call.Text(file)!);
                 bool? isSame = call.Text(against) is { } other ? Read(call.Session, other) == isPositive : null;
                 var said = $"first swing {(isPositive ? "up" : "down")}";
@@ -32,7 +37,7 @@ internal static class ProvePolarity
                     call.Session.PrintLine(said + more);
                 }
 
-                keeping.Save(call, loaded, "polarity", said + (isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }), [], call.Has(json));
+                keeping.SaveStated(call, loaded, "polarity", said + (isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }), isSame is { } way ? [("polarity", way ? "same" : "opposite")] : [], call.Has(json));
                 return ExitCodes.Done;
             },
         };

@@ -99,6 +99,7 @@ internal static class ProveSweep
         });
         var say = $"It arrived {Show.Number(result.DelayS * 1e3)} ms after the file's beginning. Harmonics: {(result.HarmonicDistortion is { } h ? Show.Percent(h) : "unknown")}. "
             + $"Above the noise: {(result.SignalToNoiseDb is { } snr ? Show.Level(snr) : "no noise heard")}. "
+            + (result.ClockDoubtDb is { } clock ? $"Player and recorder by clocks of their own, up to 100 ppm apart, may move a point by {Show.Number(clock, 1)} dB from 20 to 400 Hz. " : "")
             + (place == "near" ? "Close to the cone the shape is that of the free field below some 200 Hz: bends and slopes may be compared with the computed curve, levels may not. " : "At the seat the room counts as much as the cabinet: before and after may be compared, peaks and dips with the room model in their places, not in their heights. ")
             + "The microphone's own response is in every figure: a phone rolls off below 50 to 100 Hz, so what falls there may be the phone.";
         return Tables.Of(terminal, "Relative response: 0 dB is the mean from 100 to 200 Hz", [">frequency", ">measured", computed is null ? "" : ">computed", computed is null ? "" : ">difference", ">above noise"], rows)

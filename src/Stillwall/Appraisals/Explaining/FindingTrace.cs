@@ -64,6 +64,7 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
         ["proof/resonance-as-designed"] = new("as-measured", ["measured.system_resonance"], ["box.system_resonance_hz", "limits.proof_resonance"]),
         ["proof/q-as-designed"] = new("as-measured", ["measured.system_q"], ["box.system_q", "limits.proof_q"]),
         ["proof/core-as-assumed"] = new("as-measured", ["measured.core_modulus", "measured.core_loss_factor"], ["materials.cast.mix", "materials.cast.powder_per_water", "limits.proof_modulus"]),
+        ["proof/pushes-as-the-join-asks"] = new("polarity-against-join", ["measured.polarity", "brief.mains.corner", "brief.aim.crossover"], []),
         ["proof/no-rattle"] = new("as-logged", ["logbook"], []),
         ["logbook/plan-against-actual"] = new("plan-deviation", ["logbook", "mass.finished_kg", "print.print_seconds", "cost.total_price"], []),
     };

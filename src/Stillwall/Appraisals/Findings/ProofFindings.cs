@@ -15,6 +15,7 @@ internal static class ProofFindings
         new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
         new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
         new("Proof", "core as assumed", "modulus and loss factor by the tap test (ASTM E1876) against the mix's; the limit is our choice", Core),
+        new("Proof", "pushes as the join asks", "first swing of the polarity pulses, recorded before both cones, against the polarity of the best join; common practice, no source", Polarity),
         new("Proof", "no rattle", "slow sweep by ear, as the logbook states it; common practice, no source", Rattle),
     ];
 
@@ -99,6 +100,20 @@ internal static class ProofFindings
     }
 
     private static string Loudest(Facts f) => f.WorstSound is { } worst ? $": the {worst.Panel} wall is {Show.Level(Math.Abs(worst.LevelDb))} {(worst.LevelDb <= 0 ? "below" : "above")} the cone with it" : "";
+
+    // The join that was computed says which way the cabinet must go; without one, the way of the main speakers.
+    private static Judgement Polarity(Facts f)
+    {
+        if (f.Project.Measured.Polarity is not { } found)
+        {
+            return Unknown("pc", "measured.polarity");
+        }
+
+        var wanted = f.Joining is { Inverted: true } ? "opposite" : "same";
+        var asked = f.Joining is null ? "without a computed join the same way is asked for" : $"the best join asks for the {wanted} way";
+        var judged = AtMost(found == wanted ? 0 : 1, 0, "pc", Nearness.Count, $"the cabinet pushes {(found == "same" ? "the same way as" : "against")} the main speakers; {asked}");
+        return judged.Verdict == Verdict.Fails ? judged with { Remedy = "swap the two wires at the cabinet, or turn its polarity switch, then record the pulses again" } : judged;
+    }
 
     private static Judgement Rattle(Facts f)
     {

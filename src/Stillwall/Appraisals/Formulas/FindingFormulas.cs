@@ -33,6 +33,7 @@ internal static class FindingFormulas
         new("lacking-items", "Items that are not to hand", "number of supplies that are short, missing or past their date", "counting", "exact"),
         new("hearing-dose", "Share of a day's dose", "hours/8 × 2^((A-weighted level − 85 dB)/3)", "NIOSH 98-126, recommended exposure limit", "as the level"),
         new("as-measured", "Measured value", "as stated under measured", "the maker's own measurement", "as its own uncertainty"),
+        new("polarity-against-join", "Cabinet that pushes the wrong way", "1 where the measured polarity is not that of the best join, else 0", "first swings before one microphone, one cone after the other", "right or unknown"),
         new("as-logged", "Logged count", "parts whose last entry is \"rattle\"", "the logbook", "the ear's"),
         new("plan-deviation", "Deviation from the plan", "actual/planned − 1, the greatest of all figures that both know", "arithmetic", "the scales' and the clock's"),
     ];

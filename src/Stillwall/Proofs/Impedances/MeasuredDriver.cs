@@ -15,7 +15,11 @@ namespace Stillwall.Proofs.Impedances;
 /// <param name="MmsKg">Moving mass, kg.</param>
 /// <param name="BlTM">Force factor, N/A.</param>
 /// <param name="VasBandM3">Half of the 95 % band of Vas, m³; area, mass and volume as stated.</param>
-public sealed record MeasuredDriver(double FsHz, double Qms, double Qes, double ReOhm, double LeH, double SdM2, double VasM3, double MmsKg, double BlTM, double VasBandM3)
+public sealed record MeasuredDriver(
+    double FsHz, double Qms, double Qes, double ReOhm, double LeH, double SdM2,
+    [property: ComputedBy("measured-vas", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double VasM3,
+    [property: ComputedBy("measured-vas", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double MmsKg,
+    [property: ComputedBy("measured-force-factor", "recording", "recording.reference_ohm", "recording.resonance_hz")] double BlTM, double VasBandM3)
 {
     /// <summary>From the free driver and the same with a mass stuck to its cone.</summary>
     /// <param name="free">Figures in free air.</param>

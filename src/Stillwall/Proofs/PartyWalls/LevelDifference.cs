@@ -13,7 +13,8 @@ namespace Stillwall.Proofs.PartyWalls;
 /// <param name="DifferenceDb">Level difference, dB.</param>
 /// <param name="UncertaintyDb">Half of its 95 % band by the length of the recordings, dB; places in the rooms count more.</param>
 /// <param name="IsAtLeast">Whether the background hides the rest: the wall keeps off at least so much.</param>
-public sealed record WallBand(double BandHz, double SourceDb, double ReceiverDb, double? BackgroundDb, double DifferenceDb, double UncertaintyDb, bool IsAtLeast);
+public sealed record WallBand(
+    double BandHz, double SourceDb, double ReceiverDb, double? BackgroundDb, [property: Numerics.ComputedBy("wall-difference", "recording", "recording.there", "recording.background")] double DifferenceDb, double UncertaintyDb, bool IsAtLeast);
 
 /// <summary>What recordings on both sides of a party wall say.</summary>
 /// <param name="Bands">The bands from 20 to 160 Hz; empty where the recordings say nothing.</param>

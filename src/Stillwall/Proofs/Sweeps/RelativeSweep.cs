@@ -53,7 +53,7 @@ public static class RelativeSweep
         ArgumentNullException.ThrowIfNull(played);
         ArgumentNullException.ThrowIfNull(settings);
         Require.Within(settings.GateS, 0.02, 5, nameof(settings.GateS), "s");
-        var warnings = new List<string>();
+        var (warnings, isMatched) = (new List<string>(), false);
         var (r, s) = (At(recorded), At(played));
         if (TroubleOf(recorded, played, warnings) is { } trouble)
         {
@@ -61,6 +61,13 @@ public static class RelativeSweep
         }
 
         var law = SweepLaw.Of(s, Resampling.BassRateHz);
+        if (law is null && ClockOffset.Ratio(r, s) is { } apart)
+        {
+            r = ClockOffset.Removed(r, apart);
+            warnings.Add(Invariant($"the recorder's clock runs {Math.Abs(apart) * 1e6:0} ppm {(apart > 0 ? "faster" : "slower")} than the player's, as both halves of the recording tell: taken out"));
+            isMatched = true;
+        }
+
         var length = FourierTransform.PowerOfTwo(r.Length + (int)((law?.HarmonicLeadS(6) ?? 1) * Resampling.BassRateHz) + (int)(2 * settings.GateS * Resampling.BassRateHz) + s.Length / 4);
         length = Math.Max(length, FourierTransform.PowerOfTwo(s.Length));
         var (transfer, power) = Deconvolution.Of(r, s, length);
@@ -73,7 +80,7 @@ public static class RelativeSweep
         var (fromHz, toHz) = Span(power, Resampling.BassRateHz / length);
         if (law is null)
         {
-            warnings.Add("what was played is no exponential sweep: harmonics stay unknown, and two clocks that differ cost up to 1 dB");
+            warnings.Add($"what was played is no exponential sweep: harmonics stay unknown{(isMatched ? "" : ", and two clocks that differ cost up to 1 dB")}");
         }
         else
         {
@@ -92,7 +99,8 @@ public static class RelativeSweep
         }
 
         var result = Result(response, law, fromHz, toHz, settings);
-        return result.SignalToNoiseDb < LeastSignalToNoiseDb ? new SweepReading(null, NotPlayed, []) : new SweepReading(result, null, warnings);
+        return result.SignalToNoiseDb < LeastSignalToNoiseDb ? new SweepReading(null, NotPlayed, [])
+            : new SweepReading(law is null ? result : result with { ClockDoubtDb = ClockDoubt.Of(transfer, law, length, (r, by) => Points(r, law, fromHz, toHz, settings, by)) }, null, warnings);
     }
 
     /// <summary>The energy mean of several recordings, such as places round the seat.</summary>
@@ -205,6 +213,13 @@ public static class RelativeSweep
         double? distortion = harmonics.Count > 0 && harmonics.Any(h => h.Ratio is not null) ? Math.Sqrt(harmonics.Sum(h => (h.Ratio ?? 0) * (h.Ratio ?? 0))) : null;
         var above = Ratio(bands.Sum(b => Mean(signal, b)), bands.Sum(b => Mean(noise, b)));
         return new SweepResult(response.PeakS, distortion, above is { } ratio ? Decibels(ratio) : null, harmonics, AboutZero(points));
+    }
+
+    // The response alone, without noise and harmonics, its bands moved by a factor.
+    private static IReadOnlyList<SweepPoint> Points(Response response, ExponentialSweep law, double fromHz, double toHz, SweepSettings settings, double by)
+    {
+        var energies = response.Energies(-Math.Min(LongestBeforeS, 0.45 * law.HarmonicLeadS(2)), settings.GateS, settings.GateS / 4, GatedLength);
+        return AboutZero([.. FractionalOctaves.Bands(settings.PointsPerOctaveCount, fromHz, toHz).Select(b => new SweepPoint(b.CentreHz, Decibels(FractionalOctaves.MeanEnergy(energies, response.RateHz / GatedLength, new OctaveBand(b.CentreHz, b.LowerHz * by, b.UpperHz * by))), null))]);
     }
 
     private static double? Ratio(double one, double other) => other > 1e-12 * one ? one / other : null;

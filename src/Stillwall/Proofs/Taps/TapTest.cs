@@ -13,6 +13,12 @@ public static class TapTest
     // The impact itself, and how long a bar is listened to.
     private const double SkippedS = 0.001, LongestS = 2;
 
+    // With fewer, taps are also looked for in the noise (our choice).
+    private const int FewTaps = 5;
+
+    // Bands wider than these say nothing: 2 % in frequency, 4 % in modulus; half of the loss factor (our choice).
+    private const double WidestFrequencyRatio = 0.02, WidestLossRatio = 0.5;
+
     // A tap further than this from the median is named: 0.5 % in frequency or half the loss factor, and five times the usual spread (our choice).
     private const double FarFrequencyRatio = 0.005, FarLossRatio = 0.5, FarSpread = 5;
 
@@ -48,7 +54,13 @@ public static class TapTest
         }
 
         List<string> warnings = health.IsClipped ? ["it is clipped: tap more softly or turn the level down; the loss factor is doubtful"] : [];
-        var pieces = Pieces(samples, Heard(samples, recording.RateHz, greatestHz), recording.RateHz);
+        var pieces = Pieces(samples, TapOnsets.Find(Heard(samples, recording.RateHz, greatestHz), recording.RateHz), recording.RateHz);
+        if (pieces.Count < FewTaps && Pieces(samples, TapsInNoise.Find(samples, recording.RateHz, leastHz, Math.Min(greatestHz, 0.45 * recording.RateHz)), recording.RateHz) is var hidden && hidden.Count > pieces.Count)
+        {
+            pieces = hidden;
+            warnings.Add("the taps stand little above the noise: the bands tell how far the figures can be trusted; tap where it is quiet for narrower ones");
+        }
+
         if (pieces.Count == 0 || TapSpectrum.FundamentalHz(pieces.Select(p => samples[p.From..p.To]), Before(samples, pieces), recording.RateHz, leastHz, Math.Min(greatestHz, 0.45 * recording.RateHz)) is not { } aboutHz)
         {
             return new TapReading(null, pieces.Count == 0 ? "has no tap in it; single taps with silence between them" : Invariant($"rings nowhere between {leastHz:0} and {greatestHz:0} Hz, where a cast bar of these sizes does; check the sizes, hang the bar at its nodes"), []);
@@ -75,6 +87,11 @@ public static class TapTest
         var (hertz, loss) = (good.Average(f => f.FrequencyHz), good.Average(f => f.LossFactor));
         var hertzBand = Band(good, f => f.FrequencyHz, f => f.FrequencyDeviationHz);
         var lossBand = Band(good, f => f.LossFactor, f => f.DecayDeviationPerS / (Math.PI * f.FrequencyHz));
+        if (hertzBand > WidestFrequencyRatio * hertz || lossBand > WidestLossRatio * loss)
+        {
+            return new TapReading(null, Invariant($"is too noisy: {hertz:0} ± {hertzBand:0} Hz, loss factor {loss:0.000} ± {lossBand:0.000}; tap where it is quiet, five times or more"), []);
+        }
+
         var (modulus, density) = (bar.ModulusPa(hertz), bar.DensityKgM3);
 
         // Half of the 95 % band of a value that is as likely anywhere within ± a: 1.96·a/√3.
@@ -142,9 +159,8 @@ public static class TapTest
         return smooth;
     }
 
-    private static List<(int From, int To)> Pieces(double[] samples, double[] heard, double rateHz)
+    private static List<(int From, int To)> Pieces(double[] samples, List<int> onsets, double rateHz)
     {
-        var onsets = TapOnsets.Find(heard, rateHz);
         var skip = (int)(SkippedS * rateHz);
         return [.. onsets.Select((at, i) => (From: at + skip, To: Math.Min(Math.Min(samples.Length, at + (int)(LongestS * rateHz)), i + 1 < onsets.Count ? onsets[i + 1] - (2 * skip) : int.MaxValue)))
             .Where(p => p.To - p.From > 5 * skip)];
