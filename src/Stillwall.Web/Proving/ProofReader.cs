@@ -27,12 +27,19 @@ internal static class ProofReader
 
     private static readonly Dictionary<string, Func<ProofRequest, ProofOutcome>> ByRecording = new(StringComparer.Ordinal)
     {
-        [Impedance] = ImpedanceProofs.Of, [Driver] = ImpedanceProofs.DriverOf, [Tap] = TapProof.Of, [Sweep] = r => SweepProof.Of(r, TheSweep.Value), [Wall] = WallProof.Of, [Polarity] = PolarityProof.Of,
+        [Impedance] = ImpedanceProofs.Of,
+        [Driver] = ImpedanceProofs.DriverOf,
+        [Tap] = TapProof.Of,
+        [Sweep] = r => SweepProof.Of(r, TheSweep.Value),
+        [Wall] = WallProof.Of,
+        [Polarity] = PolarityProof.Of,
     };
 
     private static readonly Dictionary<string, Func<ProofRequest, ProofOutcome>> ByHand = new(StringComparer.Ordinal)
     {
-        [Hold] = HandProofs.Hold, [Weight] = HandProofs.Weight, [Rattle] = HandProofs.Rattle,
+        [Hold] = HandProofs.Hold,
+        [Weight] = HandProofs.Weight,
+        [Rattle] = HandProofs.Rattle,
     };
 
     /// <summary>Proofs that read recordings.</summary>

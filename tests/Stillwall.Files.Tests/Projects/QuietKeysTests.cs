@@ -57,8 +57,14 @@ public sealed class QuietKeysTests
                     Everyday = new Everyday { LevelDb = Between(0, 130), Programme = OneOf(programmes), Hours = Maybe(0, 24), CrestDb = Maybe(3, 40), QuietHours = new QuietHours { LevelDb = Maybe(0, 130), Curve = OneOf(curves), AWeightedLimitDb = Maybe(-50, 130), CWeightedLimitDb = Maybe(-50, 130) } },
                     Neighbour = demo.Brief.Neighbour! with
                     {
-                        Partition = OneOf(partitions), Curve = draw.Next() < 0.8 ? OneOf(curves) : null, LeafKgM2 = Between(1, 3000), SecondLeafKgM2 = Between(1, 3000), GapM = Between(0.001, 2), FlankingDb = Maybe(10, 120),
-                        AWeightedLimitDb = Maybe(-50, 130), CWeightedLimitDb = Maybe(-50, 130),
+                        Partition = OneOf(partitions),
+                        Curve = draw.Next() < 0.8 ? OneOf(curves) : null,
+                        LeafKgM2 = Between(1, 3000),
+                        SecondLeafKgM2 = Between(1, 3000),
+                        GapM = Between(0.001, 2),
+                        FlankingDb = Maybe(10, 120),
+                        AWeightedLimitDb = Maybe(-50, 130),
+                        CWeightedLimitDb = Maybe(-50, 130),
                     },
                 },
                 Cabinet = demo.Cabinet! with { Feet = new Feet { Kind = "pads", StiffnessNPerM = Between(10, 1e6), VerticalStiffnessNPerM = Maybe(10, 1e7) } },

@@ -136,8 +136,12 @@ public class EqualiserSearchTests(ITestOutputHelper told)
         // 79.57 dB take 31.6 V rms; with 12 dB of crest 125.9 V peak; an amplifier of 100 W into 4 ohm gives 28.28 V peak: −12.97 dB. A cone that moves 1 mm peak a volt moves 0.707 × 125.9 = 89 mm: 10 mm are −18.99 dB.
         var quiet = QuietModel.Of(QuietData.Inputs() with
         {
-            Everyday = new Everyday { LevelDb = 79.57, Programme = "pink" }, CrossoverHz = 2000, VolumeVelocityM3S = f => new Complex(0, -0.01 / f),
-            Amplifier = new Amplifier { PowerW = 100, RatedLoadOhm = 4 }, ExcursionPeakM = _ => 0.001, XmaxM = 0.01,
+            Everyday = new Everyday { LevelDb = 79.57, Programme = "pink" },
+            CrossoverHz = 2000,
+            VolumeVelocityM3S = f => new Complex(0, -0.01 / f),
+            Amplifier = new Amplifier { PowerW = 100, RatedLoadOhm = 4 },
+            ExcursionPeakM = _ => 0.001,
+            XmaxM = 0.01,
         });
         Assert.Equal(-12.97, quiet.Headroom!.AmplifierDb!.Value, 0.02);
         Assert.Equal(-18.99, quiet.Headroom.ExcursionDb!.Value, 0.02);

@@ -18,7 +18,7 @@ public class SettingHeatTests
         Assert.Equal(Slices(mix, poured, coreM, SkinMaterials.Petg, 0.002), wall.ExpectedPeakC, 0.1);
     }
 
-// Water of 5 °C in a room of 20 °C: by hand, plaster 1.5 : 1 comes to (1620 · 20 + 4180 · 5)/5800 = 9.19 °C.
+    // Water of 5 °C in a room of 20 °C: by hand, plaster 1.5 : 1 comes to (1620 · 20 + 4180 · 5)/5800 = 9.19 °C.
     [Fact]
     public void Cold_water_cools_the_slurry_by_the_balance_of_heat_and_the_wall_by_less()
     {
