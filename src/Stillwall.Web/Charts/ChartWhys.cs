@@ -13,6 +13,7 @@ internal static class ChartWhys
         ["what-the-amplifier-feels"] = ("box.minimum_impedance_ohm", "curve.impedance_ohm"),
         ["price-and-level"] = ("box.max_spl_at_lowest_db", "box.max_spl_at_lowest_db"),
         ["how-quiet-are-the-walls"] = ("walls/wall-sound-below-the-cone", "walls/wall-sound-below-the-cone"),
+        ["how-warm"] = ("pour.expected_peak_c", "pour.expected_peak_c"),
         ["neighbour"] = ("quiet/neighbour-at-the-everyday-level", "quiet/neighbour-at-the-everyday-level"),
         ["proof-impedance"] = ("proof.impedance[0]", "proof.impedance[0]"),
         ["proof-sweep"] = ("proof.sweep[0]", "proof.sweep[0]"),

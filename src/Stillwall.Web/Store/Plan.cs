@@ -73,6 +73,9 @@ internal sealed class Plan
     /// <summary>The walls' sound beside the cone; null where it is not known.</summary>
     internal Chart? WallSound => wallSound.Value;
 
+    /// <summary>How warm the wall gets; null where the heat is not known.</summary>
+    internal Chart? Warmth => WarmthChart.Of(Facts);
+
     /// <summary>The dimensioned sheets.</summary>
     internal IReadOnlyList<Sheet> Sheets => sheets.Value;
 
@@ -86,7 +89,7 @@ internal sealed class Plan
     internal bool IsAnswered(int which) => questions[which].IsValueCreated;
 
     /// <summary>Every chart, as files are made of them; those of the walls, of the neighbour and of price and level too.</summary>
-    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { WallSound, NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
+    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { WallSound, Warmth, NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
 
     /// <summary>Price against level of the candidates; null where none has both.</summary>
     internal Chart? Front => FrontChart.Of([.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Facts.Show, project.Brief.Aim?.LevelDb);

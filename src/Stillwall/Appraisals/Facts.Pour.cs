@@ -21,6 +21,13 @@ public sealed partial class Facts
     /// <summary>The pour moment by moment; null where something it needs is not known.</summary>
     public PourBench? Bench => Job is { } job && Geometry is { } g && PourClock.Plan(job) is { } plan ? PourBench.Of(plan, job, LiftHeightsM(g)) : null;
 
+    /// <summary>How warm the wall gets over time from the first water of its bucket, s and °C: the warmest place, the outer face; empty where it is not known.</summary>
+    public IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Warmth => Geometry is { Sizes.Core: > 0, CavityM3: > 0 } g && CastMix is { } mix && PowderPerWater is { } ratio && Skin is { } skin
+        ? SettingHeat.Course(mix, Mix.FromVolume(mix, g.CavityM3, ratio, SlurryC(mix, ratio)), g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, Air.TemperatureC, SlurryC(mix, ratio))
+        : [];
+
+    private double SlurryC(Materials.CastMix mix, double ratio) => Project.Materials?.Cast?.WaterTemperatureC is { } water ? Mix.SlurryC(mix, ratio, Air.TemperatureC, water) : Air.TemperatureC;
+
     /// <summary>What stands beside the pour plan.</summary>
     public CastFigures Cast => cast.Value;
 
@@ -100,7 +107,7 @@ public sealed partial class Facts
         }
 
         var air = Air.TemperatureC;
-        var slurry = Project.Materials?.Cast?.WaterTemperatureC is { } water ? Mix.SlurryC(mix, ratio, air, water) : air;
+        var slurry = SlurryC(mix, ratio);
         var mixed = Mix.FromVolume(mix, g.CavityM3 * (1 + Limits.CastReserve), ratio, slurry);
         var inside = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
         var heat = Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air, slurry) : null;

@@ -57,15 +57,50 @@ public static class SettingHeat
             return new HeatFigures(Math.Max(airC, start), airC, mix.Times.InitialSetS, 0);
         }
 
+        return TransientWall.Warm(Layers(mix, figures, coreM, skin, outerM, innerM, power, start - airC), duration, SurfaceLossWM2K) is { } warm
+            ? new HeatFigures(airC + warm.PeakRiseK, airC + warm.OuterFaceRiseK, mix.Times.InitialSetS + warm.PeakTimeS, warm.LostJM2 / warm.ReleasedJM2) : null;
+    }
+
+    /// <summary>The same wall over time.</summary>
+    /// <param name="mix">The mix; its heat and its times.</param>
+    /// <param name="figures">The mix as it is poured: density and water.</param>
+    /// <param name="coreM">Thickness of the cast, m, above 0.</param>
+    /// <param name="skin">Plastic of the skins.</param>
+    /// <param name="outerM">Thickness of the outer skin, m, above 0.</param>
+    /// <param name="innerM">Thickness of the inner skin, m, 0 or more.</param>
+    /// <param name="airC">Temperature of the room and of the skins at the start, °C.</param>
+    /// <param name="slurryC">Temperature of the slurry as it is poured, °C; the room's where left out.</param>
+    /// <returns>Time from the first water, s, and temperature of the warmest place and of the outer face, °C, from the initial set on for six times the release; empty where the heat is not known.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
+    /// <remarks>Model: <see cref="TransientWall.Course"/>. Validity: as <see cref="Expected"/>. Source: as that. Accuracy: as that.</remarks>
+    public static IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Course(
+        CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC, double? slurryC = null)
+    {
+        ArgumentNullException.ThrowIfNull(mix);
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(skin);
+        Require.Positive(coreM);
+        Require.Positive(outerM);
+        Require.NotNegative(innerM);
+        var duration = mix.Times.HeatEndS - mix.Times.InitialSetS;
+        return mix.Heat is { } heat && HeatJM3(mix, figures, heat) / duration is > 0 and var power
+            ? [.. TransientWall.Course(Layers(mix, figures, coreM, skin, outerM, innerM, power, (slurryC ?? airC) - airC), duration, SurfaceLossWM2K, Followed)
+                .Select(p => (mix.Times.InitialSetS + p.TimeS, airC + p.WarmestK, airC + p.OuterFaceK))]
+            : [];
+    }
+
+    private const int Followed = 6;
+
+    private static List<HeatLayer> Layers(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double power, double startK)
+    {
         HeatLayer Skin(double thicknessM) => new(thicknessM, skin.ConductivityWMK, skin.DensityKgM3 * skin.SpecificHeatJKgK);
-        List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), power, start - airC)];
+        List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), power, startK)];
         if (innerM > 0)
         {
             layers.Add(Skin(innerM));
         }
 
-        return TransientWall.Warm(layers, duration, SurfaceLossWM2K) is { } warm
-            ? new HeatFigures(airC + warm.PeakRiseK, airC + warm.OuterFaceRiseK, mix.Times.InitialSetS + warm.PeakTimeS, warm.LostJM2 / warm.ReleasedJM2) : null;
+        return layers;
     }
 
     // What sets gives its heat; where water is short, only the share of the powder that it reaches.

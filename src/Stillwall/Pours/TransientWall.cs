@@ -72,6 +72,33 @@ public static class TransientWall
             releaseS * layers.Sum(l => l.PowerWM3 * l.ThicknessM), rise.Select((r, i) => (r - wall.Start[i]) * wall.Capacity[i]).Sum(), lost);
     }
 
+    /// <summary>The same wall over time, from the start of the release on.</summary>
+    /// <param name="layers">As for <see cref="Warm"/>.</param>
+    /// <param name="releaseS">How long they release it, evenly, s, above 0.</param>
+    /// <param name="outerLossWM2K">Heat that the outer face passes to the air, W/(m²·K), 0 or more.</param>
+    /// <param name="releasesCount">How many times the release it is followed, 1 to 100.</param>
+    /// <returns>Time, s, and rise over the air of the warmest place and of the outer face, K, after every step.</returns>
+    /// <exception cref="ArgumentException">As for <see cref="Warm"/>.</exception>
+    /// <remarks>Model: as <see cref="Warm"/>, the inner face closed. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    public static IReadOnlyList<(double TimeS, double WarmestK, double OuterFaceK)> Course(IReadOnlyList<HeatLayer> layers, double releaseS, double outerLossWM2K, int releasesCount)
+    {
+        Check(layers);
+        Require.Positive(releaseS);
+        Require.NotNegative(outerLossWM2K);
+        Require.Within(releasesCount, 1, 100, nameof(releasesCount));
+        var wall = new Cells(layers, outerLossWM2K, 0, releaseS / StepsOfRelease);
+        var (rise, next) = (wall.Start.ToArray(), new double[wall.Count]);
+        List<(double, double, double)> course = [(0, rise.Max(), wall.OuterFace(rise))];
+        for (var step = 0; step < releasesCount * StepsOfRelease; step++)
+        {
+            wall.Advance(rise, next, step < StepsOfRelease);
+            (rise, next) = (next, rise);
+            course.Add(((step + 1) * releaseS / StepsOfRelease, rise.Max(), wall.OuterFace(rise)));
+        }
+
+        return course;
+    }
+
     private static void Check(IReadOnlyList<HeatLayer> layers)
     {
         ArgumentNullException.ThrowIfNull(layers);

@@ -31,11 +31,14 @@ public sealed class ApprovedPictureTests
         Assert.Equal(File.ReadAllText(file), svg);
     }
 
-    [Fact]
-    public void The_demos_walls_are_the_approved_picture()
+    [Theory]
+    [InlineData("how-quiet-are-the-walls")]
+    [InlineData("how-warm")]
+    public void The_demos_walls_and_their_warmth_are_the_approved_pictures(string name)
     {
-        var svg = ChartPicture.Svg(WallSoundChart.Of(new Facts(DemoProject.Project, DemoDrivers.All))!);
-        var file = Path.Combine(Pictures, "how-quiet-are-the-walls.svg");
+        var facts = new Facts(DemoProject.Project, DemoDrivers.All);
+        var svg = ChartPicture.Svg((name == "how-warm" ? WarmthChart.Of(facts) : WallSoundChart.Of(facts))!);
+        var file = Path.Combine(Pictures, name + ".svg");
         if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
         {
             File.WriteAllText(file, svg);

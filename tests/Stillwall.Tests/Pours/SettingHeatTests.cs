@@ -30,6 +30,20 @@ public class SettingHeatTests
         Assert.InRange(Peak(20) - Peak(slurry), 5, 20 - slurry);
     }
 
+    // Two ways to the same peak: where the wall is found to be past it, and the greatest of its course.
+    [Fact]
+    public void The_course_of_the_wall_has_the_peak_that_was_found()
+    {
+        var poured = Mix.FromPowder(CastMixes.Plaster, 1, 1.5);
+        var heat = SettingHeat.Expected(CastMixes.Plaster, poured, 0.012, SkinMaterials.Petg, 0.002, 0.002, 20)!;
+        var course = SettingHeat.Course(CastMixes.Plaster, poured, 0.012, SkinMaterials.Petg, 0.002, 0.002, 20);
+        var peak = course.MaxBy(p => p.WarmestC);
+        Assert.Equal((heat.ExpectedPeakC, heat.PeakTimeS, heat.OuterFaceC), (peak.WarmestC, peak.TimeS, peak.OuterFaceC));
+        Assert.Equal((CastMixes.Plaster.Times.InitialSetS, 20.0), (course[0].TimeS, course[0].WarmestC));
+        Assert.True(course[^1].WarmestC < peak.WarmestC - 15, "it cools again");
+        Assert.Empty(SettingHeat.Course(CastMixes.Plaster with { Heat = null }, poured, 0.012, SkinMaterials.Petg, 0.002, 0.002, 20));
+    }
+
     // What is stored beyond the start and what was lost is what was released, whatever the start.
     [Theory]
     [InlineData(-12)]

@@ -1,0 +1,36 @@
+using Stillwall.Appraisals;
+
+namespace Stillwall.Figures;
+
+/// <summary>How warm the wall gets while the cast sets.</summary>
+public static class WarmthChart
+{
+    private const double SecondsPerMinute = 60;
+
+    /// <summary>The chart of a project.</summary>
+    /// <param name="facts">Everything computed.</param>
+    /// <returns>The chart; null where the heat is not known.</returns>
+    /// <remarks>Model: <see cref="Pours.SettingHeat"/>, in metric units. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    public static Chart? Of(Facts facts)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        if (facts.Warmth is not [_, ..] course || facts.Skin is not { } skin)
+        {
+            return null;
+        }
+
+        var (peak, gives) = (course.MaxBy(p => p.WarmestC), skin.SofteningC - facts.Limits.HeatMarginK);
+        var across = Axes.Linear("time from the first water", "min", 0, course[^1].TimeS / SecondsPerMinute);
+        var up = Axes.Linear("temperature", "°C", Math.Min(course.Min(p => p.OuterFaceC), facts.Air.TemperatureC), Math.Max(peak.WarmestC, skin.SofteningC) + 5);
+        List<ChartSeries> series =
+        [
+            new("outer face", StyleRole.Second, SeriesShape.Line, [.. course.Select(p => new ChartPoint(p.TimeS / SecondsPerMinute, p.OuterFaceC))]),
+            new("warmest place", StyleRole.Main, SeriesShape.Line, [.. course.Select(p => new ChartPoint(p.TimeS / SecondsPerMinute, p.WarmestC))]),
+        ];
+        return new Chart(
+            "how-warm", "How warm does the wall get?",
+            $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} gives way at {facts.Show.Temperature(skin.SofteningC)}.",
+            across, up, series, [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins give way", across.Low, across.High, gives, true, up)],
+            [new ChartLandmark(new(peak.TimeS / SecondsPerMinute, peak.WarmestC), facts.Show.Temperature(peak.WarmestC))], [], ResponseCharts.Table("temperature", across, series));
+    }
+}
