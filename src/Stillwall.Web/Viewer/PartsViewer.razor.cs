@@ -29,6 +29,7 @@ public sealed partial class PartsViewer
     private double apart, place = 50;
     private bool isLoading = true, hasNoView, gone;
     private string? picked;
+    private string? given;
 
     /// <summary>Everything computed from the project.</summary>
     [Parameter]
@@ -93,6 +94,13 @@ public sealed partial class PartsViewer
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
+        // What was given before says nothing: a part may have been chosen here since, of which the page has not been told yet.
+        if (Part == given)
+        {
+            return;
+        }
+
+        given = Part;
         if (Part != picked)
         {
             picked = Part;
@@ -154,9 +162,9 @@ public sealed partial class PartsViewer
 
     private async Task Choose(string? name)
     {
-        picked = name is { Length: > 0 } ? name : null;
-        await Tell("pick", picked);
-        await PartChanged.InvokeAsync(picked);
+        var chosen = picked = name is { Length: > 0 } ? name : null;
+        await Tell("pick", chosen);
+        await PartChanged.InvokeAsync(chosen);
     }
 
     private async Task Tell(string what, params object?[] values) => await Call<object?>(what, values);
