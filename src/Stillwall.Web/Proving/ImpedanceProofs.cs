@@ -13,9 +13,6 @@ namespace Stillwall.Web.Proving;
 /// <summary>Proofs by one resistor: the cabinet's impedance, and the driver's own parameters.</summary>
 internal static class ImpedanceProofs
 {
-    // Less than a metre or two of cable has.
-    private const double LeastInductanceH = 1e-6;
-
     private const double LeastOhm = 1e-2, MostOhm = 1e4;
 
     // What two recordings decide, and what is derived from it, is not taken from the old sheet.
@@ -99,7 +96,7 @@ internal static class ImpedanceProofs
             Figure(ProofTexts.Resonance, Bands.Of(r.ResonanceHz, u.ResonanceHz, "Hz"), nameof(r.ResonanceHz)), Figure(ProofTexts.QTotal, Bands.Of(r.QTotal, u.QTotal), nameof(r.QTotal)),
             Figure(ProofTexts.QMechanical, Bands.Of(r.QMechanical, u.QMechanical), nameof(r.QMechanical)), Figure(ProofTexts.QElectrical, Bands.Of(r.QElectrical, u.QElectrical), nameof(r.QElectrical)),
             Figure(ProofTexts.CoilResistance, Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm"), nameof(r.DcResistanceOhm)),
-            Figure(ProofTexts.CoilInductance, r.InductanceH > LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : ProofTexts.TooSmall, nameof(r.InductanceH)),
+            Figure(ProofTexts.CoilInductance, r.InductanceH > ImpedanceFigures.LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : ProofTexts.TooSmall, nameof(r.InductanceH)),
         ];
     }
 

@@ -18,9 +18,6 @@ internal static class ProveImpedance
 
     private static readonly (double, double) Ohms = (1e-2, 1e4);
 
-    // Less is told by no recording (our choice).
-    private const double LeastInductanceH = 1e-6;
-
     internal static Verb Verb()
     {
         var file = new TextArgument("FILE.wav", "stereo: left the voltage of the source, right the voltage across the driver, the resistor between; a sweep or noise from 5 Hz up");
@@ -141,7 +138,7 @@ internal static class ProveImpedance
             ["Q, electrical", Bands.Of(r.QElectrical, u.QElectrical)],
             ["Q, total", Bands.Of(r.QTotal, u.QTotal)],
             ["coil's resistance", Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm")],
-            ["coil's inductance", r.InductanceH > LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : "too small to be told"],
+            ["coil's inductance", r.InductanceH > ImpedanceFigures.LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : "too small to be told"],
             ["peak", Bands.Of(r.PeakOhm, u.PeakOhm, "ohm")],
         ];
         if (r.Driver is { } d)

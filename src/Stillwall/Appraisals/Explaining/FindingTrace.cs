@@ -46,7 +46,7 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
         ["parts/filament-in-stock"] = new("filament-to-have", ["print.filament_to_have_kg"], ["supplies[\"filament\"].in_stock"]),
         ["parts/longest-single-print"] = new("print-time", ["print.longest_print_seconds"], ["limits.longest_print"]),
         ["pour/skins-bulge"] = new("skin-bulge", ["pour.skin_bulge_m"], ["limits.bulge"]),
-        ["pour/skins-hold"] = new("skin-stress", ["pour.form_pressure_pa", "cabinet.strut_pitch", .. Front, .. Walls], ["materials.skin", "limits.skin_strength"]),
+        ["pour/skins-hold"] = new("skin-stress", ["pour.form_pressure_pa", "cabinet.strut_pitch", .. Front, .. Walls], ["materials.skin", "materials.cast.mix", "limits.skin_strength"]),
         ["pour/inner-sleeve-floats"] = new("sleeve-uplift", ["pour.slurry_density_kg_m3", .. Front, .. Walls, "driver.cutout", "materials.skin"], ["materials.cast.hold_down"]),
         ["pour/batch-within-pot-life"] = new("pour-clock", Clock, PotLife),
         ["pour/no-cold-joint-in-a-lift"] = new("pour-clock", Clock, PotLife),

@@ -42,7 +42,7 @@ internal static class LogbookFindings
 
     private static string Advice(PlanDeviation d) => d.Measure switch
     {
-        "mass" when d.Part == Water => d.DeviationRatio < 0
+        "mass" when d.Part == Water => WaterRehearsal.Read(d.PlannedValue, d.ActualValue) == RehearsalReading.TakesLess
             ? "look for trapped air, a blocked passage or a vent that is closed before any plaster is mixed"
             : "look for leaks and for a skin that bulges before any plaster is mixed",
         "mass" => "look at flow and walls in the slicer",

@@ -17,7 +17,11 @@ public record ImpedanceFigures(
     [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double QTotal,
     [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double DcResistanceOhm,
     [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double InductanceH,
-    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double PeakOhm);
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double PeakOhm)
+{
+    /// <summary>Inductance under which none can be told, H: less than a metre or two of cable has (our choice).</summary>
+    public const double LeastInductanceH = 1e-6;
+}
 
 /// <summary>One point of a measured impedance curve.</summary>
 /// <param name="FrequencyHz">Frequency, Hz.</param>
