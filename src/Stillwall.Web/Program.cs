@@ -27,7 +27,14 @@ builder.Services.AddAntiforgery(options => options.SuppressXFrameOptionsHeader =
 builder.Services.AddRazorComponents().AddInteractiveServerComponents(options => options.DisconnectedCircuitMaxRetained = 8);
 builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
 
+var isOwnProgram = Assembly.GetEntryAssembly() == typeof(Program).Assembly;
 var app = builder.Build();
+if (isOwnProgram)
+{
+    // The page waits for the first figures: they are computed while the server starts.
+    _ = Task.Run(app.Services.GetRequiredService<Workshop>().ComputeFirst);
+}
+
 app.Use(Gate.Pass);
 app.UseResponseCompression();
 app.UseAntiforgery();
@@ -36,7 +43,7 @@ app.MapProjectFiles();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 app.Lifetime.ApplicationStarted.Register(() =>
 {
-    if (Assembly.GetEntryAssembly() == typeof(Program).Assembly)
+    if (isOwnProgram)
     {
         Start.Announce(app.Urls.First(), app.Configuration);
     }

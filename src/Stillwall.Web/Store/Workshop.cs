@@ -74,6 +74,9 @@ internal sealed class Workshop : IDisposable
         }
     }
 
+    /// <summary>Computes what a page opens on, so that it is there when the first page asks.</summary>
+    internal void ComputeFirst() => _ = Current().Project?.Now.Plan.Question(0);
+
     /// <summary>A project by the name of its folder; it becomes the one that pages open on.</summary>
     internal (OpenProject? Project, IReadOnlyList<string> Faults) Find(string name)
     {
