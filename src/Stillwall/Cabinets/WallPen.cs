@@ -10,6 +10,8 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
 {
     private const double Past = 1.5;
 
+    private readonly KeyGrid grid = KeyGrid.Of(core);
+
     // A place as near as this to the middle of the lower or upper side stands on it, mm.
     private const double OnMirror = 1e-6;
 
@@ -45,7 +47,7 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
     internal Region Reach(IEnumerable<double> places, double width, double reach, bool onOuter)
     {
         var (low, high) = onOuter ? (core - reach, core + Past) : (-Past, reach);
-        return Region.Apart(places.Select(at => Drawn(path.At(at), [(-width / 2, low), (width / 2, low), (width / 2, high), (-width / 2, high)])));
+        return Region.Apart(places.Select(at => Drawn(At(at), [(-width / 2, low), (width / 2, low), (width / 2, high), (-width / 2, high)])));
     }
 
     /// <summary>An undercut key on one of the skins.</summary>
@@ -63,12 +65,20 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
     // u runs along the path, v from the inner skin outwards. At a corner a piece is drawn past the skins and clipped by the ring.
     internal Region Piece(double at, (double U, double V)[] outline)
     {
-        var place = path.At(at);
+        var place = At(at);
         var atCorner = place.ToCorner < outline.Max(c => Math.Abs(c.U));
         var drawn = atCorner ? outline.SelectMany((c, i) => PastSkin(c, outline[(i + 1) % outline.Length])) : outline;
         var region = Drawn(place, drawn);
         var corner = (place.X > (path.Left + path.Right) / 2 ? 1 : 0) + (place.Y > (path.Bottom + path.Top) / 2 ? 2 : 0);
         return atCorner ? region.Intersect(corners[corner].Value) : region;
+    }
+
+    private PathPlace At(double at)
+    {
+        var place = path.At(at);
+        return place.ToCorner < 0 ? place
+            : Math.Abs(place.AlongX) > Math.Abs(place.AlongY) ? place with { X = KeyGrid.Nearest(place.X, grid.Along) }
+            : place with { Y = KeyGrid.Nearest(place.Y, grid.Along) };
     }
 
     // A foot goes on straight into its skin.

@@ -80,7 +80,7 @@ internal static class SleeveDrawing
         var apex = (BuildUp.KeyFoot - 2 * SleeveSection.SlopeHair) * height / (BuildUp.KeyHead - BuildUp.KeyFoot);
         Slope Of(Func<SleeveSection, IEnumerable<Region>> keys, bool atEnds) => Slopes.Of(
             Region.JoinAll(keys(drawn)), Region.JoinAll(keys(narrower)),
-            reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter), [height], job.LayerMm, apex);
+            reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter), [height], job.LayerMm, apex, KeyGrid.Of(s.Core).Across);
         var (few, many) = (Of(d => onOuter ? d.OuterKeys : d.InnerKeys, false), Of(d => onOuter ? d.OuterEndKeys : d.InnerEndKeys, true));
 
         // The inner sleeve's first keys stand on the bed.

@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using Stillwall.Shapes;
 
 namespace Stillwall.Parts.Drawing;
@@ -15,12 +16,34 @@ internal static class Slopes
     /// <param name="heights">Distances from the skin at which the pieces change their width, and at last how far they stand out, mm.</param>
     /// <param name="layer">Height of a printed layer, mm.</param>
     /// <param name="apex">Distance behind the skin at which the sides of the pieces would meet, mm; null where the sides are parallel.</param>
+    /// <param name="across">Step to which distances from the skin are rounded, mm; zero for any.</param>
     /// <returns>The slope; each step has the mean area of the 45° slope over its height.</returns>
-    internal static Slope Of(Region pieces, Region narrower, Func<double, Region> within, IReadOnlyList<double> heights, double layer, double? apex = null)
+    internal static Slope Of(Region pieces, Region narrower, Func<double, Region> within, IReadOnlyList<double> heights, double layer, double? apex = null, double across = 0)
     {
         var steps = heights.Zip(heights.Prepend(0), (to, from) => StepsFrom(from, to, layer)).SelectMany(s => s).ToList();
-        var parts = narrower.PartsWithin([.. steps.Select(s => within(Reach(s.From, s.To, apex)))]);
+        List<double> reaches = [.. steps.Select(s => Reach(s.From, s.To, apex))];
+        if (apex is { } behind && across > 0)
+        {
+            reaches = [.. reaches.Select(r => KeyGrid.Nearest(r, across))];
+            steps = AsMuch(steps, reaches, behind);
+        }
+
+        var parts = narrower.PartsWithin([.. reaches.Select(within)]);
         return new Slope(pieces, [.. steps.Zip(parts, (s, part) => (s.From, s.To, part))]);
+    }
+
+    // Rounded reaches make a slope a little more or less: the last step but one gives or takes that much.
+    private static List<(double From, double To)> AsMuch(List<(double From, double To)> steps, List<double> reaches, double behind)
+    {
+        double Area(double reach) => reach * (reach + 2 * behind);
+        var surplus = steps.Zip(reaches, (s, reach) => (Area(reach) - Area(Reach(s.From, s.To, behind))) * (s.To - s.From)).Sum();
+        if (steps.Count < 2 || reaches[^1] <= reaches[^2])
+        {
+            return steps;
+        }
+
+        var at = steps[^1].From + surplus / (Area(reaches[^1]) - Area(reaches[^2]));
+        return [.. steps[..^2], (steps[^2].From, at), (at, steps[^1].To)];
     }
 
     private static IEnumerable<(double From, double To)> StepsFrom(double from, double to, double layer)
