@@ -5,13 +5,13 @@ namespace Stillwall.Neighbours;
 /// <summary>Everything that the neighbour's level is held against, as shares of the limit: single bands, and weighted sums of them.</summary>
 internal sealed class Politeness
 {
-    private readonly double[] _alone;
-    private readonly List<double[]> _sums;
+    private readonly double[] alone;
+    private readonly List<double[]> sums;
 
-    private Politeness(double[] alone, List<double[]> sums) => (_alone, _sums) = (alone, sums);
+    private Politeness(double[] alone, List<double[]> sums) => (this.alone, this.sums) = (alone, sums);
 
     /// <summary>Whether there is anything to be held against.</summary>
-    public bool IsStated => _sums.Count > 0 || _alone.Any(share => share > 0);
+    public bool IsStated => sums.Count > 0 || alone.Any(share => share > 0);
 
     /// <summary>The limits of levels next door.</summary>
     /// <param name="neighbourDb">Level next door in each band, dB; null where not known.</param>
@@ -32,12 +32,12 @@ internal sealed class Politeness
     public double OverDb(IReadOnlyList<double>? kept = null)
     {
         var greatest = 0.0;
-        for (var i = 0; i < _alone.Length; i++)
+        for (var i = 0; i < alone.Length; i++)
         {
-            greatest = Math.Max(greatest, kept is null ? _alone[i] : _alone[i] * kept[i]);
+            greatest = Math.Max(greatest, kept is null ? alone[i] : alone[i] * kept[i]);
         }
 
-        foreach (var shares in _sums)
+        foreach (var shares in sums)
         {
             var sum = 0.0;
             for (var i = 0; i < shares.Length; i++)

@@ -120,28 +120,28 @@ public static class TransientWall
     // Cells per area of wall. The system of one step never changes, so it is factorised once.
     private sealed class Cells
     {
-        private readonly double[] _source, _pass, _diagonal, _right;
-        private readonly double _step, _outer, _inner;
+        private readonly double[] source, pass, diagonal, right;
+        private readonly double step, outer, inner;
 
         internal Cells(IReadOnlyList<HeatLayer> layers, double outer, double inner, double step)
         {
             var cells = layers.SelectMany(l => Enumerable.Repeat((Layer: l, Size: l.ThicknessM / CellsIn(l)), CellsIn(l))).ToList();
             Count = cells.Count;
-            _step = step;
+            this.step = step;
             Capacity = [.. cells.Select(c => c.Size * c.Layer.HeatCapacityJM3K)];
             Start = [.. cells.Select(c => c.Layer.StartRiseK)];
-            _source = [.. cells.Select(c => c.Size * c.Layer.PowerWM3)];
+            source = [.. cells.Select(c => c.Size * c.Layer.PowerWM3)];
             double Half(int i) => cells[i].Size / 2 / cells[i].Layer.ConductivityWMK;
-            _pass = [.. Enumerable.Range(0, Count - 1).Select(i => 1 / (Half(i) + Half(i + 1)))];
-            _outer = Through(outer, Half(0));
-            _inner = Through(inner, Half(Count - 1));
-            OuterShare = outer > 0 ? _outer / outer : 1;
-            _right = new double[Count];
-            _diagonal = new double[Count];
+            pass = [.. Enumerable.Range(0, Count - 1).Select(i => 1 / (Half(i) + Half(i + 1)))];
+            this.outer = Through(outer, Half(0));
+            this.inner = Through(inner, Half(Count - 1));
+            OuterShare = outer > 0 ? this.outer / outer : 1;
+            right = new double[Count];
+            diagonal = new double[Count];
             for (var i = 0; i < Count; i++)
             {
-                _diagonal[i] = Capacity[i] / step + Leaving(i) / 2;
-                _diagonal[i] -= i == 0 ? 0 : _pass[i - 1] * _pass[i - 1] / 4 / _diagonal[i - 1];
+                diagonal[i] = Capacity[i] / step + Leaving(i) / 2;
+                diagonal[i] -= i == 0 ? 0 : pass[i - 1] * pass[i - 1] / 4 / diagonal[i - 1];
             }
         }
 
@@ -155,25 +155,25 @@ public static class TransientWall
 
         internal double OuterFace(double[] rise) => rise[0] * OuterShare;
 
-        internal double LossOver(double[] from, double[] to) => _step / 2 * (_outer * (from[0] + to[0]) + _inner * (from[^1] + to[^1]));
+        internal double LossOver(double[] from, double[] to) => step / 2 * (outer * (from[0] + to[0]) + inner * (from[^1] + to[^1]));
 
         internal void Advance(double[] from, double[] to, bool releases)
         {
             for (var i = 0; i < Count; i++)
             {
-                var arriving = (i > 0 ? _pass[i - 1] * from[i - 1] : 0) + (i < Count - 1 ? _pass[i] * from[i + 1] : 0);
-                _right[i] = Capacity[i] / _step * from[i] + (arriving - Leaving(i) * from[i]) / 2 + (releases ? _source[i] : 0)
-                    + (i > 0 ? _pass[i - 1] / 2 / _diagonal[i - 1] * _right[i - 1] : 0);
+                var arriving = (i > 0 ? pass[i - 1] * from[i - 1] : 0) + (i < Count - 1 ? pass[i] * from[i + 1] : 0);
+                right[i] = Capacity[i] / step * from[i] + (arriving - Leaving(i) * from[i]) / 2 + (releases ? source[i] : 0)
+                    + (i > 0 ? pass[i - 1] / 2 / diagonal[i - 1] * right[i - 1] : 0);
             }
 
-            to[^1] = _right[^1] / _diagonal[^1];
+            to[^1] = right[^1] / diagonal[^1];
             for (var i = Count - 2; i >= 0; i--)
             {
-                to[i] = (_right[i] + _pass[i] / 2 * to[i + 1]) / _diagonal[i];
+                to[i] = (right[i] + pass[i] / 2 * to[i + 1]) / diagonal[i];
             }
         }
 
-        private double Leaving(int i) => (i > 0 ? _pass[i - 1] : _outer) + (i < Count - 1 ? _pass[i] : _inner);
+        private double Leaving(int i) => (i > 0 ? pass[i - 1] : outer) + (i < Count - 1 ? pass[i] : inner);
 
         private static double Through(double loss, double half) => loss > 0 ? 1 / (1 / loss + half) : 0;
 

@@ -7,7 +7,7 @@ namespace Stillwall.Walls;
 /// <remarks>Every operation adds a multiple of one row to another, element by element: quick, and the same bits on every processor.</remarks>
 internal sealed class DenseRows(int rows, int columns)
 {
-    private readonly double[] _cells = new double[rows * columns];
+    private readonly double[] cells = new double[rows * columns];
 
     internal int Rows { get; } = rows;
 
@@ -15,11 +15,11 @@ internal sealed class DenseRows(int rows, int columns)
 
     internal double this[int row, int column]
     {
-        get => _cells[row * Columns + column];
-        set => _cells[row * Columns + column] = value;
+        get => cells[row * Columns + column];
+        set => cells[row * Columns + column] = value;
     }
 
-    internal Span<double> Row(int row) => _cells.AsSpan(row * Columns, Columns);
+    internal Span<double> Row(int row) => cells.AsSpan(row * Columns, Columns);
 
     /// <summary>Integrals of products of two families of functions, given by coefficients over Legendre polynomials.</summary>
     internal static DenseRows Product(DenseRows one, DenseRows other)
@@ -58,7 +58,7 @@ internal sealed class DenseRows(int rows, int columns)
     }
 
     /// <summary>Adds a multiple of a matrix of the same size.</summary>
-    internal void Add(double factor, DenseRows other) => AddTo(_cells, factor, other._cells);
+    internal void Add(double factor, DenseRows other) => AddTo(cells, factor, other.cells);
 
     /// <summary>Adds a multiple of a square block of a matrix, from a cell on.</summary>
     internal void AddBlock(int row, int column, double factor, DenseRows other, int otherRow, int otherColumn, int size)
@@ -192,7 +192,7 @@ internal sealed class DenseRows(int rows, int columns)
     internal DenseRows Copy()
     {
         var result = new DenseRows(Rows, Columns);
-        _cells.CopyTo(result._cells.AsSpan());
+        cells.CopyTo(result.cells.AsSpan());
         return result;
     }
 

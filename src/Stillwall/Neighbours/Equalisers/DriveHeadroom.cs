@@ -5,12 +5,12 @@ namespace Stillwall.Neighbours.Equalisers;
 /// <summary>Peaks of voltage and excursion at the everyday level, behind any equaliser.</summary>
 internal sealed class DriveHeadroom
 {
-    private readonly double[] _volts;
-    private readonly double[]? _excursion;
-    private readonly double? _amplifierV;
-    private readonly double? _xmaxM;
+    private readonly double[] volts;
+    private readonly double[]? excursion;
+    private readonly double? amplifierV;
+    private readonly double? xmaxM;
 
-    private DriveHeadroom(double[] volts, double[]? excursion, double? amplifierV, double? xmaxM) => (_volts, _excursion, _amplifierV, _xmaxM) = (volts, excursion, amplifierV, xmaxM);
+    private DriveHeadroom(double[] volts, double[]? excursion, double? amplifierV, double? xmaxM) => (this.volts, this.excursion, this.amplifierV, this.xmaxM) = (volts, excursion, amplifierV, xmaxM);
 
     /// <summary>The peaks for a drive at a gain.</summary>
     public static DriveHeadroom Of(QuietInputs inputs, Drive drive, double gainDb)
@@ -26,7 +26,7 @@ internal sealed class DriveHeadroom
     /// <param name="kept">Power that an equaliser lets through at each frequency of the drive; null for none.</param>
     public Headroom? Left(double[]? kept)
     {
-        var headroom = new Headroom(Db(_amplifierV, _volts, kept), _excursion is null ? null : Db(_xmaxM, _excursion, kept));
+        var headroom = new Headroom(Db(amplifierV, volts, kept), excursion is null ? null : Db(xmaxM, excursion, kept));
         return headroom is { AmplifierDb: null, ExcursionDb: null } ? null : headroom;
     }
 

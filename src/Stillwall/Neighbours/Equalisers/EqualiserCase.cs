@@ -11,46 +11,46 @@ internal readonly record struct EqualiserEffect(double OverDb, double AudibleLos
 /// <summary>One everyday level at which equalisers are tried: the drive, the limits, and how audible each band is at the seat.</summary>
 internal sealed class EqualiserCase
 {
-    private readonly Drive _drive;
-    private readonly Politeness _limits;
-    private readonly double[] _audible;
-    private readonly double[] _bandSeat;
-    private readonly double[] _bandMean;
-    private readonly double[] _kept;
-    private readonly double[] _keptSeat;
-    private readonly double[] _power;
-    private readonly double[] _squares;
+    private readonly Drive drive;
+    private readonly Politeness limits;
+    private readonly double[] audible;
+    private readonly double[] bandSeat;
+    private readonly double[] bandMean;
+    private readonly double[] kept;
+    private readonly double[] keptSeat;
+    private readonly double[] power;
+    private readonly double[] squares;
 
-    private readonly DriveHeadroom _headroom;
+    private readonly DriveHeadroom headroom;
 
     public EqualiserCase(Drive drive, Politeness limits, DriveHeadroom headroom, IReadOnlyList<double?> seatDb)
     {
-        (_drive, _limits, _headroom) = (drive, limits, headroom);
+        (this.drive, this.limits, this.headroom) = (drive, limits, headroom);
         var threshold = LimitCurves.LevelDb("hearing-threshold")!;
-        _audible = [.. seatDb.Select((level, i) => Math.Max(0, (level ?? double.NegativeInfinity) - threshold[i]!.Value))];
+        audible = [.. seatDb.Select((level, i) => Math.Max(0, (level ?? double.NegativeInfinity) - threshold[i]!.Value))];
 
         // Where nothing is audible at the seat every band counts alike.
-        IsAudible = _audible.Any(a => a > 0);
-        _bandSeat = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Seat(i))];
-        _bandMean = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Mean(i))];
-        (_kept, _keptSeat) = (new double[drive.Count], new double[drive.Count]);
-        _squares = [.. drive.Frequencies.SelectMany(band => band).Select(f => f * f)];
-        _power = new double[_squares.Length];
+        IsAudible = audible.Any(a => a > 0);
+        bandSeat = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Seat(i))];
+        bandMean = [.. Enumerable.Range(0, drive.Count).Select(i => drive.Mean(i))];
+        (kept, keptSeat) = (new double[drive.Count], new double[drive.Count]);
+        squares = [.. drive.Frequencies.SelectMany(band => band).Select(f => f * f)];
+        power = new double[squares.Length];
     }
 
     /// <summary>Whether anything of the everyday level can be heard at the seat at all.</summary>
     public bool IsAudible { get; }
 
     /// <summary>Greatest excess without an equaliser, dB.</summary>
-    public double OverDb => _limits.OverDb();
+    public double OverDb => limits.OverDb();
 
     /// <summary>Headroom behind the sections that were tried last; null where nothing limits.</summary>
-    public Headroom? HeadroomOfLast() => _headroom.Left(_power);
+    public Headroom? HeadroomOfLast() => headroom.Left(power);
 
     /// <summary>The bands behind the sections that were tried last.</summary>
     public IReadOnlyList<QuietBand> BandsOfLast(IReadOnlyList<QuietBand> bands) => [.. bands.Select((band, i) =>
     {
-        var (seat, mean) = (10 * Math.Log10(Math.Max(_keptSeat[i], 1e-30)), 10 * Math.Log10(Math.Max(_kept[i], 1e-30)));
+        var (seat, mean) = (10 * Math.Log10(Math.Max(keptSeat[i], 1e-30)), 10 * Math.Log10(Math.Max(kept[i], 1e-30)));
         return band with { SeatDb = band.SeatDb + seat, SourceRoomDb = band.SourceRoomDb + mean, NeighbourDb = band.NeighbourDb + mean, OverDb = band.OverDb + mean };
     })];
 
@@ -61,34 +61,34 @@ internal sealed class EqualiserCase
     /// <summary>Effect of some sections one after the other.</summary>
     public EqualiserEffect Of(ReadOnlySpan<EqualiserStage> stages)
     {
-        Array.Fill(_power, 1);
+        Array.Fill(power, 1);
         foreach (var stage in stages)
         {
-            stage.Multiply(_power, _squares);
+            stage.Multiply(power, squares);
         }
 
         var (at, seatAll, keptAll, weights, lost) = (0, 0.0, 0.0, 0.0, 0.0);
-        for (var b = 0; b < _kept.Length; b++)
+        for (var b = 0; b < kept.Length; b++)
         {
-            var (seat, mean, points) = (0.0, 0.0, _drive.SeatPowers[b].Length);
+            var (seat, mean, points) = (0.0, 0.0, drive.SeatPowers[b].Length);
             for (var i = 0; i < points; i++, at++)
             {
-                seat += _drive.SeatPowers[b][i] * _power[at];
-                mean += _drive.MeanPowers[b][i] * _power[at];
+                seat += drive.SeatPowers[b][i] * power[at];
+                mean += drive.MeanPowers[b][i] * power[at];
             }
 
-            _kept[b] = _bandMean[b] > 0 ? mean / _bandMean[b] : 1;
-            (seatAll, keptAll) = (seatAll + _bandSeat[b], keptAll + seat);
-            _keptSeat[b] = _bandSeat[b] > 0 ? seat / _bandSeat[b] : 1;
-            if (_bandSeat[b] > 0)
+            kept[b] = bandMean[b] > 0 ? mean / bandMean[b] : 1;
+            (seatAll, keptAll) = (seatAll + bandSeat[b], keptAll + seat);
+            keptSeat[b] = bandSeat[b] > 0 ? seat / bandSeat[b] : 1;
+            if (bandSeat[b] > 0)
             {
-                var weight = IsAudible ? _audible[b] : 1;
-                var loss = -10 * Math.Log10(Math.Max(_keptSeat[b], 1e-30));
-                (weights, lost) = (weights + weight, lost + (weight * Math.Clamp(loss, 0, IsAudible ? _audible[b] : 300)));
+                var weight = IsAudible ? audible[b] : 1;
+                var loss = -10 * Math.Log10(Math.Max(keptSeat[b], 1e-30));
+                (weights, lost) = (weights + weight, lost + (weight * Math.Clamp(loss, 0, IsAudible ? audible[b] : 300)));
             }
         }
 
-        return new(_limits.OverDb(_kept), weights > 0 ? lost / weights : 0, -10 * Math.Log10(Math.Max(keptAll / seatAll, 1e-30)));
+        return new(limits.OverDb(kept), weights > 0 ? lost / weights : 0, -10 * Math.Log10(Math.Max(keptAll / seatAll, 1e-30)));
     }
 }
 

@@ -27,13 +27,13 @@ internal sealed class EqualiserSearch
         new("peaking", "peaking"), new("lowshelf", "peaking"), new("highpass", "peaking"), new("highpass4", "peaking"), new("highpass", "peaking", "peaking"),
     ];
 
-    private readonly EqualiserCase _case;
-    private readonly double _boxHz;
-    private readonly double _boxQ;
-    private readonly IReadOnlyList<double> _seedsHz;
-    private readonly EqualiserStage[] _stages = new EqualiserStage[6];
+    private readonly EqualiserCase problem;
+    private readonly double boxHz;
+    private readonly double boxQ;
+    private readonly IReadOnlyList<double> seedsHz;
+    private readonly EqualiserStage[] stages = new EqualiserStage[6];
 
-    private EqualiserSearch(EqualiserCase @case, double boxHz, double boxQ, IReadOnlyList<double> seedsHz) => (_case, _boxHz, _boxQ, _seedsHz) = (@case, boxHz, boxQ, seedsHz);
+    private EqualiserSearch(EqualiserCase @case, double boxHz, double boxQ, IReadOnlyList<double> seedsHz) => (problem, this.boxHz, this.boxQ, this.seedsHz) = (@case, boxHz, boxQ, seedsHz);
 
     /// <summary>The plain second-order Butterworth high-pass whose corner is the lowest that leaves nothing over; null where not even 500 Hz does.</summary>
     internal static (double CornerHz, EqualiserEffect Effect)? Plain(EqualiserCase @case)
@@ -121,7 +121,7 @@ internal sealed class EqualiserSearch
         return effect.AudibleLossDb + (0.05 * Math.Max(0, effect.SeatLossDb)) + (Penalty * Math.Max(0, effect.OverDb));
     }
 
-    private EqualiserEffect Effect(EqualiserShape shape, ReadOnlySpan<double> at) => _case.Of(_stages.AsSpan(0, shape.Stages(at, _stages, _boxHz, _boxQ)));
+    private EqualiserEffect Effect(EqualiserShape shape, ReadOnlySpan<double> at) => problem.Of(stages.AsSpan(0, shape.Stages(at, stages, boxHz, boxQ)));
 
     // Steps along each move, and along drawn directions across the creases that the limits make; halved where none is better.
     private double[] Refined(EqualiserShape shape, double[] start)
@@ -175,7 +175,7 @@ internal sealed class EqualiserSearch
             }
         }
 
-        return new(shape.Sections(at, _boxHz, _boxQ), effect) { Setting = (shape, at) };
+        return new(shape.Sections(at, boxHz, boxQ), effect) { Setting = (shape, at) };
     }
 
     // Gains deeper, corners higher; moves with a floor at or below zero are gains.
@@ -198,14 +198,14 @@ internal sealed class EqualiserSearch
 
     private IEnumerable<double[]> Starts(EqualiserShape shape)
     {
-        var deep = Math.Min(Math.Max(1, _case.OverDb), EqualiserShape.DeepestDb);
-        for (var s = 0; s < _seedsHz.Count; s++)
+        var deep = Math.Min(Math.Max(1, problem.OverDb), EqualiserShape.DeepestDb);
+        for (var s = 0; s < seedsHz.Count; s++)
         {
             var (start, cut) = (new List<double>(), s);
             foreach (var kind in shape.Kinds)
             {
-                var (f, q) = (_seedsHz[cut % _seedsHz.Count], kind == "peaking" ? 1.4 : 0.7);
-                var hertz = kind switch { "peaking" => f, "lowshelf" => f * 1.2, "transform" => Math.Max(_boxHz, f), _ => f * 0.7 };
+                var (f, q) = (seedsHz[cut % seedsHz.Count], kind == "peaking" ? 1.4 : 0.7);
+                var hertz = kind switch { "peaking" => f, "lowshelf" => f * 1.2, "transform" => Math.Max(boxHz, f), _ => f * 0.7 };
                 start.AddRange(kind == "highpass4" ? [Math.Log2(hertz)] : [Math.Log2(hertz), Math.Log2(q)]);
                 if (kind is "peaking" or "lowshelf")
                 {

@@ -12,18 +12,18 @@ internal sealed class MeanSum
     private const int MostAlone = 20000;
     private const int MostTogether = 60000;
 
-    private readonly double _volume;
-    private readonly double[] _fromWalls;
-    private readonly double _alone;
-    private readonly (double Squared, double Weight)[] _terms;
-    private readonly double[] _moments = new double[4];
+    private readonly double volume;
+    private readonly double[] fromWalls;
+    private readonly double alone;
+    private readonly (double Squared, double Weight)[] terms;
+    private readonly double[] moments = new double[4];
 
     public MeanSum(RoomGeometry room, double highest)
     {
-        _volume = room.VolumeM3;
-        _fromWalls = [.. room.SizesM.Zip(room.Cabinet.CoordinatesM).Select(p => Math.Min(p.Second, p.First - p.Second))];
-        _alone = Math.Min(2.5 * highest, Reach(MostAlone));
-        var together = Math.Max(_alone, Math.Min(40, Reach(MostTogether)));
+        volume = room.VolumeM3;
+        fromWalls = [.. room.SizesM.Zip(room.Cabinet.CoordinatesM).Select(p => Math.Min(p.Second, p.First - p.Second))];
+        alone = Math.Min(2.5 * highest, Reach(MostAlone));
+        var together = Math.Max(alone, Math.Min(40, Reach(MostTogether)));
         var (near, weights) = (new List<(double, double)>(), room.SizesM.Zip(room.Cabinet.CoordinatesM).Select(p => Weights(p.First, p.Second, together)).ToArray());
         var limit = together * together;
         for (var x = 0; x < weights[0].Length; x++)
@@ -34,11 +34,11 @@ internal sealed class MeanSum
             }
         }
 
-        _terms = [.. near];
-        for (var i = 0; i < _moments.Length; i++)
+        terms = [.. near];
+        for (var i = 0; i < moments.Length; i++)
         {
             // ∫ V K²/(2π²) K^-(4+2i) dK from the last mode counted to infinity.
-            _moments[i] += Images(together) * _volume / (2 * Math.PI * Math.PI) * Math.Pow(together, -1 - (2 * i)) / (1 + (2 * i));
+            moments[i] += Images(together) * volume / (2 * Math.PI * Math.PI) * Math.Pow(together, -1 - (2 * i)) / (1 + (2 * i));
         }
     }
 
@@ -46,22 +46,22 @@ internal sealed class MeanSum
     public double At(Complex k)
     {
         // The modes taken one by one must reach an octave above the wave number; else the density alone: V ∫ K²/|K²−k²|² dK/(2π²) = V/(8π|Im k|).
-        if (k.Real * 2 > _alone)
+        if (k.Real * 2 > alone)
         {
-            return Images(k.Real) * _volume / (8 * Math.PI * Math.Abs(k.Imaginary));
+            return Images(k.Real) * volume / (8 * Math.PI * Math.Abs(k.Imaginary));
         }
 
         var square = k * k;
         var (real, imaginary) = (square.Real, square.Imaginary * square.Imaginary);
         var sum = 0.0;
-        foreach (var (squared, weight) in _terms)
+        foreach (var (squared, weight) in terms)
         {
             var apart = squared - real;
             sum += weight / ((apart * apart) + imaginary);
         }
 
         // 1/(a − x)² = a⁻² + 2x a⁻³ + 3x² a⁻⁴ + 4x³ a⁻⁵ …; the damping is nothing so far from resonance.
-        return sum + _moments[0] + (real * ((2 * _moments[1]) + (real * ((3 * _moments[2]) + (real * 4 * _moments[3])))));
+        return sum + moments[0] + (real * ((2 * moments[1]) + (real * ((3 * moments[2]) + (real * 4 * moments[3])))));
     }
 
     // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse, JASA 27 (1955) 247, from memory).
@@ -73,7 +73,7 @@ internal sealed class MeanSum
             var squared = 0.0;
             for (var axis = 0; axis < 3; axis++)
             {
-                squared += (subset & (1 << axis)) != 0 ? 4 * _fromWalls[axis] * _fromWalls[axis] : 0;
+                squared += (subset & (1 << axis)) != 0 ? 4 * fromWalls[axis] * fromWalls[axis] : 0;
             }
 
             var phase = k * Math.Sqrt(squared);
@@ -84,14 +84,14 @@ internal sealed class MeanSum
     }
 
     // The wave number up to which the room has about so many modes: N = V k³/(6π²).
-    private double Reach(int modes) => Math.Cbrt(modes * 6 * Math.PI * Math.PI / _volume);
+    private double Reach(int modes) => Math.Cbrt(modes * 6 * Math.PI * Math.PI / volume);
 
     private void AddLine(List<(double Squared, double Weight)> near, (double Squared, double Weight)[] line, double squared, double weight, double limit)
     {
         for (var z = 0; z < line.Length && squared + line[z].Squared <= limit; z++)
         {
             var (total, product) = (squared + line[z].Squared, weight * line[z].Weight);
-            if (total <= _alone * _alone)
+            if (total <= alone * alone)
             {
                 if (total > 0)
                 {
@@ -102,9 +102,9 @@ internal sealed class MeanSum
             }
 
             var power = product / (total * total);
-            for (var i = 0; i < _moments.Length; i++)
+            for (var i = 0; i < moments.Length; i++)
             {
-                _moments[i] += power;
+                moments[i] += power;
                 power /= total;
             }
         }

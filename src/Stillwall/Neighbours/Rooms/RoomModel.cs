@@ -14,17 +14,17 @@ public sealed class RoomModel
     /// <summary>Highest frequency that the mean of the room is computed for, Hz.</summary>
     public const double HighestMeanHz = 250;
 
-    private readonly SeatSum _seat;
-    private readonly Lazy<MeanSum> _mean;
+    private readonly SeatSum seat;
+    private readonly Lazy<MeanSum> mean;
 
     private RoomModel(RoomGeometry geometry, Air air)
     {
         Geometry = geometry;
         Air = air;
-        _seat = new SeatSum(geometry, 2 * Math.PI * HighestHz / air.SpeedOfSoundMS);
+        seat = new SeatSum(geometry, 2 * Math.PI * HighestHz / air.SpeedOfSoundMS);
 
         // Only when asked for: a map of seats needs none.
-        _mean = new Lazy<MeanSum>(() => new MeanSum(geometry, 2 * Math.PI * HighestMeanHz / air.SpeedOfSoundMS));
+        mean = new Lazy<MeanSum>(() => new MeanSum(geometry, 2 * Math.PI * HighestMeanHz / air.SpeedOfSoundMS));
     }
 
     /// <summary>The room, its source and its seat.</summary>
@@ -73,7 +73,7 @@ public sealed class RoomModel
     {
         var (k, k0) = WaveNumbers(frequencyHz, HighestHz);
         var uniform = (1 / (k * k)) - (1 / (k0 * k0));
-        return Complex.ImaginaryOne * 2 * Math.PI * frequencyHz * Air.DensityKgM3 * volumeVelocityM3S * (_seat.At(k * k) + (uniform / Geometry.VolumeM3));
+        return Complex.ImaginaryOne * 2 * Math.PI * frequencyHz * Air.DensityKgM3 * volumeVelocityM3S * (seat.At(k * k) + (uniform / Geometry.VolumeM3));
     }
 
     /// <summary>Root of the mean, over the whole room, of the squared pressure for a volume velocity at the source.</summary>
@@ -86,7 +86,7 @@ public sealed class RoomModel
         Require.NotNegative(volumeVelocityM3S);
         var (k, k0) = WaveNumbers(frequencyHz, HighestMeanHz);
         var uniform = 1 / (k0 * k0 * Complex.Conjugate(k0 * k0)).Real;
-        return 2 * Math.PI * frequencyHz * Air.DensityKgM3 * volumeVelocityM3S / Geometry.VolumeM3 * Math.Sqrt(_mean.Value.At(k) + uniform);
+        return 2 * Math.PI * frequencyHz * Air.DensityKgM3 * volumeVelocityM3S / Geometry.VolumeM3 * Math.Sqrt(mean.Value.At(k) + uniform);
     }
 
     private (Complex K, Complex Uniform) WaveNumbers(double frequencyHz, double highestHz)

@@ -19,33 +19,33 @@ internal sealed class SeatSum
     // Terms far above the highest wave number change so smoothly with k² that a polynomial through seven points of k² holds their sum to 1e-5 of itself.
     private const int Nodes = 7;
 
-    private readonly double _size;
-    private readonly double _near;
-    private readonly double _far;
-    private readonly double _reach;
-    private readonly (double Squared, double Weight)[] _terms;
-    private readonly double[] _nodes;
-    private readonly double[] _tails;
+    private readonly double size;
+    private readonly double near;
+    private readonly double far;
+    private readonly double reach;
+    private readonly (double Squared, double Weight)[] terms;
+    private readonly double[] nodes;
+    private readonly double[] tails;
 
     public SeatSum(RoomGeometry room, double highest)
     {
         var (sizes, source, seat) = (room.SizesM, room.Cabinet.CoordinatesM, room.Seat.CoordinatesM);
         var axis = Enumerable.Range(0, 3).MaxBy(i => Math.Abs(source[i] - seat[i]));
         var (second, third) = ((axis + 1) % 3, (axis + 2) % 3);
-        _size = sizes[axis];
-        (_near, _far) = Apart(Math.Min(source[axis], seat[axis]), Math.Max(source[axis], seat[axis]), _size, Math.Max(LeastSeparationM, LeastShare * Math.Cbrt(room.VolumeM3)));
+        size = sizes[axis];
+        (near, far) = Apart(Math.Min(source[axis], seat[axis]), Math.Max(source[axis], seat[axis]), size, Math.Max(LeastSeparationM, LeastShare * Math.Cbrt(room.VolumeM3)));
 
-        _reach = FallOff / (_far - _near) * (FallOff / (_far - _near));
-        var limit = (highest * highest) + _reach;
+        reach = FallOff / (far - near) * (FallOff / (far - near));
+        var limit = (highest * highest) + reach;
         var alone = 2 * highest * highest;
-        _terms = [.. Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], 0, Math.Min(limit, alone)).OrderBy(term => term.Squared)];
-        _nodes = [.. Enumerable.Range(0, Nodes).Select(i => highest * highest / 2 * (1 - Math.Cos(Math.PI * (i + 0.5) / Nodes)))];
-        _tails = new double[Nodes];
+        terms = [.. Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], 0, Math.Min(limit, alone)).OrderBy(term => term.Squared)];
+        nodes = [.. Enumerable.Range(0, Nodes).Select(i => highest * highest / 2 * (1 - Math.Cos(Math.PI * (i + 0.5) / Nodes)))];
+        tails = new double[Nodes];
         foreach (var (squared, weight) in Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], Math.Min(limit, alone), limit))
         {
             for (var i = 0; i < Nodes; i++)
             {
-                _tails[i] += weight * Closed(Math.Sqrt(squared - _nodes[i]));
+                tails[i] += weight * Closed(Math.Sqrt(squared - nodes[i]));
             }
         }
     }
@@ -54,9 +54,9 @@ internal sealed class SeatSum
     public Complex At(Complex kSquared)
     {
         var sum = Tail(kSquared);
-        foreach (var (squared, weight) in _terms)
+        foreach (var (squared, weight) in terms)
         {
-            if (squared - kSquared.Real > _reach)
+            if (squared - kSquared.Real > reach)
             {
                 break;
             }
@@ -104,12 +104,12 @@ internal sealed class SeatSum
 
     // The closed sum over L; written in falling exponentials, which cannot overflow.
     private Complex Closed(Complex gamma) =>
-        Complex.Exp(-gamma * (_far - _near)) * (1 + Complex.Exp(-2 * gamma * _near)) * (1 + Complex.Exp(-2 * gamma * (_size - _far)))
-        / (2 * gamma * (1 - Complex.Exp(-2 * gamma * _size)));
+        Complex.Exp(-gamma * (far - near)) * (1 + Complex.Exp(-2 * gamma * near)) * (1 + Complex.Exp(-2 * gamma * (size - far)))
+        / (2 * gamma * (1 - Complex.Exp(-2 * gamma * size)));
 
     private double Closed(double gamma) =>
-        Math.Exp(-gamma * (_far - _near)) * (1 + Math.Exp(-2 * gamma * _near)) * (1 + Math.Exp(-2 * gamma * (_size - _far)))
-        / (2 * gamma * (1 - Math.Exp(-2 * gamma * _size)));
+        Math.Exp(-gamma * (far - near)) * (1 + Math.Exp(-2 * gamma * near)) * (1 + Math.Exp(-2 * gamma * (size - far)))
+        / (2 * gamma * (1 - Math.Exp(-2 * gamma * size)));
 
     private Complex Tail(Complex kSquared)
     {
@@ -119,10 +119,10 @@ internal sealed class SeatSum
             var basis = Complex.One;
             for (var j = 0; j < Nodes; j++)
             {
-                basis *= j == i ? 1 : (kSquared - _nodes[j]) / (_nodes[i] - _nodes[j]);
+                basis *= j == i ? 1 : (kSquared - nodes[j]) / (nodes[i] - nodes[j]);
             }
 
-            sum += _tails[i] * basis;
+            sum += tails[i] * basis;
         }
 
         return sum;
