@@ -204,7 +204,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
 
     private double StrutsM3 =>
-        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Sleeve.MoreAtCorners.StrutsM2, Struts, Sizes, Struts.Windows + 1) * MetresPerMillimetre;
+        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Sleeve.MoreAtCorners.StrutsM2, Struts, Sizes, Struts.SolidLengths().Count()) * MetresPerMillimetre;
 
     /// <summary>
     /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times mm.

@@ -28,10 +28,10 @@ public sealed record StrutRhythm(double Length, double Core, double Window, int 
     public double Solid => Length - Windows * Window;
 
     /// <summary>Share of the strut's side that is open to the core.</summary>
-    public double OpenFraction => Length <= 0 ? 1 : Windows * (Window - Core / 2) / Length;
+    public double OpenFraction => Length <= 0 ? 1 : (Windows * Window - (SolidLengths().Count() - 1) * Core / 2) / Length;
 
     /// <summary>The lengths over which the strut stands in full, from its foot, mm.</summary>
-    /// <returns>From and to of each length; the slope that leads up to it is not in it.</returns>
+    /// <returns>From and to of each length; the slope that leads up to it is not in it. None follows a window that ends where the strut does.</returns>
     public IEnumerable<(double From, double To)> SolidLengths()
     {
         var from = 0.0;

@@ -141,6 +141,16 @@ public sealed class CabinetGeometryTests
         });
 
     [Fact]
+    public void A_window_that_ends_where_the_strut_does_has_no_slope_behind_it()
+    {
+        // By hand: a core of 5 mm makes windows of 21 mm with webs of 14 mm between; 10 + 7 · 21 + 6 · 14 = 241, six slopes of half a core each.
+        var rhythm = StrutRhythm.Of(241, 5);
+        Assert.Equal((7, 94.0), (rhythm.Windows, rhythm.Solid));
+        Assert.Equal((206.0, 220.0), rhythm.SolidLengths().Last());
+        Assert.Equal((7 * 21 - 6 * 2.5) / 241, rhythm.OpenFraction, 1e-12);
+    }
+
+    [Fact]
     public void The_demo_cabinet_has_the_figures_worked_out_by_hand()
     {
         var g = CabinetGeometry.Of(Demo);

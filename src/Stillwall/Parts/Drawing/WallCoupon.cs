@@ -39,7 +39,7 @@ internal sealed record WallCoupon(
     /// <summary>Space that the cast fills, m³.</summary>
     internal double CavityM3 => (Side - 2 * Floor) * Sizes.Core * (Side - Floor) * 1e-9 - StandingM3;
 
-    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Struts), Struts.Count, atCorners: 0, Rhythm, Sizes, slopes: Rhythm.Windows)) * 1e-3;
+    private double StandingM3 => ((Area(Lips) + Area(Keys)) * (Side - Floor) + CabinetGeometry.StrutVolume(Area(Struts), Struts.Count, atCorners: 0, Rhythm, Sizes, slopes: Rhythm.SolidLengths().Count() - 1)) * 1e-3;
 
     /// <summary>The coupon, without a name: it is filled.</summary>
     internal Blank Draw(double layer)
