@@ -29,8 +29,8 @@ internal static class TitleFigures
             Figure(ShellTexts.SystemQ, "box.system_q", box.SystemQ is { } q ? Show.Number(q, 3) : null,
                 aim is null ? "" : TitleTexts.Wanted(Show.Number(aim.SystemQ - aim.SystemQTolerance, 2), Show.Number(aim.SystemQ + aim.SystemQTolerance, 2))),
             Figure(ShellTexts.Mass, "mass.finished_kg", facts.Mass.FinishedKg is { } kg ? show.Mass(kg) : null, TitleTexts.ToLift(show.Mass(facts.Limits.LiftMassKg))),
-            Figure(ShellTexts.Printing, "print.print_seconds", print.PrintSeconds is { } s ? Hours(s) : null,
-                print.LongestPrintSeconds is { } longest ? TitleTexts.Longest(Hours(longest)) : "", "print.longest_print_seconds"),
+            Figure(ShellTexts.Printing, "print.honest_print_seconds[1]", print.HonestPrintSeconds is [var from, var to] ? $"{Math.Round(from / 3600)}–{Math.Round(to / 3600)} h" : null,
+                print.LongestPrintSeconds is { } longest ? TitleTexts.Longest($"{Math.Floor(longest / 3600)} h") : "", "print.longest_print_seconds"),
             Figure(ShellTexts.Price, "cost.total_price", cost is { TotalPrice: 0, Unpriced.Count: > 0 } ? null : show.Money(cost.TotalPrice), project.Budget is { } budget ? TitleTexts.Budget(show.Money(budget)) : ""),
         ];
     }
@@ -40,6 +40,4 @@ internal static class TitleFigures
         var (number, unit) = quantity is null ? (ShellTexts.NotKnown, "") : Words.Split(quantity);
         return new TitleFigure(name, result, number, unit, beside, beside.Length > 0 ? besideResult : null);
     }
-
-    private static string Hours(double seconds) => $"{Show.Number(seconds / 3600, 2)} h";
 }

@@ -11,7 +11,7 @@ internal static class TitleTexts
 
     internal static string ToLift(string mass) => $"of {mass} to lift";
 
-    internal static string Longest(string time) => $"longest {time}";
+    internal static string Longest(string time) => $"longest over {time}";
 
     internal static string Budget(string money) => $"of {money}";
 }
