@@ -35,12 +35,12 @@ internal static class PrinterPlan
                 .Box("seen", side + 6, bottom - tallest.SizeM[2] * scale, 34, tallest.SizeM[2] * scale);
         }
 
-        pen.Across(true, Left, Left + w, bottom + 30, bottom + 3, 56).Up(true, bottom - d, bottom, 24, Left - 3, 34).Up(true, bottom - h, bottom, side + 70, side + 49, 34);
-        pen.Text("tb", Left, Top - 6, DrawingTexts.Printer);
-        return new View(side + 100, bottom + 44, DrawingTexts.PrinterTitle, DrawingTexts.PrinterTitle, pen.Svg,
+        pen.Across(true, Left, Left + w, bottom + 30, bottom + 3, 56).Up(true, bottom - d, bottom, 24, Left - 3, 34).Up(true, bottom - h, bottom, side + 84, side + 49, 34);
+        pen.Text("tb", Left, Top - 6, $"{DrawingTexts.Printer}, {unit}");
+        return new View(side + 114, bottom + 44, DrawingTexts.PrinterTitle, DrawingTexts.PrinterTitle, pen.Svg,
             [
                 new("brief.printer.build_width", DrawingTexts.BuildWidth, Left + w / 2, bottom + 30, unit, 5, 1), new("brief.printer.build_depth", DrawingTexts.BuildDepth, 24, bottom - d / 2, unit, 5, 1),
-                new("brief.printer.build_height", DrawingTexts.BuildHeight, side + 70, bottom - h / 2, unit, 5, 1),
+                new("brief.printer.build_height", DrawingTexts.BuildHeight, side + 84, bottom - h / 2, unit, 5, 1),
             ],
             [new("parts/every-part-fits-the-printer", Left + w / 2, bottom - d / 2 + 28)]);
     }

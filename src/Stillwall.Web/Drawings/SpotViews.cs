@@ -35,7 +35,7 @@ internal static class SpotViews
 
         var clear = (spot.ClearanceM + spot.PlugSpaceM) * scale;
         pen.Line("hidden", side + d - clear, Top, side + d - clear, floor);
-        pen.Text("tb", Left + 10, Top + 20, DrawingTexts.Spot).Text("t2", side + 10, Top + 20, DrawingTexts.FromTheSide);
+        pen.Text("tb", Left + 10, Top + 20, $"{DrawingTexts.Spot}, {unit}").Text("t2", side + 10, Top + 20, DrawingTexts.FromTheSide);
         pen.Across(true, Left, Left + w, floor + 34, floor + 13, 56).Up(true, Top, floor, 24, Left - 13, 34).Across(true, side, side + d, floor + 34, floor + 13, 56);
         return new View(side + d + 24, floor + 48, DrawingTexts.SpotTitle, DrawingTexts.SpotTitle, pen.Svg,
             [
