@@ -57,8 +57,25 @@ public static class Why
     /// <remarks>Source: as for one result of the appraisal.</remarks>
     public static Explanation Of(Facts facts, object result, string property, Func<Facts, object?>? again = null, IReadOnlyList<ExplainedInput>? beside = null)
     {
-        ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(result);
+        return OfFigure(facts, result, property, again is null ? null : f => again(f) is { } other ? ResultPath.Number(other.GetType().GetProperty(property)?.GetValue(other)) : null, beside);
+    }
+
+    /// <summary>What one per cent of a number that stands beside the project does, such as a size of a test bar.</summary>
+    /// <param name="value">The number as it is stated.</param>
+    /// <param name="result">The result for another number in its place; null where there is none.</param>
+    /// <returns>Relative change of the result for a relative change of the number; null where either is zero or there is no result on one side.</returns>
+    /// <remarks>Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, any numerical textbook. Accuracy: 0.1 % of smooth closed forms.</remarks>
+    public static double? Sensitivity(double value, Func<double, double?> result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return value == 0 ? null : MovedFacts.Ratio(result(value * (1 - MovedFacts.StepRatio)), result(value), result(value * (1 + MovedFacts.StepRatio)));
+    }
+
+    /// <summary>The same, where the one figure alone is computed anew.</summary>
+    internal static Explanation OfFigure(Facts facts, object result, string property, Func<Facts, double?>? again, IReadOnlyList<ExplainedInput>? beside = null)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
         if (result.GetType().GetProperty(property) is not { } held || held.GetCustomAttribute<ComputedByAttribute>() is not { } computed)
         {
             throw new ArgumentException($"{property}: names no formula", nameof(property));
@@ -67,7 +84,7 @@ public static class Why
         var moved = new MovedFacts(facts);
         var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
         ExplainedInput Input(string key) => beside?.FirstOrDefault(i => i.Key == key)
-            ?? Explained(moved, key, f => again?.Invoke(f) is { } other ? ResultPath.Number(held.GetValue(other)) : null);
+            ?? Explained(moved, key, f => again?.Invoke(f));
         return Told(found.Path, found, facts, computed, [.. Inputs(moved, found.Path, computed.Inputs).Select(Input)]);
     }
 
