@@ -35,7 +35,7 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
                 "answer" => (Polite(facts), Property<QuietAnswer>()) is ({ } answer, { } figure) ? Why.Of(facts, answer, figure, Polite) : null,
                 "curve" => (Point(facts), Property<CurvePoint>()) is ({ } point, { } figure) ? Why.Of(facts, point, figure, Point) : null,
                 "driver" when facts.Driver is { } driver && Of == "driver.qts" => Why.Of(facts, driver, nameof(Drivers.Driver.Qts), f => f.Driver),
-                "proof" => project.Proofs.Of(Of[6..Of.IndexOf('[', StringComparison.Ordinal)])?.Figures[Index].Why,
+                "proof" => project.Proofs.Of(Of[6..Of.IndexOf('[', StringComparison.Ordinal)])?.Figures[Index].Why?.Invoke(),
                 _ => Why.Of(facts, Of),
             };
         }

@@ -108,7 +108,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         Assert.All(json.GetProperty("bands").EnumerateArray(), b => Assert.Equal(26.02, b.GetProperty("difference_db").GetDouble(), 0.1));
         var outcome = page.Workshop.Opened("reading-room")!.Proofs.Of("wall")!;
         Assert.Equal(("measured.party_wall", 10), (outcome.Measured.Single().Key, outcome.Measured.Single().Stated.Split(',').Length));
-        Assert.All(outcome.Figures, f => Assert.Equal("dB", f.Why!.Unit));
+        Assert.All(outcome.Figures, f => Assert.Equal("dB", f.Why!().Unit));
         await RefusedInOneLine($"wall?parts=recording:{there.Length},there:{here.Length}", [.. there, .. here], HttpStatusCode.BadRequest);
     }
 
