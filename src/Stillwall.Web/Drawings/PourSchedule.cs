@@ -50,7 +50,7 @@ internal static class PourSchedule
         {
             var y = Top + i * RowUp;
             var by = X(batch.PourByS);
-            pen.Text("t", Left - 8, y + 12, PourTexts.Batch(i + 1), "end").Box("mixbar", X(batch.StartS), y, X(batch.PourStartS) - X(batch.StartS), 16).Box("pourbar", X(batch.PourStartS), y, Math.Max(2, X(batch.PourEndS) - X(batch.PourStartS)), 16)
+            pen.Text("t name", Left - 8, y + 12, PourTexts.Batch(i + 1), "end").Box("mixbar", X(batch.StartS), y, X(batch.PourStartS) - X(batch.StartS), 16).Box("pourbar", X(batch.PourStartS), y, Math.Max(2, X(batch.PourEndS) - X(batch.PourStartS)), 16)
                 .Line("dr", X(batch.PourEndS), y + 8, by, y + 8).Line("byline", by, y - 4, by, y + 20)
                 .Figure("t2", X(batch.StartS), y + 30, "start", [.. PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg), i)]).Figure("tby", by + 4, y + 12, "start", [.. PourTexts.By(batch.PourByS, i)]);
         }

@@ -202,7 +202,7 @@ internal sealed class SectionAlong
         if (facts.Sheet is { } sheet)
         {
             var x = X(plan.FrontAt + 40);
-            pen.Leader(x, Step(0) + 14, x, Z(s.Height / 2) - 58 * scale).Text("t", x - 6, Step(0) + 8, sheet.Name);
+            pen.Leader(x, Step(0) + 14, x, Z(s.Height / 2) - 58 * scale).Text("t name", x - 6, Step(0) + 8, sheet.Name);
         }
 
         return fields;

@@ -3,7 +3,10 @@ using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
+using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
+using Stillwall.Proofs.Signals;
+using Stillwall.Web.Proving;
 using Stillwall.Web.Texts;
 
 namespace Stillwall.Web.Store;
@@ -11,7 +14,7 @@ namespace Stillwall.Web.Store;
 /// <summary>Of which number somebody asks why.</summary>
 /// <param name="Of">
 /// Path of a result or id of a finding as the command line takes it, or beside the appraisal: <c>kinds[1].finished_kg</c>, <c>lightest.saved_kg</c>, <c>answer.first_band_hz</c>,
-/// <c>driver.qts</c>, <c>curve.max_spl_db</c>, <c>proof.tap[2]</c>; or a key of the project file, for what is stated.
+/// <c>driver.qts</c>, <c>curve.max_spl_db</c>, <c>proof.tap[2]</c>, <c>map[45].seat_over_mean_db</c>, <c>places[0.3 0.3 0.25 2.2 2.9 1.1].unevenness_db</c>, <c>drive.voltage_v</c>; or a key of the project file, for what is stated.
 /// </param>
 /// <param name="Name">What it is called on the page.</param>
 /// <param name="Driver">Candidate in whose place it is asked for; null for the project's own driver.</param>
@@ -34,6 +37,9 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
                 "lightest" => (state.Plan.WallChoice.Lightest, Property<LightestWall>()) is ({ } light, { } figure) ? LightestWalls.Explain(facts, light, figure) : null,
                 "answer" => (Polite(facts), Property<QuietAnswer>()) is ({ } answer, { } figure) ? Why.Of(facts, answer, figure, Polite) : null,
                 "curve" => (Point(facts), Property<CurvePoint>()) is ({ } point, { } figure) ? Why.Of(facts, point, figure, Point) : null,
+                "map" => (Map(facts), Property<RoomMap>()) is ({ } map, { } figure) ? Why.Of(facts, map, figure, Map) : null,
+                "places" => (Places(facts), Property<PlaceChoice>()) is ({ } places, { } figure) ? Why.Of(facts, places, figure, Places) : null,
+                "drive" => (Drive(facts), Property<DriveBound>()) is ({ } bound, { } figure) ? Why.Of(facts, bound, figure, Drive) : null,
                 "driver" when facts.Driver is { } driver && Of == "driver.qts" => Why.Of(facts, driver, nameof(Drivers.Driver.Qts), f => f.Driver),
                 "proof" => project.Proofs.Of(Of[6..Of.IndexOf('[', StringComparison.Ordinal)])?.Figures[Index].Why?.Invoke(),
                 _ => Why.Of(facts, Of),
@@ -46,6 +52,17 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
     }
 
     private int Index => int.Parse(Of[(Of.IndexOf('[', StringComparison.Ordinal) + 1)..Of.IndexOf(']', StringComparison.Ordinal)], CultureInfo.InvariantCulture);
+
+    // What stands in brackets, in numbers.
+    private double[] Inside => [.. Of.Split('[', ']')[1].Split(' ').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
+
+    private RoomMap? Map(Facts facts) => facts.Room is { } room ? RoomMap.Of(room, Inside[0], 1, 2) : null;
+
+    // The room with cabinet and seat at other places.
+    private PlaceChoice? Places(Facts facts) => (facts.Room, Inside) is ({ } room, [var cx, var cy, var cz, var sx, var sy, var sz])
+        ? PlaceSearch.At(room.Geometry with { Cabinet = new(cx, cy, cz), Seat = new(sx, sy, sz) }, room.Air, QuietTexts.HighestHz(facts.Project)) : null;
+
+    private static DriveBound? Drive(Facts facts) => ProofReader.Bound(facts);
 
     // The line of a chart at the lowest note, at the voltage of the amplifier's full power.
     private static CurvePoint? Point(Facts facts) => facts.System is not { } system ? null : ResponseCurve.PointAt(

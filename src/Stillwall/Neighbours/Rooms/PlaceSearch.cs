@@ -34,7 +34,10 @@ public sealed record PlaceOptions
 /// <param name="Seat">The listener's ears.</param>
 /// <param name="SeatOverMeanDb">Level at the seat over the mean of the room, dB; what is gained here the neighbour does not get.</param>
 /// <param name="UnevennessDb">Standard deviation of the third-octaves at the seat, dB.</param>
-public sealed record PlaceChoice(Place Cabinet, Place Seat, double SeatOverMeanDb, double UnevennessDb);
+public sealed record PlaceChoice(
+    Place Cabinet, Place Seat,
+    [property: ComputedBy("seat-over-mean-of-bands", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")] double SeatOverMeanDb,
+    [property: ComputedBy("unevenness", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")] double UnevennessDb);
 
 /// <summary>What a search of places found.</summary>
 /// <param name="Now">The places as they are.</param>
@@ -72,7 +75,7 @@ public static class PlaceSearch
         var step = options.StepM ?? Math.Max(0.3, Math.Sqrt(room.WidthM * room.LengthM) / 10);
         Check(options, step);
         Require.Within(keptCount, 1, 100, nameof(keptCount));
-        var bands = ThirdOctaves.Bands.Where(band => band.CentreHz < options.HighestHz * 1.1).Select(band => ThirdOctaves.FrequenciesHz(band, PointsPerBand).ToArray()).ToArray();
+        var bands = Bands(options.HighestHz);
         var now = Judged(room, air, bands, Mean(room, air, bands));
         var (cabinets, seats) = (Cabinets(room, options, step), Seats(room, options, step));
         var tried = new List<PlaceChoice>();
@@ -92,6 +95,25 @@ public static class PlaceSearch
         var distinct = Distinct(tried, room);
         return new(now, [.. distinct.OrderByDescending(choice => choice.SeatOverMeanDb).Take(keptCount)], [.. distinct.OrderBy(choice => choice.UnevennessDb).Take(keptCount)], tried.Count);
     }
+
+    /// <summary>Judges the places of a room as they are.</summary>
+    /// <param name="room">The room with cabinet and seat.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="highestHz">Upper end of the bands that count, 25 to 160 Hz.</param>
+    /// <returns>What the search would say of them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: as the search. Validity: as the search. Source: as the search. Accuracy: as the search.</remarks>
+    public static PlaceChoice At(RoomGeometry room, Air air, double highestHz)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        ArgumentNullException.ThrowIfNull(air);
+        Require.Within(highestHz, 25, 160, nameof(highestHz), "Hz");
+        room.Check();
+        var bands = Bands(highestHz);
+        return Judged(room, air, bands, Mean(room, air, bands));
+    }
+
+    private static double[][] Bands(double highestHz) => [.. ThirdOctaves.Bands.Where(band => band.CentreHz < highestHz * 1.1).Select(band => ThirdOctaves.FrequenciesHz(band, PointsPerBand).ToArray())];
 
     // Mirror images sound alike; of those the one that moves things least.
     private static List<PlaceChoice> Distinct(List<PlaceChoice> tried, RoomGeometry room) => [.. tried
