@@ -33,7 +33,7 @@ internal static class PourSchedule
         {
             var (y, h) = (bottom - top / whole * FormUp, (top - below) / whole * FormUp);
             pen.Box(i % 2 == 0 ? "liftfill" : "liftfill two", FormLeft, y, FormWide, h).Line("hidden", FormLeft, y, FormLeft + FormWide + 8, y)
-                .Figure("tr", FormLeft + FormWide + 12, y + 4, "start", new FigurePiece(facts.Show.Length(top), string.Create(CultureInfo.InvariantCulture, $"cast.lift_tops_m[{i}]"), PourTexts.TopOf(i))).Text("tb", FormLeft + FormWide / 2, y + h / 2 + 5, Show.Number(i + 1), "middle");
+                .Figure("size", FormLeft + FormWide + 12, y + 4, "start", new FigurePiece(facts.Show.Length(top), string.Create(CultureInfo.InvariantCulture, $"cast.lift_tops_m[{i}]"), PourTexts.TopOf(i))).Text("tb", FormLeft + FormWide / 2, y + h / 2 + 5, Show.Number(i + 1), "middle");
             below = top;
         }
 
@@ -52,7 +52,7 @@ internal static class PourSchedule
             var by = X(batch.PourByS);
             pen.Text("t name", Left - 8, y + 12, PourTexts.Batch(i + 1), "end").Box("mixbar", X(batch.StartS), y, X(batch.PourStartS) - X(batch.StartS), 16).Box("pourbar", X(batch.PourStartS), y, Math.Max(2, X(batch.PourEndS) - X(batch.PourStartS)), 16)
                 .Line("dr", X(batch.PourEndS), y + 8, by, y + 8).Line("byline", by, y - 4, by, y + 20)
-                .Figure("t2", X(batch.StartS), y + 30, "start", [.. PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg), i)]).Figure("tby", by + 4, y + 12, "start", [.. PourTexts.By(batch.PourByS, i)]);
+                .Figure("words", X(batch.StartS), y + 30, "start", [.. PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg), i)]).Figure("words", by + 4, y + 12, "start", [.. PourTexts.By(batch.PourByS, i)]);
         }
 
         var step = Steps.FirstOrDefault(s => end / s <= 9, 7200);

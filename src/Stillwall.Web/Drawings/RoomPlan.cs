@@ -35,7 +35,7 @@ internal static class RoomPlan
             pen.Circle("thing fillp", X(sx), Y(sy), 0.14 * scale).Path("thing", $"M{N(X(sx) - .3 * scale)} {N(Y(sy) - .2 * scale)}v{N(.45 * scale)}h{N(.6 * scale)}v{N(-.45 * scale)}").Text("t", X(sx) - .38 * scale, Y(sy) + 4, DrawingTexts.Seat, "end");
             if (cabinet is [var fx, var fy, ..])
             {
-                pen.Line("axis", X(fx), Y(fy), X(sx), Y(sy)).Figure("tr", (X(fx) + X(sx)) / 2 + 8, (Y(fy) + Y(sy)) / 2, "start", new FigurePiece($"({facts.Show.Distance(facts.Standing.SeatM ?? 0)})", "standing.seat_m", DrawingTexts.SeatAway));
+                pen.Line("axis", X(fx), Y(fy), X(sx), Y(sy)).Figure("size", (X(fx) + X(sx)) / 2 + 8, (Y(fy) + Y(sy)) / 2, "start", new FigurePiece($"({facts.Show.Distance(facts.Standing.SeatM ?? 0)})", "standing.seat_m", DrawingTexts.SeatAway));
             }
         }
 

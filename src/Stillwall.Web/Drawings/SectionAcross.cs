@@ -150,9 +150,9 @@ internal sealed class SectionAcross
         if (plan.IsStated)
         {
             var side = (plan.Width - s.Width) / 2;
-            pen.Across(false, Left, X0, Floor + 30, Floor + 15, 0).Figure("tr", (Left + X0) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
-                .Across(false, X0 + Width, right, Floor + 30, Floor + 15, 0).Figure("tr", (X0 + Width + right) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
-                .Across(false, Left, right, Floor + 52, Floor + 15, 44).Figure("tr", (Left + right) / 2, Floor + 56, "middle", Plain(plan.Width, "brief.spot.width", DrawingTexts.SpotWidth));
+            pen.Across(false, Left, X0, Floor + 30, Floor + 15, 0).Figure("size", (Left + X0) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
+                .Across(false, X0 + Width, right, Floor + 30, Floor + 15, 0).Figure("size", (X0 + Width + right) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
+                .Across(false, Left, right, Floor + 52, Floor + 15, 44).Figure("size", (Left + right) / 2, Floor + 56, "middle", Plain(plan.Width, "brief.spot.width", DrawingTexts.SpotWidth));
         }
 
         return fields;

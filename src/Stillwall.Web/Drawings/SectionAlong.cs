@@ -221,12 +221,12 @@ internal sealed class SectionAlong
             return;
         }
 
-        pen.Across(false, Rear, X(plan.Depth), Floor + 30, Bottom + 3, 0).Figure("tr", (Rear + X(plan.Depth)) / 2, Floor + 25, "middle", Plain(plan.BehindCabinet, "standing.behind_m", DrawingTexts.Behind))
-            .Across(false, X(0), X(plan.Depth), Floor + 52, Floor + 15, 44).Figure("tr", (X(0) + X(plan.Depth)) / 2, Floor + 56, "middle", Plain(plan.Depth, "brief.spot.depth", DrawingTexts.SpotDepth))
-            .Up(false, top, Floor, 16, X(0) - 23, 20).Figure("tr", 17, (top + Floor) / 2 + 4, "middle", Plain(plan.Height, "brief.spot.height", DrawingTexts.SpotHeight));
+        pen.Across(false, Rear, X(plan.Depth), Floor + 30, Bottom + 3, 0).Figure("size", (Rear + X(plan.Depth)) / 2, Floor + 25, "middle", Plain(plan.BehindCabinet, "standing.behind_m", DrawingTexts.Behind))
+            .Across(false, X(0), X(plan.Depth), Floor + 52, Floor + 15, 44).Figure("size", (X(0) + X(plan.Depth)) / 2, Floor + 56, "middle", Plain(plan.Depth, "brief.spot.depth", DrawingTexts.SpotDepth))
+            .Up(false, top, Floor, 16, X(0) - 23, 20).Figure("size", 17, (top + Floor) / 2 + 4, "middle", Plain(plan.Height, "brief.spot.height", DrawingTexts.SpotHeight));
         if (plan.Above * scale > 40)
         {
-            pen.Up(false, top, Top, 40, X(0) - 2, 20).Figure("tr", 40, (top + Top) / 2 + 4, "middle", Plain(plan.Above, "standing.above_m", DrawingTexts.Above));
+            pen.Up(false, top, Top, 40, X(0) - 2, 20).Figure("size", 40, (top + Top) / 2 + 4, "middle", Plain(plan.Above, "standing.above_m", DrawingTexts.Above));
         }
     }
 

@@ -55,11 +55,12 @@ internal static class Unfolded
         // Each figure is of the case that is the worst for it.
         var cases = wall.Applying(facts.IsKeyed).ToList();
         var (lowest, loudest) = (cases.MinBy(c => c.Figures.FirstModeHz), cases.MaxBy(c => c.Figures.WallToConeDb));
-        pen.Text("tb", x + across / 2, y + up / 2 - 14, name, "middle")
-            .Figure("tr big", x + across / 2, y + up / 2 + 6, "middle", new FigurePiece(Show.Frequency(lowest.Figures.FirstModeHz), $"walls.{name}.{lowest.Key}.first_mode_hz", WallTexts.ModeOf(name)));
+        List<FigurePiece> pieces = [new($"{name}\n"), new(Show.Frequency(lowest.Figures.FirstModeHz), $"walls.{name}.{lowest.Key}.first_mode_hz", WallTexts.ModeOf(name))];
         if (loudest.Figures.WallToConeDb is { } level)
         {
-            pen.Figure("tr", x + across / 2, y + up / 2 + 23, "middle", new FigurePiece(Show.Level(level), $"walls.{name}.{loudest.Key}.wall_to_cone_db", WallTexts.SoundOf(name)));
+            pieces.AddRange([new("\n"), new(Show.Level(level), $"walls.{name}.{loudest.Key}.wall_to_cone_db", WallTexts.SoundOf(name))]);
         }
+
+        pen.Figure("lines", x + across / 2, y + up / 2, "middle", [.. pieces]);
     }
 }
