@@ -185,6 +185,25 @@ public sealed class WhyTests
         Assert.Equal(0.475 / (5.5 + 0.475), qts.Inputs.Single(i => i.Key == "driver.qms").Sensitivity!.Value, 1e-3);
     }
 
+    // Elementary: the exponent of a power.
+    [Fact]
+    public void A_number_beside_the_project_moves_a_result_by_its_exponent()
+    {
+        Assert.Equal(3, Why.Sensitivity(2, x => x * x * x)!.Value, 1e-3);
+        Assert.Equal(-0.5, Why.Sensitivity(7, x => 1 / Math.Sqrt(x))!.Value, 1e-3);
+        Assert.Equal(0, Why.Sensitivity(7, _ => 4));
+        Assert.Null(Why.Sensitivity(0, x => x + 1));
+        Assert.Null(Why.Sensitivity(7, x => x > 7 ? null : x));
+    }
+
+    // By hand: the first lift is 12 mm of core and 30 mm of inner sleeve, the last one ends where the outer sleeve does: the depth less two skins of the plates.
+    [Fact]
+    public void The_lifts_end_at_the_top_of_the_form()
+    {
+        Assert.Equal(0.042, Why.Of(Demo, "cast.lift_tops_m[0]").Value!.Value, 1e-9);
+        Assert.Equal(0.33 - 0.004, Why.Of(Demo, $"cast.lift_tops_m[{Demo.Cast.LiftTopsM.Count - 1}]").Value!.Value, 1e-9);
+    }
+
     [Fact]
     public void What_moves_a_finding_of_the_demo_is_among_its_inputs()
     {
