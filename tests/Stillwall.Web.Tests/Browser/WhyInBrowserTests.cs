@@ -45,7 +45,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
     }
 
     [Fact]
-    public async Task Every_number_in_a_table_or_list_has_a_why_and_every_why_an_answer()
+    public async Task Every_number_in_a_table_a_drawing_or_a_sentence_has_a_why_and_every_why_an_answer()
     {
         var page = await chromium.Open("/");
         var (silent, asked) = (new List<string>(), new HashSet<(string Of, string? Driver)>());
@@ -84,7 +84,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         }
 
         Assert.True(silent.Count == 0, "give it a Figure with its result, or put it among the exemptions with its reason:\n" + string.Join('\n', silent));
-        Assert.True(asked.Count > 150, $"{asked.Count} figures");
+        Assert.True(asked.Count > 600, $"{asked.Count} figures");
         var project = chromium.Page.Workshop.Opened("reading-room")!;
         var plain = asked.Where(q => q.Driver is null && Why.Results(project.Now.Plan.Facts).Contains(q.Of)).Select(q => q.Of).ToList();
         Assert.All(Why.Of(project.Now.Plan.Facts, plain), Told);
@@ -117,6 +117,70 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(sheet).ToBeVisibleAsync();
         await Assertions.Expect(sheet.Locator(".fname").First).ToContainTextAsync("batch 2");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_drawing_is_one_stop_of_the_keyboard_and_arrows_go_from_figure_to_figure()
+    {
+        var page = await chromium.Open("cabinet");
+        var (figures, sheet) = (page.Locator(".va .fig"), page.Locator("#why-sheet"));
+        await Assertions.Expect(figures).ToHaveCountAsync(4);
+        await Assertions.Expect(page.Locator(".va .fig[tabindex='0']")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".vb .fig[tabindex='0']")).ToHaveCountAsync(1);
+        await figures.First.FocusAsync();
+        for (var i = 1; i < 4; i++)
+        {
+            await page.Keyboard.PressAsync("ArrowRight");
+            await Assertions.Expect(figures.Nth(i)).ToBeFocusedAsync();
+        }
+
+        await Assertions.Expect(page.Locator(".va .fig[tabindex='0']")).ToHaveCountAsync(1);
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(sheet.Locator(".fname").First).ToHaveTextAsync("room above the cabinet");
+        await Assertions.Expect(sheet.Locator("tbody tr", new() { HasText = "brief, spot, height" })).ToContainTextAsync("%");
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(sheet).ToBeHiddenAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "(70) millimetres, why room behind the cabinet?" })).ToBeVisibleAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task What_is_stated_on_another_stage_says_so_on_a_drawing_and_leads_to_its_field()
+    {
+        var page = await chromium.Open("cabinet");
+        await page.ClickAsync(".va [data-of='brief.spot.depth']");
+        var sheet = page.Locator("#why-sheet");
+        await Assertions.Expect(sheet.Locator(".src").First).ToContainTextAsync("Stated by you");
+        await sheet.GetByRole(AriaRole.Link, new() { Name = "To its field" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Brief");
+        await Assertions.Expect(page.Locator("#f-brief-spot-depth").First).ToBeFocusedAsync();
+        await Assertions.Expect(sheet).ToBeHiddenAsync();
+        await page.Context.CloseAsync();
+    }
+
+    // Each sentence has its own button, and not that of its neighbour.
+    [Fact]
+    public async Task Every_finding_says_why_under_its_own_id()
+    {
+        var page = await chromium.Open("walls");
+        var lacking = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.notes li[id^=\"x-\"]')].filter(li => !li.querySelector(`.why[data-of=\"${CSS.escape(li.id.slice(2))}\"], .why[data-of=\"${li.id.slice(2)}\"]`)).map(li => li.id)");
+        Assert.Empty(lacking);
+        await Assertions.Expect(page.Locator(".notes li[id^='x-']")).ToHaveCountAsync(chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Findings.Count);
+        Assert.Empty(await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.checks li')].filter(li => !li.querySelector('.why[data-of^=\"walls/\"]')).map(li => li.textContent)"));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_reason_of_a_candidate_is_explained_with_that_driver()
+    {
+        var page = await chromium.Open("driver");
+        var why = page.Locator(".rank tbody tr", new() { HasText = "Garganey 8" }).Locator(".why-not .why").First;
+        await Assertions.Expect(why).ToHaveAttributeAsync("data-of", "driver/clear-of-braces-skins-and-rear");
+        await why.ClickAsync();
+        var sheet = page.Locator("#why-sheet");
+        await Assertions.Expect(sheet.Locator(".fname").First).ToContainTextAsync("Garganey 8");
+        await Assertions.Expect(sheet.Locator("tbody tr", new() { HasText = "driver, depth" })).ToContainTextAsync("136 mm");
         await page.Context.CloseAsync();
     }
 
