@@ -38,7 +38,7 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
                 "answer" => (Polite(facts), Property<QuietAnswer>()) is ({ } answer, { } figure) ? Why.Of(facts, answer, figure, Polite) : null,
                 "curve" => (Point(facts), Property<CurvePoint>()) is ({ } point, { } figure) ? Why.Of(facts, point, figure, Point) : null,
                 "map" => (Map(facts), Property<RoomMap>()) is ({ } map, { } figure) ? Why.Of(facts, map, figure, Map) : null,
-                "places" => (Places(facts), Property<PlaceChoice>()) is ({ } places, { } figure) ? Why.Of(facts, places, figure, Places) : null,
+                "places" => (Places(facts), Property<PlaceGain>()) is ({ } places, { } figure) ? Why.Of(facts, places, figure, Places) : null,
                 "drive" => (Drive(facts), Property<DriveBound>()) is ({ } bound, { } figure) ? Why.Of(facts, bound, figure, Drive) : null,
                 "driver" when facts.Driver is { } driver && Of == "driver.qts" => Why.Of(facts, driver, nameof(Drivers.Driver.Qts), f => f.Driver),
                 "proof" => project.Proofs.Of(Of[6..Of.IndexOf('[', StringComparison.Ordinal)])?.Figures[Index].Why?.Invoke(),
@@ -59,8 +59,16 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
     private RoomMap? Map(Facts facts) => facts.Room is { } room ? RoomMap.Of(room, Inside[0], 1, 2) : null;
 
     // The room with cabinet and seat at other places.
-    private PlaceChoice? Places(Facts facts) => (facts.Room, Inside) is ({ } room, [var cx, var cy, var cz, var sx, var sy, var sz])
-        ? PlaceSearch.At(room.Geometry with { Cabinet = new(cx, cy, cz), Seat = new(sx, sy, sz) }, room.Air, QuietTexts.HighestHz(facts.Project)) : null;
+    private PlaceGain? Places(Facts facts)
+    {
+        if ((facts.Room, Inside) is not ({ } room, [var cx, var cy, var cz, var sx, var sy, var sz]))
+        {
+            return null;
+        }
+
+        PlaceChoice At(RoomGeometry standing) => PlaceSearch.At(standing, room.Air, QuietTexts.HighestHz(facts.Project));
+        return new PlaceGain(At(room.Geometry with { Cabinet = new(cx, cy, cz), Seat = new(sx, sy, sz) }), At(room.Geometry));
+    }
 
     private static DriveBound? Drive(Facts facts) => ProofReader.Bound(facts);
 

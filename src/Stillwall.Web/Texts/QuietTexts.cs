@@ -35,7 +35,9 @@ internal static class QuietTexts
 
     internal static string Moved(string what) => $"{what.ToLowerInvariant()} moved";
 
-    internal static string Place(string name, string cabinet, string seat, string gain, string uneven) => $"{name}: cabinet at {cabinet}, seat at {seat}: {gain} against now, uneven by {uneven}.";
+    internal static string Place(string name, string cabinet, string seat) => $"{name}: cabinet at {cabinet}, seat at {seat}:";
+
+    internal const string AgainstNow = "against now, uneven by", Gained = "what these places gain", Uneven = "unevenness of the bass there";
 
     internal static string PlacesHint(int tried) => $"{tried} pairs of places tried in the rigid room; differences under 1 dB mean nothing in a real one.";
 

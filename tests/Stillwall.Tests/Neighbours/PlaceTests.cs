@@ -49,6 +49,7 @@ public class PlaceTests
         Assert.Equal(byHand[0], report.Loudest[0].SeatOverMeanDb, 1e-9);
         Assert.Equal(SeatOverMeanDb(Room), report.Now.SeatOverMeanDb, 1e-9);
         Assert.Equal(SeatOverMeanDb(Room), PlaceSearch.At(Room, QuietData.Air, 63).SeatOverMeanDb, 1e-9);
+        Assert.Equal(byHand[0] - SeatOverMeanDb(Room), new PlaceGain(report.Loudest[0], report.Now).GainDb, 1e-9);
         Assert.Equal(report.Loudest[0], PlaceSearch.At(Room with { Cabinet = report.Loudest[0].Cabinet, Seat = report.Loudest[0].Seat }, QuietData.Air, 63));
         Assert.All(report.Loudest.Zip(report.Loudest.Skip(1)), pair => Assert.True(pair.First.SeatOverMeanDb >= pair.Second.SeatOverMeanDb));
         Assert.All(report.Evenest.Zip(report.Evenest.Skip(1)), pair => Assert.True(pair.First.UnevennessDb <= pair.Second.UnevennessDb));

@@ -12,8 +12,8 @@ public static class Why
 {
     private static readonly (string Ending, string Unit)[] Units =
     [
-        ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_mm", "mm"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
-        ("_ohm", "ohm"), ("_h", "H"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_c", "degC"), ("_k", "K"),
+        ("_pa_s_m3", "Pa*s/m3"), ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_n_per_m", "N/m"), ("_t_m", "N/A"), ("_m_s", "m/s"), ("_pa_rms", "Pa"), ("_ms", "ms"), ("_nm", "N*m"), ("_mm", "mm"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
+        ("_ohm", "ohm"), ("_h", "H"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_v", "V"), ("_n", "N"), ("_c", "degC"), ("_k", "K"),
     ];
 
     /// <summary>Explains one number of the appraisal.</summary>

@@ -68,7 +68,7 @@ public static class LightestWalls
     {
         ArgumentNullException.ThrowIfNull(light);
         var why = Why.Of(facts, light, property);
-        var decided = light.HeldBy.Count == 0 ? "" : $"; what decided: with a core 1 mm thinner fails {string.Join(", ", light.HeldBy)}";
+        var decided = light.HeldBy.Count == 0 ? "" : $"; what decided: with a core 1 mm thinner these fail: {string.Join(", ", light.HeldBy)}";
         return why with { Formula = $"{why.Formula}; {Show.Number(light.TriedCount, 4)} walls tried{decided}" };
     }
 

@@ -34,10 +34,21 @@ public sealed record PlaceOptions
 /// <param name="Seat">The listener's ears.</param>
 /// <param name="SeatOverMeanDb">Level at the seat over the mean of the room, dB; what is gained here the neighbour does not get.</param>
 /// <param name="UnevennessDb">Standard deviation of the third-octaves at the seat, dB.</param>
-public sealed record PlaceChoice(
-    Place Cabinet, Place Seat,
-    [property: ComputedBy("seat-over-mean-of-bands", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")] double SeatOverMeanDb,
-    [property: ComputedBy("unevenness", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")] double UnevennessDb);
+public sealed record PlaceChoice(Place Cabinet, Place Seat, double SeatOverMeanDb, double UnevennessDb);
+
+/// <summary>What other places gain over the present ones.</summary>
+/// <param name="There">The other places.</param>
+/// <param name="Now">The present ones.</param>
+public sealed record PlaceGain(PlaceChoice There, PlaceChoice Now)
+{
+    /// <summary>Level at the seat over the room's mean against the present places, dB.</summary>
+    [ComputedBy("place-gain", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.cabinet_at", "brief.room.seat_at", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    public double GainDb => There.SeatOverMeanDb - Now.SeatOverMeanDb;
+
+    /// <summary>Standard deviation of the third-octaves at the other seat, dB.</summary>
+    [ComputedBy("unevenness", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    public double UnevennessDb => There.UnevennessDb;
+}
 
 /// <summary>What a search of places found.</summary>
 /// <param name="Now">The places as they are.</param>
