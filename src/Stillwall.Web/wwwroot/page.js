@@ -79,7 +79,7 @@ document.addEventListener('click', event => {
   const jump = event.target.closest?.('a[data-jump]');
   if (jump) {
     const to = document.getElementById(jump.dataset.jump);
-    if (to) { event.preventDefault(); to.closest('details')?.setAttribute('open', ''); to.scrollIntoView({ block: 'nearest' }); (to.matches('[tabindex], a, button, input') ? to : to.querySelector('h1, h2, h3, button, a') ?? to).focus({ preventScroll: true }); }
+    if (to) { event.preventDefault(); jump.closest('[popover]')?.hidePopover(); to.closest('details')?.setAttribute('open', ''); to.scrollIntoView({ block: 'nearest' }); (to.matches('[tabindex], a, button, input') ? to : to.querySelector('h1, h2, h3, button, a') ?? to).focus({ preventScroll: true }); }
   }
 });
 nameTheme();
