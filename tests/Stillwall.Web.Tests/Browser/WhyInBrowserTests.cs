@@ -51,7 +51,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         chromium.Page.Reset();
     }
 
-    // The demo, and the same with trouble in it: thin, loud, late, with weigh-ins.
+    // The demo, and the same with trouble in it: thin, deep, loud, late, heavy, dear, measured otherwise.
     [Theory]
     [InlineData(false)]
     [InlineData(true)]

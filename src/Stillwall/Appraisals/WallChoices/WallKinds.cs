@@ -78,7 +78,7 @@ public static class WallKinds
             nameof(WallKind.NetVolumeM3) => changed.NetVolumeM3,
             nameof(WallKind.TotalPrice) => changed.Cost.TotalPrice,
             nameof(WallKind.PrintSeconds) => changed.Print.PrintSeconds,
-            nameof(WallKind.PassageM) => changed.Geometry?.PassageM,
+            nameof(WallKind.PassageM) => changed.Geometry is { Sizes.Core: > 0 } g ? g.PassageM : null,
             _ => null,
         };
     }
