@@ -47,6 +47,19 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(before, File.ReadAllText(desk.Project + ".1"));
     }
 
+    // The block is still there, so what it lacks is named; with the block gone its default holds.
+    [Fact]
+    public void A_block_that_keeps_its_note_keeps_its_place_until_it_is_taken_out_itself()
+    {
+        Assert.Equal(0, desk.Run("set", "cabinet.fill.note", "wadding of an old pillow", "--project", "reading-room").ExitCode);
+        Assert.Equal(0, desk.Run("set", "cabinet.fill.mass", "--remove", "--project", "reading-room").ExitCode);
+        Assert.Contains("\"fill\": { \"note\": \"wadding of an old pillow\" }", File.ReadAllText(desk.Project), StringComparison.Ordinal);
+        Assert.Contains("cabinet.fill.mass is not stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
+        Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--project", "reading-room").ExitCode);
+        Assert.DoesNotContain("pillow", File.ReadAllText(desk.Project), StringComparison.Ordinal);
+        Assert.Contains("no fill is stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("cabinet.core", "-3 mm")]
     [InlineData("cabinet.core", "3 kg")]

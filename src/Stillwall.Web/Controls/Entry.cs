@@ -27,6 +27,9 @@ internal static partial class Entry
         (null, _) => Units.Of(field.Dimension) is [var first, ..] ? first.Name : "",
     };
 
+    /// <summary>Id of a key's field on the page.</summary>
+    internal static string IdOf(string key) => "f-" + key.Replace('.', '-').Replace('_', '-').Replace('[', '-').Replace("]", "", StringComparison.Ordinal);
+
     /// <summary>A stated value as it stands in a field.</summary>
     internal static string Shown(ModelField field, object? value, string unit) => value switch
     {

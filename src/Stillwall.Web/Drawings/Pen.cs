@@ -20,7 +20,22 @@ internal sealed record FieldPlace(string Key, string Label, double X, double Y, 
 /// <param name="Y">Middle down, in drawing units.</param>
 internal sealed record MarkPlace(string Id, double X, double Y);
 
-/// <summary>One view of a drawing: lines as SVG, fields and marks above it.</summary>
+/// <summary>Words and figures at a place of a drawing.</summary>
+/// <param name="Pieces">What stands there, from left to right.</param>
+/// <param name="X">Place across, in drawing units.</param>
+/// <param name="Y">Middle down, in drawing units.</param>
+/// <param name="Anchor">What of the text is at that place: <c>start</c>, <c>middle</c> or <c>end</c>.</param>
+/// <param name="Css">Classes of the text.</param>
+internal sealed record FigurePlace(IReadOnlyList<FigurePiece> Pieces, double X, double Y, string Anchor, string Css);
+
+/// <summary>A figure on a drawing, or words beside it.</summary>
+/// <param name="Text">What is seen.</param>
+/// <param name="Of">Path of the result, id of a finding or key of the project file; null for words.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="Unit">Unit that is not written on the drawing; empty where it is.</param>
+internal sealed record FigurePiece(string Text, string? Of = null, string Name = "", string Unit = "");
+
+/// <summary>One view of a drawing: lines as SVG, fields, figures and marks above it.</summary>
 /// <param name="Width">Width, drawing units.</param>
 /// <param name="Height">Height, drawing units.</param>
 /// <param name="Title">What it shows.</param>
@@ -28,14 +43,22 @@ internal sealed record MarkPlace(string Id, double X, double Y);
 /// <param name="Svg">The lines.</param>
 /// <param name="Fields">Values that are edited on it.</param>
 /// <param name="Marks">Findings that are marked on it, where they are trouble.</param>
-internal sealed record View(double Width, double Height, string Title, string Description, string Svg, IReadOnlyList<FieldPlace> Fields, IReadOnlyList<MarkPlace> Marks);
+internal sealed record View(double Width, double Height, string Title, string Description, string Svg, IReadOnlyList<FieldPlace> Fields, IReadOnlyList<MarkPlace> Marks)
+{
+    /// <summary>Figures that say why, above the lines.</summary>
+    internal IReadOnlyList<FigurePlace> Figures { get; init; } = [];
+}
 
 /// <summary>Draws lines, texts and dimensions as SVG. Every text is escaped.</summary>
 internal sealed class Pen
 {
-    private const double ArrowLength = 8, ArrowHalf = 1.7;
+    // The middle of a line of text stands so far above its foot.
+    private const double ArrowLength = 8, ArrowHalf = 1.7, HalfLetter = 4;
 
     private readonly StringBuilder svg = new();
+    private readonly List<FigurePlace> figures = [];
+
+    internal IReadOnlyList<FigurePlace> Figures => figures;
 
     internal string Svg => svg.ToString();
 
@@ -52,6 +75,13 @@ internal sealed class Pen
 
     internal Pen Text(string css, double x, double y, string text, string anchor = "start") =>
         Put($"<text class=\"{css}\" x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\">{WebUtility.HtmlEncode(text)}</text>");
+
+    /// <summary>Words and figures that say why, at the place of a text.</summary>
+    internal Pen Figure(string css, double x, double y, string anchor, params FigurePiece[] pieces)
+    {
+        figures.Add(new FigurePlace(pieces, x, y - HalfLetter, anchor, css));
+        return this;
+    }
 
     /// <summary>A line from a place to a label, ending in a dot.</summary>
     internal Pen Leader(double fromX, double fromY, double toX, double toY) => Line("lead", fromX, fromY, toX, toY).Circle("dot", toX, toY, 1.7);

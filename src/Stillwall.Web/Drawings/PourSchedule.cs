@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Pours;
 using Stillwall.Web.Texts;
@@ -21,7 +22,7 @@ internal static class PourSchedule
         var pen = new Pen();
         Form(pen, facts, bench);
         Clock(pen, facts, bench);
-        return new View(Left + Wide + 70, Math.Max(Top + FormUp + 34, Top + bench.Plan.Batches.Count * RowUp + 60), PourTexts.ScheduleTitle, PourTexts.Said(bench.Plan), pen.Svg, [], []);
+        return new View(Left + Wide + 70, Math.Max(Top + FormUp + 34, Top + bench.Plan.Batches.Count * RowUp + 60), PourTexts.ScheduleTitle, PourTexts.Said(bench.Plan), pen.Svg, [], []) { Figures = pen.Figures };
     }
 
     private static void Form(Pen pen, Facts facts, PourBench bench)
@@ -32,7 +33,7 @@ internal static class PourSchedule
         {
             var (y, h) = (bottom - top / whole * FormUp, (top - below) / whole * FormUp);
             pen.Box(i % 2 == 0 ? "liftfill" : "liftfill two", FormLeft, y, FormWide, h).Line("hidden", FormLeft, y, FormLeft + FormWide + 8, y)
-                .Text("tr", FormLeft + FormWide + 12, y + 4, facts.Show.Length(top)).Text("tb", FormLeft + FormWide / 2, y + h / 2 + 5, Show.Number(i + 1), "middle");
+                .Figure("size", FormLeft + FormWide + 12, y + 4, "start", new FigurePiece(facts.Show.Length(top), string.Create(CultureInfo.InvariantCulture, $"cast.lift_tops_m[{i}]"), PourTexts.TopOf(i))).Text("tb", FormLeft + FormWide / 2, y + h / 2 + 5, Show.Number(i + 1), "middle");
             below = top;
         }
 
@@ -49,16 +50,16 @@ internal static class PourSchedule
         {
             var y = Top + i * RowUp;
             var by = X(batch.PourByS);
-            pen.Text("t", Left - 8, y + 12, PourTexts.Batch(i + 1), "end").Box("mixbar", X(batch.StartS), y, X(batch.PourStartS) - X(batch.StartS), 16).Box("pourbar", X(batch.PourStartS), y, Math.Max(2, X(batch.PourEndS) - X(batch.PourStartS)), 16)
+            pen.Text("t name", Left - 8, y + 12, PourTexts.Batch(i + 1), "end").Box("mixbar", X(batch.StartS), y, X(batch.PourStartS) - X(batch.StartS), 16).Box("pourbar", X(batch.PourStartS), y, Math.Max(2, X(batch.PourEndS) - X(batch.PourStartS)), 16)
                 .Line("dr", X(batch.PourEndS), y + 8, by, y + 8).Line("byline", by, y - 4, by, y + 20)
-                .Text("t2", X(batch.StartS), y + 30, PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg))).Text("tby", by + 4, y + 12, PourTexts.By(batch.PourByS));
+                .Figure("words", X(batch.StartS), y + 30, "start", [.. PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg), i)]).Figure("words", by + 4, y + 12, "start", [.. PourTexts.By(batch.PourByS, i)]);
         }
 
         var step = Steps.FirstOrDefault(s => end / s <= 9, 7200);
         pen.Line("wall", Left, axis, Left + Wide, axis);
         for (var s = 0.0; s <= end + 1; s += step)
         {
-            pen.Line("wall", X(s), axis, X(s), axis + 5).Text("tr", X(s), axis + 18, PourTexts.Clock(s), "middle");
+            pen.Line("wall", X(s), axis, X(s), axis + 5).Text("tr tick", X(s), axis + 18, PourTexts.Clock(s), "middle");
         }
 
         pen.Text("t2", Left, Top - 18, PourTexts.FromFirstWater);

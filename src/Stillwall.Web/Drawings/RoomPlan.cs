@@ -35,14 +35,13 @@ internal static class RoomPlan
             pen.Circle("thing fillp", X(sx), Y(sy), 0.14 * scale).Path("thing", $"M{N(X(sx) - .3 * scale)} {N(Y(sy) - .2 * scale)}v{N(.45 * scale)}h{N(.6 * scale)}v{N(-.45 * scale)}").Text("t", X(sx) - .38 * scale, Y(sy) + 4, DrawingTexts.Seat, "end");
             if (cabinet is [var fx, var fy, ..])
             {
-                var metres = Math.Sqrt(Math.Pow(sx - fx, 2) + Math.Pow(sy - fy, 2));
-                pen.Line("axis", X(fx), Y(fy), X(sx), Y(sy)).Text("tr", (X(fx) + X(sx)) / 2 + 8, (Y(fy) + Y(sy)) / 2, $"({facts.Show.Distance(metres)})");
+                pen.Line("axis", X(fx), Y(fy), X(sx), Y(sy)).Figure("size", (X(fx) + X(sx)) / 2 + 8, (Y(fy) + Y(sy)) / 2, "start", new FigurePiece($"({facts.Show.Distance(facts.Standing.SeatM ?? 0)})", "standing.seat_m", DrawingTexts.SeatAway));
             }
         }
 
         pen.Text("tb", Left + 10, Top + 20, $"{DrawingTexts.Room}, m");
         pen.Across(true, Left, Left + w, Top + h + 34, Top + h + 13, 60).Up(true, Top, Top + h, 24, Left - 13, 34);
         return new View(Left + MostAcross + 30, Top + h + 48, DrawingTexts.RoomTitle, DrawingTexts.RoomTitle, pen.Svg,
-            [new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1), new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1)], []);
+            [new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1), new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1)], []) { Figures = pen.Figures };
     }
 }

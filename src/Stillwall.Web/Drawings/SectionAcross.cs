@@ -45,7 +45,7 @@ internal sealed class SectionAcross
         }
 
         var fields = Sizes();
-        return new View(412, Floor + 60, DrawingTexts.AcrossTitle, DrawingTexts.AcrossSaid, pen.Svg, fields, [new("parts/every-part-fits-the-printer", Middle + 62, Floor + 30), new("quiet/force-into-the-floor-does-it-walk", X0 + Width + 40, Floor - 30)]);
+        return new View(412, Floor + 60, DrawingTexts.AcrossTitle, DrawingTexts.AcrossSaid, pen.Svg, fields, [new("parts/every-part-fits-the-printer", Middle + 62, Floor + 30), new("quiet/force-into-the-floor-does-it-walk", X0 + Width + 40, Floor - 30)]) { Figures = pen.Figures };
     }
 
     private double Z(double height) => Bottom - height * scale;
@@ -130,7 +130,7 @@ internal sealed class SectionAcross
     {
         var unit = facts.Show.Inch ? "in" : "mm";
         var (right, s) = (Left + plan.Width * scale, plan.Sizes);
-        string Plain(double mm) => $"({DrawingTexts.Number(mm, facts.Show.Inch)})";
+        FigurePiece Plain(double mm, string of, string name) => DrawingTexts.Bracketed(mm, facts.Show.Inch, of, name);
         var corner = (1 - Math.Sqrt(0.5)) * s.Radius * scale;
         var (cx, cy) = (X0 + corner, Bottom - corner);
         pen.Path("lead", $"M{N(cx)} {N(cy)}L{N(cx - 14)} {N(cy - 14)}H{N(cx - 20)}").Text("t", X0 - 46, cy - 9.5, "R", "end");
@@ -150,9 +150,9 @@ internal sealed class SectionAcross
         if (plan.IsStated)
         {
             var side = (plan.Width - s.Width) / 2;
-            pen.Across(false, Left, X0, Floor + 30, Floor + 15, 0).Text("tr", (Left + X0) / 2, Floor + 25, Plain(side), "middle")
-                .Across(false, X0 + Width, right, Floor + 30, Floor + 15, 0).Text("tr", (X0 + Width + right) / 2, Floor + 25, Plain(side), "middle")
-                .Across(false, Left, right, Floor + 52, Floor + 15, 44).Text("tr", (Left + right) / 2, Floor + 56, Plain(plan.Width), "middle");
+            pen.Across(false, Left, X0, Floor + 30, Floor + 15, 0).Figure("size", (Left + X0) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
+                .Across(false, X0 + Width, right, Floor + 30, Floor + 15, 0).Figure("size", (X0 + Width + right) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
+                .Across(false, Left, right, Floor + 52, Floor + 15, 44).Figure("size", (Left + right) / 2, Floor + 56, "middle", Plain(plan.Width, "brief.spot.width", DrawingTexts.SpotWidth));
         }
 
         return fields;

@@ -67,7 +67,7 @@ internal sealed class SectionAlong
         var fields = Labels();
         Sizes(fields);
         var height = Floor + (plan.IsStated ? 58 : 36);
-        return new View(386, height, DrawingTexts.AlongTitle, Said(), pen.Svg, fields, Marks());
+        return new View(386, height, DrawingTexts.AlongTitle, Said(), pen.Svg, fields, Marks()) { Figures = pen.Figures };
     }
 
     private void Spot()
@@ -202,7 +202,7 @@ internal sealed class SectionAlong
         if (facts.Sheet is { } sheet)
         {
             var x = X(plan.FrontAt + 40);
-            pen.Leader(x, Step(0) + 14, x, Z(s.Height / 2) - 58 * scale).Text("t", x - 6, Step(0) + 8, sheet.Name);
+            pen.Leader(x, Step(0) + 14, x, Z(s.Height / 2) - 58 * scale).Text("t name", x - 6, Step(0) + 8, sheet.Name);
         }
 
         return fields;
@@ -211,7 +211,7 @@ internal sealed class SectionAlong
     private void Sizes(List<FieldPlace> fields)
     {
         var unit = facts.Show.Inch ? "in" : "mm";
-        string Plain(double mm) => $"({DrawingTexts.Number(mm, facts.Show.Inch)})";
+        FigurePiece Plain(double mm, string of, string name) => DrawingTexts.Bracketed(mm, facts.Show.Inch, of, name);
         pen.Across(true, Front, Rear, Floor + 30, Bottom + 3, 62);
         fields.Add(new("cabinet.outside.depth", DrawingTexts.Depth, (Front + Rear) / 2, Floor + 30, unit, 5));
         pen.Up(true, Top, Bottom, 40, Front - 5, 50);
@@ -221,12 +221,12 @@ internal sealed class SectionAlong
             return;
         }
 
-        pen.Across(false, Rear, X(plan.Depth), Floor + 30, Bottom + 3, 0).Text("tr", (Rear + X(plan.Depth)) / 2, Floor + 25, Plain(plan.BehindCabinet), "middle")
-            .Across(false, X(0), X(plan.Depth), Floor + 52, Floor + 15, 44).Text("tr", (X(0) + X(plan.Depth)) / 2, Floor + 56, Plain(plan.Depth), "middle")
-            .Up(false, top, Floor, 16, X(0) - 23, 20).Text("tr", 17, (top + Floor) / 2 + 4, Plain(plan.Height), "middle");
+        pen.Across(false, Rear, X(plan.Depth), Floor + 30, Bottom + 3, 0).Figure("size", (Rear + X(plan.Depth)) / 2, Floor + 25, "middle", Plain(plan.BehindCabinet, "standing.behind_m", DrawingTexts.Behind))
+            .Across(false, X(0), X(plan.Depth), Floor + 52, Floor + 15, 44).Figure("size", (X(0) + X(plan.Depth)) / 2, Floor + 56, "middle", Plain(plan.Depth, "brief.spot.depth", DrawingTexts.SpotDepth))
+            .Up(false, top, Floor, 16, X(0) - 23, 20).Figure("size", 17, (top + Floor) / 2 + 4, "middle", Plain(plan.Height, "brief.spot.height", DrawingTexts.SpotHeight));
         if (plan.Above * scale > 40)
         {
-            pen.Up(false, top, Top, 40, X(0) - 2, 20).Text("tr", 40, (top + Top) / 2 + 4, Plain(plan.Above + plan.Foot), "middle");
+            pen.Up(false, top, Top, 40, X(0) - 2, 20).Figure("size", 40, (top + Top) / 2 + 4, "middle", Plain(plan.Above, "standing.above_m", DrawingTexts.Above));
         }
     }
 

@@ -29,7 +29,7 @@ internal static class Unfolded
             Panel(pen, facts, panel, x, y, across, up);
         }
 
-        return new View(2 * w + 2 * d + 2 * Margin, h + 2 * d + 2 * Margin, WallTexts.UnfoldedTitle, WallTexts.UnfoldedTitle, pen.Svg, [], []);
+        return new View(2 * w + 2 * d + 2 * Margin, h + 2 * d + 2 * Margin, WallTexts.UnfoldedTitle, WallTexts.UnfoldedTitle, pen.Svg, [], []) { Figures = pen.Figures };
     }
 
     private static void Panel(Pen pen, Facts facts, string name, double x, double y, double across, double up)
@@ -52,11 +52,15 @@ internal static class Unfolded
             }
         }
 
-        var keyed = facts.IsKeyed;
-        pen.Text("tb", x + across / 2, y + up / 2 - 14, name, "middle").Text("tr big", x + across / 2, y + up / 2 + 6, Show.Frequency(wall.WorstFirstModeHz(keyed)), "middle");
-        if (wall.WorstWallToConeDb(keyed) is { } level)
+        // Each figure is of the case that is the worst for it.
+        var cases = wall.Applying(facts.IsKeyed).ToList();
+        var (lowest, loudest) = (cases.MinBy(c => c.Figures.FirstModeHz), cases.MaxBy(c => c.Figures.WallToConeDb));
+        List<FigurePiece> pieces = [new($"{name}\n"), new(Show.Frequency(lowest.Figures.FirstModeHz), $"walls.{name}.{lowest.Key}.first_mode_hz", WallTexts.ModeOf(name))];
+        if (loudest.Figures.WallToConeDb is { } level)
         {
-            pen.Text("tr", x + across / 2, y + up / 2 + 23, Show.Level(level), "middle");
+            pieces.AddRange([new("\n"), new(Show.Level(level), $"walls.{name}.{loudest.Key}.wall_to_cone_db", WallTexts.SoundOf(name))]);
         }
+
+        pen.Figure("lines", x + across / 2, y + up / 2, "middle", [.. pieces]);
     }
 }

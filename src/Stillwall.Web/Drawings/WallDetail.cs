@@ -53,11 +53,11 @@ internal sealed class WallDetail
         pen.Put("</g>").Path("free", $"M{N(Left)} {N(top)}{edge}").Path("free", $"M{N(right)} {N(top)}C{N(right + 4)} {N(top + (bottom - top) * .28)} {N(right - 4)} {N(top + (bottom - top) * .6)} {N(right)} {N(bottom)}");
         var fields = Sizes(pitch);
         pen.Text("tb", Left, 16, "C").Text("t2", Left + 16, 16, DrawingTexts.Larger(scale / (SpotPlan.Of(facts) is { } plan ? SectionAlong.ScaleOf(plan) : 0.72)))
-            .Text("t2", Left, Math.Max(Bottom + 26, Top + 106), DrawingTexts.Made(facts.Project.Materials));
+            .Figure("words", Left, Math.Max(Bottom + 26, Top + 106), "start", [.. DrawingTexts.Made(facts.Project.Materials)]);
         return new View(412, Math.Max(Bottom + 36, 176), DrawingTexts.DetailTitle, DrawingTexts.DetailTitle, pen.Svg, fields,
         [
             new("pour/mix-flows-into-the-cavity", Middle + 40, (CoreTop + CoreBottom) / 2), new("walls/core-keyed-to-the-skins", Middle + 78, 38),
-        ]);
+        ]) { Figures = pen.Figures };
     }
 
     private void Strut(double x)
@@ -103,7 +103,7 @@ internal sealed class WallDetail
             pen.Line("dr", px, y1, px, y2).ArrowUp("ar", px, y1, 1).ArrowUp("ar", px, y2, -1);
         }
 
-        pen.Text("tr", px + 8, (y1 + y2) / 2 + 4.5, $"({DrawingTexts.Number(passage * 1e3, facts.Show.Inch)})");
+        pen.Figure("size", px + 8, (y1 + y2) / 2 + 4.5, "start", DrawingTexts.Bracketed(passage * 1e3, facts.Show.Inch, "pour/mix-flows-into-the-cavity", DrawingTexts.Passage));
     }
 
     private List<FieldPlace> Sizes(double pitch)

@@ -13,12 +13,15 @@ internal static class HandProofs
 {
     internal static ProofOutcome Hold(ProofRequest request)
     {
+        var facts = request.Facts;
         var seconds = request.Quantity("seconds", Dimension.Time, 0.01, 3600);
         var system = request.Facts.System ?? throw new ProofRefusal(ProofTexts.NoBox);
         var r = HoldTest.Of(seconds, system.NetVolumeM3, system.Network);
         var bound = r.Bound switch { "at most" => ProofTexts.AtMost, "at least" => ProofTexts.AtLeast, _ => ProofTexts.About };
-        ExplainedInput[] beside = [new("recording.seconds", seconds, "s", null)];
-        ProofFigure Figure(string name, string text, string property) => new(name, bound + text, Why.Of(request.Facts, r, property, null, beside));
+        double? Again(string property, HoldTestResult other) => property == nameof(r.LeakQ) ? other.LeakQ : other.LeakResistancePaSM3;
+        ProofFigure Figure(string name, string text, string property) => new(name, bound + text, () => Why.Of(
+            facts, r, property, f => f.System is { } s ? HoldTest.Of(seconds, s.NetVolumeM3, s.Network) : null,
+            [ProofRequest.Moved("seconds", seconds, "s", t => Again(property, HoldTest.Of(t, system.NetVolumeM3, system.Network)))]));
         return new ProofOutcome(
             ProofReader.Hold, ResultJson.Write(r),
             [Figure(ProofTexts.LeakQ, Show.Number(r.LeakQ, 2), nameof(r.LeakQ)), Figure(ProofTexts.LeakResistance, $"{Show.Number(r.LeakResistancePaSM3 / 1e6, 2)} MPa·s/m³", nameof(r.LeakResistancePaSM3))],

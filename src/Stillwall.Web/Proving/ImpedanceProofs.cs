@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
+using Stillwall.Cabinets;
 using Stillwall.Figures;
 using Stillwall.Files.Json;
 using Stillwall.Materials;
@@ -34,7 +35,8 @@ internal static class ImpedanceProofs
         var figures = Figures(request, r);
         if (r.Cabinet is { } c)
         {
-            ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(facts, c, property, null, Beside(request, r)));
+            var recorded = ProofRequest.Recorded(request.Sound());
+            ProofFigure Figure(string name, string text, string property) => new(name, text, () => OfCabinet(facts, recorded, r, c, property));
             figures.Add(Figure(ProofTexts.Down3, Show.Frequency(c.F3Hz), nameof(c.F3Hz)));
             figures.Add(Figure(ProofTexts.Down10, Show.Frequency(c.F10Hz), nameof(c.F10Hz)));
             figures.Add(Figure(ProofTexts.Fill, c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? Bands.Of(fill, band) : ProofTexts.NotKnown, nameof(c.FillFactor)));
@@ -60,9 +62,20 @@ internal static class ImpedanceProofs
         var amount = isByMass ? request.Quantity("added", Dimension.Mass, 1e-5, 10) : request.Quantity("volume", Dimension.Volume, 1e-5, 10);
         var free = Read(request, ProofRequest.Main, warnings);
         var other = Read(request, isByMass ? "mass" : "box", warnings);
-        var d = (isByMass ? MeasuredDriver.ByMass(free, other, amount, area, Air.Reference) : MeasuredDriver.ByVolume(free, other, amount, area, Air.Reference)) ?? throw new ProofRefusal(isByMass ? ProofTexts.MassTooSmall : ProofTexts.BoxTooLarge);
-        List<ExplainedInput> beside = [.. Beside(request, free), new("recording.other_resonance_hz", other.ResonanceHz, "Hz", null), new("recording.added", amount, isByMass ? "kg" : "m3", null), new("recording.sd_m2", area, "m2", null)];
-        ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(facts, d, property, null, beside));
+        var d = Of(free, other, amount, area) ?? throw new ProofRefusal(isByMass ? ProofTexts.MassTooSmall : ProofTexts.BoxTooLarge);
+        MeasuredDriver? Of(ImpedanceResult one, ImpedanceResult two, double added, double sd) => isByMass ? MeasuredDriver.ByMass(one, two, added, sd, Air.Reference) : MeasuredDriver.ByVolume(one, two, added, sd, Air.Reference);
+        var (recorded, resistor) = (ProofRequest.Recorded(request.Sound()), Resistor(request));
+        ProofFigure Figure(string name, string text, string property) => new(name, text, () =>
+        {
+            double? Again(MeasuredDriver? m) => property switch { nameof(d.VasM3) => m?.VasM3, nameof(d.MmsKg) => m?.MmsKg, _ => m?.BlTM };
+            return Why.Of(facts, d, property, null,
+            [
+                recorded, ProofRequest.Moved("resonance_hz", free.ResonanceHz, "Hz", f => Again(Of(free with { ResonanceHz = f }, other, amount, area))),
+                ProofRequest.Moved("other_resonance_hz", other.ResonanceHz, "Hz", f => Again(Of(free, other with { ResonanceHz = f }, amount, area))),
+                ProofRequest.Moved("added", amount, isByMass ? "kg" : "m3", m => Again(Of(free, other, m, area))), ProofRequest.Moved("sd_m2", area, "m2", s => Again(Of(free, other, amount, s))),
+                resistor(ohm => Again(Of(free with { DcResistanceOhm = free.DcResistanceOhm * ohm }, other, amount, area))),
+            ]);
+        });
         List<ProofFigure> figures =
         [
             .. Figures(request, free), Figure(ProofTexts.Vas, Bands.Of(d.VasM3 * 1e3, d.VasBandM3 * 1e3, "L"), nameof(d.VasM3)),
@@ -81,16 +94,28 @@ internal static class ImpedanceProofs
         return ProofReader.Said(reading.Result, reading.Trouble, name);
     }
 
-    private static List<ExplainedInput> Beside(ProofRequest request, ImpedanceResult r) =>
-    [
-        ProofRequest.Recorded(request.Sound()), new("recording.reference_ohm", request.Quantity("reference", Dimension.Resistance, LeastOhm, MostOhm), "ohm", null),
-        new("recording.resonance_hz", r.ResonanceHz, "Hz", null), new("recording.q_total", r.QTotal, "1", null),
-    ];
+    // All resistances and the inductance go with the resistor, resonance and Qs do not: Z = R·H/(1 − H). Where the channels were compared on a known load its ratio to the resistor counts too, and there is no such law.
+    private static Func<Func<double, double?>, ExplainedInput> Resistor(ProofRequest request)
+    {
+        var ohm = request.Quantity("reference", Dimension.Resistance, LeastOhm, MostOhm);
+        var isLoaded = request.Has("alone") && request.Asked("load") is { Length: > 0 };
+        return inProportion => ProofRequest.Moved("reference_ohm", ohm, "ohm", r => isLoaded ? null : inProportion(r / ohm));
+    }
+
+    private static Explanation OfCabinet(Facts facts, ExplainedInput recorded, ImpedanceResult r, CabinetProof c, string property)
+    {
+        double? Again(double hertz, double q) => property switch { nameof(c.F3Hz) => ClosedBox.F3Hz(hertz, q), nameof(c.F10Hz) => ClosedBox.F10Hz(hertz, q), _ => null };
+        return Why.Of(facts, c, property, f => f.System is { } system ? CabinetProof.Of(r, system.Network, system.NetVolumeM3) : null,
+        [
+            recorded, ProofRequest.Moved("resonance_hz", r.ResonanceHz, "Hz", f => Again(f, r.QTotal)), ProofRequest.Moved("q_total", r.QTotal, "1", q => Again(r.ResonanceHz, q)),
+        ]);
+    }
 
     private static List<ProofFigure> Figures(ProofRequest request, ImpedanceResult r)
     {
-        var (u, beside) = (r.Uncertainty, Beside(request, r));
-        ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(request.Facts, r, property, null, beside));
+        var (u, facts, recorded, resistor) = (r.Uncertainty, request.Facts, ProofRequest.Recorded(request.Sound()), Resistor(request));
+        ProofFigure Figure(string name, string text, string property) => new(name, text, () => Why.Of(
+            facts, r, property, null, [recorded, resistor(ohm => property is nameof(r.DcResistanceOhm) or nameof(r.InductanceH) ? ohm : 1)]));
         return
         [
             Figure(ProofTexts.Resonance, Bands.Of(r.ResonanceHz, u.ResonanceHz, "Hz"), nameof(r.ResonanceHz)), Figure(ProofTexts.QTotal, Bands.Of(r.QTotal, u.QTotal), nameof(r.QTotal)),

@@ -10,8 +10,8 @@ namespace Stillwall.Web.Proving;
 /// <summary>One figure that a proof showed.</summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Text">Figure with its band and unit.</param>
-/// <param name="Why">Where it comes from; null for a count and for words.</param>
-internal sealed record ProofFigure(string Name, string Text, Explanation? Why);
+/// <param name="Why">Where it comes from, worked out when it is asked for; null for a count and for words.</param>
+internal sealed record ProofFigure(string Name, string Text, Func<Explanation>? Why);
 
 /// <summary>What a proof showed.</summary>
 /// <param name="Kind">Which proof.</param>

@@ -59,6 +59,13 @@ internal sealed record ProofRequest(ReadOnlyMemory<byte> Body, Func<string, stri
     /// <summary>A recording as an input of a figure.</summary>
     internal static ExplainedInput Recorded(Recording recording, string name = "") => new(name.Length == 0 ? Main : $"{Main}.{name}", ProofTexts.Recorded(recording.DurationS, recording.RateHz), "1", null);
 
+    /// <summary>A number that went in, with what one per cent of it does.</summary>
+    /// <param name="key">What it is.</param>
+    /// <param name="value">The number, SI.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <param name="result">The figure for another number in its place.</param>
+    internal static ExplainedInput Moved(string key, double value, string unit, Func<double, double?> result) => new($"{Main}.{key}", value, unit, Why.Sensitivity(value, result));
+
     /// <summary>A measured value as a project states it.</summary>
     internal static (string, string) Kept(string key, params double[] values) => (key, MeasuredText.Of(key, values));
 

@@ -34,7 +34,8 @@ internal static class SweepProof
 
         var r = RelativeSweep.Mean(sweeps);
         var computed = facts.System is { } system && (!isSeat || facts.Room is not null) ? ComputedShape.Of(r, system.Network, isSeat ? facts.Room : null) : null;
-        ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(facts, r, property, null, [ProofRequest.Recorded(recordings[0]), new("recording.played", ProofTexts.Played, "1", null)]));
+        ExplainedInput[] beside = [ProofRequest.Recorded(recordings[0]), new("recording.played", ProofTexts.Played, "1", null)];
+        ProofFigure Figure(string name, string text, string property) => new(name, text, () => Why.Of(facts, r, property, null, beside));
         return new ProofOutcome(
             ProofReader.Sweep, ResultJson.Write(r),
             [

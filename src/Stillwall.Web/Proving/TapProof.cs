@@ -12,16 +12,23 @@ internal static class TapProof
 {
     internal static ProofOutcome Of(ProofRequest request)
     {
-        var (bar, show, recording) = (Bar(request), request.Facts.Show, request.Sound());
+        var (bar, facts, show, recording) = (Bar(request), request.Facts, request.Facts.Show, request.Sound());
         var reading = TapTest.Of(recording, bar);
         var r = ProofReader.Said(reading.Result, reading.Trouble);
         var u = r.Uncertainty;
-        List<ExplainedInput> beside =
-        [
-            ProofRequest.Recorded(recording), new("recording.frequency_hz", r.FrequencyHz, "Hz", null), new("recording.length_m", bar.LengthM, "m", null), new("recording.width_m", bar.WidthM, "m", null),
-            new("recording.thickness_m", bar.ThicknessM, "m", null), new("recording.mass_kg", bar.MassKg, "kg", null),
-        ];
-        ProofFigure Figure(string name, string text, string property) => new(name, text, Why.Of(request.Facts, r, property, null, beside));
+        var recorded = ProofRequest.Recorded(recording);
+        List<ExplainedInput> Beside(string property)
+        {
+            double? Of(TestBar other, double hertz) => property switch { nameof(r.YoungsModulusPa) => other.ModulusPa(hertz), nameof(r.DensityKgM3) => other.DensityKgM3, _ => null };
+            return
+            [
+                recorded, ProofRequest.Moved("frequency_hz", r.FrequencyHz, "Hz", f => Of(bar, f)), ProofRequest.Moved("length_m", bar.LengthM, "m", l => Of(bar with { LengthM = l }, r.FrequencyHz)),
+                ProofRequest.Moved("width_m", bar.WidthM, "m", b => Of(bar with { WidthM = b }, r.FrequencyHz)), ProofRequest.Moved("thickness_m", bar.ThicknessM, "m", t => Of(bar with { ThicknessM = t }, r.FrequencyHz)),
+                ProofRequest.Moved("mass_kg", bar.MassKg, "kg", m => Of(bar with { MassKg = m }, r.FrequencyHz)),
+            ];
+        }
+
+        ProofFigure Figure(string name, string text, string property) => new(name, text, () => Why.Of(facts, r, property, null, Beside(property)));
         return new ProofOutcome(
             ProofReader.Tap, ResultJson.Write(r),
             [

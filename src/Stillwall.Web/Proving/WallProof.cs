@@ -14,6 +14,7 @@ internal static class WallProof
 
     internal static ProofOutcome Of(ProofRequest request)
     {
+        var facts = request.Facts;
         var (here, there, background) = (request.Sound(), request.Sound("there"), request.PerhapsSound("background"));
         var reading = LevelDifference.Of(here, there, background);
         if (reading.Trouble is { } trouble)
@@ -33,7 +34,7 @@ internal static class WallProof
         ];
         return new ProofOutcome(
             ProofReader.Wall, ResultJson.Write(reading),
-            [.. reading.Bands.Select(b => new ProofFigure(Show.Frequency(b.BandHz), (b.IsAtLeast ? ProofTexts.AtLeast : "") + Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB"), Why.Of(request.Facts, b, nameof(b.DifferenceDb), null, beside)))],
+            [.. reading.Bands.Select(b => new ProofFigure(Show.Frequency(b.BandHz), (b.IsAtLeast ? ProofTexts.AtLeast : "") + Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB"), () => Why.Of(facts, b, nameof(b.DifferenceDb), null, beside)))],
             [.. request.Odd, .. reading.Warnings, ProofTexts.WallSays, Cautions.Local],
             [ProofRequest.Kept("measured.party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])], ProofReader.Entry("party wall", $"{Show.Level(reading.Bands[4].DifferenceDb)} at {Show.Frequency(reading.Bands[4].BandHz)}"));
     }

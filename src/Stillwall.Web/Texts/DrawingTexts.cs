@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stillwall.Appraisals;
+using Stillwall.Web.Drawings;
 
 namespace Stillwall.Web.Texts;
 
@@ -18,6 +19,8 @@ internal static class DrawingTexts
     internal const string RoomWidth = "Width of the room", RoomLength = "Length of the room", SpotWidth = "Width of the spot", SpotHeight = "Height of the spot", SpotDepth = "Depth of the spot";
     internal const string BuildWidth = "Build width", BuildDepth = "Build depth", BuildHeight = "Build height";
 
+    internal const string Beside = "room beside the cabinet", Above = "room above the cabinet", Behind = "room behind the cabinet", Passage = "least passage for the mix", SeatAway = "distance from cabinet to seat", PowderPerWater = "powder to water";
+
     private static readonly string[] Times = ["", "", "twice", "three times", "four times", "five times", "six times", "seven times", "eight times", "nine times", "ten times"];
 
     internal static string AlongSaid(string depth, string height, string? spotDepth, string spotHeight, int braces) =>
@@ -27,13 +30,20 @@ internal static class DrawingTexts
     internal static string Larger(double factor) => Math.Round(factor) is >= 2 and < 11 and var times ? $"the wall, {Times[(int)times]} larger" : "the wall, larger";
 
     /// <summary>What the wall is made of.</summary>
-    internal static string Made(Projects.Materials? materials)
+    internal static IEnumerable<FigurePiece> Made(Projects.Materials? materials)
     {
         var skin = materials?.Skin is { } s ? (s == "own" ? "own" : s.ToUpperInvariant()) + " skins" : "skins of a material not stated";
-        return materials?.Cast?.Mix is { } mix
-            ? $"{skin}, {mix.Replace('-', ' ')}{(materials.Cast.PowderPerWater is { } ratio ? $" {ratio.ToString("0.##", CultureInfo.InvariantCulture)} : 1" : "")} between them"
-            : skin;
+        if (materials?.Cast?.Mix is not { } mix)
+        {
+            return [new(skin)];
+        }
+
+        IEnumerable<FigurePiece> ratio = materials.Cast.PowderPerWater is { } stated ? [new(" "), new($"{stated.ToString("0.##", CultureInfo.InvariantCulture)} : 1", "materials.cast.powder_per_water", PowderPerWater)] : [];
+        return [new($"{skin}, {mix.Replace('-', ' ')}"), .. ratio, new(" between them")];
     }
+
+    /// <summary>A size that follows, or is stated on another stage.</summary>
+    internal static FigurePiece Bracketed(double millimetres, bool inch, string of, string name) => new($"({Number(millimetres, inch)})", of, name, inch ? "inches" : "millimetres");
 
     /// <summary>A size on a drawing, without its unit.</summary>
     internal static string Number(double millimetres, bool inch) => Show.Number(inch ? millimetres / 25.4 : millimetres, 3);

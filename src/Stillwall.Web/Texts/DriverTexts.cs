@@ -11,6 +11,8 @@ internal static class DriverTexts
     internal const string Compare = "beside", Name = "driver", Resonance = "fc, Hz", Q = "Qtc", F10 = "10 dB under, Hz", Level = "level at the lowest note, dB", Limited = "gives out first", Price = "price", Reason = "because";
     internal const string OnFront = "nothing cheaper is louder", Chosen = "in the cabinet", Choose = "Take it", Table = "The table of drivers", Bring = "A CSV file with one row for each driver", Take = "Take the file", Fetch = "Fetch the present one";
 
+    internal const string VerdictOf = "verdict";
+
     internal static string Hint(int n) => $"{n} candidates, ranked in this cabinet, in this spot, on this amplifier; the best first.";
 
     internal static string Count(int shown, int all) => shown == all ? $"{all} drivers" : $"{shown} of {all} drivers";
@@ -23,6 +25,9 @@ internal static class DriverTexts
 
     internal static string MoreReasons(int n) => n == 1 ? "one more reason" : $"{n} more reasons";
 
+    /// <summary>What a finding is about, in the words of its id.</summary>
+    internal static string TopicOf(string id) => id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..].Replace('-', ' ');
+
     internal static string Unjudged(IReadOnlyList<string> topics) => $"not judged: {string.Join(", ", topics)}";
 
     internal static string Faulty(int n) => n == 1 ? "One fault in the table; the row is left out of the ranking:" : $"{n} faults in the table; rows with one are left out of the ranking:";
@@ -32,8 +37,7 @@ internal static class DriverTexts
     /// <summary>What is put side by side; with its result where it is computed, else it is the data sheet's.</summary>
     internal static IReadOnlyList<(string Name, string? Result, Func<DriverSheet?, RankedDriver?, string?> Of)> Lines(Show show) =>
     [
-        ("verdict", null, (_, r) => r?.Verdict.ToString().ToLowerInvariant()),
-        ("because", null, (_, r) => r?.Reasons is [var first, ..] ? first : null),
+        (VerdictOf, null, (_, r) => r?.Verdict.ToString().ToLowerInvariant()),
         ("resonance in this cabinet", "box.system_resonance_hz", (_, r) => r?.SystemResonanceHz is { } f ? Show.Frequency(f) : null),
         ("Qtc", "box.system_q", (_, r) => r?.SystemQ is { } q ? Show.Number(q) : null),
         ("3 dB under at", "box.f3_hz", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stillwall.Pours;
+using Stillwall.Web.Drawings;
 
 namespace Stillwall.Web.Texts;
 
@@ -22,9 +23,14 @@ internal static class PourTexts
 
     internal static string Batch(int number) => $"batch {number}";
 
-    internal static string Weights(string powder, string water) => $"{powder} powder, {water} water";
+    internal static string TopOf(int lift) => $"top of lift {lift + 1}";
 
-    internal static string By(double seconds) => $"by {Clock(Math.Floor(seconds))}";
+    internal static IEnumerable<FigurePiece> Weights(string powder, string water, int batch) =>
+        [Figure(powder, "powder_kg", Powder, batch), new($" {Powder}, "), Figure(water, "water_kg", Water, batch), new($" {Water}")];
+
+    internal static IEnumerable<FigurePiece> By(double seconds, int batch) => [new("by "), Figure(Clock(Math.Floor(seconds)), "pour_by_s", PourBy, batch)];
+
+    private static FigurePiece Figure(string text, string result, string name, int batch) => new(text, string.Create(CultureInfo.InvariantCulture, $"pour.batches[{batch}].{result}"), OfBatch(name, batch));
 
     internal static string Said(PourPlan plan) => $"{plan.Batches.Count} batches, {Clock(plan.DurationS)} from the first water to the end of the last pour.";
 

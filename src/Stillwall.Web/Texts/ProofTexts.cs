@@ -123,6 +123,8 @@ internal static class ProofTexts
         failed = "Recording failed: {0}",
     };
 
+    internal const string BoundWhy = "how far the sweep may drive it";
+
     internal static string Caution(Stillwall.Proofs.Signals.DriveBound? bound, Stillwall.Appraisals.Show show) =>
         "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's. "
         + (bound is { } b

@@ -22,6 +22,11 @@ internal static class QuietTexts
         SearchPlaces = "Search all places", StopSearch = "Stop", Loudest = "Most at the seat for what the room gets", Evenest = "Most even bass", TakePlaces = "Stand and sit there",
         Louder = "Louder or softer than every day", AsEveryDay = "As every day", WithEqualiser = "See it with the equaliser", WithoutEqualiser = "Take it off again", Own = "Own settings", BackToSought = "Back to what was sought", ForNow = "for now", EveryDay = "every day, without equaliser";
 
+    internal const string SeatAgainstMean = "the seat against the room's mean", NextDoorWhy = "next door at the everyday level", NextDoorEqualisedWhy = "next door behind the equaliser";
+
+    /// <summary>Upper end of the bands that a search of places counts, Hz.</summary>
+    internal static double HighestHz(Stillwall.Projects.Project? project) => Math.Clamp(project?.Brief.Aim?.CrossoverHz ?? 100, 25, 160);
+
     internal static string MapSaid(string frequency) => $"Plan of the room: level over its mean at {frequency}";
 
     internal static string Moves(string what, string x, string y) => $"{what}, {x} from the left, {y} from the front; arrow keys move it";
@@ -30,7 +35,9 @@ internal static class QuietTexts
 
     internal static string Moved(string what) => $"{what.ToLowerInvariant()} moved";
 
-    internal static string Place(string name, string cabinet, string seat, string gain, string uneven) => $"{name}: cabinet at {cabinet}, seat at {seat}: {gain} against now, uneven by {uneven}.";
+    internal static string Place(string name, string cabinet, string seat) => $"{name}: cabinet at {cabinet}, seat at {seat}:";
+
+    internal const string AgainstNow = "against now, uneven by", Gained = "what these places gain", Uneven = "unevenness of the bass there";
 
     internal static string PlacesHint(int tried) => $"{tried} pairs of places tried in the rigid room; differences under 1 dB mean nothing in a real one.";
 

@@ -57,5 +57,7 @@ internal static class ShellTexts
 
     internal static string WhyOf(string what) => $"Why {what}?";
 
+    internal static string MarginOf(string topic) => $"margin of: {topic}";
+
     internal static string Spare(string amount, bool isOver) => isOver ? $"{amount} past the limit" : $"{amount} to spare";
 }

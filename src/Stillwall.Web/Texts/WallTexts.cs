@@ -1,4 +1,3 @@
-using Stillwall.Appraisals;
 using Stillwall.Appraisals.WallChoices;
 
 namespace Stillwall.Web.Texts;
@@ -34,9 +33,10 @@ internal static class WallTexts
 
     internal static string WithKind(string what, string kind) => $"{what}, {kind}";
 
-    internal static string Lightest(LightestWall? light, Show show) => light is null
-        ? "No core from 4 to 30 mm with up to two braces passes all of walls and pour."
-        : $"The lightest double skin that passes all of walls and pour: core {show.Length(light.CoreM)}, {(light.Braces == 0 ? "no brace" : light.Braces == 1 ? "one brace" : $"{light.Braces} braces")}, struts every {show.Length(light.StrutPitchM)};";
+    internal const string NoneLight = "No core from 4 to 30 mm with up to two braces passes all of walls and pour.", LightestIs = "The lightest double skin that passes all of walls and pour: core", StrutsEvery = "struts every",
+        LightestCore = "the lightest wall's core", LightestPitch = "the lightest wall's struts", LightestBraces = "the lightest wall's braces";
+
+    internal static string Braces(int count) => count switch { 0 => "no brace", 1 => "one brace", _ => "braces" };
 
     /// <summary>Why it is not thinner.</summary>
     internal static string Thinner(LightestWall light) => light.HeldBy.Count > 0 ? $"A core 1 mm thinner fails: {string.Join("; ", light.HeldBy)}." : "";

@@ -7,6 +7,13 @@ internal static class WhyTexts
 {
     internal const string From = "from", Value = "value", Moves = "+1 % moves it", Nothing = "nothing is known of it yet";
 
+    internal const string ToItsField = "To its field";
+    internal const string OfRecording = "What goes in is sound, which has no one per cent more.";
+    internal const string InSteps = "What one per cent more of an input does is not told: the inputs are words, whole numbers or other results, or the result goes in steps.";
+
+    /// <summary>What is stated, and under which key.</summary>
+    internal static string StatedAs(string key) => $"stated in the project file: {key}";
+
     /// <summary>What was asked for, and with which driver.</summary>
     internal static string Named(string? name, string? driver) => driver is null ? name ?? "" : $"{name}, with the {driver}";
 

@@ -9,14 +9,16 @@ function place(element) {
   element.style.top = 100 * element.dataset.y / box.dataset.height + '%';
 }
 function shape(box) { box.style.aspectRatio = box.dataset.width + ' / ' + box.dataset.height; }
-// The figures of a table are one stop of the Tab key; arrows go from one to the next, up and down within their column.
+// The figures of a table or of a drawing are one stop of the Tab key; arrows go from one to the next, in a table up and down within their column.
+const together = '.tbl, .canvas', asks = '.fig, .why';
 function rove(table) {
-  const figures = [...table.querySelectorAll('.fig')], stop = figures.find(f => f.getAttribute('tabindex') === '0') ?? figures[0];
+  const figures = [...table.querySelectorAll(asks)], stop = figures.find(f => f.getAttribute('tabindex') === '0') ?? figures[0];
   for (const figure of figures) { const at = figure === stop ? '0' : '-1'; if (figure.getAttribute('tabindex') !== at) figure.setAttribute('tabindex', at); }
 }
 function settle(node) {
   if (node.nodeType !== 1) return;
-  node.querySelectorAll('.tbl').forEach(rove);
+  node.querySelectorAll(together).forEach(rove);
+  if (node.matches(together)) rove(node);
   if (node.matches('[data-width]')) shape(node);
   if (node.matches('[data-x]')) place(node);
   node.querySelectorAll('[data-width]').forEach(shape);
@@ -25,26 +27,26 @@ function settle(node) {
 settle(document.body);
 new MutationObserver(changes => {
   for (const change of changes) {
-    if (change.type === 'childList') { change.addedNodes.forEach(settle); const table = change.target.closest?.('.tbl'); if (table) rove(table); }
+    if (change.type === 'childList') { change.addedNodes.forEach(settle); const table = change.target.closest?.(together); if (table) rove(table); }
     else if (change.attributeName === 'data-x' || change.attributeName === 'data-y') place(change.target);
     else { shape(change.target); change.target.querySelectorAll('[data-x]').forEach(place); }
   }
 }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-x', 'data-y', 'data-width', 'data-height'] });
 
 document.addEventListener('keydown', event => {
-  const figure = event.target.closest?.('.tbl .fig'), cell = figure?.closest('td, th');
-  if (!cell || !event.key.startsWith('Arrow')) return;
-  const table = figure.closest('.tbl'), figures = [...table.querySelectorAll('.fig')], at = figures.indexOf(figure);
-  const column = figures.filter(f => f.closest('td, th').cellIndex === cell.cellIndex), row = column.indexOf(figure);
+  const figure = event.target.closest?.(asks), table = figure?.closest(together), cell = figure?.closest('td, th');
+  if (!table || !event.key.startsWith('Arrow')) return;
+  const figures = [...table.querySelectorAll(asks)], at = figures.indexOf(figure);
+  const column = cell ? figures.filter(f => f.closest('td, th')?.cellIndex === cell.cellIndex) : figures, row = column.indexOf(figure);
   const to = { ArrowLeft: figures[at - 1], ArrowRight: figures[at + 1], ArrowUp: column[row - 1], ArrowDown: column[row + 1] }[event.key];
   event.preventDefault();
   to?.focus();
 });
 document.addEventListener('focusin', event => {
-  const table = event.target.closest?.('.tbl .fig')?.closest('.tbl');
+  const figure = event.target.closest?.(asks), table = figure?.closest(together);
   if (!table) return;
-  table.querySelector('.fig[tabindex="0"]')?.setAttribute('tabindex', '-1');
-  event.target.setAttribute('tabindex', '0');
+  for (const other of table.querySelectorAll(asks)) if (other !== figure && other.getAttribute('tabindex') === '0') other.setAttribute('tabindex', '-1');
+  figure.setAttribute('tabindex', '0');
 });
 
 // Arrows step a number, Shift ten times as far; the unit behind it stays.
@@ -77,7 +79,7 @@ document.addEventListener('click', event => {
   const jump = event.target.closest?.('a[data-jump]');
   if (jump) {
     const to = document.getElementById(jump.dataset.jump);
-    if (to) { event.preventDefault(); to.closest('details')?.setAttribute('open', ''); to.scrollIntoView({ block: 'nearest' }); (to.matches('[tabindex], a, button, input') ? to : to.querySelector('h1, h2, h3, button, a') ?? to).focus({ preventScroll: true }); }
+    if (to) { event.preventDefault(); jump.closest('[popover]')?.hidePopover(); to.closest('details')?.setAttribute('open', ''); to.scrollIntoView({ block: 'nearest' }); (to.matches('[tabindex], a, button, input') ? to : to.querySelector('h1, h2, h3, button, a') ?? to).focus({ preventScroll: true }); }
   }
 });
 nameTheme();
@@ -98,6 +100,15 @@ lost?.addEventListener('components-reconnect-state-changed', event => {
   else if (event.detail.state === 'hide') lost.close();
   else if (event.detail.state === 'rejected') location.reload();
 });
+
+// What an address names within a page is where the reader begins, what stands above it opened.
+export function beginAt(id) {
+  document.getElementById('why-sheet')?.hidePopover();
+  const to = document.getElementById(id);
+  to?.closest('details')?.setAttribute('open', '');
+  to?.scrollIntoView({ block: 'center' });
+  to?.focus({ preventScroll: true });
+}
 
 export function beginAtHead() {
   scrollTo(0, 0);

@@ -35,11 +35,13 @@ public sealed record CastKind(
 
 /// <summary>What stands beside the pour plan: the kinds of cast, the water before, the scales, the drying after.</summary>
 /// <param name="RehearsalWaterKg">Water that the cavity takes at the rehearsal, kg; null where there is no cavity.</param>
+/// <param name="LiftTopsM">Height of the cast after each lift, from the bottom of the form, m; empty where the pour cannot be planned.</param>
 /// <param name="Scales">What the scales must be able to weigh.</param>
 /// <param name="Kinds">Kinds of cast for the same cavity.</param>
 /// <param name="Drying">What the weigh-ins of the logbook say; null without one.</param>
 public sealed record CastFigures(
     [property: ComputedBy("rehearsal-water", "pour.cavity_volume_m3")] double? RehearsalWaterKg,
+    [property: ComputedBy("lift-top", "pour.lift_height_m", "cabinet.core", "cabinet.outside.depth", "limits.bulge")] IReadOnlyList<double> LiftTopsM,
     IReadOnlyList<ScaleNeed> Scales,
     IReadOnlyList<CastKind> Kinds,
     DryOutReport? Drying)
@@ -53,7 +55,7 @@ public sealed record CastFigures(
         ArgumentNullException.ThrowIfNull(facts);
         var weighIns = facts.CabinetWeighIns.Select(e => (e.Date, e.MassKg!.Value)).ToList();
         return new CastFigures(
-            facts.RehearsalWaterKg, facts.ScaleNeeds, facts.RehearsalWaterKg is null ? [] : [.. CastMixes.All.Select(m => Kind(facts, m))],
+            facts.RehearsalWaterKg, facts.Bench?.LiftTopsM ?? [], facts.ScaleNeeds, facts.RehearsalWaterKg is null ? [] : [.. CastMixes.All.Select(m => Kind(facts, m))],
             weighIns.Count == 0 ? null : DryOutReport.Of(weighIns, facts.Limits.Dryness, facts.Mass.DryShellsAndCastKg));
     }
 

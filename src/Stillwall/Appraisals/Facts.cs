@@ -109,6 +109,9 @@ public sealed partial class Facts
     /// <summary>The driver in its box; null where either is not known.</summary>
     public BoxSystem? System => system.Value?.System;
 
+    /// <summary>What is left about the cabinet where it stands.</summary>
+    public Briefs.Standing Standing => Briefs.Standing.Of(Project.Brief, Project.Cabinet?.Outside?.WidthM, Project.Cabinet?.Outside?.HeightM, Project.Cabinet?.Feet is null ? 0 : BuildUp.FootHeight * 1e-3);
+
     /// <summary>The listening room; null where it is not stated in full.</summary>
     public RoomModel? Room => room.Value;
 

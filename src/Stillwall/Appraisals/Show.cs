@@ -219,6 +219,7 @@ public sealed record Show(bool Inch, string Currency)
             "kg/s" => ("kg/s", 1, "lb/s", 1 / PoundKg),
             "Pa*s/m3" => ("Pa·s/m³", 1, "psi·s/ft³", CubicFootM3 / PsiPa),
             "J/kg" => ("kJ/kg", 1e-3, "BTU/lb", 1 / 2326.0),
+            "N*m" => ("N·m", 1, "lbf·in", 1 / (PoundForceN * 0.0254)),
             "ohm" => ("ohm", 1, "ohm", 1),
             "H" => ("mH", 1e3, "mH", 1e3),
             "d" => ("days", 1, "days", 1),

@@ -30,7 +30,7 @@ public sealed record WallPanelFigures(
     /// <remarks>
     /// Model: least of bonded, slipping where it is not keyed, and cut core where struts cut it. Validity: any. Source: our choice. Accuracy: as the cases.
     /// </remarks>
-    public double WorstFirstModeHz(bool keyed) => Applying(keyed).Min(c => c.FirstModeHz);
+    public double WorstFirstModeHz(bool keyed) => Applying(keyed).Min(c => c.Figures.FirstModeHz);
 
     /// <summary>The loudest of the cases that apply, dB; null where it is unknown.</summary>
     /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
@@ -38,19 +38,22 @@ public sealed record WallPanelFigures(
     /// <remarks>
     /// Model: greatest of bonded, slipping where it is not keyed, and cut core where struts cut it. Validity: any. Source: our choice. Accuracy: as the cases.
     /// </remarks>
-    public double? WorstWallToConeDb(bool keyed) => Applying(keyed).Max(c => c.WallToConeDb);
+    public double? WorstWallToConeDb(bool keyed) => Applying(keyed).Max(c => c.Figures.WallToConeDb);
 
-    private IEnumerable<WallCase> Applying(bool keyed)
+    /// <summary>The cases that apply, by their names in the machine-readable form.</summary>
+    /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
+    /// <returns>One to three cases.</returns>
+    public IEnumerable<(string Key, WallCase Figures)> Applying(bool keyed)
     {
-        yield return Bonded;
+        yield return ("bonded", Bonded);
         if (!keyed)
         {
-            yield return Slipping;
+            yield return ("slipping", Slipping);
         }
 
         if (CutCore is not null)
         {
-            yield return CutCore;
+            yield return ("cut_core", CutCore);
         }
     }
 }

@@ -87,6 +87,13 @@ public class ProjectWriterTests
     [InlineData("{ \"stock\": [ { \"item\": \"x\", \"note\": \"n\" } ] }", "stock[0].note", "{ \"stock\": [ { \"item\": \"x\" } ] }")]
     public void What_is_left_empty_goes_with_it(string before, string key, string after) => Assert.Equal(after, ProjectTextEditor.Remove(before, key));
 
+    // A note is the maker's own: it goes when it or its block is taken out, and by nothing else.
+    [Theory]
+    [InlineData("{ \"stillwall\": 1, \"cabinet\": { \"leak\": { \"gap\": \"0.1 mm\", \"note\": \"n\" } } }", "cabinet.leak.gap", "{ \"stillwall\": 1, \"cabinet\": { \"leak\": { \"note\": \"n\" } } }")]
+    [InlineData("{ \"stillwall\": 1, \"cabinet\": { \"leak\": { \"note\": \"n\" } } }", "cabinet.leak.note", "{ \"stillwall\": 1 }")]
+    [InlineData("{ \"stillwall\": 1, \"cabinet\": { \"leak\": { \"note\": \"n\" } } }", "cabinet.leak", "{ \"stillwall\": 1 }")]
+    public void A_note_stays_when_the_last_value_beside_it_is_taken_out(string before, string key, string after) => Assert.Equal(after, ProjectTextEditor.Remove(before, key));
+
     [Fact]
     public void What_is_not_stated_cannot_be_taken_out()
     {

@@ -32,6 +32,7 @@ public sealed class RankingTests
         var known = judged.Where(f => f.Verdict != Verdict.Unknown).ToList();
         Assert.Equal(known.Max(f => f.Verdict), ranked.Verdict);
         Assert.Equal(known.Where(f => f.Verdict == Verdict.Fails).Concat(known.Where(f => f.Verdict == Verdict.Tight)).Select(f => f.Because), ranked.Reasons);
+        Assert.Equal(ranked.Reasons, ranked.ReasonIds.Select(id => judged.Single(f => f.Id == id).Because));
         Assert.Equal(judged.Where(f => f.Verdict == Verdict.Unknown).Select(f => f.Topic), ranked.Unjudged);
         var box = appraisal.Box;
         Assert.Equal(

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.WallChoices;
 
 namespace Stillwall.Tests.Appraisals;
@@ -6,6 +7,8 @@ namespace Stillwall.Tests.Appraisals;
 public class WallChoiceTests
 {
     private static readonly WallChoice Demo = WallChoice.Of(DemoProject.Project, DemoDrivers.All);
+
+    private static readonly Facts Facts = new(DemoProject.Project, DemoDrivers.All);
 
     [Fact]
     public void The_first_kind_is_the_project_as_it_is_appraised()
@@ -48,6 +51,49 @@ public class WallChoiceTests
         List<string> Failing(double core) => [.. Appraisal.WithoutRemedies(DemoProject.Project with { Cabinet = cabinet with { CoreM = Math.Round(core * 1000) / 1000 } }, DemoDrivers.All)
             .Findings.Where(f => f.Stage is "Walls" or "Pour" && f.Verdict == Verdict.Fails).Select(f => f.Topic)];
     }
+
+    // Passage of a gyroid 0.42 L − t (from memory), the cell as large as the core and the sheet two nozzles thick; bending stiffness of one plate goes with t³, a single skin being both skins in one.
+    [Theory]
+    [InlineData("lattice + cast", nameof(WallKind.PassageM), "cabinet.core", 0.42 * 12 / (0.42 * 12 - 1.2))]
+    [InlineData("lattice + cast", nameof(WallKind.PassageM), "brief.printer.nozzle", -1.2 / (0.42 * 12 - 1.2))]
+    [InlineData("single printed skin", nameof(WallKind.StiffnessNm), "cabinet.outer_skin", 3 * 0.5)]
+    [InlineData("single printed skin", nameof(WallKind.StiffnessNm), "cabinet.inner_skin", 3 * 0.5)]
+    [InlineData("single printed skin", nameof(WallKind.StiffnessNm), "cabinet.core", 0)]
+    public void A_kind_s_figure_moves_with_what_is_stated_as_its_closed_form_does(string kind, string property, string key, double exponent) =>
+        Assert.Equal(exponent, Of(kind, property).Inputs.Single(i => i.Key == key).Sensitivity!.Value, 2e-3);
+
+    // Of the first kind, which is the project itself, as the appraisal's own result; of the others, that one figure computed alone is the one of the comparison.
+    [Fact]
+    public void Every_figure_of_every_kind_tells_what_one_per_cent_does()
+    {
+        var mass = Why.Of(Facts, "mass.finished_kg").Inputs.ToDictionary(i => i.Key, i => i.Sensitivity);
+        Assert.All(Of("double skin + cast", nameof(WallKind.FinishedKg)).Inputs.Where(i => mass.ContainsKey(i.Key)), i => Assert.Equal(mass[i.Key] ?? 0, i.Sensitivity ?? 0, 1e-9));
+        foreach (var kind in Demo.Kinds)
+        {
+            foreach (var property in typeof(WallKind).GetProperties().Where(p => p.GetCustomAttributes(typeof(Stillwall.Numerics.ComputedByAttribute), true).Length > 0 && p.GetValue(kind) is double))
+            {
+                var why = Of(kind.Kind, property.Name);
+                Assert.Equal((double)property.GetValue(kind)!, why.Value);
+                Assert.True(why.Inputs.Any(i => i.Sensitivity is not null), $"{kind.Kind}: {property.Name}");
+            }
+        }
+    }
+
+    [Fact]
+    public void The_lightest_wall_says_what_was_tried_and_what_decided()
+    {
+        var (light, why) = (Demo.Lightest!, LightestWalls.Explain(Facts, Demo.Lightest!, nameof(LightestWall.StrutPitchM)));
+        Assert.Equal(light.StrutPitchM, why.Value);
+
+        // Five pitches and the stated one among them, three numbers of braces: one wall of each at least, 27 cores at most.
+        Assert.InRange(light.TriedCount, 5 * 3, 6 * 3 * 27);
+        Assert.Contains($"{light.TriedCount} walls tried", why.Formula, StringComparison.Ordinal);
+        Assert.All(light.HeldBy, topic => Assert.Contains(topic, why.Formula, StringComparison.Ordinal));
+        Assert.All(why.Inputs, i => Assert.Null(i.Sensitivity));
+        Assert.Throws<ArgumentException>(() => LightestWalls.Explain(Facts, light, nameof(LightestWall.StatedPasses)));
+    }
+
+    private static Explanation Of(string kind, string property) => WallKinds.Explain(Facts, Demo.Kinds.Single(k => k.Kind == kind), property);
 
     [Fact]
     public void A_ready_box_has_no_walls_to_choose()

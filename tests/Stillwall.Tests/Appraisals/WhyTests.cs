@@ -173,6 +173,18 @@ public sealed class WhyTests
         Assert.Throws<ArgumentException>(() => Why.Of(Demo, answer, nameof(QuietAnswer.EverydayDb)));
     }
 
+    // The end of a name is its unit, the longest that fits: docs/conventions.md.
+    [Fact]
+    public void A_figure_has_the_unit_that_its_name_ends_in()
+    {
+        string Unit(object record, string property) => Why.Of(Demo, record, property).Unit;
+        Assert.Equal("Pa*s/m3", Unit(new Stillwall.Cabinets.HoldTestResult(2e5, 40, "none"), "LeakResistancePaSM3"));
+        Assert.Equal("V", Unit(new Stillwall.Proofs.Signals.DriveBound(20, 12, 90), "VoltageV"));
+        Assert.Equal("N/A", Unit(new Stillwall.Proofs.Impedances.MeasuredDriver(30, 5, 0.5, 3.5, 0, 0.02, 0.024, 0.07, 10, 0), "BlTM"));
+        Assert.Equal("N*m", Unit(Stillwall.Appraisals.WallChoices.WallKinds.Of(DemoProject.Project, DemoDrivers.All)[0], "StiffnessNm"));
+        Assert.Equal("N", Unit(Demo.Floor!, "FloorN"));
+    }
+
     // Small 1972: 1/Qts = 1/Qms + 1/Qes.
     [Fact]
     public void What_was_stated_beside_a_figure_is_told_with_it()
@@ -183,6 +195,25 @@ public sealed class WhyTests
         Assert.All(why.Inputs, i => Assert.Null(i.Sensitivity));
         var qts = Why.Of(Demo, Demo.Driver!, nameof(Stillwall.Drivers.Driver.Qts), f => f.Driver);
         Assert.Equal(0.475 / (5.5 + 0.475), qts.Inputs.Single(i => i.Key == "driver.qms").Sensitivity!.Value, 1e-3);
+    }
+
+    // Elementary: the exponent of a power.
+    [Fact]
+    public void A_number_beside_the_project_moves_a_result_by_its_exponent()
+    {
+        Assert.Equal(3, Why.Sensitivity(2, x => x * x * x)!.Value, 1e-3);
+        Assert.Equal(-0.5, Why.Sensitivity(7, x => 1 / Math.Sqrt(x))!.Value, 1e-3);
+        Assert.Equal(0, Why.Sensitivity(7, _ => 4));
+        Assert.Null(Why.Sensitivity(0, x => x + 1));
+        Assert.Null(Why.Sensitivity(7, x => x > 7 ? null : x));
+    }
+
+    // By hand: the first lift is 12 mm of core and 30 mm of inner sleeve, the last one ends where the outer sleeve does: the depth less two skins of the plates.
+    [Fact]
+    public void The_lifts_end_at_the_top_of_the_form()
+    {
+        Assert.Equal(0.042, Why.Of(Demo, "cast.lift_tops_m[0]").Value!.Value, 1e-9);
+        Assert.Equal(0.33 - 0.004, Why.Of(Demo, $"cast.lift_tops_m[{Demo.Cast.LiftTopsM.Count - 1}]").Value!.Value, 1e-9);
     }
 
     [Fact]

@@ -48,6 +48,9 @@ public class PlaceTests
         Assert.Equal(byHand.Distinct(new Near()).Count(), report.Loudest.Count);
         Assert.Equal(byHand[0], report.Loudest[0].SeatOverMeanDb, 1e-9);
         Assert.Equal(SeatOverMeanDb(Room), report.Now.SeatOverMeanDb, 1e-9);
+        Assert.Equal(SeatOverMeanDb(Room), PlaceSearch.At(Room, QuietData.Air, 63).SeatOverMeanDb, 1e-9);
+        Assert.Equal(byHand[0] - SeatOverMeanDb(Room), new PlaceGain(report.Loudest[0], report.Now).GainDb, 1e-9);
+        Assert.Equal(report.Loudest[0], PlaceSearch.At(Room with { Cabinet = report.Loudest[0].Cabinet, Seat = report.Loudest[0].Seat }, QuietData.Air, 63));
         Assert.All(report.Loudest.Zip(report.Loudest.Skip(1)), pair => Assert.True(pair.First.SeatOverMeanDb >= pair.Second.SeatOverMeanDb));
         Assert.All(report.Evenest.Zip(report.Evenest.Skip(1)), pair => Assert.True(pair.First.UnevennessDb <= pair.Second.UnevennessDb));
     }
@@ -84,6 +87,7 @@ public class PlaceTests
         var there = RoomModel.Of(Room with { Seat = new Place(20.5 * 0.1, 10.5 * 0.1, 1.1) }, QuietData.Air);
         Assert.Equal(20 * Math.Log10(there.SeatPressurePa(45, 0.001).Magnitude / 20e-6), map.LevelsDb[10][20], 1e-6);
         Assert.Equal(20 * Math.Log10(model.MeanPressurePa(45, 0.001) / 20e-6), map.MeanDb, 1e-9);
+        Assert.Equal(20 * Math.Log10(model.SeatPressurePa(45, 0.001).Magnitude / model.MeanPressurePa(45, 0.001)), map.SeatOverMeanDb, 1e-9);
     }
 
     [Fact]

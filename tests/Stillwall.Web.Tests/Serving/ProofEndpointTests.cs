@@ -1,7 +1,10 @@
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text.Json;
+using Stillwall.Appraisals.Explaining;
+using Stillwall.Web.Proving;
 using Stillwall.Web.Serving;
+using Stillwall.Web.Texts;
 
 namespace Stillwall.Web.Tests.Serving;
 
@@ -98,6 +101,51 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         Assert.Equal(1, driver.GetProperty("vas_m3").GetDouble() / 0.024, 0.02);
     }
 
+    // Exponents of the closed forms: ASTM E1876 (E ∝ m f²/b, and L³/t³·T1 depends on t/L alone), Z ∝ R, IEC 60268-5 (Vas ∝ Sd²/Mms, Bl ∝ √(Mms Re)), a leak that empties in the time told.
+    [Fact]
+    public async Task What_one_per_cent_does_to_a_recording_s_figure_is_the_exponent_of_its_formula()
+    {
+        _ = await Proved("tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g", Sounds.Taps());
+        Assert.Equal((2, 1, -1), (Effect("tap", ProofTexts.Modulus, "frequency_hz"), Effect("tap", ProofTexts.Modulus, "mass_kg"), Effect("tap", ProofTexts.Modulus, "width_m")));
+        Assert.InRange(Effect("tap", ProofTexts.Modulus, "length_m"), 1.5, 3);
+        Assert.Equal(0, Effect("tap", ProofTexts.Modulus, "length_m") + Effect("tap", ProofTexts.Modulus, "thickness_m"), 0.01);
+        Assert.Equal(-1, Effect("tap", ProofTexts.Density, "thickness_m"));
+        Assert.DoesNotContain(Told("tap", ProofTexts.LossFactor).Inputs, i => i.Sensitivity is not null);
+
+        byte[] free = Sounds.Impedance(30, 5.5, 0.475), loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2));
+        _ = await Proved($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded]);
+        Assert.Equal((1, -1, 0.5), (Effect("driver", ProofTexts.MovingMass, "added"), Effect("driver", ProofTexts.Vas, "added"), Effect("driver", ProofTexts.ForceFactor, "added")));
+        Assert.Equal((0, 2, 0, 0.5), (Effect("driver", ProofTexts.MovingMass, "sd_m2"), Effect("driver", ProofTexts.Vas, "sd_m2"), Effect("driver", ProofTexts.ForceFactor, "sd_m2"), Effect("driver", ProofTexts.ForceFactor, "reference_ohm")));
+
+        _ = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
+        Assert.Equal((1, 0), (Effect("impedance", ProofTexts.Down3, "resonance_hz"), Effect("impedance", ProofTexts.Resonance, "reference_ohm")));
+
+        // Small 1972: V = Vas/α with α = (fc/fs)² − 1, so V ∝ Vas and d ln V/d ln fs = 2(1 + α)/α.
+        double OfFill(string key) => Told("impedance", ProofTexts.Fill).Inputs.Single(i => i.Key == key).Sensitivity!.Value;
+        var ratio = Math.Pow(Sounds.ResonanceHz / 30, 2);
+        Assert.Equal(2 * ratio / (ratio - 1), OfFill("driver.fs"), 0.02);
+        Assert.Equal(1, OfFill("driver.vas"), 1e-3);
+
+        var hold = ProofReader.Answer(ProofReader.Hold, name => name == "seconds" ? "2 s" : null, page.Workshop.Opened("reading-room")!.Now.Plan.Facts);
+        Assert.All(hold.Figures, f => Assert.Equal(1, f.Why!().Inputs.Single(i => i.Key == "recording.seconds").Sensitivity!.Value, 1e-3));
+    }
+
+    // The same recording read anew with a resistor that is one per cent greater.
+    [Fact]
+    public async Task A_greater_resistor_moves_an_impedance_by_what_was_told()
+    {
+        var one = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
+        double[] told = [Effect("impedance", ProofTexts.CoilResistance, "reference_ohm"), Effect("impedance", ProofTexts.Resonance, "reference_ohm"), Effect("impedance", ProofTexts.QTotal, "reference_ohm")];
+        var other = await Proved("impedance?reference=10.1+ohm", Sounds.Impedance());
+        string[] keys = ["dc_resistance_ohm", "resonance_hz", "q_total"];
+        Assert.All(keys.Zip(told), p => Assert.Equal(1 + (0.01 * p.Second), other.GetProperty(p.First).GetDouble() / one.GetProperty(p.First).GetDouble(), 2e-5));
+    }
+
+    private Explanation Told(string proof, string figure) => page.Workshop.Opened("reading-room")!.Proofs.Of(proof)!.Figures.Single(f => f.Name == figure).Why!();
+
+    // To three digits, for a central difference over one per cent.
+    private double Effect(string proof, string figure, string key) => Math.Round(Told(proof, figure).Inputs.FirstOrDefault(i => i.Key == $"recording.{key}")?.Sensitivity ?? double.NaN, 3);
+
     [Fact]
     public async Task Both_sides_of_a_wall_give_ten_differences_that_may_be_kept()
     {
@@ -108,7 +156,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         Assert.All(json.GetProperty("bands").EnumerateArray(), b => Assert.Equal(26.02, b.GetProperty("difference_db").GetDouble(), 0.1));
         var outcome = page.Workshop.Opened("reading-room")!.Proofs.Of("wall")!;
         Assert.Equal(("measured.party_wall", 10), (outcome.Measured.Single().Key, outcome.Measured.Single().Stated.Split(',').Length));
-        Assert.All(outcome.Figures, f => Assert.Equal("dB", f.Why!.Unit));
+        Assert.All(outcome.Figures, f => Assert.Equal("dB", f.Why!().Unit));
         await RefusedInOneLine($"wall?parts=recording:{there.Length},there:{here.Length}", [.. there, .. here], HttpStatusCode.BadRequest);
     }
 

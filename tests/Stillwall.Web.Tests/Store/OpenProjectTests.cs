@@ -34,6 +34,15 @@ public sealed class OpenProjectTests : IDisposable
     }
 
     [Fact]
+    public void A_note_stays_when_the_last_value_beside_it_is_taken_out()
+    {
+        Assert.Empty(project.Set(this, [("cabinet.fill.note", "wadding of an old pillow")], "note"));
+        Assert.Empty(project.Edit(this, ProjectEdit.Removing("cabinet.fill.mass"), "fill taken out"));
+        Assert.Null(project.Now.Project.Cabinet!.Fill!.MassKg);
+        Assert.Contains("\"fill\": { \"note\": \"wadding of an old pillow\" }", System.IO.File.ReadAllText(File), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_change_is_in_the_file_at_once_and_nothing_else_of_it_moves()
     {
         var before = System.IO.File.ReadAllText(File);

@@ -19,15 +19,11 @@ internal sealed class MovedFacts(Facts facts)
     internal object? ValueOf(string key) => IsDriverKey(key, out var field) ? DriverValue(field) : ProjectKeys.Find(key) is null ? null : ProjectKeys.Get(facts.Project, key);
 
     /// <summary>Relative change of a result for a relative change of one stated number.</summary>
-    internal double? Sensitivity(string key, Func<Facts, double?> result)
-    {
-        if (result(facts) is not { } middle || middle == 0 || Around(key) is not var (less, more) || result(less) is not { } low || result(more) is not { } high)
-        {
-            return null;
-        }
+    internal double? Sensitivity(string key, Func<Facts, double?> result) =>
+        result(facts) is { } middle && middle != 0 && Around(key) is var (less, more) ? Ratio(result(less), middle, result(more)) : null;
 
-        return (high - low) / middle / (2 * StepRatio) is var ratio && double.IsFinite(ratio) ? ratio : null;
-    }
+    /// <summary>Relative change of a result between the two sides, for a relative change of one; null where it does not exist on one of them.</summary>
+    internal static double? Ratio(double? low, double? middle, double? high) => (high - low) / middle / (2 * StepRatio) is { } ratio && double.IsFinite(ratio) ? ratio : null;
 
     private (Facts Less, Facts More)? Around(string key)
     {

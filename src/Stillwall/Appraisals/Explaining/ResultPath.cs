@@ -25,6 +25,7 @@ internal static class ResultPath
 
     private static readonly Dictionary<string, Func<Facts, object?>> Blocks = new(StringComparer.Ordinal)
     {
+        ["standing"] = f => f.Standing,
         ["box"] = f => f.Box,
         ["walls"] = f => f.Walls,
         ["parts"] = f => f.Parts,

@@ -12,8 +12,8 @@ public static class Why
 {
     private static readonly (string Ending, string Unit)[] Units =
     [
-        ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_mm", "mm"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
-        ("_ohm", "ohm"), ("_h", "H"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_c", "degC"), ("_k", "K"),
+        ("_pa_s_m3", "Pa*s/m3"), ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_n_per_m", "N/m"), ("_t_m", "N/A"), ("_m_s", "m/s"), ("_pa_rms", "Pa"), ("_ms", "ms"), ("_nm", "N*m"), ("_mm", "mm"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
+        ("_ohm", "ohm"), ("_h", "H"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_v", "V"), ("_n", "N"), ("_c", "degC"), ("_k", "K"),
     ];
 
     /// <summary>Explains one number of the appraisal.</summary>
@@ -57,8 +57,25 @@ public static class Why
     /// <remarks>Source: as for one result of the appraisal.</remarks>
     public static Explanation Of(Facts facts, object result, string property, Func<Facts, object?>? again = null, IReadOnlyList<ExplainedInput>? beside = null)
     {
-        ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(result);
+        return OfFigure(facts, result, property, again is null ? null : f => again(f) is { } other ? ResultPath.Number(other.GetType().GetProperty(property)?.GetValue(other)) : null, beside);
+    }
+
+    /// <summary>What one per cent of a number that stands beside the project does, such as a size of a test bar.</summary>
+    /// <param name="value">The number as it is stated.</param>
+    /// <param name="result">The result for another number in its place; null where there is none.</param>
+    /// <returns>Relative change of the result for a relative change of the number; null where either is zero or there is no result on one side.</returns>
+    /// <remarks>Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, any numerical textbook. Accuracy: 0.1 % of smooth closed forms.</remarks>
+    public static double? Sensitivity(double value, Func<double, double?> result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return value == 0 ? null : MovedFacts.Ratio(result(value * (1 - MovedFacts.StepRatio)), result(value), result(value * (1 + MovedFacts.StepRatio)));
+    }
+
+    /// <summary>The same, where the one figure alone is computed anew.</summary>
+    internal static Explanation OfFigure(Facts facts, object result, string property, Func<Facts, double?>? again, IReadOnlyList<ExplainedInput>? beside = null)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
         if (result.GetType().GetProperty(property) is not { } held || held.GetCustomAttribute<ComputedByAttribute>() is not { } computed)
         {
             throw new ArgumentException($"{property}: names no formula", nameof(property));
@@ -67,7 +84,7 @@ public static class Why
         var moved = new MovedFacts(facts);
         var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
         ExplainedInput Input(string key) => beside?.FirstOrDefault(i => i.Key == key)
-            ?? Explained(moved, key, f => again?.Invoke(f) is { } other ? ResultPath.Number(held.GetValue(other)) : null);
+            ?? Explained(moved, key, f => again?.Invoke(f));
         return Told(found.Path, found, facts, computed, [.. Inputs(moved, found.Path, computed.Inputs).Select(Input)]);
     }
 

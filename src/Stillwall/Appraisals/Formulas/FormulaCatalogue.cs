@@ -5,7 +5,7 @@ public static class FormulaCatalogue
 {
     private static readonly Dictionary<string, Formula> ById = new Formula[][]
     {
-        [.. DriverFormulas.All], [.. CabinetFormulas.All], [.. WallFormulas.All], [.. PartFormulas.All], [.. PourFormulas.All], [.. QuietFormulas.All], [.. ProofFormulas.All], [.. FindingFormulas.All],
+        [.. BriefFormulas.All], [.. DriverFormulas.All], [.. CabinetFormulas.All], [.. WallFormulas.All], [.. PartFormulas.All], [.. PourFormulas.All], [.. QuietFormulas.All], [.. ProofFormulas.All], [.. FindingFormulas.All],
     }.SelectMany(f => f).ToDictionary(f => f.Id);
 
     /// <summary>Every formula.</summary>

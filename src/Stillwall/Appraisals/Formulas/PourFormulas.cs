@@ -35,6 +35,7 @@ internal static class PourFormulas
             "geometry: a ball between two outer skins at right angles and the edge of the inner one",
             "exact for square edges; tongues and posts in them leave less"),
         new("form-pressure", "Form pressure", "ρ · g · height of the lift", "ACI 347, liquid head", "upper bound"),
+        new("lift-top", "Top of a lift", "the lifts up to it on top of one another; the first fills the front's core and buries the inner sleeve by 30 mm, the others are equal", "our choice", "exact for the geometry"),
         new(
             "lift-height",
             "Height of a lift",

@@ -24,6 +24,7 @@ internal static class ProofFormulas
         new("sweep-delay", "How much later it arrived", "place of the greatest value of the deconvolved answer", "Farina, AES preprint 5093, 2000 (from memory)", "one sample, and the latency of the sound card in it"),
         new("sweep-harmonics", "Harmonics of the sweep", "root of the energies of harmonics two to five over the first, each found by its lead L·ln k", "Farina, AES preprint 5093, 2000 (from memory)", "no lower than the noise"),
         new("sweep-clock", "What two clocks may change", "greatest change of a point from 20 to 400 Hz where the arrival is moved by ±1e-4·L·ln(f/f1)", "law of the sweep: Farina, AES preprint 5093, 2000 (from memory); 100 ppm: common practice, no source", "a tenth of itself"),
+        new("drive-bound", "How far a sweep may drive the cabinet", "greatest excursion for one volt at 101 frequencies of the sweep; voltage = Xmax over that, level there in half space at 1 m", "network of Small, JAES 20(10), 1972 (from memory); steady sines, our choice", "as the data sheet's Xmax"),
         new("sweep-noise", "Signal above the noise", "energy of the answer over that of a part of the same length in which nothing of the signal can be", "our choice", "a decibel"),
     ];
 }

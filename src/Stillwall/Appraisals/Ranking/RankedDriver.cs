@@ -10,6 +10,7 @@ public sealed record RankedDrivers(IReadOnlyList<RankedDriver> Drivers);
 /// <param name="Name">Name of the driver.</param>
 /// <param name="Verdict">The worst of the checks that could be made; unknown only where none could.</param>
 /// <param name="Reasons">One sentence for each check that fails, then for each that is tight.</param>
+/// <param name="ReasonIds">Ids of the findings that the reasons are of, in the same order.</param>
 /// <param name="Unjudged">Topics of the checks that could not be made.</param>
 /// <param name="SystemResonanceHz">Resonance of the closed system, Hz; null where not known.</param>
 /// <param name="SystemQ">Total Q of the closed system, lossless; null where not known.</param>
@@ -23,6 +24,7 @@ public sealed record RankedDriver(
     string Name,
     Verdict Verdict,
     IReadOnlyList<string> Reasons,
+    IReadOnlyList<string> ReasonIds,
     IReadOnlyList<string> Unjudged,
     [property: ComputedBy("system-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3")] double? SystemResonanceHz,
     [property: ComputedBy("system-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3")] double? SystemQ,

@@ -47,7 +47,8 @@ public static class Ranking
     private static RankedDriver Judged(Facts facts, DriverSheet sheet)
     {
         var worst = (Verdict?)null;
-        List<string> fails = [], tight = [], unjudged = [];
+        List<(string Because, string Id)> fails = [], tight = [];
+        List<string> unjudged = [];
         foreach (var rule in Rules)
         {
             var judgement = rule.Judge(facts);
@@ -58,12 +59,13 @@ public static class Ranking
             }
 
             worst = worst is { } other && other > judgement.Verdict ? other : judgement.Verdict;
-            (judgement.Verdict switch { Verdict.Fails => fails, Verdict.Tight => tight, _ => null })?.Add(judgement.Because);
+            (judgement.Verdict switch { Verdict.Fails => fails, Verdict.Tight => tight, _ => null })?.Add((judgement.Because, rule.Id));
         }
 
         var box = facts.Box;
+        List<(string Because, string Id)> reasons = [.. fails, .. tight];
         return new RankedDriver(
-            sheet.Name, worst ?? Verdict.Unknown, [.. fails, .. tight], unjudged, box.SystemResonanceHz, box.SystemQ, box.F3Hz, box.F10Hz,
+            sheet.Name, worst ?? Verdict.Unknown, [.. reasons.Select(r => r.Because)], [.. reasons.Select(r => r.Id)], unjudged, box.SystemResonanceHz, box.SystemQ, box.F3Hz, box.F10Hz,
             box.MaxSplAtLowestDb, box.LimitedByAtLowest, sheet.Price, false);
     }
 

@@ -38,13 +38,15 @@ public sealed record WallKind(
 /// <param name="SavedKg">What it weighs less than the cabinet as stated, kg; negative where the stated one does not pass and the lightest is heavier.</param>
 /// <param name="StatedPasses">Whether the cabinet as stated passes.</param>
 /// <param name="HeldBy">What fails with a core one millimetre thinner, in words; empty where that is not a wall.</param>
+/// <param name="TriedCount">How many walls were tried.</param>
 /// <param name="Change">Keys to change, with their values.</param>
 public sealed record LightestWall(
     [property: ComputedBy("lightest-wall", "cabinet.core", "limits.panel_mode_ratio", "limits.wall_to_cone", "limits.passage")] double CoreM,
-    int Braces, double StrutPitchM,
+    [property: ComputedBy("lightest-wall", "cabinet.braces", "limits.panel_mode_ratio", "limits.wall_to_cone")] int Braces,
+    [property: ComputedBy("lightest-wall", "cabinet.strut_pitch", "limits.bulge", "limits.panel_mode_ratio", "limits.wall_to_cone", "limits.passage")] double StrutPitchM,
     [property: ComputedBy("lightest-wall", "cabinet.core", "cabinet.braces", "cabinet.strut_pitch")] double FinishedKg,
     [property: ComputedBy("lightest-saving", "mass.finished_kg")] double SavedKg,
-    bool StatedPasses, IReadOnlyList<string> HeldBy, IReadOnlyList<Change> Change);
+    bool StatedPasses, IReadOnlyList<string> HeldBy, int TriedCount, IReadOnlyList<Change> Change);
 
 /// <summary>Kinds of wall side by side, and the lightest that passes.</summary>
 /// <param name="Kinds">The kinds; empty where cabinet or materials are not stated.</param>

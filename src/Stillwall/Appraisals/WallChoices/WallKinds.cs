@@ -1,3 +1,4 @@
+using Stillwall.Appraisals.Explaining;
 using Stillwall.Projects;
 using Stillwall.Walls;
 
@@ -6,6 +7,8 @@ namespace Stillwall.Appraisals.WallChoices;
 /// <summary>Kinds of wall in one and the same outside.</summary>
 public static class WallKinds
 {
+    private const string DoubleSkin = "double skin + cast", SingleSkin = "single printed skin", FilledLattice = "lattice + cast", BareLattice = "lattice alone";
+
     /// <summary>Sheet of the lattice where the printer's nozzle is not stated, m; else two nozzles (our choice).</summary>
     public const double UsualSheetM = 0.0008;
 
@@ -24,16 +27,60 @@ public static class WallKinds
     public static IReadOnlyList<WallKind> Of(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         ArgumentNullException.ThrowIfNull(project);
-        var cabinet = project.Cabinet;
-        if (cabinet?.OuterSkinM is not { } outer)
+        var (cast, single) = (Cast(project), Single(project));
+        if (cast is null || single is null)
         {
             return [];
         }
 
-        var inner = cabinet.InnerSkinM ?? outer;
-        var cast = new Facts(project with { Cabinet = cabinet with { CoreM = cabinet.CoreM > 0 ? cabinet.CoreM : UsualCoreM, InnerSkinM = cabinet.CoreM > 0 ? inner : outer } }, candidates);
-        var single = new Facts(project with { Cabinet = cabinet with { CoreM = 0, InnerSkinM = 0, OuterSkinM = outer + (cabinet.CoreM > 0 ? inner : 0) } }, candidates);
-        return [.. new[] { Drawn("double skin + cast", cast), Drawn("single printed skin", single), Lattice("lattice + cast", cast, true), Lattice("lattice alone", cast, false) }.OfType<WallKind>()];
+        var (poured, printed) = (new Facts(cast, candidates), new Facts(single, candidates));
+        return [.. new[] { Drawn(DoubleSkin, poured), Drawn(SingleSkin, printed), Latticed(FilledLattice, poured), Latticed(BareLattice, poured) }.OfType<WallKind>()];
+    }
+
+    /// <summary>Explains one figure of a kind of wall; of that kind alone the one figure is computed anew for each input.</summary>
+    /// <param name="facts">The facts of the project for which the kinds were compared.</param>
+    /// <param name="kind">The kind.</param>
+    /// <param name="property">Name of its property.</param>
+    /// <returns>The explanation.</returns>
+    /// <exception cref="ArgumentException">The property names no formula.</exception>
+    /// <remarks>Source: as the comparison. Accuracy: 0.1 % of smooth closed forms.</remarks>
+    public static Explanation Explain(Facts facts, WallKind kind, string property)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        ArgumentNullException.ThrowIfNull(kind);
+        return Why.OfFigure(facts, kind, property, f => Figure(f, kind.Kind, property));
+    }
+
+    private static Project? Cast(Project project) => project.Cabinet is { OuterSkinM: { } outer } cabinet
+        ? project with { Cabinet = cabinet with { CoreM = cabinet.CoreM > 0 ? cabinet.CoreM : UsualCoreM, InnerSkinM = cabinet.CoreM > 0 ? cabinet.InnerSkinM ?? outer : outer } }
+        : null;
+
+    private static Project? Single(Project project) => project.Cabinet is { OuterSkinM: { } outer } cabinet
+        ? project with { Cabinet = cabinet with { CoreM = 0, InnerSkinM = 0, OuterSkinM = outer + (cabinet.CoreM > 0 ? cabinet.InnerSkinM ?? outer : 0) } }
+        : null;
+
+    // One figure of one kind, nothing else of it.
+    private static double? Figure(Facts f, string kind, string property)
+    {
+        if ((kind == SingleSkin ? Single(f.Project) : Cast(f.Project)) is not { } project)
+        {
+            return null;
+        }
+
+        var changed = f.With(project);
+        return kind is FilledLattice or BareLattice ? Lattice.Of(changed, kind == FilledLattice)?.Figure(property) : property switch
+        {
+            nameof(WallKind.WallM) => changed.WallsDrawn?.Geometry.Sizes.Wall * 1e-3,
+            nameof(WallKind.StiffnessNm) => changed.WallsDrawn is { } set ? Laminate.Bonded(set.Layers).StiffnessNm : null,
+            nameof(WallKind.FirstModeHz) => changed.WorstMode?.ModeHz,
+            nameof(WallKind.WallToConeDb) => changed.WorstSound?.LevelDb,
+            nameof(WallKind.FinishedKg) => changed.Mass.FinishedKg,
+            nameof(WallKind.NetVolumeM3) => changed.NetVolumeM3,
+            nameof(WallKind.TotalPrice) => changed.Cost.TotalPrice,
+            nameof(WallKind.PrintSeconds) => changed.Print.PrintSeconds,
+            nameof(WallKind.PassageM) => changed.Geometry is { Sizes.Core: > 0 } g ? g.PassageM : null,
+            _ => null,
+        };
     }
 
     private static WallKind? Drawn(string kind, Facts f)
@@ -51,38 +98,21 @@ public static class WallKinds
             judged.Max(j => j.Verdict == Verdict.Fails ? Verdict.Fails : j.Verdict == Verdict.Tight ? Verdict.Tight : Verdict.Holds), [.. judged.Where(j => j.Verdict == Verdict.Fails).Select(j => j.Topic)]);
     }
 
-    private static WallKind? Lattice(string kind, Facts f, bool isCast)
+    private static WallKind? Latticed(string kind, Facts f)
     {
-        if (f.WallsDrawn is not { } set || f.Skin is not { } skin || f.Core is not { } core || f.Geometry is not { } g)
+        if (Lattice.Of(f, kind == FilledLattice) is not { } l)
         {
             return null;
         }
 
-        // One cell across the core, in place of struts and keys.
-        var sheet = Math.Min(2 * f.Project.Brief.Printer?.NozzleM ?? UsualSheetM, 0.3 * g.CoreM);
-        var share = Gyroid.SolidShare(g.CoreM, sheet);
-        var middle = isCast ? Gyroid.Filled(g.CoreM, share, skin, core) : Gyroid.Empty(g.CoreM, share, skin);
-        IReadOnlyList<Layer> layers = [set.Layers[0], middle, set.Layers[2]];
-        var panels = set.Panels.Select(p => WallPanels.Of(p with { Layers = layers, StrutSpanM = null }, WallSet.Edges, f.BoxCompliance, f.Project.Brief.Aim?.CrossoverHz, f.ConeOnAirHz)).ToList();
-        var (mode, sound) = (panels.Min(p => p.Bonded.FirstModeHz), panels.Max(p => p.Bonded.WallToConeDb));
-
-        var space = g.CavityM3 + g.StandingM3;
-        var (morePlastic, cast) = (share * space - g.StandingM3, isCast ? (1 - share) * space : 0);
-        var castOverDrawn = cast / g.CavityM3 - 1;
-        var passage = Gyroid.PassageM(g.CoreM, sheet);
-        var wanted = Pours.Flow.WantedPassageM(f.Limits.PassageM, f.GrainM);
         var reasons = new List<string>();
         void Fails(bool fails, string why) => reasons.AddRange(fails ? [why] : []);
-        Fails(mode < f.WorkingRangeHz(f.Limits.PanelModeRatio), "panel resonance above the working range");
-        Fails(sound > f.Limits.WallToConeDb, "wall sound below the cone");
-        Fails(isCast && passage < wanted, "mix flows into the cavity");
-        Fails(isCast && f.Pour.ExpectedPeakC > skin.SofteningC - f.Limits.HeatMarginK, "heat below softening");
-        double Priced(string item, double? ratio) => ratio * f.Supplies.FirstOrDefault(l => l.Item == item)?.Price ?? 0;
-        var plastic = morePlastic * skin.DensityKgM3;
+        Fails(l.FirstModeHz < f.WorkingRangeHz(f.Limits.PanelModeRatio), "panel resonance above the working range");
+        Fails(l.WallToConeDb > f.Limits.WallToConeDb, "wall sound below the cone");
+        Fails(l.CanBePoured == false, "mix flows into the cavity");
+        Fails(l.IsCast && f.Pour.ExpectedPeakC > l.Skin.SofteningC - f.Limits.HeatMarginK, "heat below softening");
         return new WallKind(
-            kind, g.Sizes.Wall * 1e-3, Laminate.Bonded(layers).StiffnessNm, mode, sound, f.Mass.FinishedKg + plastic + castOverDrawn * f.Pour.DryInCabinetKg, f.NetVolumeM3,
-            f.Cost.TotalPrice + Priced("filament", plastic / f.Print.FilamentKg) + Priced("cast powder", castOverDrawn),
-            f.Print.PrintSeconds + morePlastic * 1e9 / f.Project.Brief.Printer?.Flow, isCast ? passage : null, isCast ? passage >= wanted : null,
+            kind, l.WallM, l.StiffnessNm, l.FirstModeHz, l.WallToConeDb, l.FinishedKg, f.NetVolumeM3, l.TotalPrice, l.PrintSeconds, l.PassageM, l.CanBePoured,
             reasons.Count > 0 ? Verdict.Fails : Verdict.Holds, reasons);
     }
 }

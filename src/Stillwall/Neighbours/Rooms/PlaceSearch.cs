@@ -36,6 +36,20 @@ public sealed record PlaceOptions
 /// <param name="UnevennessDb">Standard deviation of the third-octaves at the seat, dB.</param>
 public sealed record PlaceChoice(Place Cabinet, Place Seat, double SeatOverMeanDb, double UnevennessDb);
 
+/// <summary>What other places gain over the present ones.</summary>
+/// <param name="There">The other places.</param>
+/// <param name="Now">The present ones.</param>
+public sealed record PlaceGain(PlaceChoice There, PlaceChoice Now)
+{
+    /// <summary>Level at the seat over the room's mean against the present places, dB.</summary>
+    [ComputedBy("place-gain", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.cabinet_at", "brief.room.seat_at", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    public double GainDb => There.SeatOverMeanDb - Now.SeatOverMeanDb;
+
+    /// <summary>Standard deviation of the third-octaves at the other seat, dB.</summary>
+    [ComputedBy("unevenness", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    public double UnevennessDb => There.UnevennessDb;
+}
+
 /// <summary>What a search of places found.</summary>
 /// <param name="Now">The places as they are.</param>
 /// <param name="Loudest">The ones with the greatest seat level over the room's mean, the best first.</param>
@@ -72,7 +86,7 @@ public static class PlaceSearch
         var step = options.StepM ?? Math.Max(0.3, Math.Sqrt(room.WidthM * room.LengthM) / 10);
         Check(options, step);
         Require.Within(keptCount, 1, 100, nameof(keptCount));
-        var bands = ThirdOctaves.Bands.Where(band => band.CentreHz < options.HighestHz * 1.1).Select(band => ThirdOctaves.FrequenciesHz(band, PointsPerBand).ToArray()).ToArray();
+        var bands = Bands(options.HighestHz);
         var now = Judged(room, air, bands, Mean(room, air, bands));
         var (cabinets, seats) = (Cabinets(room, options, step), Seats(room, options, step));
         var tried = new List<PlaceChoice>();
@@ -92,6 +106,25 @@ public static class PlaceSearch
         var distinct = Distinct(tried, room);
         return new(now, [.. distinct.OrderByDescending(choice => choice.SeatOverMeanDb).Take(keptCount)], [.. distinct.OrderBy(choice => choice.UnevennessDb).Take(keptCount)], tried.Count);
     }
+
+    /// <summary>Judges the places of a room as they are.</summary>
+    /// <param name="room">The room with cabinet and seat.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="highestHz">Upper end of the bands that count, 25 to 160 Hz.</param>
+    /// <returns>What the search would say of them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Model: as the search. Validity: as the search. Source: as the search. Accuracy: as the search.</remarks>
+    public static PlaceChoice At(RoomGeometry room, Air air, double highestHz)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        ArgumentNullException.ThrowIfNull(air);
+        Require.Within(highestHz, 25, 160, nameof(highestHz), "Hz");
+        room.Check();
+        var bands = Bands(highestHz);
+        return Judged(room, air, bands, Mean(room, air, bands));
+    }
+
+    private static double[][] Bands(double highestHz) => [.. ThirdOctaves.Bands.Where(band => band.CentreHz < highestHz * 1.1).Select(band => ThirdOctaves.FrequenciesHz(band, PointsPerBand).ToArray())];
 
     // Mirror images sound alike; of those the one that moves things least.
     private static List<PlaceChoice> Distinct(List<PlaceChoice> tried, RoomGeometry room) => [.. tried

@@ -19,7 +19,7 @@ public sealed record MeasuredDriver(
     double FsHz, double Qms, double Qes, double ReOhm, double LeH, double SdM2,
     [property: ComputedBy("measured-vas", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double VasM3,
     [property: ComputedBy("measured-vas", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double MmsKg,
-    [property: ComputedBy("measured-force-factor", "recording", "recording.reference_ohm", "recording.resonance_hz")] double BlTM, double VasBandM3)
+    [property: ComputedBy("measured-force-factor", "recording", "recording.reference_ohm", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double BlTM, double VasBandM3)
 {
     /// <summary>From the free driver and the same with a mass stuck to its cone.</summary>
     /// <param name="free">Figures in free air.</param>

@@ -7,7 +7,10 @@ namespace Stillwall.Proofs.Signals;
 /// <param name="FrequencyHz">Where in the signal the cone moves farthest, Hz.</param>
 /// <param name="VoltageV">Voltage at the terminals at which it reaches its limit there, V rms.</param>
 /// <param name="LevelDb">Level there with that voltage, half space, 1 m, dB.</param>
-public sealed record DriveBound(double FrequencyHz, double VoltageV, double LevelDb)
+public sealed record DriveBound(
+    [property: ComputedBy("drive-bound", "box.system_resonance_hz", "box.system_q")] double FrequencyHz,
+    [property: ComputedBy("drive-bound", "driver.xmax", "driver.mms", "driver.bl", "driver.cms", "driver.re", "box.effective_volume_m3")] double VoltageV,
+    [property: ComputedBy("drive-bound", "driver.xmax", "driver.sd")] double LevelDb)
 {
     /// <summary>The bound of a signal of one level between two frequencies.</summary>
     /// <param name="network">The driver in its box.</param>
