@@ -60,6 +60,12 @@ public static class BuildUp
     /// <summary>Plate left between an opening in the rear and the side walls, mm.</summary>
     public const double OpeningRoom = 10;
 
+    /// <summary>How much wider than the flange a recess for it is, mm.</summary>
+    public const double RecessPlay = 0.6;
+
+    /// <summary>Face left between a recess and the edge of the front, or the next driver's share of it, mm.</summary>
+    public const double RecessRim = 2;
+
     /// <summary>Diameter of the boss that takes a threaded insert, mm.</summary>
     public const double Boss = 10;
 
@@ -120,7 +126,7 @@ public static class BuildUp
     /// <summary>How much wider than its thread the hole for a heat-set insert is, mm; makers differ.</summary>
     public const double PilotOver = 1.6;
 
-    /// <summary>Depth of the hole for a heat-set insert from the front face, mm.</summary>
+    /// <summary>Depth of the hole for a heat-set insert from where the flange sits, mm.</summary>
     public const double PilotDepth = 10;
 
     /// <summary>Width of an accent ring, less than its groove's by the slots' gap on either side, mm.</summary>

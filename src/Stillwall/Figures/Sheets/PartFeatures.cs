@@ -163,16 +163,23 @@ internal sealed class PartFeatureList(SheetJob job)
         {
             var high = bosses.OrderByDescending(b => b.XMm > s.Width / 2).ThenBy(b => Math.Abs(b.ZMm - s.Height * 0.3)).First();
             notes.Add(new(high.XMm + BuildUp.Boss / 2, high.ZMm, SheetUnits.Many(bosses.Count, $"{units.Diameter(BuildUp.Boss)} on {units.Diameter(s.BoltCircle)},"),
-                pilots.Count > 0 ? $"hole {units.Diameter(pilots[0].DiameterMm)}, {units.Of(job.Geometry.PilotDepth)} deep" : "no hole: bolt not stated"));
+                pilots.Count > 0 ? $"hole {units.Diameter(pilots[0].DiameterMm)}, {units.Of(job.Geometry.PilotDepth - s.Sunk)} deep" : "no hole: bolt not stated"));
+        }
+
+        var recesses = outer ? layout.Recesses.Select(Mirrored).ToList() : [];
+        if (recesses is [var recess, ..])
+        {
+            notes.Add(new(recess.XMm + recess.DiameterMm / 2, recess.ZMm, SheetUnits.Many(recesses.Count, $"recess {units.Diameter(recess.DiameterMm)},"), $"{units.Of(s.Sunk)} deep, in the face"));
         }
 
         return plain with
         {
             Across = [.. openings.Select(o => o.XMm).Distinct().Select(x => new Length(Edge(outer), x, Radius, Edge(outer)))],
             Up = [.. openings.Select(o => o.ZMm).Distinct().Select(z => new Length(Edge(outer), z, Edge(outer), Edge(outer)))],
+            SectionUp = [.. plain.SectionUp, .. recesses.Take(1).Select(r => new Length(0, s.Sunk, 0, r.XMm - r.DiameterMm / 2))],
             Notes = notes,
             Centres = [.. openings, .. outer ? pilots : []],
-            Hidden = outer ? pilots : [],
+            Hidden = outer ? [.. pilots, .. recesses] : [],
             BoltCircles = outer && bosses.Count > 0 ? [.. openings.Select(o => o with { DiameterMm = s.BoltCircle })] : [],
             CutAt = openings.Count > 0 ? openings[0].ZMm : null,
         };

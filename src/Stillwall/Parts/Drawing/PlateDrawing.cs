@@ -6,12 +6,12 @@ namespace Stillwall.Parts.Drawing;
 /// <summary>Front and rear plates, each printed with its outer face down.</summary>
 internal static class PlateDrawing
 {
-    /// <summary>The front's outer plate: openings, collars, bosses with their holes, posts, tongue.</summary>
+    /// <summary>The front's outer plate: openings, recesses for the flanges, collars, bosses with their holes, posts, tongue.</summary>
     internal static Blank FrontOuter(PartDrawingJob job)
     {
         var (s, layout) = (job.Sizes, job.Geometry.Front.Layout);
         var plate = Outer(job, layout, FrontTongue(s).Cut(Discs(layout.Bosses.Select(b => b.Grown(BuildUp.TongueGap)))), job.Turned);
-        return plate with { Solid = plate.Solid.Cut(job.Turned(Discs(layout.Pilots)), 0, job.Geometry.PilotDepth) };
+        return plate with { Solid = plate.Solid.Cut(job.Turned(Discs(layout.Recesses)), 0, s.Sunk).Cut(job.Turned(Discs(layout.Pilots)), 0, job.Geometry.PilotDepth) };
     }
 
     /// <summary>The rear's outer plate: terminal, pour opening, vents, openings for drying, collar, posts, tongue.</summary>
