@@ -73,7 +73,10 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
     public static IReadOnlyDictionary<string, FindingTrace> All => ById;
 
     /// <summary>The same with the worst wall's and the worst band's own paths in place of the open ones.</summary>
-    internal FindingTrace In(Facts facts) => this with { Value = [.. Value.Select(key => Closed(key, facts))] };
+    internal FindingTrace In(Facts facts) => this with { Value = [.. Value.Select(key => Closed(key, facts)), .. Formula == "over-air" && facts.Sizes?.Sunk > 0 ? Ring : []] };
+
+    // What a recess makes wider than the wings of a strut.
+    private static readonly string[] Ring = ["driver.flange", "driver.cutout"];
 
     private static string Closed(string key, Facts f)
     {

@@ -169,7 +169,8 @@ internal sealed class PartFeatureList(SheetJob job)
         var recesses = outer ? layout.Recesses.Select(Mirrored).ToList() : [];
         if (recesses is [var recess, ..])
         {
-            notes.Add(new(recess.XMm + recess.DiameterMm / 2, recess.ZMm, SheetUnits.Many(recesses.Count, $"recess {units.Diameter(recess.DiameterMm)},"), $"{units.Of(s.Sunk)} deep, in the face"));
+            const double above = 10 * Math.PI / 180;
+            notes.Add(new(recess.XMm + recess.DiameterMm / 2 * Math.Cos(above), recess.ZMm + recess.DiameterMm / 2 * Math.Sin(above), SheetUnits.Many(recesses.Count, $"recess {units.Diameter(recess.DiameterMm)},"), $"{units.Of(s.Sunk)} deep, in the face"));
         }
 
         return plain with

@@ -58,7 +58,7 @@ internal static class PlateDrawing
         if (s.Core <= 0)
         {
             solid = Tongued(solid.Add(cavity, s.OuterSkin, s.Wall), s, s.Wall, turn(openings)).Cut(turn(openings), 0, s.Wall);
-            return Blank.NamedOnTop(solid, cavity.Cut(turn(openings)).Cut(InnerTongues(s)), s.Wall);
+            return Blank.NamedOnTop(solid, cavity.Cut(turn(openings)).Cut(turn(Discs(layout.Recesses))).Cut(InnerTongues(s)), s.Wall);
         }
 
         var standing = Region.JoinAll([Discs(layout.Standing).Intersect(cavity), Discs(layout.Posts)]);
@@ -66,7 +66,8 @@ internal static class PlateDrawing
             .Add(turn(tongue), s.OuterSkin, s.OuterSkin + BuildUp.TongueHeight)
             .Cut(turn(openings), 0, s.OuterSkin + s.Core)
             .Cut(turn(Discs(layout.OuterOnly)), 0, s.OuterSkin);
-        var free = s.Outline.Inset(s.OuterSkin + s.Core).ToRegion().Cut(Region.JoinAll([standing, openings, Discs(layout.OuterOnly)]));
+        // Under a flange the plate is thin enough without letters.
+        var free = s.Outline.Inset(s.OuterSkin + s.Core).ToRegion().Cut(Region.JoinAll([standing, openings, Discs(layout.OuterOnly), Discs(layout.Recesses)]));
         return Blank.NamedOnTop(solid, turn(free), s.OuterSkin);
     }
 
