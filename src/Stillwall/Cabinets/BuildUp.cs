@@ -123,6 +123,15 @@ public static class BuildUp
     /// <summary>Plate left between an opening for drying and whatever is next to it, mm.</summary>
     public const double DryOutRoom = 8;
 
+    /// <summary>Skin left between a drying hole and whatever stands on it beside, mm.</summary>
+    public const double DryingHoleRoom = 1.5;
+
+    /// <summary>Least distance of the drying holes of a row, mm.</summary>
+    public const double DryingHolePitch = 40;
+
+    /// <summary>Least distance of the drying holes of a row, in diameters: two of them are left between two holes.</summary>
+    public const double DryingHolePitchPerDiameter = 3;
+
     /// <summary>How much wider than its thread the hole for a heat-set insert is, mm; makers differ.</summary>
     public const double PilotOver = 1.6;
 

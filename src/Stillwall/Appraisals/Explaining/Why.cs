@@ -140,7 +140,7 @@ public static class Why
     };
 
     // Keys that say nothing to whoever does not want what they ask for.
-    private static readonly string[] OptIn = ["cabinet.openings.recess"];
+    private static readonly string[] OptIn = ["cabinet.openings.recess", "cabinet.openings.drying_hole"];
 
     // The direct inputs, then the stated numbers behind those that are results.
     private static IReadOnlyList<string> Inputs(MovedFacts moved, string path, IReadOnlyList<string> declared)

@@ -140,8 +140,20 @@ internal sealed class PartFeatureList(SheetJob job)
             Notes = [
                 Corner(skin), new(s.Width - skin, s.Height * 0.62, $"skin {units.Of(s.InnerSkin)}"),
                 .. s.Tied ? [new Callout(s.Width / 2 + pitch / 2 + BuildUp.HeadWidth / 2 + BuildUp.SlotGap, skin - slot / 2, $"slot {units.Of(BuildUp.HeadWidth + 2 * BuildUp.SlotGap)} × {units.Of(slot)},", $"mouth {units.Of(s.Web + 2 * BuildUp.SlotGap)}, lips {units.Of(BuildUp.LipThickness)}")] : Array.Empty<Callout>()],
-            SectionNotes = seats.Count == 0 ? [] : [new(s.Width - seat, seats[0] - BuildUp.SeatDepth / 2, $"{BuildUp.Seats} seats {units.Of(BuildUp.SeatWidth)} wide,", $"{units.Of(BuildUp.SeatDepth)} out, for a brace")],
+            SectionNotes = [
+                .. seats.Count == 0 ? Array.Empty<Callout>() : [new Callout(s.Width - seat, seats[0] - BuildUp.SeatDepth / 2, $"{BuildUp.Seats} seats {units.Of(BuildUp.SeatWidth)} wide,", $"{units.Of(BuildUp.SeatDepth)} out, for a brace")],
+                .. DryingHole()],
         };
+    }
+
+    // The one furthest to the right on the upper side, which the section looks at.
+    private IEnumerable<Callout> DryingHole()
+    {
+        var holes = job.Geometry.DryingHoles;
+        if (holes.Count > 0 && holes.Rows.Where(r => r.AlongX < -0.5).MaxBy(r => r.X) is { } row)
+        {
+            yield return new Callout(row.X + holes.DiameterMm / 2, holes.HeightsMm[0], SheetUnits.Many(holes.Count, $"{units.Diameter(holes.DiameterMm)}, to dry,"), "taped inside to pour");
+        }
     }
 
     private Circle Mirrored(Circle c) => c with { XMm = s.Width - c.XMm };
