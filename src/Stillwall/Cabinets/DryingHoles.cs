@@ -20,7 +20,7 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
     /// <summary>Area of all holes, m².</summary>
     public double OpenM2 => Count * HoleM2;
 
-    /// <summary>Distance of the holes of a row, mm.</summary>
+    /// <summary>Distance of the holes of a row, mm; across a brace, which holds the skin, it may be less.</summary>
     public double PitchMm => Math.Max(BuildUp.DryingHolePitch, BuildUp.DryingHolePitchPerDiameter * DiameterMm);
 
     /// <summary>What a row of holes leaves of the skin that bends across it, as a ratio; 1 without holes.</summary>

@@ -26,7 +26,7 @@ public sealed partial class SheetSvgTests
     private static readonly Lazy<IReadOnlyList<Sheet>> Asked = new(() => SheetSet.Of(new Facts(AskedProject, DemoDrivers.All)));
 
     // The demo with what few ask for.
-    private static Project AskedProject => DemoProject.Project with { Cabinet = DemoProject.Project.Cabinet! with { Openings = DemoProject.Project.Cabinet.Openings! with { RecessM = 0.001 } } };
+    private static Project AskedProject => DemoProject.Project with { Cabinet = DemoProject.Project.Cabinet! with { Openings = DemoProject.Project.Cabinet.Openings! with { RecessM = 0.001, DryingHoleM = 0.005 } } };
 
     // A single wall without accents, braces and feet.
     private static Project SmallProject => DemoProject.Project with
@@ -183,8 +183,14 @@ public sealed partial class SheetSvgTests
     [InlineData("front-outer-plate", "1 deep, in the face")]
     [InlineData("front-outer-plate", "hole ⌀6.6, 10 deep")]
     [InlineData("template-driver-1", "recess ⌀222.6, 1 deep")]
-    public void A_recess_is_told_on_the_front_s_sheet_and_on_the_template(string part, string note) =>
+    [InlineData("inner-sleeve", "136 × ⌀5, to dry,")]
+    public void What_few_ask_for_is_told_on_the_sheets_that_it_is_on(string part, string note) =>
         Assert.Contains(note, TextsOf(Asked.Value.Single(s => s.Name[9..] == part)));
+
+    // In the first 91.25 mm above the sleeve's foot, as counted with the drawing's tests.
+    [Fact]
+    public void Heights_of_drying_holes_are_measured_in_the_section() =>
+        Assert.Contains(DimensionsOf(Asked.Value.Single(s => s.Name[9..] == "inner-sleeve")), d => Math.Abs(d - 91.25) < 0.006);
 
     [Fact]
     public void The_depth_of_a_recess_is_measured_in_the_section() =>

@@ -65,8 +65,9 @@ internal static class VariedProjects
 
     private static Project Asking(Project project, Draw d)
     {
-        var recessM = d.Between(0.0002, 0.003, 0.0001);
+        var (recessM, holeM) = (d.Between(0.0002, 0.003, 0.0001), d.Between(0.003, 0.012, 0.0005));
         var asked = d.Chance(0.3) ? With(project, c => c with { Openings = c.Openings! with { RecessM = recessM } }) : project;
+        asked = d.Chance(0.3) ? With(asked, c => c with { Openings = c.Openings! with { DryingHoleM = holeM } }) : asked;
         return ProjectChecks.Of(asked).Any() ? project : asked;
     }
 

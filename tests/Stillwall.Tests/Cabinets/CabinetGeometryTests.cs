@@ -19,7 +19,8 @@ public sealed class CabinetGeometryTests
         from pitch in Gen.Double[Math.Max(24, 1.6 * core), 70]
         from braces in Gen.Int[0, 3]
         from sunk in Gen.OneOf(Gen.Const(0.0), Gen.Double[0, outer - 1])
-        select new CabinetSizes(width, depth, height, radius, outer, core, inner, pitch, braces, 1, 120, 135, 6, 50, 30, 0, sunk, sunk > 0 ? 150 : 0);
+        from hole in Gen.OneOf(Gen.Const(0.0), Gen.Double[3, 12])
+        select new CabinetSizes(width, depth, height, radius, outer, core, inner, pitch, braces, 1, 120, 135, 6, 50, 30, 0, sunk, sunk > 0 ? 150 : 0, hole);
 
     [Fact]
     public void A_plain_box_has_the_volume_worked_out_by_hand()

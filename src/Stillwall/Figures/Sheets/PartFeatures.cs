@@ -44,6 +44,9 @@ internal sealed record PartFeatures
 /// <summary>Tells what is to be measured on each kind of part, from the same sizes it was drawn from.</summary>
 internal sealed class PartFeatureList(SheetJob job)
 {
+    // Heights of drying holes that are told beside the section.
+    private const int MostHeights = 4;
+
     private readonly CabinetSizes s = job.Sizes;
     private readonly SheetUnits units = job.Units;
 
@@ -136,7 +139,7 @@ internal sealed class PartFeatureList(SheetJob job)
         return new PartFeatures
         {
             SectionAcross = [Inside(s.Wall, 0), Inside(skin, 0)],
-            SectionUp = [.. seats.Select(at => new Length(0, at, skin, s.Wall))],
+            SectionUp = [.. seats.Select(at => new Length(0, at, skin, s.Wall)), .. job.Geometry.DryingHoles.HeightsMm.Take(MostHeights).Select(at => new Length(0, at, skin, s.Wall))],
             Notes = [
                 Corner(skin), new(s.Width - skin, s.Height * 0.62, $"skin {units.Of(s.InnerSkin)}"),
                 .. s.Tied ? [new Callout(s.Width / 2 + pitch / 2 + BuildUp.HeadWidth / 2 + BuildUp.SlotGap, skin - slot / 2, $"slot {units.Of(BuildUp.HeadWidth + 2 * BuildUp.SlotGap)} × {units.Of(slot)},", $"mouth {units.Of(s.Web + 2 * BuildUp.SlotGap)}, lips {units.Of(BuildUp.LipThickness)}")] : Array.Empty<Callout>()],
