@@ -15,6 +15,10 @@ public sealed class ManyCabinetsTests
     public void Every_part_of_some_cabinets_is_closed_also_when_corners_at_the_same_place_are_one() =>
         Examine(Cabinets().Where(f => f.Geometry!.Sizes is { Width: < 260, Height: < 260 }).Take(Few));
 
+    [Fact]
+    public void Every_part_of_some_cabinets_with_drying_holes_or_a_recess_is_closed_too() =>
+        Examine(Cabinets().Where(f => f.Geometry!.DryingHoles.Count > 0 || f.Geometry.Front.Layout.Recesses.Count > 0).Where(f => f.Geometry!.Sizes is { Width: < 300, Height: < 300 }).Take(Few / 2));
+
     // Many minutes of work: -explicit only -class "*ManyCabinetsTests".
     [Fact(Explicit = true)]
     public void Every_part_of_two_hundred_cabinets_is_closed_also_when_corners_at_the_same_place_are_one() => Examine(Cabinets().Take(Many));
