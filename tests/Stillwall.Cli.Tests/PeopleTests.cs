@@ -47,6 +47,25 @@ public sealed partial class PeopleTests : IDisposable
         OnlyIn(units, desk.Run("apply", "pour/skins-bulge", "--project", "reading-room"));
     }
 
+    [Fact]
+    public void Drying_holes_are_taped_before_the_pour_bared_and_sealed_after_it()
+    {
+        desk.Run("set", "cabinet.openings.drying_hole", "5 mm", "--project", "reading-room");
+        desk.Run("set", "cabinet.openings.recess", "1 mm", "--project", "reading-room");
+        Within(60, "pour reading-room");
+        Within(80, "appraise reading-room");
+        var pour = Spaces().Replace(desk.Run("pour", "reading-room").Output, " ");
+        Assert.Contains("[ ] 136 drying holes of 5 mm taped from inside", pour, StringComparison.Ordinal);
+        Assert.Contains("it leaks, a taped hole too, or a skin bulges", pour, StringComparison.Ordinal);
+        Assert.Contains("Once it is dry each is sealed", pour, StringComparison.Ordinal);
+        Assert.Contains("! A drying hole left open lets the box leak", Spaces().Replace(desk.Run("appraise", "reading-room").Output, " "), StringComparison.Ordinal);
+        Assert.Contains("masking tape (missing)", Spaces().Replace(desk.Run("appraise", "reading-room").Output, " "), StringComparison.Ordinal);
+        Assert.Equal((2, ""), desk.Run("set", "cabinet.openings.recess", "1.5 mm", "--project", "reading-room") is var refused ? (refused.ExitCode, refused.Output) : default);
+    }
+
+    [GeneratedRegex("\\s+")]
+    private static partial Regex Spaces();
+
     [Theory]
     [MemberData(nameof(Broken))]
     public void What_does_not_hold_is_told_in_the_units_of_the_project_and_keeps_to_its_width(string key, string? value)

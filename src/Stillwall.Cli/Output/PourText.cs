@@ -52,9 +52,15 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
             Box(text, $"{show.Mass(weight)} on the inner sleeve until the first lift has set");
         }
 
+        var holes = facts.Cast.Holes;
+        if (holes is not null)
+        {
+            Box(text, $"{Holes(holes)} taped from inside, the tape pressed down all round");
+        }
+
         if (facts.RehearsalWaterKg is { } water)
         {
-            Box(text, $"water rehearsal done: the cavity takes {show.Mass(water)} of water, give or take {Show.Percent(WaterRehearsal.NearRatio)}. Less: air is trapped or a passage blocked. More: it leaks or a skin bulges. Pour it out and let the form dry; log it as actual of \"water rehearsal\"");
+            Box(text, $"water rehearsal done: the cavity takes {show.Mass(water)} of water, give or take {Show.Percent(WaterRehearsal.NearRatio)}. Less: air is trapped or a passage blocked. More: it leaks{(holes is null ? "" : ", a taped hole too,")} or a skin bulges. Pour it out and let the form dry; log it as actual of \"water rehearsal\"");
         }
 
         foreach (var need in facts.ScaleNeeds)
@@ -113,7 +119,13 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
             : "hottest about now; how hot is not known";
         Line(text, bench.HeatEndS, peak);
         Line(text, Math.Max(bench.HeatEndS, bench.BearsFromS), $"set: it may be moved once the skins are cool to the hand{(appraisal.Mass.WetKg is { } wet ? $"; it weighs {show.Mass(wet)}" : "")}");
+        if (facts.Cast.Holes is { } holes)
+        {
+            text.Append(Wrap($"Then the tape comes off, and {Holes(holes)} stay open while it dries, the box open too. Once it is dry each is sealed with a dab before the driver goes in.")).Append('\n');
+        }
     }
+
+    private string Holes(HoleFigures holes) => $"{Count(holes.Count, "drying hole", "drying holes")} of {show.Length(facts.Project.Cabinet!.Openings!.DryingHoleM!.Value)}";
 
     private void Line(StringBuilder text, double atS, string says) =>
         text.Append($"{Clock(atS).PadLeft(ClockWidth)}  {Words.Wrapped(says, width, ClockWidth + 2, ClockWidth + 2)}\n");

@@ -54,7 +54,13 @@ internal sealed class SectionAlong
         Rears();
         foreach (var (_, z) in PlateLayout.DriverCentres(plan.Sizes).DistinctBy(c => Math.Round(c.Z)))
         {
-            DriverSide.Draw(pen, facts.Sheet, Front, Z(z), scale);
+            var (sunk, half) = (plan.Sizes.Sunk * scale, plan.Sizes.RecessDiameter / 2 * scale);
+            if (sunk > 0)
+            {
+                pen.Box("blank", Front - 0.6, Z(z) - half, sunk + 0.6, 2 * half);
+            }
+
+            DriverSide.Draw(pen, facts.Sheet, Front + sunk, Z(z), scale);
         }
 
         Feet();

@@ -20,6 +20,6 @@ internal static class BenchTexts
 
     internal static string AgainWith(string powder, string water) => $"Again: {powder} of powder, {water} of water.";
 
-    internal static string[] Lay(string powder, string water, string? hold, bool bar) =>
-        [.. new[] { $"{powder} of powder and {water} of water weighed, each batch by itself", "bucket, stick, water to wash them", hold is null ? null : $"{hold} on the inner sleeve until the first lift has set", "the form tilted by 5°, a vent open for each bay", bar ? "the test-bar mould: the end of the last batch fills it" : null, "dust mask and gloves on" }.OfType<string>()];
+    internal static string[] Lay(string powder, string water, string? hold, bool bar, int holes) =>
+        [.. new[] { $"{powder} of powder and {water} of water weighed, each batch by itself", "bucket, stick, water to wash them", hold is null ? null : $"{hold} on the inner sleeve until the first lift has set", holes > 0 ? $"{holes} drying holes taped from inside, the tape pressed down all round" : null, "the form tilted by 5°, a vent open for each bay", bar ? "the test-bar mould: the end of the last batch fills it" : null, "dust mask and gloves on" }.OfType<string>()];
 }

@@ -14,7 +14,7 @@ internal static class CabinetTexts
     /// <summary>Keys that are stated here but have no place on a drawing yet.</summary>
     internal static readonly (string Key, string Label, string? Unit)[] Loose =
     [
-        ("cabinet.driver_count", "drivers", null), ("cabinet.openings.terminal", "terminal opening", "mm"), ("cabinet.openings.pour", "pour opening", "mm"), ("cabinet.fill.mass", "fill", "g"),
+        ("cabinet.driver_count", "drivers", null), ("cabinet.openings.terminal", "terminal opening", "mm"), ("cabinet.openings.pour", "pour opening", "mm"), ("cabinet.openings.recess", "recess for the flange", "mm"), ("cabinet.openings.drying_hole", "drying holes", "mm"), ("cabinet.fill.mass", "fill", "g"),
         ("cabinet.leak.gap", "width of the leak", "mm"), ("cabinet.leak.length", "length of the leak", "mm"), ("cabinet.leak.depth", "depth of the leak", "mm"),
         ("cabinet.feet.kind", "feet", null), ("cabinet.feet.stiffness", "stiffness of a foot", "kN/m"), ("cabinet.accents.rings", "accent rings", null), ("cabinet.accents.ratio", "spacing from ring to ring", null),
     ];

@@ -50,6 +50,8 @@ internal static class PourTexts
 
     internal const string RehearsalWater = "water that fills the cavity, for the rehearsal", Kinds = "Kinds of cast in this cavity", Scales = "What the scales must do", Drying = "Drying, by the weigh-ins",
         RehearsalHint = "Fill the form with weighed water before any plaster is mixed. More than a hundredth less: air is trapped or a passage blocked. More: it leaks or a skin bulges. Pour it out, let the form dry, and log the mass as actual of “water rehearsal”.",
+        Holes = "drying holes", Tape = "tape for the drying holes",
+        HolesHint = "of tape: they are taped from inside before the rehearsal; water that is missing may have gone through a tape. Once the cast has set the tape comes off, and they stay open with the box while it dries; then each is sealed with a dab: one left open lets the box leak.",
         KindsHint = "Each at its usual ratio of powder to water. Stiffness and strength when dry, with the band in which they are believable; a bar that was tapped replaces them.",
         Kind = "cast", DryMass = "dry in the cabinet", Modulus = "stiffness, dry", Band = "band", Strength = "strength, dry", Wet = "left of it while wet", Loss = "loss factor", PotLife = "pot life", Peak = "hottest", From = "from",
         Take = "Take it", Weighed = "weighed", Carry = "must carry", Step = "in steps of", NoWeighIn = "No weigh-in of the cabinet is logged yet. From the fourth on the fit has a band.", Dry = "dry", DryByPlan = "dry by the plan", TimeConstant = "water falls to a third in", Ready = "ready to be sealed",

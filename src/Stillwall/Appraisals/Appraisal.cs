@@ -83,11 +83,11 @@ public sealed record Appraisal(
 /// <param name="PeakTimeS">When the wall is that warm, from the first water of its bucket, s.</param>
 /// <param name="PeakOuterFaceC">Temperature of the outer face at that time, °C.</param>
 /// <param name="ThickestPlaceM">Greatest ball that the cavity has room for, m.</param>
-/// <param name="DryOutLeastDays">Least time to dry through the openings of the rear's outer plate, lids off, days.</param>
+/// <param name="DryOutLeastDays">Least time to dry through the openings of the rear's outer plate, lids off, and the drying holes in the inner skin, the box open, days.</param>
 /// <param name="DurationS">From the first water to the end of the last pour, s.</param>
 /// <param name="Batches">The batches in order.</param>
 public sealed record PourFigures(
-    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout")] double? CavityVolumeM3,
+    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout", "cabinet.openings.drying_hole")] double? CavityVolumeM3,
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "materials.cast.powder_per_water", "limits.cast_reserve")] double? PowderKg,
     [property: ComputedBy("slurry", "pour.powder_kg", "materials.cast.powder_per_water")] double? WaterKg,
     [property: ComputedBy("slurry", "materials.cast.mix", "materials.cast.powder_per_water")] double? SlurryDensityKgM3,
@@ -97,7 +97,7 @@ public sealed record PourFigures(
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
     [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double? DryInCabinetKg,
     [property: ComputedBy("form-pressure", "pour.slurry_density_kg_m3", "pour.lift_height_m")] double? FormPressurePa,
-    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.outside.width", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.core", "materials.skin")] double? SkinBulgeM,
+    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.outside.width", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.core", "materials.skin", "cabinet.openings.drying_hole")] double? SkinBulgeM,
     [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.outer_skin", "cabinet.core", "limits.bulge")] double? LiftHeightM,
     [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "materials.cast.water_temperature", "brief.air.temperature")] double? AdiabaticPeakC,
     [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "materials.cast.water_temperature", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
@@ -105,7 +105,7 @@ public sealed record PourFigures(
     [property: ComputedBy("setting-heat", "materials.cast.mix", "materials.cast.water_temperature", "materials.cast.pot_life", "cabinet.core")] double? PeakTimeS,
     [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin")] double? PeakOuterFaceC,
     [property: ComputedBy("thickest-place", "cabinet.core")] double? ThickestPlaceM,
-    [property: ComputedBy("dry-out", "pour.free_water_kg", "cabinet.outside.width", "cabinet.outside.height", "cabinet.openings.pour", "cabinet.openings.terminal")] double? DryOutLeastDays,
+    [property: ComputedBy("dry-out", "pour.free_water_kg", "cabinet.outside.width", "cabinet.outside.height", "cabinet.openings.pour", "cabinet.openings.terminal", "cabinet.openings.drying_hole")] double? DryOutLeastDays,
     [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? DurationS,
     IReadOnlyList<PourBatch> Batches);
 

@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Numerics;
 using Stillwall.Pours;
@@ -33,6 +34,22 @@ public sealed record CastKind(
     [property: ComputedBy("setting-heat", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "brief.air.temperature")] double? ExpectedPeakC,
     string Basis);
 
+/// <summary>The drying holes in the inner skin.</summary>
+/// <param name="Count">Number of holes.</param>
+/// <param name="OpenAreaM2">Area of all of them, m².</param>
+/// <param name="TapeM">Tape that closes them while the cast is poured, m.</param>
+/// <param name="SealantM3">Sealant that closes them for good, m³.</param>
+public sealed record HoleFigures(
+    [property: ComputedBy("drying-holes", "cabinet.openings.drying_hole", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.strut_pitch", "cabinet.braces")] int Count,
+    [property: ComputedBy("drying-holes", "cabinet.openings.drying_hole", "cast.holes.count")] double OpenAreaM2,
+    [property: ComputedBy("hole-tape", "cabinet.openings.drying_hole", "cast.holes.count")] double TapeM,
+    [property: ComputedBy("hole-sealant", "cabinet.openings.drying_hole", "cast.holes.count")] double SealantM3)
+{
+    /// <summary>Takes them from the drawing.</summary>
+    internal static HoleFigures? Of(DryingHoles holes) => holes.Count == 0 ? null
+        : new HoleFigures(holes.Count, holes.OpenM2, HoleClosing.TapeM(holes.Count, holes.DiameterMm * 1e-3), HoleClosing.SealantM3(holes.Count, holes.DiameterMm * 1e-3));
+}
+
 /// <summary>What stands beside the pour plan: the kinds of cast, the water before, the scales, the drying after.</summary>
 /// <param name="RehearsalWaterKg">Water that the cavity takes at the rehearsal, kg; null where there is no cavity.</param>
 /// <param name="LiftTopsM">Height of the cast after each lift, from the bottom of the form, m; empty where the pour cannot be planned.</param>
@@ -46,6 +63,9 @@ public sealed record CastFigures(
     IReadOnlyList<CastKind> Kinds,
     DryOutReport? Drying)
 {
+    /// <summary>The drying holes; null without any.</summary>
+    public HoleFigures? Holes { get; private init; }
+
     /// <summary>Takes them from the facts.</summary>
     /// <param name="facts">The facts.</param>
     /// <returns>The figures; no kinds where there is no cavity.</returns>
@@ -56,7 +76,10 @@ public sealed record CastFigures(
         var weighIns = facts.CabinetWeighIns.Select(e => (e.Date, e.MassKg!.Value)).ToList();
         return new CastFigures(
             facts.RehearsalWaterKg, facts.Bench?.LiftTopsM ?? [], facts.ScaleNeeds, facts.RehearsalWaterKg is null ? [] : [.. CastMixes.All.Select(m => Kind(facts, m))],
-            weighIns.Count == 0 ? null : DryOutReport.Of(weighIns, facts.Limits.Dryness, facts.Mass.DryShellsAndCastKg));
+            weighIns.Count == 0 ? null : DryOutReport.Of(weighIns, facts.Limits.Dryness, facts.Mass.DryShellsAndCastKg))
+        {
+            Holes = facts.Geometry is { } drawn ? HoleFigures.Of(drawn.DryingHoles) : null,
+        };
     }
 
     // Each at its usual ratio; the skins of the plan, or PETG where none are stated.

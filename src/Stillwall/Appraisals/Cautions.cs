@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Projects;
 
@@ -22,6 +23,7 @@ public static class Cautions
         if (appraisal.Pour.PowderKg is not null)
         {
             lines.AddRange(OfCast(CastMixes.Of(project.Materials?.Cast)));
+            lines.AddRange(OfHoles(project));
         }
 
         if (appraisal.Parts.Count > 0)
@@ -51,13 +53,16 @@ public static class Cautions
     {
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(appraisal);
-        return [.. OfCast(CastMixes.Of(project.Materials?.Cast)), .. appraisal.Mass.WetKg > OnePersonKg ? [TwoPeople(project)] : Array.Empty<string>()];
+        return [.. OfCast(CastMixes.Of(project.Materials?.Cast)), .. appraisal.Pour.PowderKg is null ? [] : OfHoles(project), .. appraisal.Mass.WetKg > OnePersonKg ? [TwoPeople(project)] : Array.Empty<string>()];
     }
 
     /// <summary>What to take care of with the neighbour.</summary>
     public const string Local = "Local rules decide on noise; the figures here are a forecast.";
 
     private static string TwoPeople(Project project) => $"Lift it by two: it weighs more than {Show.Of(project).Mass(OnePersonKg)}.";
+
+    private static IEnumerable<string> OfHoles(Project project) =>
+        CabinetSizes.Of(project.Cabinet, null) is { } sizes && DryingHoles.Of(sizes).Count > 0 ? ["A drying hole left open lets the box leak: seal each one before the driver goes in."] : [];
 
     private static IEnumerable<string> OfCast(CastMix? mix)
     {

@@ -117,7 +117,7 @@ public sealed partial class Facts
             g.CavityM3, mixed.PowderKg, mixed.WaterKg, mixed.SlurryDensityKgM3, mixed.WetMassKg, mixed.DryMassKg, mixed.FreeWaterKg, inside.WetMassKg, inside.DryMassKg,
             pressure, pressure is { } p ? BulgeM(g, p) : null, lift, mixed.AdiabaticPeakC, mixed.AdiabaticPeakRangeC,
             heat?.ExpectedPeakC, heat?.PeakTimeS, heat?.OuterFaceC, g.ThickestPlaceM,
-            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2)) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
+            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2) + g.DryingHoles.OpenM2) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
     }
 
     // The first lift fills the front core and buries the inner sleeve; it must set before the rest presses on it. The rest goes in as few lifts as
@@ -153,7 +153,15 @@ public sealed partial class Facts
     {
         // Struts thicker than their distance leave no bay; the skin is then held all over.
         var bay = Math.Max(1e-5, g.ClearBayM);
-        return SkinBulge.Skin(pressurePa, bay, g.Sleeve.StrutPitch * 1e-3, Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin) * 1e-3, Skin!.HotModulusPa, Skin.Poisson);
+        BulgeFigures Of(double skin, double left)
+        {
+            var whole = SkinBulge.Skin(pressurePa, bay, g.Sleeve.StrutPitch * 1e-3, skin * 1e-3, Skin!.HotModulusPa, Skin.Poisson);
+            return whole with { BulgeM = whole.BulgeM / left, StressPa = whole.StressPa / left };
+        }
+
+        // A row of drying holes leaves so much of the inner skin to bend.
+        var (outer, inner) = (Of(g.Sizes.OuterSkin, 1), Of(g.Sizes.InnerSkin, g.DryingHoles.LeftRatio));
+        return outer with { BulgeM = Math.Max(outer.BulgeM, inner.BulgeM), StressPa = Math.Max(outer.StressPa, inner.StressPa) };
     }
 
     // The worst of both skins; an untied strut bends with its skin, its ends taken as supported, the softer bound.

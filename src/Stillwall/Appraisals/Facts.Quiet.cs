@@ -95,9 +95,12 @@ public sealed partial class Facts
 
     private IReadOnlyList<SupplyLine> ComputeSupplies()
     {
-        // Both ends of both sleeves, the driver and the terminal are sealed.
+        // Both ends of both sleeves, the driver, the terminal and every drying hole are sealed.
         double? joints = Geometry is { } g ? (2 * g.Sizes.Outline.Inset(0).Length + 2 * g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).Length + Math.PI * (g.Sizes.Cutout + g.Sizes.Terminal)) * 1e-3 : null;
-        return SupplyList.Of(Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints), Project.Stock, Project.Prices, Project.PourDate);
+        var holes = Geometry?.DryingHoles ?? Cabinets.DryingHoles.None;
+        var (count, diameterM) = (holes.Count, holes.DiameterMm * 1e-3);
+        var needs = Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints + Pours.HoleClosing.SealantBeadM(count, diameterM), Pours.HoleClosing.TapeM(count, diameterM));
+        return SupplyList.Of(needs, Project.Stock, Project.Prices, Project.PourDate);
     }
 
     private Quiet ComputeQuiet() => QuietModel.Of(QuietInputsNow());

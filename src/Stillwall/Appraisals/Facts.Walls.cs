@@ -178,7 +178,7 @@ public sealed partial class Facts
         [
             .. Parts.Where(p => p.InCabinet).Select(Printed),
             new(cast * front, skin + g.CoreM / 2), new(cast * rear, depth - skin - g.CoreM / 2), new(cast * Math.Max(0, g.CavityM3 - front - rear), depth / 2),
-            new((Project.Cabinet?.DriverCount ?? 1) * (Sheet?.MassKg ?? 0), (Sheet?.DepthM ?? 0) * 2 / 3), new(Project.Cabinet?.Fill?.MassKg ?? 0, depth / 2),
+            new((Project.Cabinet?.DriverCount ?? 1) * (Sheet?.MassKg ?? 0), (Sheet?.DepthM ?? 0) * 2 / 3 + s.Sunk * 1e-3), new(Project.Cabinet?.Fill?.MassKg ?? 0, depth / 2),
         ];
     }
 

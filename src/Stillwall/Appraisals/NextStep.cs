@@ -54,7 +54,7 @@ public static class NextStep
         var next = Steps[done] is { Word: "weigh-in" } || (done < Steps.Length - 1 && Steps[done].Word == "seal" && isWet) ? Steps.First(s => s.Word == "weigh-in") : Steps[done];
         return done == 0 && appraisal.Findings.Any(f => f.Id == "supplies/all-to-hand-for-each-step" && f.Verdict == Verdict.Fails) && project.Stock is not null
             ? $"{next.Say}; what else is missing stands in the supplies"
-            : next.Say;
+            : next.Word == "seal" && project.Cabinet?.Openings?.DryingHoleM is not null ? $"{next.Say}, each drying hole from inside too" : next.Say;
     }
 
     private static string? Unstated(Project project) =>

@@ -60,6 +60,12 @@ public static class BuildUp
     /// <summary>Plate left between an opening in the rear and the side walls, mm.</summary>
     public const double OpeningRoom = 10;
 
+    /// <summary>How much wider than the flange a recess for it is, mm.</summary>
+    public const double RecessPlay = 0.6;
+
+    /// <summary>Face left between a recess and the edge of the front, or the next driver's share of it, mm.</summary>
+    public const double RecessRim = 2;
+
     /// <summary>Diameter of the boss that takes a threaded insert, mm.</summary>
     public const double Boss = 10;
 
@@ -117,10 +123,19 @@ public static class BuildUp
     /// <summary>Plate left between an opening for drying and whatever is next to it, mm.</summary>
     public const double DryOutRoom = 8;
 
+    /// <summary>Skin left between a drying hole and whatever stands on it beside, mm.</summary>
+    public const double DryingHoleRoom = 1.5;
+
+    /// <summary>Least distance of the drying holes of a row, mm.</summary>
+    public const double DryingHolePitch = 40;
+
+    /// <summary>Least distance of the drying holes of a row, in diameters: two of them are left between two holes.</summary>
+    public const double DryingHolePitchPerDiameter = 3;
+
     /// <summary>How much wider than its thread the hole for a heat-set insert is, mm; makers differ.</summary>
     public const double PilotOver = 1.6;
 
-    /// <summary>Depth of the hole for a heat-set insert from the front face, mm.</summary>
+    /// <summary>Depth of the hole for a heat-set insert from where the flange sits, mm.</summary>
     public const double PilotDepth = 10;
 
     /// <summary>Width of an accent ring, less than its groove's by the slots' gap on either side, mm.</summary>

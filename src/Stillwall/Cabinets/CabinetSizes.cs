@@ -19,9 +19,12 @@ namespace Stillwall.Cabinets;
 /// <param name="Terminal">Diameter of the terminal's opening; 0 for none.</param>
 /// <param name="Pour">Diameter of the pour opening; 0 for none.</param>
 /// <param name="Bolt">Thread of the driver's bolts; 0 where not known.</param>
+/// <param name="Recess">Depth of the recess for the driver's flange as stated; 0 for none.</param>
+/// <param name="Flange">Diameter of the flange that goes into the recess; 0 where there is none or where it is not known.</param>
+/// <param name="DryingHole">Diameter of the drying holes in the inner skin; 0 for none.</param>
 public sealed record CabinetSizes(
     double Width, double Depth, double Height, double Radius, double OuterSkin, double Core, double InnerSkin, double StrutPitch,
-    int Braces, int DriverCount, double Cutout, double BoltCircle, int Bolts, double Terminal, double Pour, double Bolt = 0)
+    int Braces, int DriverCount, double Cutout, double BoltCircle, int Bolts, double Terminal, double Pour, double Bolt = 0, double Recess = 0, double Flange = 0, double DryingHole = 0)
 {
     /// <summary>Thickness of the whole wall, mm.</summary>
     public double Wall => OuterSkin + Core + InnerSkin;
@@ -41,6 +44,12 @@ public sealed record CabinetSizes(
     /// <summary>Whether the outer plates have a tongue: the core has room for it.</summary>
     public bool HasTongue => Core >= BuildUp.LeastCoreForTongue;
 
+    /// <summary>How far the driver's flange is sunk into the front, mm; 0 where its diameter is not known: no recess is drawn then.</summary>
+    public double Sunk => Flange > 0 ? Recess : 0;
+
+    /// <summary>Diameter of the recess for the driver's flange, mm; 0 for none.</summary>
+    public double RecessDiameter => Sunk > 0 ? Flange + BuildUp.RecessPlay : 0;
+
     /// <summary>The outline seen from the front.</summary>
     public RoundedOutline Outline => new(Width, Height, Math.Min(Radius, Math.Min(Width, Height) / 2));
 
@@ -54,7 +63,8 @@ public sealed record CabinetSizes(
             ? new CabinetSizes(
                 outside.WidthM * 1e3, outside.DepthM * 1e3, outside.HeightM * 1e3, outside.CornerRadiusM * 1e3, outer * 1e3, core * 1e3, inner * 1e3,
                 cabinet.StrutPitchM * 1e3, cabinet.Braces, cabinet.DriverCount, (sheet?.CutoutM ?? 0) * 1e3, (sheet?.BoltCircleM ?? 0) * 1e3,
-                sheet?.Bolts ?? 0, (cabinet.Openings?.TerminalM ?? 0) * 1e3, (cabinet.Openings?.PourM ?? 0) * 1e3, (sheet?.BoltM ?? 0) * 1e3)
+                sheet?.Bolts ?? 0, (cabinet.Openings?.TerminalM ?? 0) * 1e3, (cabinet.Openings?.PourM ?? 0) * 1e3, (sheet?.BoltM ?? 0) * 1e3,
+                (cabinet.Openings?.RecessM ?? 0) * 1e3, cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0) * 1e3 : 0, (cabinet.Openings?.DryingHoleM ?? 0) * 1e3)
             : null;
 }
 

@@ -13,7 +13,7 @@ public sealed record FrontFit(string What, double SpareM)
     /// <param name="cutoutM">Diameter of the opening, m.</param>
     /// <returns>The checks that could be made, the worst first.</returns>
     /// <remarks>
-    /// Model: flange within the outline, bosses of the bolt circle within the outer sleeve, opening within the inside, land between opening and bolts.
+    /// Model: flange within the outline, a recess for it with its play and a rim of 2 mm too, bosses of the bolt circle within the outer sleeve, opening within the inside, land between opening and bolts.
     /// Source: geometry of the drawn front.
     /// </remarks>
     public static IReadOnlyList<FrontFit> Of(CabinetSizes sizes, DriverSheet sheet, double cutoutM)
@@ -25,7 +25,11 @@ public sealed record FrontFit(string What, double SpareM)
         var checks = new List<FrontFit> { new("driver's opening in the inner plate", half - sizes.Wall * 1e-3 - cutoutM / 2) };
         if (sheet.FlangeM is { } flange)
         {
-            checks.Add(new("flange on the front", half - flange / 2));
+            // Past its outer skin a single printed wall is recessed within the sleeve alone.
+            var rim = BuildUp.RecessPlay / 2 + BuildUp.RecessRim + (sizes.Recess > sizes.OuterSkin ? sizes.OuterSkin : 0);
+            checks.Add(sizes.Recess > 0
+                ? new("recess for the flange", half - flange / 2 - rim * 1e-3)
+                : new("flange on the front", half - flange / 2));
         }
 
         if (sheet.BoltCircleM is { } circle)

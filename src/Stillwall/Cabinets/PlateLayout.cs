@@ -13,7 +13,10 @@ public sealed record PlateLayout(
     IReadOnlyList<Circle> Openings, IReadOnlyList<Circle> Collars, IReadOnlyList<Circle> Bosses, IReadOnlyList<Circle> Pilots,
     IReadOnlyList<Circle> PourOpenings, IReadOnlyList<Circle> Vents, IReadOnlyList<Circle> DryOuts, IReadOnlyList<Circle> Posts)
 {
-    /// <summary>Everything that is cut out of the outer plate alone, but for the inserts' holes.</summary>
+    /// <summary>Recesses for the drivers' flanges, from the front face; none where no recess is stated or no flange is known.</summary>
+    public IReadOnlyList<Circle> Recesses { get; init; } = [];
+
+    /// <summary>Everything that is cut through the outer plate alone, but for the inserts' holes.</summary>
     public IEnumerable<Circle> OuterOnly => [.. PourOpenings, .. Vents, .. DryOuts];
 
     /// <summary>Everything that stands between the plates, but for the posts.</summary>
@@ -34,7 +37,10 @@ public sealed record PlateLayout(
             return new Circle(c.X + sizes.BoltCircle / 2 * Math.Cos(angle), c.Z + sizes.BoltCircle / 2 * Math.Sin(angle), BuildUp.Boss);
         })).ToList();
         IReadOnlyList<Circle> pilots = sizes.Bolt > 0 ? [.. bosses.Select(b => b with { DiameterMm = sizes.Bolt + BuildUp.PilotOver })] : [];
-        return new PlateLayout(openings, [.. openings.Select(o => o.Grown(BuildUp.DriverCollar))], bosses, pilots, [], [], [], []).WithPosts(sizes);
+        return new PlateLayout(openings, [.. openings.Select(o => o.Grown(BuildUp.DriverCollar))], bosses, pilots, [], [], [], [])
+        {
+            Recesses = sizes.RecessDiameter > 0 ? [.. centres.Select(c => new Circle(c.X, c.Z, sizes.RecessDiameter))] : [],
+        }.WithPosts(sizes);
     }
 
     /// <summary>Lays out the rear: the terminal's opening with its collar, in the outer plate alone the pour opening, vents and openings for drying; posts.</summary>

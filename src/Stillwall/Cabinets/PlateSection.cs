@@ -24,6 +24,12 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
     /// <summary>Area of the holes for inserts, m².</summary>
     public double PilotM2 => Layout.Pilots.Sum(p => p.AreaM2);
 
+    /// <summary>Area of the recesses for the flanges in the face, openings and holes for inserts left out, m².</summary>
+    public double RecessM2 { get; private init; }
+
+    /// <summary>The same within the inner plate's outline, where a single printed wall may be recessed past its outer skin, m².</summary>
+    public double DeepRecessM2 { get; private init; }
+
     /// <summary>Number of openings and bosses that had to be drawn together, because they touch one another or the plate's edge.</summary>
     internal int JoinedCount { get; init; }
 
@@ -50,12 +56,16 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
             return areaM2;
         }
 
+        // What the recesses take besides what is open already.
+        double Recessed(RoundedFrame plate) => layout.Recesses.Count == 0 ? 0
+            : Common(plate, [.. layout.Openings, .. layout.Pilots, .. layout.Recesses]) - Common(plate, [.. layout.Openings, .. layout.Pilots]);
+
         var throughInner = Common(inner, layout.Openings);
         var blocked = sizes.Core > 0 ? Common(cavity, layout.Standing) : 0;
         var section = new PlateSection(
             outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)), inner.ToRegion().AreaM2 - throughInner, 0,
             throughInner, sizes.Core > 0 ? Math.Max(0, blocked - Common(cavity, layout.Openings)) : 0, TongueAreaM2(sizes, notches), layout);
-        return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0, JoinedCount = joined };
+        return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0, RecessM2 = Recessed(outer), DeepRecessM2 = Recessed(inner), JoinedCount = joined };
     }
 
     private static double TongueAreaM2(CabinetSizes sizes, int notches)

@@ -21,8 +21,9 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     /// <returns>The places; none where every part is a section that only runs upwards.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative number of grooves.</exception>
     /// <remarks>
-    /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown. What is left: the slopes that close
-    /// the windows of the struts, the wings of a strut's head beside its web, the upper edge of an accent groove. Keys and seats begin with such slopes too.
+    /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown; drying holes lie level, round up to 8 mm and with a roof of 45° above. What is left: the slopes that close
+    /// the windows of the struts, the wings of a strut's head beside its web, the upper edge of an accent groove, the floor of a recess for the driver's flange. Keys and seats begin with such slopes too.
+    /// The front lies on its face, so that the floor of a recess for the driver's flange is a ring over air, held at its outer edge alone: the maker puts a support under it, or leaves the recess away.
     /// A ledge counts as a bridge of twice its length. Validity: sleeves printed along the depth. Source: geometry of the drawn sections; how parts lie and what
     /// a ledge amounts to are our choice. Accuracy: exact for the drawing.
     /// </remarks>
@@ -39,6 +40,11 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
             {
                 places.Add(Ledge("wings of the struts' heads", Math.Max(0, (BuildUp.HeadWidth - sizes.Web) / 2)));
             }
+        }
+
+        if (sizes.RecessDiameter > sizes.Cutout)
+        {
+            places.Add(Ledge("floor of the recess for the flange", (sizes.RecessDiameter - sizes.Cutout) / 2));
         }
 
         if (accents > 0 && sizes.OuterSkin > 0)

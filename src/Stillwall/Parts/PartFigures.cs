@@ -12,7 +12,7 @@ namespace Stillwall.Parts;
 /// <param name="InCabinet">Whether it becomes part of the cabinet, or is a mould, coupon or gauge.</param>
 public sealed record PartFigures(
     string Name,
-    [property: ComputedBy("part-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout", "driver.flange")] double VolumeM3,
+    [property: ComputedBy("part-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout", "driver.flange", "cabinet.openings.recess", "cabinet.openings.drying_hole")] double VolumeM3,
     [property: ComputedBy("part-mass", "parts[].volume_m3", "materials.skin")] double? MassKg,
     [property: ComputedBy("part-size", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height")] IReadOnlyList<double> SizeM,
     bool? Fits,

@@ -17,7 +17,7 @@ namespace Stillwall.Parts;
 /// <param name="PrintSeconds">Least printing time, s; null without the printer's flow.</param>
 public sealed record PrintedPart(
     string Name, string File,
-    [property: ComputedBy("part-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height")] double VolumeM3,
+    [property: ComputedBy("part-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.openings.recess", "cabinet.openings.drying_hole")] double VolumeM3,
     [property: ComputedBy("part-mass", "parts[].volume_m3", "materials.skin")] double? MassKg,
     [property: ComputedBy("part-size", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height")] IReadOnlyList<double> SizeM,
     bool? Fits, int Triangles, bool Watertight,

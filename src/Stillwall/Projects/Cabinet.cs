@@ -95,6 +95,14 @@ public sealed record Openings
     /// <summary>Diameter of the opening the slurry goes in by, in the rear outer plate, m.</summary>
     [Within(0, 0.5)]
     public double? PourM { get; init; }
+
+    /// <summary>Depth of a recess for the driver's flange in the face of the front, m; absent or 0 for none: the flange then sits on the face.</summary>
+    [Within(0, 0.05)]
+    public double? RecessM { get; init; }
+
+    /// <summary>Diameter of holes in the inner sleeve's skin through which the cast dries, m; absent for none.</summary>
+    [Within(0.003, 0.012)]
+    public double? DryingHoleM { get; init; }
 }
 
 /// <summary>Fibre inside the cabinet, by mass or by its known effect.</summary>

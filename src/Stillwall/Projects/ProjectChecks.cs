@@ -11,6 +11,9 @@ public static class ProjectChecks
     /// <summary>Thickness of a brace as it is drawn, m (our choice).</summary>
     internal const double BraceThicknessM = 0.008;
 
+    // Least plastic under a driver's flange, m, and in layers (our choice).
+    private const double LeastUnderFlangeM = 0.001, LeastLayersUnderFlange = 2;
+
     // Least inside that rounding does not take away, m (our choice).
     private const double LeastInsideM = 1e-4;
 
@@ -41,6 +44,7 @@ public static class ProjectChecks
         new([], PortOrSecondCone),
         new(["cabinet.outside", "cabinet.openings.terminal", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], TerminalFits),
         new(["cabinet.outside", "cabinet.openings", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], PourOpeningFits),
+        new(["cabinet.openings.recess", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "brief.printer.layer"], RecessLeavesSkin),
         new(["brief.aim.lowest", "brief.aim.crossover"], CrossoverAboveLowest),
         new(["brief.everyday.programme", "brief.everyday.spectrum"], p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)),
         new(["brief.neighbour.partition", "brief.neighbour.reduction"], p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)),
@@ -263,6 +267,25 @@ public static class ProjectChecks
             yield return ("cabinet.openings.pour", greatestM > 0
                 ? $"{Length(pourM)} runs into the terminal or over the edge of the rear; at most {Length(greatestM)}"
                 : $"{Length(pourM)} runs into the terminal; a smaller terminal, or a larger cabinet");
+        }
+    }
+
+    // The flange is screwed on to what is left: of the outer skin, or of the whole of a single printed wall.
+    private static IEnumerable<(string, string)> RecessLeavesSkin(Project project)
+    {
+        if (project.Cabinet is not { Openings.RecessM: > 0 and { } recessM, OuterSkinM: { } skinM, CoreM: { } coreM } cabinet)
+        {
+            yield break;
+        }
+
+        var (plateM, what) = coreM > 0 ? (skinM, "an outer skin") : (skinM + (cabinet.InnerSkinM ?? 0), "a wall");
+        var leftM = Math.Max(LeastUnderFlangeM, LeastLayersUnderFlange * project.Brief.Printer?.LayerM ?? 0);
+        var greatestM = plateM - leftM;
+        if (recessM > greatestM + Rounding)
+        {
+            yield return ("cabinet.openings.recess", $"{Length(recessM)} leaves too little of {what} of {Length(plateM)} under the flange; " + (greatestM > 0
+                ? $"at most {Length(greatestM)}, so that {Length(leftM)} is left"
+                : $"more than {Length(leftM)} of plastic, or no recess"));
         }
     }
 

@@ -11,12 +11,13 @@ public static class Hardware
     /// <param name="filamentKg">Filament to have, kg; null where not known.</param>
     /// <param name="powderKg">Powder to mix, kg; null where not known.</param>
     /// <param name="jointM">Length of joints to seal, m; null where not known.</param>
+    /// <param name="tapeM">Tape to close the drying holes with during the pour, m; 0 for none.</param>
     /// <returns>The needs in the order of the job; things the plan has no use for are left out.</returns>
     /// <remarks>
     /// Model: an insert and a screw for each bolt, a cartridge of sealant for 8 m of 6 mm bead, 1.5 m of cable, one terminal, gasket tape round each driver,
     /// mask and gloves. Source: common practice, no source.
     /// </remarks>
-    public static IReadOnlyList<Need> Of(Project project, DriverSheet? sheet, double? filamentKg, double? powderKg, double? jointM)
+    public static IReadOnlyList<Need> Of(Project project, DriverSheet? sheet, double? filamentKg, double? powderKg, double? jointM, double tapeM = 0)
     {
         ArgumentNullException.ThrowIfNull(project);
         var cabinet = project.Cabinet;
@@ -33,6 +34,11 @@ public static class Hardware
             needs.Add(new("cast powder", powderKg, Dimension.Mass, "Pour"));
             needs.Add(new("dust mask", 1, Dimension.Count, "Pour"));
             needs.Add(new("pair of gloves", 1, Dimension.Count, "Pour"));
+        }
+
+        if (tapeM > 0)
+        {
+            needs.Add(new("masking tape", Math.Round(tapeM, 3), Dimension.Length, "Pour"));
         }
 
         needs.Add(new("sealant", jointM is { } m ? Math.Ceiling(m / MetresPerCartridge) : null, Dimension.Count, "Pour"));

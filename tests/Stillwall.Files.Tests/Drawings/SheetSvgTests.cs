@@ -23,6 +23,11 @@ public sealed partial class SheetSvgTests
 
     private static readonly Lazy<IReadOnlyList<Sheet>> Large = new(() => SheetSet.Of(new Facts(LargeProject, DemoDrivers.All)));
 
+    private static readonly Lazy<IReadOnlyList<Sheet>> Asked = new(() => SheetSet.Of(new Facts(AskedProject, DemoDrivers.All)));
+
+    // The demo with what few ask for.
+    private static Project AskedProject => DemoProject.Project with { Cabinet = DemoProject.Project.Cabinet! with { Openings = DemoProject.Project.Cabinet.Openings! with { RecessM = 0.001, DryingHoleM = 0.005 } } };
+
     // A single wall without accents, braces and feet.
     private static Project SmallProject => DemoProject.Project with
     {
@@ -40,7 +45,7 @@ public sealed partial class SheetSvgTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var (set, sheets) in new[] { ("metric", Metric), ("inch", Inches), ("small", Small), ("large", Large) })
+            foreach (var (set, sheets) in new[] { ("metric", Metric), ("inch", Inches), ("small", Small), ("large", Large), ("asked", Asked) })
             {
                 foreach (var sheet in sheets.Value)
                 {
@@ -172,6 +177,25 @@ public sealed partial class SheetSvgTests
     [InlineData("template-driver-1", "8 × ⌀6.6 on ⌀209")]
     public void What_a_note_tells_is_what_the_driver_and_the_openings_ask_for(string part, string note) => Assert.Contains(note, TextsOf(Demo(part)));
 
+    // The demo's flange is 222 mm wide, its recess 0.6 mm wider; a hole for an insert is 10 mm deep from the recess's floor.
+    [Theory]
+    [InlineData("front-outer-plate", "recess ⌀222.6,")]
+    [InlineData("front-outer-plate", "1 deep, in the face")]
+    [InlineData("front-outer-plate", "hole ⌀6.6, 10 deep")]
+    [InlineData("template-driver-1", "recess ⌀222.6, 1 deep")]
+    [InlineData("inner-sleeve", "136 × ⌀5, to dry,")]
+    public void What_few_ask_for_is_told_on_the_sheets_that_it_is_on(string part, string note) =>
+        Assert.Contains(note, TextsOf(Asked.Value.Single(s => s.Name[9..] == part)));
+
+    // In the first 91.25 mm above the sleeve's foot, as counted with the drawing's tests.
+    [Fact]
+    public void Heights_of_drying_holes_are_measured_in_the_section() =>
+        Assert.Contains(DimensionsOf(Asked.Value.Single(s => s.Name[9..] == "inner-sleeve")), d => Math.Abs(d - 91.25) < 0.006);
+
+    [Fact]
+    public void The_depth_of_a_recess_is_measured_in_the_section() =>
+        Assert.Contains(DimensionsOf(Asked.Value.Single(s => s.Name[9..] == "front-outer-plate")), d => Math.Abs(d - 1) < 0.005);
+
     [Fact]
     public void Accent_grooves_stand_in_the_stated_ratio()
     {
@@ -236,7 +260,7 @@ public sealed partial class SheetSvgTests
         Assert.Equal(File.ReadAllText(file), svg);
     }
 
-    private static Sheet SheetOf(string set, string name) => (set switch { "metric" => Metric, "inch" => Inches, "small" => Small, _ => Large }).Value.Single(s => s.Name == name);
+    private static Sheet SheetOf(string set, string name) => (set switch { "metric" => Metric, "inch" => Inches, "small" => Small, "asked" => Asked, _ => Large }).Value.Single(s => s.Name == name);
 
     private static Sheet Demo(string part) => Metric.Value.Single(s => s.Name[9..] == part);
 

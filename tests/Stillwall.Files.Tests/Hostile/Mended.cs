@@ -38,7 +38,7 @@ internal static class Mended
         "cabinet.leak" => Leak(project, dice),
         "cabinet.port" => Port(project, dice),
         "cabinet.second_cone" => Set(project, dice.Falls(0.5) ? "cabinet.second_cone" : "cabinet.port", null),
-        "cabinet.openings.terminal" or "cabinet.openings.pour" => Set(project, path, null),
+        "cabinet.openings.terminal" or "cabinet.openings.pour" or "cabinet.openings.recess" => Set(project, path, null),
         "brief.aim.crossover" => Set(project, path, dice.Falls(0.5) ? 1000.0 : Math.Max(20, project.Brief.Aim!.LowestHz!.Value * Above)),
         "limits.fill_density_low" => Set(project, path, project.Limits.FillDensityHighKgM3),
         _ when path.StartsWith("cabinet.outside.", StringComparison.Ordinal) => round < 20 ? Set(project, path, 2.0) : Thin(project),

@@ -51,15 +51,24 @@ internal static class VariedProjects
     /// <summary>Projects without a fault, one after another, always the same.</summary>
     internal static IEnumerable<Project> Sound()
     {
-        var draw = new Draw(20261114);
+        // What few ask for is drawn by itself, so that the rest stays as it was.
+        var (draw, besides) = (new Draw(20261114), new Draw(20261125));
         while (true)
         {
-            var project = Any(draw);
+            var project = Asking(Any(draw), besides);
             if (!ProjectChecks.Of(project).Any())
             {
                 yield return project;
             }
         }
+    }
+
+    private static Project Asking(Project project, Draw d)
+    {
+        var (recessM, holeM) = (d.Between(0.0002, 0.003, 0.0001), d.Between(0.003, 0.012, 0.0005));
+        var asked = d.Chance(0.3) ? With(project, c => c with { Openings = c.Openings! with { RecessM = recessM } }) : project;
+        asked = d.Chance(0.3) ? With(asked, c => c with { Openings = c.Openings! with { DryingHoleM = holeM } }) : asked;
+        return ProjectChecks.Of(asked).Any() ? project : asked;
     }
 
     private static Project Any(Draw d) => DemoProject.Project with

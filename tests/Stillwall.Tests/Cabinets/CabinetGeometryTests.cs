@@ -18,7 +18,9 @@ public sealed class CabinetGeometryTests
         from inner in Gen.Double[1, 4]
         from pitch in Gen.Double[Math.Max(24, 1.6 * core), 70]
         from braces in Gen.Int[0, 3]
-        select new CabinetSizes(width, depth, height, radius, outer, core, inner, pitch, braces, 1, 120, 135, 6, 50, 30);
+        from sunk in Gen.OneOf(Gen.Const(0.0), Gen.Double[0, outer - 1])
+        from hole in Gen.OneOf(Gen.Const(0.0), Gen.Double[3, 12])
+        select new CabinetSizes(width, depth, height, radius, outer, core, inner, pitch, braces, 1, 120, 135, 6, 50, 30, 0, sunk, sunk > 0 ? 150 : 0, hole);
 
     [Fact]
     public void A_plain_box_has_the_volume_worked_out_by_hand()
@@ -71,7 +73,8 @@ public sealed class CabinetGeometryTests
         var open = outside - plastic - g.CavityM3 - g.InsideM3 + g.FittingsM3;
         var pour = Math.PI / 4 * 30 * 30e-6 * sizes.OuterSkin * 1e-3;
         var openings = Math.PI / 4 * (120 * 120 + 50 * 50) * 1e-6 * sizes.Wall * 1e-3 + pour
-            + g.Rear.Layout.Vents.Concat(g.Rear.Layout.DryOuts).Sum(c => c.AreaM2) * sizes.OuterSkin * 1e-3;
+            + g.Rear.Layout.Vents.Concat(g.Rear.Layout.DryOuts).Sum(c => c.AreaM2) * sizes.OuterSkin * 1e-3
+            + Math.PI / 4 * (150.6 * 150.6 - 120 * 120) * sizes.Sunk * 1e-9;
         Assert.Equal(openings, open, 1e-6 * outside);
     }, iter: 60);
 

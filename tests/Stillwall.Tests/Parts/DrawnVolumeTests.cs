@@ -1,3 +1,4 @@
+using Stillwall.Appraisals;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
 using Stillwall.Tests.Appraisals;
@@ -18,28 +19,23 @@ public sealed class DrawnVolumeTests
             ("demo", DemoProject.Project),
             ("thin core", VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0.006, StrutPitchM = 0.03, Braces = 2 })),
             ("thick core, small corners", VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0.018, Outside = c.Outside! with { CornerRadiusM = 0.024 } })),
+            ("recessed", VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.003, Openings = c.Openings! with { RecessM = 0.002 } })),
+            ("drying holes", VariedProjects.With(DemoProject.Project, c => c with { StrutPitchM = 0.06, Openings = c.Openings! with { DryingHoleM = 0.01 } })),
             ("large", VariedProjects.With(DemoProject.Project, c => c with { Outside = c.Outside! with { WidthM = 0.3, HeightM = 0.35 }, StrutPitchM = 0.05, Braces = 3 })),
         }.Select(c => Unnamed(c.Item1, c.Item2)),
     ]);
 
+    // The grid of 1 µm is what is left: where pieces at a corner stand askew, chords of the skins bend by fractions of it.
     [Fact]
-    public void The_space_between_the_drawn_skins_is_the_cavity_of_the_appraisal_to_a_millionth() => Assert.All(Whole.Value, cabinet =>
-    {
-        var (g, s) = (cabinet.Facts.Geometry!, cabinet.Job.Sizes);
-        var (within, inner) = (s.Outline.Inset(s.OuterSkin).ToRegion(), s.Outline.Inset(s.OuterSkin + s.Core).ToRegion());
-        var zones = new[]
-        {
-            (Space: within.Cut(Discs(g.Front.Layout.Openings)), From: s.OuterSkin, To: s.OuterSkin + s.Core),
-            (Space: within.Cut(inner), From: s.OuterSkin + s.Core, To: s.Depth - s.OuterSkin - s.Core),
-            (Space: within.Cut(Discs(g.Rear.Layout.Openings)), From: s.Depth - s.OuterSkin - s.Core, To: s.Depth - s.OuterSkin),
-        };
-        var parts = cabinet.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal) || p.Name.Contains("plate", StringComparison.Ordinal)).Select(p => InCabinet.Of(p)!).ToList();
-        var holes = g.Front.PilotM2 * (Math.Min(10, s.OuterSkin + s.Core - 1) - s.OuterSkin) * 1e-3;
-        var cavity = zones.Sum(z => (z.Space.AreaM2 * (z.To - z.From) * 1e-3) - parts.Sum(p => TakenM3(p, z.Space, z.From, z.To))) - holes;
+    public void The_space_between_the_drawn_skins_is_the_cavity_of_the_appraisal_to_a_millionth() => Assert.All(Whole.Value, HasItsCavity(1e-6));
 
-        // The grid of 1 µm is what is left: where pieces at a corner stand askew, chords of the skins bend by fractions of it.
-        Assert.InRange(cavity / g.CavityM3, 1 - 1e-6, 1 + 1e-6);
-    });
+    [Fact]
+    public void The_same_goes_for_cabinets_drawn_from_a_seed() => Assert.All(Seeded(12).Take(3), HasItsCavity(1e-6));
+
+    // Many minutes of work: -explicit only -class "*DrawnVolumeTests". In cores of a few millimetres keys lean so that their sides cross between the points of the grid.
+    [Fact(Explicit = true)]
+    public void And_for_every_one_of_two_hundred_whose_driver_fits_to_two_millionths() =>
+        Assert.All(Seeded(200).AsParallel().AsOrdered().Select(c => (c.Name, Share: CavityM3(c) / c.Facts.Geometry!.CavityM3)).ToList(), c => Assert.InRange(c.Share, 1 - 2e-6, 1 + 2e-6));
 
     [Fact]
     public void The_air_within_the_drawn_inner_skins_is_that_of_the_appraisal_to_a_millionth() => Assert.All(Whole.Value, cabinet =>
@@ -51,11 +47,48 @@ public sealed class DrawnVolumeTests
     });
 
     [Fact]
+    public void The_recessed_plate_is_drawn_as_the_figures_have_it_to_a_millionth()
+    {
+        var cabinet = Whole.Value.Single(c => c.Name == "recessed");
+        var (g, tongue) = (cabinet.Facts.Geometry!, cabinet.Facts.Geometry!.Front.TongueM2 * 5e-3);
+        var drawn = cabinet.Parts.Single(p => p.Name == "front outer plate").Solid.VolumeM3;
+
+        // The tongue counts to a part in a thousand: at the bosses it is cut, and the figure leaves that out.
+        Assert.InRange(drawn - g.OuterPlateM3(g.Front), -0.1 * tongue, 1e-3 * tongue);
+        Assert.InRange(g.RecessM3(g.Front) / drawn, 0.05, 0.5);
+    }
+
+    [Fact]
     public void Names_take_less_than_a_thousandth_of_the_plastic()
     {
         var (named, unnamed) = (Demo.Parts.Sum(p => p.Solid.VolumeM3), Whole.Value[0].Parts.Sum(p => p.Solid.VolumeM3));
         Assert.InRange(unnamed / named, 1.0001, 1.001);
     }
+
+    private static Action<Drawn> HasItsCavity(double tolerance) => cabinet => Assert.InRange(CavityM3(cabinet) / cabinet.Facts.Geometry!.CavityM3, 1 - tolerance, 1 + tolerance);
+
+    private static double CavityM3(Drawn cabinet)
+    {
+        var (g, s) = (cabinet.Facts.Geometry!, cabinet.Job.Sizes);
+        var (within, inner) = (s.Outline.Inset(s.OuterSkin).ToRegion(), s.Outline.Inset(s.OuterSkin + s.Core).ToRegion());
+        var zones = new[]
+        {
+            (Space: within.Cut(Discs(g.Front.Layout.Openings)), From: s.OuterSkin, To: s.OuterSkin + s.Core),
+            (Space: within.Cut(inner), From: s.OuterSkin + s.Core, To: s.Depth - s.OuterSkin - s.Core),
+            (Space: within.Cut(Discs(g.Rear.Layout.Openings)), From: s.Depth - s.OuterSkin - s.Core, To: s.Depth - s.OuterSkin),
+        };
+        var parts = cabinet.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal) || p.Name.Contains("plate", StringComparison.Ordinal)).Select(p => InCabinet.Of(p)!).ToList();
+        var pilots = g.Front.PilotM2 * (Math.Min(10 + s.Sunk, s.OuterSkin + s.Core - 1) - s.OuterSkin) * 1e-3;
+
+        // Between the end of the keys' closer stand and the next, the skin lacks its drying holes alone.
+        var skin = g.DryingHoles.Count > 0 ? new[] { (Space: inner.Cut(s.Outline.Inset(s.Wall).ToRegion()), From: s.Wall + 80, To: s.Depth - s.Wall - 80) } : [];
+        return zones.Concat(skin).Sum(z => (z.Space.AreaM2 * (z.To - z.From) * 1e-3) - parts.Sum(p => TakenM3(p, z.Space, z.From, z.To))) - pilots;
+    }
+
+    // A driver too large for its front collides with the sides, and then drawing and figures count what is in one another differently.
+    private static IEnumerable<Drawn> Seeded(int most) => VariedProjects.Sound().Take(most).Select((p, i) => (Project: p, Name: $"cabinet {i}", Geometry: new Facts(p, DemoDrivers.All).Geometry))
+        .Where(c => c.Geometry is { Sizes.Core: > 0 } g && g.Front.Layout.Standing.Concat(g.Rear.Layout.Standing).All(o => o.DistanceTo(g.Sizes.Outline.Inset(g.Sizes.Wall + 2)) >= 0))
+        .Select(c => Unnamed(c.Name, c.Project));
 
     // Layer by layer: together on one grid, parts above one another would bend each other's edges.
     private static double TakenM3(Solid part, Region space, double from, double to) => part.Between(from, to).Layers.Sum(l =>

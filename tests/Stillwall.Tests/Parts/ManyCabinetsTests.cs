@@ -15,9 +15,21 @@ public sealed class ManyCabinetsTests
     public void Every_part_of_some_cabinets_is_closed_also_when_corners_at_the_same_place_are_one() =>
         Examine(Cabinets().Where(f => f.Geometry!.Sizes is { Width: < 260, Height: < 260 }).Take(Few));
 
+    [Fact]
+    public void Every_part_of_some_cabinets_with_drying_holes_or_a_recess_is_closed_too() =>
+        Examine(Cabinets().Where(f => f.Geometry!.DryingHoles.Count > 0 || f.Geometry.Front.Layout.Recesses.Count > 0).Where(f => f.Geometry!.Sizes is { Width: < 300, Height: < 300 }).Take(Few / 2));
+
     // Many minutes of work: -explicit only -class "*ManyCabinetsTests".
     [Fact(Explicit = true)]
     public void Every_part_of_two_hundred_cabinets_is_closed_also_when_corners_at_the_same_place_are_one() => Examine(Cabinets().Take(Many));
+
+    [Fact]
+    public void Some_of_them_ask_for_a_recess_and_some_for_drying_holes()
+    {
+        var openings = VariedProjects.Sound().Take(Many).Select(p => p.Cabinet!.Openings!).ToList();
+        Assert.InRange(openings.Count(o => o.RecessM > 0), Many / 20, Many / 2);
+        Assert.InRange(openings.Count(o => o.DryingHoleM > 0), Many / 10, Many / 2);
+    }
 
     private static IEnumerable<Facts> Cabinets() => VariedProjects.Sound().Select(p => new Facts(p, DemoDrivers.All)).Where(f => f.Geometry is not null);
 

@@ -43,6 +43,33 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
     }
 
     [Fact]
+    public async Task What_few_ask_for_is_stated_among_what_is_not_drawn_and_taken_out_again()
+    {
+        var page = await chromium.Open("cabinet");
+        await page.GetByText("What is not drawn").ClickAsync();
+        foreach (var (key, value) in new[] { ("recess", "1"), ("drying-hole", "5") })
+        {
+            var field = page.Locator($"#f-cabinet-openings-{key}");
+            await Assertions.Expect(field).ToHaveValueAsync("");
+            await field.FillAsync(value);
+            await field.PressAsync("Enter");
+            await Assertions.Expect(page.Locator($".row[data-key='cabinet.openings.{key.Replace('-', '_')}'] .src")).ToContainTextAsync("stated by you");
+        }
+
+        Assert.Equal((0.001, 0.005), (Now.Cabinet!.Openings!.RecessM, Now.Cabinet.Openings.DryingHoleM));
+        await Assertions.Expect(page.GetByText("Floor of the recess for the flange").First).ToBeVisibleAsync();
+        await page.GotoAsync(new Uri(chromium.Page.Address, "pour").ToString());
+        await Assertions.Expect(page.GetByText("taped from inside before the rehearsal")).ToBeVisibleAsync();
+        await page.GotoAsync(new Uri(chromium.Page.Address, "cabinet").ToString());
+        await Chromium.Live(page);
+        await page.GetByText("What is not drawn").ClickAsync();
+        await page.FillAsync("#f-cabinet-openings-recess", "1.5");
+        await page.PressAsync("#f-cabinet-openings-recess", "Enter");
+        await Assertions.Expect(page.GetByText("leaves too little of an outer skin").First).ToBeVisibleAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Every_input_of_a_form_says_where_its_value_is_from()
     {
         var page = await chromium.Open("brief");

@@ -21,8 +21,8 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
         ["brief/weight-for-the-hands-that-lift-it"] = new("finished-mass", ["mass.finished_kg"], ["limits.lift_mass"]),
         ["brief/cost"] = new("cost", ["cost.total_price"], ["budget"]),
         ["driver/parameters-agree-with-one-another"] = new("parameter-mismatch", ["driver.bl", "driver.mms", "driver.qts", "driver.fs", "driver.qms", "driver.qes", "driver.vas", "driver.re", "driver.sd"], ["limits.parameter_mismatch"]),
-        ["driver/fits-the-front"] = new("front-fit", [.. Front, .. Walls, "driver.cutout", "driver.flange", "driver.bolt_circle", "driver.bolt"], []),
-        ["driver/clear-of-braces-skins-and-rear"] = new("driver-depth", ["driver.depth", "limits.magnet_clearance"], ["cabinet.outside.depth", .. Walls, "cabinet.braces", "driver.magnet_diameter"]),
+        ["driver/fits-the-front"] = new("front-fit", [.. Front, .. Walls, "driver.cutout", "driver.flange", "driver.bolt_circle", "driver.bolt", "cabinet.openings.recess"], []),
+        ["driver/clear-of-braces-skins-and-rear"] = new("driver-depth", ["driver.depth", "limits.magnet_clearance"], ["cabinet.outside.depth", .. Walls, "cabinet.braces", "driver.magnet_diameter", "cabinet.openings.recess"]),
         ["driver/amplifier-can-drive-it"] = new("minimum-impedance", ["box.minimum_impedance_ohm"], ["brief.amplifier.minimum_load"]),
         ["cabinet/system-q-as-wanted"] = new("system-q", ["box.system_q"], WantedQ),
         ["cabinet/reaches-the-lowest-note"] = new("f10", ["box.f10_hz"], ["brief.aim.lowest"]),
@@ -41,7 +41,7 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
         ["walls/stands-without-tipping"] = new("tilt", [.. Outside, "mass.finished_kg", "driver.mass", "driver.depth"], ["limits.tilt"]),
         ["parts/every-part-fits-the-printer"] = new("part-size", [.. Outside, "brief.printer.edge_margin"], ["brief.printer.build_width", "brief.printer.build_depth", "brief.printer.build_height"]),
         ["parts/thin-walls-stand-while-printing"] = new("slenderness", ["cabinet.outside.depth", .. Walls, "cabinet.strut_pitch", "brief.printer.build_height"], ["limits.span_ratio", "limits.wall_height_ratio"]),
-        ["parts/bridges-and-overhangs"] = new("over-air", ["cabinet.core", "cabinet.outer_skin", "cabinet.strut_pitch", "cabinet.accents.rings"], ["limits.bridge", "limits.overhang"]),
+        ["parts/bridges-and-overhangs"] = new("over-air", ["cabinet.core", "cabinet.outer_skin", "cabinet.strut_pitch", "cabinet.accents.rings", "cabinet.openings.recess"], ["limits.bridge", "limits.overhang"]),
         ["parts/pieces-go-together"] = new("joint-clearance", [.. Front, .. Walls, "cabinet.braces", "cabinet.accents.rings", "materials.skin"], []),
         ["parts/filament-in-stock"] = new("filament-to-have", ["print.filament_to_have_kg"], ["supplies[\"filament\"].in_stock"]),
         ["parts/longest-single-print"] = new("print-time", ["print.longest_print_seconds"], ["limits.longest_print"]),
@@ -73,7 +73,10 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
     public static IReadOnlyDictionary<string, FindingTrace> All => ById;
 
     /// <summary>The same with the worst wall's and the worst band's own paths in place of the open ones.</summary>
-    internal FindingTrace In(Facts facts) => this with { Value = [.. Value.Select(key => Closed(key, facts))] };
+    internal FindingTrace In(Facts facts) => this with { Value = [.. Value.Select(key => Closed(key, facts)), .. Formula == "over-air" && facts.Sizes?.Sunk > 0 ? Ring : []] };
+
+    // What a recess makes wider than the wings of a strut.
+    private static readonly string[] Ring = ["driver.flange", "driver.cutout"];
 
     private static string Closed(string key, Facts f)
     {

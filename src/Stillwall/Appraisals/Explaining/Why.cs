@@ -156,10 +156,13 @@ public static class Why
         _ => null,
     };
 
+    // Keys that say nothing to whoever does not want what they ask for.
+    private static readonly string[] OptIn = ["cabinet.openings.recess", "cabinet.openings.drying_hole"];
+
     // The direct inputs, then the stated numbers behind those that are results.
     private static IReadOnlyList<string> Inputs(MovedFacts moved, string path, IReadOnlyList<string> declared)
     {
-        var direct = declared.SelectMany(key => Spelt(moved, path, key)).ToList();
+        var direct = declared.SelectMany(key => Spelt(moved, path, key)).Where(key => !OptIn.Contains(key) || moved.ValueOf(key) is not null).ToList();
         var all = new List<string>(direct);
         for (var i = 0; i < all.Count; i++)
         {

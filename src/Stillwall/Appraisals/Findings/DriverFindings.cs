@@ -10,10 +10,12 @@ internal static class DriverFindings
     [
         new("Driver", "parameters agree with one another", "relations between small-signal parameters, IEC 60268-5; the limit is our choice", Agreement),
         new("Driver", "fits the front", "geometry: flange, bolt circle and opening against sides and skins", Front,
+            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
             new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}"),
             new Lever("cabinet.outside.height", Toward.More, 0.001, "height {new} instead of {old}"),
             new Lever("cabinet.outside.width+cabinet.outside.height", Toward.More, 0.001, "width and height {new} instead of {old}")),
         new("Driver", "clear of braces, skins and rear", "geometry: depth of the driver and air behind the magnet; the distance is our choice", Depth,
+            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
             new Lever("cabinet.outside.depth", Toward.More, 0.001, "depth {new} instead of {old}"),
             new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}")),
         new("Driver", "amplifier can drive it", "least impedance of the network between 10 Hz and 1 kHz against the amplifier's stated load", Load),
@@ -47,6 +49,12 @@ internal static class DriverFindings
         }
 
         var worst = FrontFit.Of(hollow.Sizes, sheet, cutout)[0];
+        if (hollow.Sizes.Recess > 0 && sheet.FlangeM is null && worst.SpareM >= 0)
+        {
+            // How wide the recess is to be nobody knows: none is drawn.
+            return Unknown("m", "driver.flange");
+        }
+
         return AtLeast(worst.SpareM, 0, "m", Nearness.Fit, worst.SpareM >= 0
             ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
             : $"the {worst.What} lacks {f.Show.Length(-worst.SpareM)} of room");
@@ -66,9 +74,10 @@ internal static class DriverFindings
 
         var clearance = f.Limits.MagnetClearanceM;
         var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= hollow.BraceWindowM;
-        var room = hollow.RoomForDriverM(passes);
+        var sunk = sheet.FlangeM is null ? 0 : hollow.Sizes.Recess * 1e-3;
+        var room = hollow.RoomForDriverM(passes) - sunk;
         return AtMost(depth + clearance, room, "m", Nearness.Fit,
-            $"the driver reaches {f.Show.Length(depth)} deep and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
+            $"the driver reaches {f.Show.Length(depth)} deep and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} {(sunk > 0 ? "from the recess's floor " : "")}to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
     }
 
     private static Judgement Load(Facts f)

@@ -16,6 +16,7 @@ internal static class PartFindings
             new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
             new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
         new("Parts", "bridges and overhangs", "geometry of the drawn sections, sleeves on end and plates flat; common practice, no source", Bridges,
+            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}; or print its floor on support and state what was laid as limits.bridge"),
             new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}"),
             new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}")),
         new("Parts", "pieces go together", "clearance of 0.3 mm + 0.1 % of the length, common practice, no source; half of the plastic's shrinkage (from memory) counts as uneven, our choice", Together,

@@ -121,7 +121,15 @@ internal static class PourFindings
             $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another ({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix wants {f.Show.Length(limit)}");
     }
 
-    private static Judgement Dry(Facts f)
+    private static Judgement Dry(Facts f) => f is { Project.Cabinet.Openings.DryingHoleM: not null, Geometry: { Sizes.Core: > 0 } g } && g.DryingHoles.Count == 0 ? WithoutHoles(Dried(f)) : Dried(f);
+
+    private static Judgement WithoutHoles(Judgement judged) => judged with
+    {
+        Because = $"{judged.Because}; no drying hole finds room between keys, slots and braces, so none is drawn",
+        Remedy = judged.Remedy ?? "for drying holes: smaller ones, struts further apart, or a deeper cabinet",
+    };
+
+    private static Judgement Dried(Facts f)
     {
         if (f.Geometry is { Sizes.Core: <= 0 })
         {

@@ -204,7 +204,10 @@ internal static class Remedies
     {
         var grid = (decimal)step;
         var steps = (decimal)value / grid;
-        return (double)((way > 0 ? Math.Ceiling(steps - 1e-9m) : Math.Floor(steps + 1e-9m)) * grid);
+        var whole = way > 0 ? Math.Ceiling(steps - 1e-9m) : Math.Floor(steps + 1e-9m);
+
+        // A decimal keeps the sign of nothing.
+        return whole == 0 ? 0 : (double)(whole * grid);
     }
 
     private static double Decimal(double old, double delta, double step) => (double)((decimal)old + Math.Round((decimal)delta / (decimal)step) * (decimal)step);

@@ -185,7 +185,8 @@ internal sealed class AssemblySheets
         }
 
         var (depth, flange, thick) = (deep * 1e3, (sheet.FlangeM ?? cutout) * 500, (sheet.FlangeThicknessM ?? 0) * 1e3);
-        return [(-thick, 0, flange), (0, depth / 2, cutout * 500), (depth / 2, depth, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 500)];
+        (double From, double To, double Radius)[] body = [(-thick, 0, flange), (0, depth / 2, cutout * 500), (depth / 2, depth, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 500)];
+        return [.. body.Select(b => (b.From + s.Sunk, b.To + s.Sunk, b.Radius))];
     }
 
     private void Driver(SheetPen pen, SheetView view, IEnumerable<double> centres)

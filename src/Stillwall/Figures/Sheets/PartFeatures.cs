@@ -44,6 +44,9 @@ internal sealed record PartFeatures
 /// <summary>Tells what is to be measured on each kind of part, from the same sizes it was drawn from.</summary>
 internal sealed class PartFeatureList(SheetJob job)
 {
+    // Heights of drying holes that are told beside the section.
+    private const int MostHeights = 4;
+
     private readonly CabinetSizes s = job.Sizes;
     private readonly SheetUnits units = job.Units;
 
@@ -136,12 +139,24 @@ internal sealed class PartFeatureList(SheetJob job)
         return new PartFeatures
         {
             SectionAcross = [Inside(s.Wall, 0), Inside(skin, 0)],
-            SectionUp = [.. seats.Select(at => new Length(0, at, skin, s.Wall))],
+            SectionUp = [.. seats.Select(at => new Length(0, at, skin, s.Wall)), .. job.Geometry.DryingHoles.HeightsMm.Take(MostHeights).Select(at => new Length(0, at, skin, s.Wall))],
             Notes = [
                 Corner(skin), new(s.Width - skin, s.Height * 0.62, $"skin {units.Of(s.InnerSkin)}"),
                 .. s.Tied ? [new Callout(s.Width / 2 + pitch / 2 + BuildUp.HeadWidth / 2 + BuildUp.SlotGap, skin - slot / 2, $"slot {units.Of(BuildUp.HeadWidth + 2 * BuildUp.SlotGap)} × {units.Of(slot)},", $"mouth {units.Of(s.Web + 2 * BuildUp.SlotGap)}, lips {units.Of(BuildUp.LipThickness)}")] : Array.Empty<Callout>()],
-            SectionNotes = seats.Count == 0 ? [] : [new(s.Width - seat, seats[0] - BuildUp.SeatDepth / 2, $"{BuildUp.Seats} seats {units.Of(BuildUp.SeatWidth)} wide,", $"{units.Of(BuildUp.SeatDepth)} out, for a brace")],
+            SectionNotes = [
+                .. seats.Count == 0 ? Array.Empty<Callout>() : [new Callout(s.Width - seat, seats[0] - BuildUp.SeatDepth / 2, $"{BuildUp.Seats} seats {units.Of(BuildUp.SeatWidth)} wide,", $"{units.Of(BuildUp.SeatDepth)} out, for a brace")],
+                .. DryingHole()],
         };
+    }
+
+    // The one furthest to the right on the upper side, which the section looks at.
+    private IEnumerable<Callout> DryingHole()
+    {
+        var holes = job.Geometry.DryingHoles;
+        if (holes.Count > 0 && holes.Rows.Where(r => r.AlongX < -0.5).MaxBy(r => r.X) is { } row)
+        {
+            yield return new Callout(row.X + holes.DiameterMm / 2, holes.HeightsMm[0], SheetUnits.Many(holes.Count, $"{units.Diameter(holes.DiameterMm)}, to dry,"), "taped inside to pour");
+        }
     }
 
     private Circle Mirrored(Circle c) => c with { XMm = s.Width - c.XMm };
@@ -163,16 +178,24 @@ internal sealed class PartFeatureList(SheetJob job)
         {
             var high = bosses.OrderByDescending(b => b.XMm > s.Width / 2).ThenBy(b => Math.Abs(b.ZMm - s.Height * 0.3)).First();
             notes.Add(new(high.XMm + BuildUp.Boss / 2, high.ZMm, SheetUnits.Many(bosses.Count, $"{units.Diameter(BuildUp.Boss)} on {units.Diameter(s.BoltCircle)},"),
-                pilots.Count > 0 ? $"hole {units.Diameter(pilots[0].DiameterMm)}, {units.Of(job.Geometry.PilotDepth)} deep" : "no hole: bolt not stated"));
+                pilots.Count > 0 ? $"hole {units.Diameter(pilots[0].DiameterMm)}, {units.Of(job.Geometry.PilotDepth - s.Sunk)} deep" : "no hole: bolt not stated"));
+        }
+
+        var recesses = outer ? layout.Recesses.Select(Mirrored).ToList() : [];
+        if (recesses is [var recess, ..])
+        {
+            const double above = 10 * Math.PI / 180;
+            notes.Add(new(recess.XMm + recess.DiameterMm / 2 * Math.Cos(above), recess.ZMm + recess.DiameterMm / 2 * Math.Sin(above), SheetUnits.Many(recesses.Count, $"recess {units.Diameter(recess.DiameterMm)},"), $"{units.Of(s.Sunk)} deep, in the face"));
         }
 
         return plain with
         {
             Across = [.. openings.Select(o => o.XMm).Distinct().Select(x => new Length(Edge(outer), x, Radius, Edge(outer)))],
             Up = [.. openings.Select(o => o.ZMm).Distinct().Select(z => new Length(Edge(outer), z, Edge(outer), Edge(outer)))],
+            SectionUp = [.. plain.SectionUp, .. recesses.Take(1).Select(r => new Length(0, s.Sunk, 0, r.XMm - r.DiameterMm / 2))],
             Notes = notes,
             Centres = [.. openings, .. outer ? pilots : []],
-            Hidden = outer ? pilots : [],
+            Hidden = outer ? [.. pilots, .. recesses] : [],
             BoltCircles = outer && bosses.Count > 0 ? [.. openings.Select(o => o with { DiameterMm = s.BoltCircle })] : [],
             CutAt = openings.Count > 0 ? openings[0].ZMm : null,
         };

@@ -26,17 +26,18 @@ internal static class TemplateSheets
             var bolts = Enumerable.Range(0, s.BoltCircle > 0 ? s.Bolts : 0).Select(i => 2 * Math.PI * (i + 0.5) / s.Bolts).Select(a => (X: s.BoltCircle / 2 * Math.Cos(a), Y: s.BoltCircle / 2 * Math.Sin(a))).ToList();
             var hole = s.Bolt > 0 ? s.Bolt + BuildUp.PilotOver : 0;
             var flange = (job.Facts.Sheet?.FlangeM ?? 0) * 1e3;
+            var (edge, line) = s.RecessDiameter > 0 ? (s.RecessDiameter, SheetLine.Visible) : (flange, SheetLine.Phantom);
             yield return new Template(
                 "template-driver", "template for the driver", "the driver's cut-out, bolt circle and flange in full size",
                 [
                     (new Circle(0, 0, s.Cutout), SheetLine.Visible),
                     .. bolts.Count > 0 ? [(new Circle(0, 0, s.BoltCircle), SheetLine.Centre)] : Array.Empty<(Circle, SheetLine)>(),
                     .. hole > 0 ? bolts.Select(b => (new Circle(b.X, b.Y, hole), SheetLine.Thin)) : [],
-                    .. flange > s.Cutout ? [(new Circle(0, 0, flange), SheetLine.Phantom)] : Array.Empty<(Circle, SheetLine)>()],
+                    .. flange > s.Cutout ? [(new Circle(0, 0, edge), line)] : Array.Empty<(Circle, SheetLine)>()],
                 [(0, 0), .. bolts],
                 [
                     $"driver: cut out {u.Diameter(s.Cutout)}", .. bolts.Count > 0 ? [$"{SheetUnits.Many(bolts.Count, hole > 0 ? u.Diameter(hole) : "bolts")} on {u.Diameter(s.BoltCircle)}"] : Array.Empty<string>(),
-                    .. flange > s.Cutout ? [$"flange {u.Diameter(flange)}, not cut"] : Array.Empty<string>()]);
+                    .. flange > s.Cutout ? [s.RecessDiameter > 0 ? $"recess {u.Diameter(edge)}, {u.Of(s.Sunk)} deep" : $"flange {u.Diameter(flange)}, not cut"] : Array.Empty<string>()]);
         }
 
         if (job.Geometry.Rear.Layout.Openings is [{ DiameterMm: > 0 } terminal, ..])

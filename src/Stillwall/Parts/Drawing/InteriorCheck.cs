@@ -28,7 +28,7 @@ public static class InteriorCheck
     /// <returns>What collides; empty where nothing does.</returns>
     /// <exception cref="ArgumentNullException">No job or no parts.</exception>
     /// <remarks>
-    /// Model: regions of slabs at the same depth; the driver as a cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.
+    /// Model: regions of slabs at the same depth; the driver, as deep in the front as its recess, with its flange where it is sunk, else as a cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.
     /// Validity: parts printed along the depth; ports are not placed and not looked at. Source: geometry; shape of the driver and depth of the terminal are our choice. Accuracy: 0.1 mm².
     /// </remarks>
     public static IReadOnlyList<Collision> Of(PartDrawingJob job, IReadOnlyList<DrawnPart> parts)
@@ -93,7 +93,8 @@ public static class InteriorCheck
             foreach (var (x, z) in PlateLayout.DriverCentres(s))
             {
                 var (body, magnet) = (Region.Disc(x, z, cutout * 1e3 - 0.1), Region.Disc(x, z, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 1e3 - 0.1));
-                yield return ("driver", Solid.Empty.Add(body, 0, depth * 500).Add(magnet, depth * 500, depth * 1e3));
+                yield return ("driver", Solid.Empty.Add(Region.Disc(x, z, s.Flange), s.Sunk - (sheet.FlangeThicknessM ?? 0) * 1e3, s.Sunk)
+                    .Add(body, s.Sunk, s.Sunk + depth * 500).Add(magnet, s.Sunk + depth * 500, s.Sunk + depth * 1e3));
             }
         }
 
@@ -109,7 +110,7 @@ public static class InteriorCheck
         var s = job.Sizes;
         var window = CabinetGeometry.BraceFrames(s).Window.ToRegion();
         var magnets = job.Sheet is { DepthM: { } depth } sheet
-            ? SleeveDrawing.BracesAt(job.Geometry).Where(at => s.Wall + at < depth * 1e3).Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0)).ToList() : [];
+            ? SleeveDrawing.BracesAt(job.Geometry).Where(at => s.Wall + at < s.Sunk + depth * 1e3).Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0)).ToList() : [];
         foreach (var (at, magnet) in magnets)
         {
             var free = window.Cut(Region.JoinAll(PlateLayout.DriverCentres(s).Select(c => Region.Disc(c.X, c.Z, magnet * 1e3))));

@@ -50,7 +50,7 @@ public static class PartDrawings
         var s = job.Sizes;
         var trims = job.Sheet is { FlangeM: { } flange, CutoutM: { } cutout } sheet && flange > cutout
             ? PlateLayout.DriverCentres(s).Select(c => (SmallParts.TrimRing(job, flange * 1e3, cutout * 1e3),
-                (Placement?)Placement.AsPrinted.TurnedAboutX(1).TurnedAboutZ(2).Shifted(c.X, -(sheet.FlangeThicknessM ?? 0) * 1e3 - BuildUp.TrimThickness, c.Z)))
+                (Placement?)Placement.AsPrinted.TurnedAboutX(1).TurnedAboutZ(2).Shifted(c.X, s.Sunk - (sheet.FlangeThicknessM ?? 0) * 1e3 - BuildUp.TrimThickness, c.Z)))
             : [];
         var rings = AccentRings.Places(job).Select(at => (Blank.Nameless(AccentRings.Draw(s, job.Printer)), (Placement?)job.FrontDown(s.OuterSkin + at + BuildUp.SlotGap)));
         var (across, along) = (Math.Max(s.Radius, BuildUp.FootDiameter / 2 + 5), BuildUp.FootDiameter);

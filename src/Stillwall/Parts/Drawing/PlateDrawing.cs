@@ -6,12 +6,12 @@ namespace Stillwall.Parts.Drawing;
 /// <summary>Front and rear plates, each printed with its outer face down.</summary>
 internal static class PlateDrawing
 {
-    /// <summary>The front's outer plate: openings, collars, bosses with their holes, posts, tongue.</summary>
+    /// <summary>The front's outer plate: openings, recesses for the flanges, collars, bosses with their holes, posts, tongue.</summary>
     internal static Blank FrontOuter(PartDrawingJob job)
     {
         var (s, layout) = (job.Sizes, job.Geometry.Front.Layout);
         var plate = Outer(job, layout, FrontTongue(s).Cut(Discs(layout.Bosses.Select(b => b.Grown(BuildUp.TongueGap)))), job.Turned);
-        return plate with { Solid = plate.Solid.Cut(job.Turned(Discs(layout.Pilots)), 0, job.Geometry.PilotDepth) };
+        return plate with { Solid = plate.Solid.Cut(job.Turned(Discs(layout.Recesses)), 0, s.Sunk).Cut(job.Turned(Discs(layout.Pilots)), 0, job.Geometry.PilotDepth) };
     }
 
     /// <summary>The rear's outer plate: terminal, pour opening, vents, openings for drying, collar, posts, tongue.</summary>
@@ -58,7 +58,7 @@ internal static class PlateDrawing
         if (s.Core <= 0)
         {
             solid = Tongued(solid.Add(cavity, s.OuterSkin, s.Wall), s, s.Wall, turn(openings)).Cut(turn(openings), 0, s.Wall);
-            return Blank.NamedOnTop(solid, cavity.Cut(turn(openings)).Cut(InnerTongues(s)), s.Wall);
+            return Blank.NamedOnTop(solid, cavity.Cut(turn(openings)).Cut(turn(Discs(layout.Recesses))).Cut(InnerTongues(s)), s.Wall);
         }
 
         var standing = Region.JoinAll([Discs(layout.Standing).Intersect(cavity), Discs(layout.Posts)]);
@@ -66,7 +66,8 @@ internal static class PlateDrawing
             .Add(turn(tongue), s.OuterSkin, s.OuterSkin + BuildUp.TongueHeight)
             .Cut(turn(openings), 0, s.OuterSkin + s.Core)
             .Cut(turn(Discs(layout.OuterOnly)), 0, s.OuterSkin);
-        var free = s.Outline.Inset(s.OuterSkin + s.Core).ToRegion().Cut(Region.JoinAll([standing, openings, Discs(layout.OuterOnly)]));
+        // Under a flange the plate is thin enough without letters.
+        var free = s.Outline.Inset(s.OuterSkin + s.Core).ToRegion().Cut(Region.JoinAll([standing, openings, Discs(layout.OuterOnly), Discs(layout.Recesses)]));
         return Blank.NamedOnTop(solid, turn(free), s.OuterSkin);
     }
 

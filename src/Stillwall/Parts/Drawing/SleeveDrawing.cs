@@ -33,14 +33,14 @@ internal static class SleeveDrawing
         return new Blank(solid, (piece, words, _) => Marked(piece, words, job, s.OuterSkin, (s.Core - letters) / 2, letters));
     }
 
-    /// <summary>The inner sleeve: skin, slots that take the struts' heads, keys, seats for the braces.</summary>
+    /// <summary>The inner sleeve: skin with its drying holes, slots that take the struts' heads, keys, seats for the braces.</summary>
     internal static Blank Inner(PartDrawingJob job)
     {
         var (drawn, s) = (SleeveSection.Rooted(job.Sizes), job.Sizes);
         var length = s.Depth - 2 * s.Wall;
         var solid = Solid.Empty.Add(Ring(s, s.OuterSkin + s.Core, s.Wall), 0, length).Add(Region.JoinAll(drawn.Lips), 0, length);
         solid = Keys(solid, job, drawn, SleeveSection.RootedForSlopes(s), 0, onOuter: false);
-        solid = Seats(solid, job);
+        solid = Holes(Seats(solid, job), job);
         return new Blank(solid, (piece, words, _) => Marked(piece, words, job, s.Wall, LettersFromTop, LetterHeight));
     }
 
@@ -86,6 +86,22 @@ internal static class SleeveDrawing
         // The inner sleeve's first keys stand on the bed.
         solid = onOuter ? many.On(solid, foot, foot + first) : solid.Add(many.Pieces, foot, foot + first);
         return first >= inside ? solid : many.On(few.On(solid, foot + end, foot + inside - end), foot + inside - end, foot + inside);
+    }
+
+    // The holes of all rows are cut together, step by step: each step is as wide as a hole on average over its height.
+    private static Solid Holes(Solid solid, PartDrawingJob job)
+    {
+        const double past = 0.2;
+        var (s, holes) = (job.Sizes, job.Geometry.DryingHoles);
+        var inwards = s.Core / 2 + s.InnerSkin + past;
+        CrossHole Hole(PathPlace at, double height)
+        {
+            var (outX, outY) = (at.AlongY, -at.AlongX);
+            return new CrossHole(at.X - inwards * outX, at.Y - inwards * outY, height, Math.Atan2(outY, outX) * 180 / Math.PI, s.InnerSkin + 2 * past, holes.DiameterMm);
+        }
+
+        return holes.HeightsMm.SelectMany(height => holes.Rows.SelectMany(at => Hole(at, height).ToSolid(job.LayerMm).Layers).GroupBy(step => (step.BottomMm, step.TopMm)))
+            .Aggregate(solid, (drawn, step) => drawn.Cut(Region.Apart(step.Select(l => l.Lower)), step.Key.BottomMm, step.Key.TopMm));
     }
 
     // Eight small ledges before each brace, two on each side of the cabinet.
