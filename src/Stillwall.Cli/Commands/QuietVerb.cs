@@ -45,11 +45,10 @@ internal static class QuietVerb
     {
         if (csv is not null)
         {
-            var rows = report.Sections.SelectMany((s, i) => s.Digital.Select(d => (IReadOnlyList<double?>)[i + 1, s.Section.F0Hz, s.Section.Q, s.Section.GainDb, d.RateHz, .. d.B, .. d.A])).ToList();
-            call.Session.Deliver(csv, CsvText.Write(["section", "f0_hz", "q", "gain_db", "rate_hz", "b0", "b1", "b2", "a0", "a1", "a2"], rows));
+            call.Session.Deliver(csv, EqualiserTable.Write(report));
             if (!asJson)
             {
-                Common.SayWritten(call.Session, csv, rows.Count);
+                Common.SayWritten(call.Session, csv, EqualiserTable.Rows(report).Count);
             }
         }
 

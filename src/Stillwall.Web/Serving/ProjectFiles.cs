@@ -5,6 +5,7 @@ using Stillwall.Files.Drawings;
 using Stillwall.Files.Json;
 using Stillwall.Files.Meshes;
 using Stillwall.Files.Tables;
+using Stillwall.Neighbours.Equalisers;
 using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
@@ -26,6 +27,8 @@ internal static class ProjectFiles
         files.MapGet("/project.zip", (string project, Workshop workshop) => Of(workshop, project, p => File(ProjectZip.Pack(p.Folder), "application/zip", $"{p.Name}.zip")));
         files.MapGet("/stillwall.json", (string project, Workshop workshop) => Of(workshop, project, p => File(Encoding.UTF8.GetBytes(p.Now.Text), "application/json", "stillwall.json")));
         files.MapGet("/appraisal.json", (string project, Workshop workshop) => Of(workshop, project, p => Results.Text(ResultJson.Write(p.Now.Plan.Appraisal), "application/json")));
+        files.MapGet("/equaliser.csv", (string project, Workshop workshop) => Of(workshop, project, p =>
+            EqualiserReport.Of(p.Now.Plan.Facts.Quiet) is { Sections.Count: > 0 } report ? File(Encoding.UTF8.GetBytes(EqualiserTable.Write(report)), "text/csv", "equaliser.csv") : Results.NotFound()));
         files.MapGet("/drivers.csv", (string project, Workshop workshop) => Of(workshop, project, p => p.Now.TableText is { } table ? File(Encoding.UTF8.GetBytes(table), "text/csv", "drivers.csv") : Results.NotFound()));
         files.MapGet("/parts.zip", (string project, string? format, Workshop workshop) => Of(workshop, project, p => Parts(p, format ?? "3mf")));
         files.MapGet("/parts/{name}", (string project, string name, Workshop workshop) => Of(workshop, project, p => Part(p, name)));

@@ -12,7 +12,7 @@ namespace Stillwall.Shapes;
 /// </remarks>
 public sealed partial class Region
 {
-    private const double MicrometresPerMillimetre = 1000, SquareMetresPerSquareMicrometre = 1e-12, ChordMillimetres = 0.02;
+    private const double MicrometresPerMillimetre = 1000, SquareMetresPerSquareMicrometre = 1e-12, ChordMillimetres = 0.02, LeastRadius = 0.001;
 
     private const int MostPointsFloating = 400;
 
@@ -49,7 +49,8 @@ public sealed partial class Region
             return Empty;
         }
 
-        var r = Math.Min(radius, Math.Min(right - left, top - bottom) / 2);
+        // A radius within the grid is none: the corners stay where they are.
+        var r = radius < LeastRadius ? 0 : Math.Min(radius, Math.Min(right - left, top - bottom) / 2);
         var corners = new (double X, double Y, double From)[] { (right - r, bottom + r, -90), (right - r, top - r, 0), (left + r, top - r, 90), (left + r, bottom + r, 180) };
         return Polygon(corners.SelectMany(c => Quarter(c.X, c.Y, r, c.From)));
     }
@@ -165,7 +166,7 @@ public sealed partial class Region
     // The ends of a quarter lie on the arc, where the straight sides begin; the points between lie slightly outside it, so that
     // the area is the arc's: (n−2)/2·s² sin θ + r·s sin θ = π r²/4 for the radius s of those points.
     private static IEnumerable<(double X, double Y)> Quarter(double x, double y, double radius, double fromDegrees) =>
-        radius < 0.001 ? [(x, y)] : Quarter(x, y, radius, fromDegrees, Segments(radius));
+        radius < LeastRadius ? [(x, y)] : Quarter(x, y, radius, fromDegrees, Segments(radius));
 
     // With so many sides, also where the radius is none: tapers join arcs of different radius side by side.
     internal static IEnumerable<(double X, double Y)> Quarter(double x, double y, double radius, double fromDegrees, int n)

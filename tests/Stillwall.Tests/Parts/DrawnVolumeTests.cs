@@ -30,7 +30,7 @@ public sealed class DrawnVolumeTests
     public void The_space_between_the_drawn_skins_is_the_cavity_of_the_appraisal_to_a_millionth() => Assert.All(Whole.Value, HasItsCavity(1e-6));
 
     [Fact]
-    public void The_same_goes_for_cabinets_drawn_from_a_seed() => Assert.All(Seeded(12).Take(3), HasItsCavity(1e-6));
+    public void The_same_goes_for_cabinets_drawn_from_a_seed() => Assert.All(Seeded(120, s => s is { Width: < 260, Height: < 300, Depth: < 400 }).Take(2), HasItsCavity(1e-6));
 
     // Many minutes of work: -explicit only -class "*DrawnVolumeTests". In cores of a few millimetres keys lean so that their sides cross between the points of the grid.
     [Fact(Explicit = true)]
@@ -86,8 +86,8 @@ public sealed class DrawnVolumeTests
     }
 
     // A driver too large for its front collides with the sides, and then drawing and figures count what is in one another differently.
-    private static IEnumerable<Drawn> Seeded(int most) => VariedProjects.Sound().Take(most).Select((p, i) => (Project: p, Name: $"cabinet {i}", Geometry: new Facts(p, DemoDrivers.All).Geometry))
-        .Where(c => c.Geometry is { Sizes.Core: > 0 } g && g.Front.Layout.Standing.Concat(g.Rear.Layout.Standing).All(o => o.DistanceTo(g.Sizes.Outline.Inset(g.Sizes.Wall + 2)) >= 0))
+    private static IEnumerable<Drawn> Seeded(int most, Func<Stillwall.Cabinets.CabinetSizes, bool>? which = null) => VariedProjects.Sound().Take(most).Select((p, i) => (Project: p, Name: $"cabinet {i}", Geometry: new Facts(p, DemoDrivers.All).Geometry))
+        .Where(c => c.Geometry is { Sizes.Core: > 0 } g && (which is null || which(g.Sizes)) && g.Front.Layout.Standing.Concat(g.Rear.Layout.Standing).All(o => o.DistanceTo(g.Sizes.Outline.Inset(g.Sizes.Wall + 2)) >= 0))
         .Select(c => Unnamed(c.Name, c.Project));
 
     // Layer by layer: together on one grid, parts above one another would bend each other's edges.

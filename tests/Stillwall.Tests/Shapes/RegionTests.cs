@@ -14,6 +14,10 @@ public sealed class RegionTests
         Assert.Equal((w * h - (4 - Math.PI) * r * r) * 1e-6, Region.RoundedRectangle(0, 0, w, h, r).AreaM2, 2e-9 * (w + h)));
 
     [Fact]
+    public void A_radius_within_the_grid_leaves_the_corners_where_they_are() =>
+        Assert.Equal(417 * 273.419 * 1e-6, Region.RoundedRectangle(0, 0, 417, 273.419, 0.0007).AreaM2, 1e-15);
+
+    [Fact]
     public void What_is_cut_and_what_is_common_make_the_whole() => Gen.Select(Gen.Double[-40, 40], Gen.Double[-40, 40], Gen.Double[1, 60]).Sample((x, y, d) =>
     {
         // A crossing point rounded to the 1 µm grid shears an edge of up to 60 mm by 0.7 µm; there are at most eight of them.
