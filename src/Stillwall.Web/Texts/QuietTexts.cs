@@ -5,7 +5,7 @@ internal static class QuietTexts
 {
     internal const string Hint = "What crosses the wall at the everyday level, and how loud is polite.";
     internal const string Answer = "How loud is polite", Everyday = "everyday level at the seat", Polite = "polite up to", Worst = "if the wall is at its worst", Equalised = "with the equaliser", First = "band that breaks the curve first";
-    internal const string Equaliser = "Equaliser", Kind = "kind", At = "at", Gain = "gain", NoEqualiser = "No equaliser is needed, or none helps.", Coefficients = "Its coefficients at 44.1, 48 and 96 kHz, CSV";
+    internal const string Equaliser = "Equaliser", Kind = "kind", At = "at", Gain = "gain", NoEqualiser = "No equaliser is needed, or none helps.", Coefficients = "Its coefficients for the usual sampling rates, CSV";
     internal const string Join = "Joining the main speakers", DelayMains = "main speakers later by", DelayCabinet = "cabinet later by", Polarity = "cabinet's polarity", Turned = "turned", AsIs = "as it is", Trim = "cabinet up by", Ripple = "ripple left";
     internal const string Asked = "What is asked";
 
