@@ -52,7 +52,7 @@ internal static class PourSchedule
             var by = X(batch.PourByS);
             pen.Text("t name", Left - 8, y + 12, PourTexts.Batch(i + 1), "end").Box("mixbar", X(batch.StartS), y, X(batch.PourStartS) - X(batch.StartS), 16).Box("pourbar", X(batch.PourStartS), y, Math.Max(2, X(batch.PourEndS) - X(batch.PourStartS)), 16)
                 .Line("dr", X(batch.PourEndS), y + 8, by, y + 8).Line("byline", by, y - 4, by, y + 20)
-                .Figure("words", X(batch.StartS), y + 30, "start", [.. PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg), i)]).Figure("words", by + 4, y + 12, "start", [.. PourTexts.By(batch.PourByS, i)]);
+                .Figure("words", X(batch.StartS), y + 30, "start", [.. PourTexts.Weights(facts.Show.Mass(batch.PowderKg), facts.Show.Mass(batch.WaterKg), i)]).Figure("due", by + 4, y + 12, "start", [.. PourTexts.By(batch.PourByS, i)]);
         }
 
         var step = Steps.FirstOrDefault(s => end / s <= 9, 7200);
