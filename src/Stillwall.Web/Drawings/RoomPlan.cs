@@ -42,6 +42,7 @@ internal static class RoomPlan
         pen.Text("tb", Left + 10, Top + 20, $"{DrawingTexts.Room}, m");
         pen.Across(true, Left, Left + w, Top + h + 34, Top + h + 13, 60).Up(true, Top, Top + h, 24, Left - 13, 34);
         return new View(Left + MostAcross + 30, Top + h + 48, DrawingTexts.RoomTitle, DrawingTexts.RoomTitle, pen.Svg,
-            [new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1), new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1)], []) { Figures = pen.Figures };
+            [new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1), new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1)], [])
+        { Figures = pen.Figures };
     }
 }

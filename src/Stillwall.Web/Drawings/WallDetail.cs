@@ -57,7 +57,8 @@ internal sealed class WallDetail
         return new View(412, Math.Max(Bottom + 36, 176), DrawingTexts.DetailTitle, DrawingTexts.DetailTitle, pen.Svg, fields,
         [
             new("pour/mix-flows-into-the-cavity", Middle + 40, (CoreTop + CoreBottom) / 2), new("walls/core-keyed-to-the-skins", Middle + 78, 38),
-        ]) { Figures = pen.Figures };
+        ])
+        { Figures = pen.Figures };
     }
 
     private void Strut(double x)
