@@ -50,17 +50,28 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
         // How much earlier than the path the inner face runs into its corner, where that is sharper.
         var sooner = Math.Max(sizes.Outline.Radius, sizes.Wall) - Math.Max(sizes.Outline.Radius, sizes.OuterSkin + sizes.Core / 2);
         var room = sizes.DryingHole / 2 + BuildUp.DryingHoleRoom;
+
+        // Two pieces on either side count: at a tight corner the nearest may be a key that there is no room for.
+        bool IsClear(PathPlace hole, int at) => Enumerable.Range(at - 1, 4).Select(k => standing[(k + standing.Count) % standing.Count]).All(s => Clear(hole, path.At(s.At), s.Half, sizes.Core) >= room);
         for (var i = 0; i < standing.Count; i++)
         {
             var (one, next) = (standing[i], standing[(i + 1) % standing.Count]);
             var (from, to) = (one.At + one.Half, next.At - next.Half + (i + 1 == standing.Count ? path.Length : 0));
             var (middle, place) = ((from + to) / 2, path.At((from + to) / 2));
             var fromLowest = Math.Abs(Math.IEEERemainder(middle, path.Length));
-            if (to - from >= 2 * room && place.ToCorner - sooner >= room && fromLowest > pitch / 2)
+            if (place.ToCorner - sooner >= room && fromLowest > pitch / 2 && to > from && IsClear(place, i))
             {
                 yield return place;
             }
         }
+    }
+
+    // How far a piece is along the wall that a hole goes through; one at a corner leans, and its foot is nearer than its place on the path.
+    private static double Clear(PathPlace hole, PathPlace piece, double half, double core)
+    {
+        var foot = -core / 2 - (piece.ToCorner < half ? WallPen.Past : 0);
+        return new[] { (-half, foot), (half, foot), (-half, 0), (half, 0) }.Min(c => Math.Abs(
+            (piece.X + c.Item1 * piece.AlongX + c.Item2 * piece.AlongY - hole.X) * hole.AlongX + (piece.Y + c.Item1 * piece.AlongY - c.Item2 * piece.AlongX - hole.Y) * hole.AlongY));
     }
 
     private static IEnumerable<double> HeightsOf(CabinetSizes sizes)

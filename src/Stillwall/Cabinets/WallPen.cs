@@ -8,7 +8,8 @@ namespace Stillwall.Cabinets;
 /// <param name="corners">The quarters of the core ring, lower left, lower right, upper left, upper right, to clip what stands at a corner.</param>
 internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy<Region>> corners)
 {
-    private const double Past = 1.5;
+    /// <summary>How far past its skin a piece at a corner is drawn before the ring clips it, mm.</summary>
+    internal const double Past = 1.5;
 
     private readonly KeyGrid grid = KeyGrid.Of(core);
 

@@ -95,7 +95,7 @@ public sealed class DryingHoleTests
                 Assert.True(pair.Second - pair.First >= Math.Max(40, 3 * sizes.DryingHole) - 1e-9));
             Assert.All(fronts, front => Assert.All(holes.HeightsMm, at => Assert.True(at + roof < front - 2.5 || at - sizes.DryingHole / 2 > front + 8)));
             Interlocked.Add(ref seen, holes.Count);
-        }, iter: 40);
+        }, iter: 400);
         Assert.True(seen > 500, $"{seen} holes were looked at");
     }
 

@@ -122,7 +122,7 @@ function pastEdge(limit, place) {
   const side = mean(limit.region.map(p => place(p.x, p.y))) > mean(edge) ? 1 : -1;
   const [from, to] = [Math.min(...edge.map(p => p.x)), Math.max(...edge.map(p => p.x))];
   const places = [];
-  for (const far of [DEEP + 10, DEEP + 24, DEEP + 40, DEEP + 62, -11, -24]) {
+  for (const far of [DEEP + 10, DEEP + 24, DEEP + 40, DEEP + 62, -11, -24, DEEP + 90, DEEP + 124, DEEP + 160]) {
     for (const share of [0.42, 0.3, 0.55, 0.15, 0.7, 0.85, 0.02]) {
       const x = from + share * (to - from);
       places.push({ x, y: heightAt(edge, x) + side * far, align: 'start' });
