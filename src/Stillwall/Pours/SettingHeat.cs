@@ -38,12 +38,7 @@ public static class SettingHeat
     /// </remarks>
     public static HeatFigures? Expected(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC, double? slurryC = null)
     {
-        ArgumentNullException.ThrowIfNull(mix);
-        ArgumentNullException.ThrowIfNull(figures);
-        ArgumentNullException.ThrowIfNull(skin);
-        Require.Positive(coreM);
-        Require.Positive(outerM);
-        Require.NotNegative(innerM);
+        Check(mix, figures, coreM, skin, outerM, innerM);
         Require.Within(airC, -40, 60, nameof(airC), "°C");
         if (mix.Heat is null)
         {
@@ -76,12 +71,7 @@ public static class SettingHeat
     public static IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Course(
         CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC, double? slurryC = null)
     {
-        ArgumentNullException.ThrowIfNull(mix);
-        ArgumentNullException.ThrowIfNull(figures);
-        ArgumentNullException.ThrowIfNull(skin);
-        Require.Positive(coreM);
-        Require.Positive(outerM);
-        Require.NotNegative(innerM);
+        Check(mix, figures, coreM, skin, outerM, innerM);
         var duration = mix.Times.HeatEndS - mix.Times.InitialSetS;
         return mix.Heat is { } heat && HeatJM3(mix, figures, heat) / duration is > 0 and var power
             ? [.. TransientWall.Course(Layers(mix, figures, coreM, skin, outerM, innerM, power, (slurryC ?? airC) - airC), duration, SurfaceLossWM2K, Followed)
@@ -90,6 +80,16 @@ public static class SettingHeat
     }
 
     private const int Followed = 6;
+
+    private static void Check(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM)
+    {
+        ArgumentNullException.ThrowIfNull(mix);
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(skin);
+        Require.Positive(coreM);
+        Require.Positive(outerM);
+        Require.NotNegative(innerM);
+    }
 
     private static List<HeatLayer> Layers(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double power, double startK)
     {

@@ -80,7 +80,7 @@ public sealed record Joining(
         point.FrequencyHz,
         Db(point.Cabinet) + setting.Trim,
         Db(point.Mains),
-        Db(JoiningSearch.Gain(setting) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))))];
+        Db(JoiningSearch.Gain(setting.Inverted, setting.Trim) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))))];
 
     private static double Db(Complex value) => 20 * Math.Log10(Math.Max(value.Magnitude, 1e-15));
 }

@@ -20,7 +20,7 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
 
     internal double RippleOf(JoiningSetting setting) => new Delayed(band, setting.Delay, grouped).With(setting.Inverted, setting.Trim).Ripple;
 
-    internal static double Gain(JoiningSetting setting) => (setting.Inverted ? -1 : 1) * Math.Pow(10, setting.Trim / 20);
+    internal static double Gain(bool inverted, double trim) => (inverted ? -1 : 1) * Math.Pow(10, trim / 20);
 
     internal static Complex Late(JoiningPair point, double delay)
     {
@@ -86,7 +86,7 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
 
         internal JoiningSetting With(bool inverted, double trim)
         {
-            var gain = (inverted ? -1 : 1) * Math.Pow(10, trim / 20);
+            var gain = Gain(inverted, trim);
             var (least, greatest) = (double.PositiveInfinity, 0.0);
             for (var first = 0; first + grouped <= powers.Length; first += grouped)
             {

@@ -47,7 +47,7 @@ public sealed record SeatJoining(
         Require.Within(inputs.CrossoverHz, 1, RoomModel.HighestHz / 2, nameof(inputs.CrossoverHz), "Hz");
 
         // The nearer source waits for the farther one.
-        var around = (Apart(room.Cabinet, room.Seat) - ((Apart(left, room.Seat) + Apart(right, room.Seat)) / 2)) / air.SpeedOfSoundMS;
+        var around = (room.Cabinet.ApartM(room.Seat) - ((left.ApartM(room.Seat) + right.ApartM(room.Seat)) / 2)) / air.SpeedOfSoundMS;
         var search = At(inputs, room, air, left, right);
         var best = search.Best(inputs.CrossoverHz, around);
         var moved = Moved(room).Max(seat => At(inputs, room with { Seat = seat }, air, left, right).RippleOf(best));
@@ -75,6 +75,4 @@ public sealed record SeatJoining(
         (double X, double Y)[] ways = [(-MovedM, 0), (MovedM, 0), (0, -MovedM), (0, MovedM)];
         return ways.Select(way => room.Seat with { XM = Math.Clamp(room.Seat.XM + way.X, 0, room.WidthM), YM = Math.Clamp(room.Seat.YM + way.Y, 0, room.LengthM) });
     }
-
-    private static double Apart(Place one, Place other) => Math.Sqrt(((one.XM - other.XM) * (one.XM - other.XM)) + ((one.YM - other.YM) * (one.YM - other.YM)) + ((one.ZM - other.ZM) * (one.ZM - other.ZM)));
 }

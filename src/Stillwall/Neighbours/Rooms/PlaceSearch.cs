@@ -94,7 +94,7 @@ public static class PlaceSearch
         {
             var standing = room with { Cabinet = cabinets[i] };
             var mean = Mean(standing, air, bands);
-            foreach (var seat in seats.Where(seat => Apart(seat, cabinets[i]) >= options.ApartM))
+            foreach (var seat in seats.Where(seat => seat.ApartM(cabinets[i]) >= options.ApartM))
             {
                 stop.ThrowIfCancellationRequested();
                 tried.Add(Judged(standing with { Seat = seat }, air, bands, mean));
@@ -129,7 +129,7 @@ public static class PlaceSearch
     // Mirror images sound alike; of those the one that moves things least.
     private static List<PlaceChoice> Distinct(List<PlaceChoice> tried, RoomGeometry room) => [.. tried
         .GroupBy(choice => (Math.Round(choice.SeatOverMeanDb, 6), Math.Round(choice.UnevennessDb, 6)))
-        .Select(alike => alike.MinBy(choice => Apart(choice.Cabinet, room.Cabinet) + Apart(choice.Seat, room.Seat))!)];
+        .Select(alike => alike.MinBy(choice => choice.Cabinet.ApartM(room.Cabinet) + choice.Seat.ApartM(room.Seat))!)];
 
     private static PlaceChoice Judged(RoomGeometry room, Air air, double[][] bands, double mean)
     {
@@ -150,8 +150,6 @@ public static class PlaceSearch
     private static Complex Source(double frequencyHz) => 1 / frequencyHz;
 
     private static double Power(double value) => value * value;
-
-    private static double Apart(Place one, Place other) => Math.Sqrt(Power(one.XM - other.XM) + Power(one.YM - other.YM) + Power(one.ZM - other.ZM));
 
     private static List<Place> Cabinets(RoomGeometry room, PlaceOptions options, double step)
     {

@@ -11,6 +11,9 @@ public sealed record Place(double XM, double YM, double ZM)
 {
     /// <summary>The three coordinates in order, m.</summary>
     internal double[] CoordinatesM => [XM, YM, ZM];
+
+    /// <summary>Distance to another place, m.</summary>
+    internal double ApartM(Place other) => Math.Sqrt(CoordinatesM.Zip(other.CoordinatesM, (a, b) => (a - b) * (a - b)).Sum());
 }
 
 /// <summary>A rectangular room with a source and a seat in it.</summary>
