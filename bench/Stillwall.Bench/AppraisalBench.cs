@@ -62,7 +62,7 @@ public class AppraisalBench
     public object Search_of_places() => Neighbours.Rooms.PlaceSearch.Of(room.Geometry, room.Air, new Neighbours.Rooms.PlaceOptions());
 
     [Benchmark]
-    public object Joining() => Neighbours.MainSpeakers.Joining.Of(Neighbours.MainSpeakers.JoiningInputs.From(project.Brief, 49, 0.72)!);
+    public object Joining() => Neighbours.Joins.Joining.Of(Neighbours.Joins.JoiningInputs.From(project.Brief, 49, 0.72)!);
 
     [Benchmark]
     public object Rank_ten_thousand_drivers() => Ranking.Of(project, tenThousand, 10);

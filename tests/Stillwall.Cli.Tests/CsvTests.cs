@@ -51,8 +51,8 @@ public sealed class CsvTests : IDisposable
 
     [Theory]
     [InlineData("cabinet.port", "{ \"diameter\": \"60 mm\", \"length\": \"200 mm\" }", ",port_speed_m_s")]
-    [InlineData("cabinet.second_cone", "{ \"sd\": \"214 cm2\", \"mms\": \"150 g\", \"cms\": \"0.4 mm/N\", \"rms\": \"2 kg/s\" }", ",second_cone_excursion_mm")]
-    public void A_port_or_a_second_cone_adds_its_column(string key, string block, string column)
+    [InlineData("cabinet.passive_radiator", "{ \"sd\": \"214 cm2\", \"mms\": \"150 g\", \"cms\": \"0.4 mm/N\", \"rms\": \"2 kg/s\" }", ",radiator_excursion_mm")]
+    public void A_port_or_a_passive_radiator_adds_its_column(string key, string block, string column)
     {
         desk.State(key, block);
         var ran = desk.Run("curves", "reading-room", "--csv", "-");

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace Stillwall.Cli.Tests;
 
-/// <summary>The walk through the first hour in the documentation is what the program prints. STILLWALL_APPROVE=1 writes it anew.</summary>
+/// <summary>The walk through the first hour in the documentation is what the program prints. STILLWALL_WRITE_EXPECTED=1 writes it anew.</summary>
 public sealed class FirstHourTests : IDisposable
 {
     private const string Opening = """
@@ -58,7 +58,7 @@ public sealed class FirstHourTests : IDisposable
 
         page.Append('\n').Append(Closing);
         var file = Path.Combine(Repository.Folder, "docs", "first-hour.md");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, page.ToString());
         }

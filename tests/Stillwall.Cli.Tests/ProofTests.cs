@@ -99,13 +99,13 @@ public sealed class ProofTests : IDisposable
         Assert.NotEqual("unknown", findings["Q as designed"]);
         Assert.NotEqual("unknown", findings["core as assumed"]);
         Assert.Equal("unknown", findings["no rattle"]);
-        Assert.Equal("unknown", findings["pushes as the join asks"]);
+        Assert.Equal("unknown", findings["polarity matches the main speakers"]);
         ProofSounds.Pulses(desk, "cabinet.wav", 1);
         ProofSounds.Pulses(desk, "main.wav", -1);
         Assert.Equal(2, desk.Run(["prove", "polarity", "cabinet.wav", .. to]).ExitCode);
         Assert.Equal(0, desk.Run(["prove", "polarity", "cabinet.wav", "--against", "main.wav", .. to]).ExitCode);
         Assert.Equal("opposite", JsonDocument.Parse(File.ReadAllText(desk.Project)).RootElement.GetProperty("measured").GetProperty("polarity").GetString());
-        Assert.Equal("fails", desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("id").GetString() == "proof/pushes-as-the-join-asks").GetProperty("verdict").GetString());
+        Assert.Equal("fails", desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("id").GetString() == "proof/polarity-matches-the-main-speakers").GetProperty("verdict").GetString());
         Assert.Equal(0, desk.Run("prove", "rattle", "--none", "--project", "reading-room", "--log", "2026-12-01").ExitCode);
         Assert.Equal("holds", desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("id").GetString() == "proof/no-rattle").GetProperty("verdict").GetString());
     }

@@ -39,7 +39,7 @@ internal static class Curves
                 }
 
                 var network = facts.System?.Network ?? throw Refusal.Input($"curves: unknown, for want of {Want.OfBox(facts)}");
-                var limits = MaximumLevel.LimitsOf(network.Driver, network.SecondCone, facts.Project.Brief.Amplifier);
+                var limits = MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, facts.Project.Brief.Amplifier);
                 if (call.Text(svg) is { } drawing)
                 {
                     call.Session.Deliver(drawing, ChartPicture.Svg(ResponseCharts.All(facts)));
@@ -84,9 +84,9 @@ internal static class Curves
             columns.Add(("port_speed_m_s", p => p.PortSpeedMS));
         }
 
-        if (network.SecondCone is not null)
+        if (network.PassiveRadiator is not null)
         {
-            columns.Add(("second_cone_excursion_mm", p => p.SecondConeExcursionMm));
+            columns.Add(("radiator_excursion_mm", p => p.RadiatorExcursionMm));
         }
 
         return CsvText.Write([.. columns.Select(c => c.Name)], curve.Select(p => (IReadOnlyList<double?>)[.. columns.Select(c => c.Cell(p))]));

@@ -25,6 +25,6 @@ internal static class Want
     internal static string OfRoom(Project project) => project.Brief.Room is null ? "brief.room" : "brief.room: width, length, height, decay_time, cabinet_at and seat_at, both within it";
 
     internal static string OfJoining(Facts facts) => facts.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover"
-        : facts.Project.Brief.Mains?.CornerHz is null ? "brief.mains.corner"
+        : facts.Project.Brief.MainSpeakers?.CornerHz is null ? "brief.main_speakers.corner"
         : OfBox(facts);
 }

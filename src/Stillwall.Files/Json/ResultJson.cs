@@ -8,7 +8,7 @@ using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Neighbours.Equalisers;
-using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Joins;
 using Stillwall.Neighbours.Rooms;
 using Stillwall.Parts;
 using Stillwall.Pours;

@@ -15,7 +15,7 @@ public static class DemoMarks
     [
         ("brief.room", "brief.room: its size, where the cabinet stands and where you sit"),
         ("brief.neighbour", "brief.neighbour: area of the wall, size of the room behind it"),
-        ("brief.mains", "brief.mains: where your main speakers stop in the bass"),
+        ("brief.main_speakers", "brief.main_speakers: where your main speakers stop in the bass"),
         ("", "driver, and the candidates in drivers.csv: all invented"),
         ("cabinet.outside", "cabinet.outside: a size for your spot and printer"),
         ("", "prices, stock, budget, pour_date: what things cost, what you have, when you pour"),

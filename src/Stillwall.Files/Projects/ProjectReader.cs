@@ -120,8 +120,7 @@ public static class ProjectReader
         private void Unknown(ModelBlock model, JsonEntry entry, string at, string path, HashSet<string> meant)
         {
             var nearest = faults.Count < MostFaults ? NearestWord.Of(entry.Key, model.Fields.Select(f => f.Key)) : null;
-            var suggestion = nearest is null ? "" : $" (did you mean \"{nearest}\"?)";
-            Add(entry.Line, at, $"is not a known key{suggestion}; one of {string.Join(", ", model.Fields.Select(f => f.Key).Where(k => k != "$schema"))}");
+            Add(entry.Line, at, $"is not a known key{NearestWord.Suggest(entry.Key, nearest)}; one of {string.Join(", ", model.Fields.Select(f => f.Key).Where(k => k != "$schema"))}");
             if (nearest is not null && meant.Add(nearest))
             {
                 // The mistyped key stands for the one it was meant to be: that one is not told as missing besides.

@@ -14,7 +14,7 @@ internal static class PolarityProof
         List<ProofFigure> figures = [new(ProofTexts.FirstSwing, isPositive ? ProofTexts.Up : ProofTexts.Down, null)];
         if (isSame is { } same)
         {
-            figures.Add(new(ProofTexts.AgainstMains, same ? ProofTexts.SameWay : ProofTexts.OtherWay, null));
+            figures.Add(new(ProofTexts.AgainstMainSpeaker, same ? ProofTexts.SameWay : ProofTexts.OtherWay, null));
         }
 
         var note = $"first swing {(isPositive ? "up" : "down")}{isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }}";

@@ -74,7 +74,7 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
 
     // The line of a chart at the lowest note, at the voltage of the amplifier's full power.
     private static CurvePoint? Point(Facts facts) => facts.System is not { } system ? null : ResponseCurve.PointAt(
-        system.Network, MaximumLevel.LimitsOf(system.Network.Driver, system.Network.SecondCone, facts.Project.Brief.Amplifier), facts.Project.Brief.Aim?.LowestHz ?? DefaultHz,
+        system.Network, MaximumLevel.LimitsOf(system.Network.Driver, system.Network.PassiveRadiator, facts.Project.Brief.Amplifier), facts.Project.Brief.Aim?.LowestHz ?? DefaultHz,
         facts.Project.Brief.Amplifier is { PowerW: { } power, RatedLoadOhm: { } load } ? Math.Sqrt(power * load) : DefaultVolts);
 
     private static QuietAnswer? Polite(Facts facts) => QuietAnswer.Of(facts.Project, facts.Quiet);

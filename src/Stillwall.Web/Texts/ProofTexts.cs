@@ -80,7 +80,7 @@ internal static class ProofTexts
     internal const string WallTurned = "a band is louder on the other side than on this one by 20 dB or more, or the two are not of one gain; this side first, at one gain";
     internal const string WallSays = "only differences mean something, for nobody has calibrated the microphone; ± is by the length of the recordings, and several places in each room, walked slowly, count more than that";
     internal const string AtLeast = "at least ", UpTo = "up to ", AtMost = "at most ", About = "about ";
-    internal const string FirstSwing = "first swing", Up = "up", Down = "down", AgainstMains = "against the main speaker", SameWay = "the same way", OtherWay = "the other way";
+    internal const string FirstSwing = "first swing", Up = "up", Down = "down", AgainstMainSpeaker = "against the main speaker", SameWay = "the same way", OtherWay = "the other way";
     internal const string OneMicrophone = "one microphone alone does not say which way is out; bring a recording of a main speaker too", TwoCones = "the two recordings are compared with each other, by one microphone at one place before each cone; which way is outward stays unknown";
     internal const string NoBox = "the leak is unknown: the box or the driver is not stated";
     internal const string LeakQ = "Q of the leak", LeakResistance = "its resistance", TooFast = "too fast for a stopwatch: look for the hole, then test again; nothing to keep but the day", TooTight = "tighter than this test can tell", AFifth = "a fifth either way, by stopwatch";

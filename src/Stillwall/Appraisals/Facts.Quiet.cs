@@ -1,5 +1,5 @@
 using Stillwall.Neighbours;
-using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Joins;
 using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 using Stillwall.SupplyLists;
@@ -41,8 +41,8 @@ public sealed partial class Facts
     /// <summary>The four ways to join with second and fourth orders; empty where joining is not known.</summary>
     public IReadOnlyList<Joining> WaysToJoin => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Joining.Ways(inputs) : [];
 
-    /// <summary>How cabinet and mains join at the seat; null where joining, room or the places of the mains are not known, or the crossover is above what the room is computed for.</summary>
-    public SeatJoining? JoiningAtSeat => Joining is { } free && Room is { } r && Project.Brief.Mains is { LeftAtM: [var lx, var ly, var lz], RightAtM: [var rx, var ry, var rz] }
+    /// <summary>How cabinet and main speakers join at the seat; null where joining, room or the places of the main speakers are not known, or the crossover is above what the room is computed for.</summary>
+    public SeatJoining? JoiningAtSeat => Joining is { } free && Room is { } r && Project.Brief.MainSpeakers is { LeftAtM: [var lx, var ly, var lz], RightAtM: [var rx, var ry, var rz] }
         && JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { CrossoverHz: <= RoomModel.HighestHz / 2 } inputs
         ? SeatJoining.Of(inputs, free, r.Geometry, Air, new Place(lx, ly, lz), new Place(rx, ry, rz)) : null;
 
@@ -52,7 +52,7 @@ public sealed partial class Facts
         get
         {
             if (System is not { } s || Mass.FinishedKg is not { } mass || Project.Cabinet?.Feet is not { } feet || Project.Brief.Aim?.LowestHz is not { } lowest
-                || Cabinets.MaximumLevel.VoltageAt(s.Network, Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.SecondCone, Project.Brief.Amplifier), lowest) is not { } drive)
+                || Cabinets.MaximumLevel.VoltageAt(s.Network, Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.PassiveRadiator, Project.Brief.Amplifier), lowest) is not { } drive)
             {
                 return null;
             }
@@ -113,5 +113,5 @@ public sealed partial class Facts
         SystemQ = Box.SystemQ,
     };
 
-    private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.MainSpeakers.Joining.Of(inputs) : null;
+    private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.Joins.Joining.Of(inputs) : null;
 }

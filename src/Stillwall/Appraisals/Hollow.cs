@@ -8,12 +8,12 @@ namespace Stillwall.Appraisals;
 /// <param name="InsideM3">Air space within the inner skins, m³.</param>
 /// <param name="BracesM3">Volume of all braces, their seats and the tongues of the inner plates, m³.</param>
 /// <param name="PortM3">Volume of the ports' bodies, m³.</param>
-/// <param name="SecondConeM3">Volume of the second cone's body, m³.</param>
-internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double BracesM3, double PortM3, double SecondConeM3)
+/// <param name="PassiveRadiatorM3">Volume of the passive radiator's body, m³.</param>
+internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double BracesM3, double PortM3, double PassiveRadiatorM3)
 {
     /// <summary>Takes it from the drawing.</summary>
     internal static Hollow Of(CabinetGeometry geometry, Cabinet cabinet) =>
-        new(geometry, geometry.InsideM3, geometry.Sizes.Braces * geometry.BraceM3 + geometry.FittingsM3, Displacement.PortM3(cabinet.Port), Displacement.SecondConeM3(cabinet.SecondCone));
+        new(geometry, geometry.InsideM3, geometry.Sizes.Braces * geometry.BraceM3 + geometry.FittingsM3, Displacement.PortM3(cabinet.Port), Displacement.PassiveRadiatorM3(cabinet.PassiveRadiator));
 
     /// <summary>Stated sizes; of the driver's openings they say nothing reliable.</summary>
     internal CabinetSizes Sizes => Geometry.Sizes;
@@ -28,5 +28,5 @@ internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double 
     internal double RoomForDriverM(bool passesBraces) => Geometry.RoomForDriverM(passesBraces);
 
     /// <summary>Air that is left with as many of one driver as the cabinet has, m³; never below 0.</summary>
-    internal double NetM3(DriverSheet sheet) => Math.Max(0, InsideM3 - (BracesM3 + Sizes.DriverCount * Displacement.DriverM3(sheet) + PortM3 + SecondConeM3));
+    internal double NetM3(DriverSheet sheet) => Math.Max(0, InsideM3 - (BracesM3 + Sizes.DriverCount * Displacement.DriverM3(sheet) + PortM3 + PassiveRadiatorM3));
 }

@@ -165,7 +165,7 @@ public sealed record BoxFigures
 
     private static BoxFigures AtLowest(BoxFigures closed, BoxNetwork network, double lowestHz, Aim aim, Amplifier? amplifier, double? seatTransferDb)
     {
-        var limits = MaximumLevel.LimitsOf(network.Driver, network.SecondCone, amplifier);
+        var limits = MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, amplifier);
         var point = network.At(lowestHz, 1);
         var wherever = seatTransferDb is { } transfer ? point.LevelDb() + transfer : point.LevelDb(aim.DistanceM);
         return closed with

@@ -19,7 +19,7 @@ public sealed record PortPath(double AreaM2, double LengthM, int Count = 1, doub
 
 /// <summary>
 /// The driver in its box as one lumped network in the impedance analogy: source, Re, Le, force factor, moving mass, loss and compliance,
-/// cone area, then the box's air beside the leak, the ports and a second cone.
+/// cone area, then the box's air beside the leak, the ports and a passive radiator.
 /// </summary>
 /// <param name="Driver">The driver, or several as one.</param>
 /// <param name="EffectiveVolumeM3">Volume as the cone feels it, fill factor included, m³, above 0.</param>
@@ -36,7 +36,7 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
     public PortPath? Port { get; init; }
 
     /// <summary>A second, passive cone; null where there is none.</summary>
-    public SecondCone? SecondCone { get; init; }
+    public PassiveRadiator? PassiveRadiator { get; init; }
 
     /// <summary>Solves the network at one frequency.</summary>
     /// <param name="frequencyHz">Frequency, Hz, above 0.</param>
@@ -56,7 +56,7 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
         var omega = 2 * Math.PI * frequencyHz;
         var leak = LeakResistancePaSM3 is { } resistance ? 1 / resistance : 0;
         var port = PortAdmittance(omega);
-        var second = SecondConeAdmittance(omega);
+        var second = PassiveRadiatorAdmittance(omega);
         var load = 1 / (BoxAdmittance(omega) + leak + port + second);
         var moving = Moving(omega, load);
         var impedance = Impedance(omega, moving);
@@ -65,7 +65,7 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
         return new NetworkPoint(frequencyHz, impedance, velocity, pressure, (Driver.SdM2 * velocity) + (pressure * (leak + port + second)), Air)
         {
             PortVelocityMS = Port is null ? null : pressure * port / Port.TotalAreaM2,
-            SecondConeVelocityMS = SecondCone is null ? null : pressure * second / SecondCone.SdM2,
+            PassiveRadiatorVelocityMS = PassiveRadiator is null ? null : pressure * second / PassiveRadiator.SdM2,
         };
     }
 
@@ -74,7 +74,7 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
     {
         var omega = 2 * Math.PI * frequencyHz;
         var leak = LeakResistancePaSM3 is { } resistance ? 1 / resistance : 0;
-        return Impedance(omega, Moving(omega, 1 / (BoxAdmittance(omega) + leak + PortAdmittance(omega) + SecondConeAdmittance(omega))));
+        return Impedance(omega, Moving(omega, 1 / (BoxAdmittance(omega) + leak + PortAdmittance(omega) + PassiveRadiatorAdmittance(omega))));
     }
 
     private Complex Impedance(double omega, Complex moving) => new Complex(Driver.ReOhm, omega * Driver.LeH) + (Driver.BlTM * Driver.BlTM / moving);
@@ -87,6 +87,6 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
     private Complex PortAdmittance(double omega) =>
         Port is null ? 0 : 1 / new Complex(Port.ResistancePaSM3, omega * Air.DensityKgM3 * Port.LengthM / Port.TotalAreaM2);
 
-    private Complex SecondConeAdmittance(double omega) =>
-        SecondCone is not { } cone ? 0 : cone.SdM2 * cone.SdM2 / new Complex(cone.RmsKgS, (omega * cone.MmsKg) - (1 / (omega * cone.CmsMPerN)));
+    private Complex PassiveRadiatorAdmittance(double omega) =>
+        PassiveRadiator is not { } cone ? 0 : cone.SdM2 * cone.SdM2 / new Complex(cone.RmsKgS, (omega * cone.MmsKg) - (1 / (omega * cone.CmsMPerN)));
 }

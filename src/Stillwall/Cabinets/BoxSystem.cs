@@ -14,7 +14,7 @@ public sealed record BoxSystem(BoxNetwork Network, double NetVolumeM3, FillEffec
     /// <summary>Puts driver and cabinet together.</summary>
     /// <param name="driver">One driver as resolved; the cabinet says how many there are.</param>
     /// <param name="netVolumeM3">Net volume of the box, m³.</param>
-    /// <param name="cabinet">The stated cabinet, for fill, leak, ports, second cone and number of drivers; null is an airtight empty box.</param>
+    /// <param name="cabinet">The stated cabinet, for fill, leak, ports, passive radiator and number of drivers; null is an airtight empty box.</param>
     /// <param name="measured">What was measured; it beats what is stated.</param>
     /// <param name="air">The air.</param>
     /// <returns>The system, or what is missing to know it.</returns>
@@ -41,7 +41,7 @@ public sealed record BoxSystem(BoxNetwork Network, double NetVolumeM3, FillEffec
             LeakResistancePaSM3 = leak.ResistancePaSM3,
             FillLossKgS = fill.IsLossy ? FibreFill.LossKgS(all, fill.EffectiveVolumeM3, air) : 0,
             Port = PathOf(cabinet?.Port),
-            SecondCone = cabinet?.SecondCone,
+            PassiveRadiator = cabinet?.PassiveRadiator,
         };
         return new BoxSystemResolution(new BoxSystem(network, netVolumeM3, fill), []);
     }

@@ -42,7 +42,7 @@ public static class Displacement
     /// <param name="cone">The stated cone; null for none.</param>
     /// <returns>A quarter of a cylinder as wide as the cone and as deep, m³.</returns>
     /// <remarks>Source: our choice, no source. Accuracy: ±50 %.</remarks>
-    public static double SecondConeM3(SecondCone? cone)
+    public static double PassiveRadiatorM3(PassiveRadiator? cone)
     {
         if (cone is null)
         {

@@ -6,10 +6,10 @@ namespace Stillwall.Cabinets;
 
 /// <summary>What may not be exceeded when the cabinet is driven hard.</summary>
 /// <param name="XmaxM">Greatest linear excursion of the cone, one way, peak, m; null where not stated.</param>
-/// <param name="SecondConeXmaxM">The same of the second cone, m; null where it sets no limit.</param>
+/// <param name="PassiveRadiatorXmaxM">The same of the passive radiator, m; null where it sets no limit.</param>
 /// <param name="CoilVoltageV">Voltage at the coil's rated power, V rms; null where not stated.</param>
 /// <param name="AmplifierVoltageV">Voltage of the amplifier at its rated power, V rms; null where not stated.</param>
-public sealed record DriveLimits(double? XmaxM, double? SecondConeXmaxM, double? CoilVoltageV, double? AmplifierVoltageV);
+public sealed record DriveLimits(double? XmaxM, double? PassiveRadiatorXmaxM, double? CoilVoltageV, double? AmplifierVoltageV);
 
 /// <summary>The greatest voltage that all limits allow, and which of them sets it.</summary>
 /// <param name="VoltageV">Voltage of the source, V rms.</param>
@@ -19,19 +19,19 @@ public sealed record DriveLimit(double VoltageV, string LimitedBy);
 /// <summary>How loud the cabinet can be, and what gives out first.</summary>
 public static class MaximumLevel
 {
-    /// <summary>Limits of a driver, a second cone and an amplifier.</summary>
+    /// <summary>Limits of a driver, a passive radiator and an amplifier.</summary>
     /// <param name="driver">The driver, or several as one.</param>
-    /// <param name="secondCone">The second cone; null where there is none.</param>
+    /// <param name="passiveRadiator">The passive radiator; null where there is none.</param>
     /// <param name="amplifier">The amplifier; null where not stated.</param>
     /// <returns>The limits; what is not stated is null.</returns>
     /// <remarks>
     /// Model: coil √(P·R) with the driver's rated power, amplifier √(P·R) with its own, both at the rated load. Validity: steady sine.
     /// Source: power as voltage squared over rated load, IEC 60268-5 (from memory). Accuracy: exact by definition of the ratings.
     /// </remarks>
-    public static DriveLimits LimitsOf(Driver driver, SecondCone? secondCone, Amplifier? amplifier)
+    public static DriveLimits LimitsOf(Driver driver, PassiveRadiator? passiveRadiator, Amplifier? amplifier)
     {
         ArgumentNullException.ThrowIfNull(driver);
-        return new DriveLimits(driver.XmaxM, secondCone?.XmaxM, Volts(driver.PowerW, amplifier?.RatedLoadOhm), Volts(amplifier?.PowerW, amplifier?.RatedLoadOhm));
+        return new DriveLimits(driver.XmaxM, passiveRadiator?.XmaxM, Volts(driver.PowerW, amplifier?.RatedLoadOhm), Volts(amplifier?.PowerW, amplifier?.RatedLoadOhm));
     }
 
     /// <summary>The greatest voltage at one frequency.</summary>
@@ -41,7 +41,7 @@ public static class MaximumLevel
     /// <returns>Voltage and what sets it; null where excursion, coil or amplifier is not stated.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     /// <remarks>
-    /// Model: the least of the voltages at which cone or second cone reach their excursion, the coil its power and the amplifier its voltage.
+    /// Model: the least of the voltages at which cone or passive radiator reach their excursion, the coil its power and the amplifier its voltage.
     /// Validity: the linear network up to the limits. Source: our choice of limits; displacement-limited output after Small, JAES 20(10), 1972 (from memory).
     /// Accuracy: 1 to 2 dB, for real suspensions stiffen and coils warm up.
     /// </remarks>
@@ -96,7 +96,7 @@ public static class MaximumLevel
         }
 
         var excursion = xmax / atOneVolt.ExcursionPeakM;
-        if (limits.SecondConeXmaxM / atOneVolt.SecondConeExcursionPeakM is { } second)
+        if (limits.PassiveRadiatorXmaxM / atOneVolt.PassiveRadiatorExcursionPeakM is { } second)
         {
             excursion = Math.Min(excursion, second);
         }

@@ -8,7 +8,7 @@ namespace Stillwall.Cabinets;
 /// <param name="ImpedanceOhm">What the source is loaded with, ohm.</param>
 /// <param name="ConeVelocityMS">Velocity of the cone, outward positive, m/s rms.</param>
 /// <param name="BoxPressurePa">Pressure in the box, Pa rms.</param>
-/// <param name="OutwardVolumeVelocityM3S">Volume velocity of cone, leak, ports and second cone together, m³/s rms.</param>
+/// <param name="OutwardVolumeVelocityM3S">Volume velocity of cone, leak, ports and passive radiator together, m³/s rms.</param>
 /// <param name="Air">The air.</param>
 public sealed record NetworkPoint(
     double FrequencyHz, Complex ImpedanceOhm, Complex ConeVelocityMS, Complex BoxPressurePa, Complex OutwardVolumeVelocityM3S, Air Air)
@@ -16,8 +16,8 @@ public sealed record NetworkPoint(
     /// <summary>Mean velocity of the air in the ports, outward positive, m/s rms; null without a port.</summary>
     public Complex? PortVelocityMS { get; init; }
 
-    /// <summary>Velocity of the second cone, outward positive, m/s rms; null without one.</summary>
-    public Complex? SecondConeVelocityMS { get; init; }
+    /// <summary>Velocity of the passive radiator, outward positive, m/s rms; null without one.</summary>
+    public Complex? PassiveRadiatorVelocityMS { get; init; }
 
     /// <summary>Excursion of the cone, one way, peak, m.</summary>
     public double ExcursionPeakM => PeakM(ConeVelocityMS);
@@ -25,8 +25,8 @@ public sealed record NetworkPoint(
     /// <summary>Speed of the air in the ports, peak, m/s; null without a port.</summary>
     public double? PortSpeedPeakMS => PortVelocityMS is { } velocity ? Math.Sqrt(2) * velocity.Magnitude : null;
 
-    /// <summary>Excursion of the second cone, one way, peak, m; null without one.</summary>
-    public double? SecondConeExcursionPeakM => SecondConeVelocityMS is { } velocity ? PeakM(velocity) : null;
+    /// <summary>Excursion of the passive radiator, one way, peak, m; null without one.</summary>
+    public double? PassiveRadiatorExcursionPeakM => PassiveRadiatorVelocityMS is { } velocity ? PeakM(velocity) : null;
 
     /// <summary>Pressure into a half space, without travel time.</summary>
     /// <param name="distanceM">Distance, m, above 0.</param>

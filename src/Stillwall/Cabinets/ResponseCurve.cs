@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 
 namespace Stillwall.Cabinets;
 
-/// <summary>One row of the response: one cabinet, half space, 1 m, no room, equaliser or mains.</summary>
+/// <summary>One row of the response: one cabinet, half space, 1 m, no room, equaliser or main speakers.</summary>
 /// <param name="FrequencyHz">Frequency, Hz.</param>
 /// <param name="SplDb">Level, dB re 20 µPa rms.</param>
 /// <param name="PhaseDeg">Phase of the pressure against the source's voltage, without travel time, °.</param>
@@ -14,7 +14,7 @@ namespace Stillwall.Cabinets;
 /// <param name="GroupDelayMs">Group delay of the pressure, without travel time, ms.</param>
 /// <param name="MaxSplDb">Greatest level, dB re 20 µPa rms; null where a limit is not stated.</param>
 /// <param name="PortSpeedMS">Speed of the air in the ports, peak, m/s; null without a port.</param>
-/// <param name="SecondConeExcursionMm">Excursion of the second cone, one way, peak, mm; null without one.</param>
+/// <param name="RadiatorExcursionMm">Excursion of the passive radiator, one way, peak, mm; null without one.</param>
 public sealed record CurvePoint(
     double FrequencyHz,
     [property: ComputedBy("half-space-level", "box.effective_volume_m3", "driver.bl", "driver.sd")] double SplDb,
@@ -26,7 +26,7 @@ public sealed record CurvePoint(
     [property: ComputedBy("group-delay", "box.effective_volume_m3", "driver.fs")] double GroupDelayMs,
     [property: ComputedBy("maximum-level", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load")] double? MaxSplDb,
     [property: JsonPropertyName("port_speed_m_s"), ComputedBy("box-network", "cabinet.port.area", "cabinet.port.length")] double? PortSpeedMS,
-    [property: ComputedBy("box-network", "cabinet.second_cone.sd", "cabinet.second_cone.mms")] double? SecondConeExcursionMm);
+    [property: ComputedBy("box-network", "cabinet.passive_radiator.sd", "cabinet.passive_radiator.mms")] double? RadiatorExcursionMm);
 
 /// <summary>The lowest impedance in a range of frequencies.</summary>
 /// <param name="FrequencyHz">Where it is lowest, Hz.</param>
@@ -98,7 +98,7 @@ public static class ResponseCurve
             GroupDelayS(network, frequencyHz) * 1000,
             MaximumLevel.LevelDb(network, limits, frequencyHz),
             point.PortSpeedPeakMS,
-            point.SecondConeExcursionPeakM * 1000);
+            point.PassiveRadiatorExcursionPeakM * 1000);
     }
 
     /// <summary>Group delay of the pressure, without travel time.</summary>

@@ -14,9 +14,9 @@ internal static class HowFarChart
         var (unit, perMetre) = facts.Show.Inch ? ("in", 1 / 0.0254) : ("mm", 1e3);
         var points = Axes.FrequenciesHz(HighHz, 170).Select(f => network.At(f, volts)).ToList();
         List<ChartSeries> series = [];
-        if (network.SecondCone is not null)
+        if (network.PassiveRadiator is not null)
         {
-            series.Add(new ChartSeries("the second cone", StyleRole.Second, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.FrequencyHz, p.SecondConeExcursionPeakM!.Value * perMetre))]));
+            series.Add(new ChartSeries("the passive radiator", StyleRole.Second, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.FrequencyHz, p.PassiveRadiatorExcursionPeakM!.Value * perMetre))]));
         }
 
         var main = points.Select(p => new ChartPoint(p.FrequencyHz, p.ExcursionPeakM * perMetre)).ToList();

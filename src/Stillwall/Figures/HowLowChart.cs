@@ -26,7 +26,7 @@ internal static class HowLowChart
         series.Add(new ChartSeries("this cabinet, nine of ten drivers in the band", StyleRole.Main, SeriesShape.Line, main));
         var aim = facts.Project.Brief.Aim;
         return new Chart("how-low", "How low?", Answer(F10Hz(facts, system.Network, main), aim?.LowestHz), across, up, series, LimitsOf(aim?.LowestHz, across, up), Landmarks(facts, system.Network),
-            aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the mains take over")] : [],
+            aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the main speakers take over")] : [],
             ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)]));
     }
 
@@ -60,12 +60,12 @@ internal static class HowLowChart
         ? []
         : [new ChartLimit($"from {Show.Frequency(lowest)} up, not below −10 dB", [new(lowest, up.Low), new(lowest, -10), new(across.High, -10)], [new(lowest, up.Low), new(lowest, -10), new(across.High, -10), new(across.High, up.Low)])];
 
-    // With a port or a second cone the closed forms do not hold, so neither do their marks.
+    // With a port or a passive radiator the closed forms do not hold, so neither do their marks.
     private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, BoxNetwork network) => IsClosed(network) && facts.Box is { F3Hz: { } f3, F10Hz: { } f10 }
         ? [.. new ChartLandmark[] { new(new(f10, -10), $"10 dB under at {Show.Frequency(f10)}"), new(new(f3, -10 * Math.Log10(2)), $"3 dB under at {Show.Frequency(f3)}") }.Where(l => l.At.X is > 10 and < HighHz)]
         : [];
 
-    private static bool IsClosed(BoxNetwork network) => network.Port is null && network.SecondCone is null;
+    private static bool IsClosed(BoxNetwork network) => network.Port is null && network.PassiveRadiator is null;
 
     // From where on the line stays within 10 dB of the passband; null where it does throughout, or nowhere.
     private static double? F10Hz(Facts facts, BoxNetwork network, List<ChartPoint> main)

@@ -63,7 +63,7 @@ public static class ResponseCharts
         return facts.System is { } system ? ImpedanceChart.Of(facts, system.Network) : null;
     }
 
-    internal static DriveLimits LimitsOf(Facts facts, BoxNetwork network) => MaximumLevel.LimitsOf(network.Driver, network.SecondCone, facts.Project.Brief.Amplifier);
+    internal static DriveLimits LimitsOf(Facts facts, BoxNetwork network) => MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, facts.Project.Brief.Amplifier);
 
     // The lines of a table: round frequencies, one value for each series.
     internal static ChartTable Table(string quantity, ChartAxis across, IReadOnlyList<ChartSeries> series) => new(

@@ -22,7 +22,7 @@ public sealed record Brief
     public Amplifier? Amplifier { get; init; }
 
     /// <summary>The main speakers that the cabinet joins.</summary>
-    public Mains? Mains { get; init; }
+    public MainSpeakers? MainSpeakers { get; init; }
 
     /// <summary>State of the air; 20 °C and 101 325 Pa unless stated.</summary>
     public AirState Air { get; init; } = new();
@@ -216,7 +216,7 @@ public sealed record Amplifier
 }
 
 /// <summary>The main speakers that the cabinet joins.</summary>
-public sealed record Mains
+public sealed record MainSpeakers
 {
     /// <summary>A remark of the maker's; read and kept.</summary>
     public string? Note { get; init; }

@@ -56,7 +56,7 @@ public sealed record Cabinet
     public Port? Port { get; init; }
 
     /// <summary>A second, passive cone, for the comparison.</summary>
-    public SecondCone? SecondCone { get; init; }
+    public PassiveRadiator? PassiveRadiator { get; init; }
 }
 
 /// <summary>Outside size of the cabinet: width across, depth from front to rear, height up.</summary>
@@ -205,7 +205,7 @@ public sealed record Port
 }
 
 /// <summary>A second, passive cone.</summary>
-public sealed record SecondCone
+public sealed record PassiveRadiator
 {
     /// <summary>A remark of the maker's; read and kept.</summary>
     public string? Note { get; init; }

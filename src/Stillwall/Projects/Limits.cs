@@ -130,9 +130,9 @@ public sealed record Limits
     [Within(-40, 40), DefaultFrom("our choice")]
     public double NeighbourOverDb { get; init; }
 
-    /// <summary>Greatest ripple where cabinet and mains overlap, ± dB (our choice).</summary>
+    /// <summary>Greatest ripple where cabinet and main speakers overlap, ± dB (our choice).</summary>
     [Within(0.05, 20), DefaultFrom("our choice")]
-    public double MainsRippleDb { get; init; } = 1.5;
+    public double MainSpeakersRippleDb { get; init; } = 1.5;
 
     /// <summary>What real walls take from the rigid room's level, dB (our choice).</summary>
     [Within(0, 20), DefaultFrom("our choice")]

@@ -7,12 +7,22 @@ public static class NearestWord
     /// <param name="word">The word as written.</param>
     /// <param name="known">The known words.</param>
     /// <returns>Text to put into a message: <c> (did you mean "core"?)</c>, or empty.</returns>
-    public static string Suggest(string word, IEnumerable<string> known) => Of(word, known) is { } nearest ? $" (did you mean \"{nearest}\"?)" : "";
+    public static string Suggest(string word, IEnumerable<string> known) => Suggest(word, Of(word, known));
+
+    /// <summary>The words of a "did you mean" for a word that was found.</summary>
+    /// <param name="word">The word as written.</param>
+    /// <param name="nearest">What <see cref="Of"/> found for it.</param>
+    /// <returns>Text to put into a message: <c> (did you mean "core"?)</c>, <c> (now called "main_speakers")</c>, or empty.</returns>
+    public static string Suggest(string word, string? nearest)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return nearest is null ? "" : nearest == FormerNames.Now(word) ? $" (now called \"{nearest}\")" : $" (did you mean \"{nearest}\"?)";
+    }
 
     /// <summary>The known word nearest to one that is not known.</summary>
     /// <param name="word">The word as written.</param>
     /// <param name="known">The known words.</param>
-    /// <returns>The nearest word, or null where none is near: more than 2 letters, or a third of the word, would have to change (our choice).</returns>
+    /// <returns>The nearest word, or null where none is near: more than 2 letters, or a third of the word, would have to change (our choice). What a former name is called now is always near.</returns>
     public static string? Of(string word, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(word);
@@ -21,7 +31,13 @@ public static class NearestWord
             return null;
         }
 
-        var best = known.Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
+        var words = known.ToList();
+        if (FormerNames.Now(word) is { } now && words.Contains(now))
+        {
+            return now;
+        }
+
+        var best = words.Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
             .OrderBy(c => c.Distance).ThenBy(c => c.Word, StringComparer.Ordinal).FirstOrDefault();
         return best.Word is not null && best.Distance <= Math.Max(2, word.Length / 3) && best.Distance < best.Word.Length ? best.Word : null;
     }

@@ -41,7 +41,7 @@ public static class ProjectChecks
         new([], FillOneWay),
         new(["cabinet.leak"], LeakOneWay),
         new(["cabinet.port"], PortWhole),
-        new([], PortOrSecondCone),
+        new([], PortOrPassiveRadiator),
         new(["cabinet.outside", "cabinet.openings.terminal", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], TerminalFits),
         new(["cabinet.outside", "cabinet.openings", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], PourOpeningFits),
         new(["cabinet.openings.recess", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "brief.printer.layer"], RecessLeavesSkin),
@@ -54,8 +54,8 @@ public static class ProjectChecks
         new(["materials.cast.mix", "materials.cast.own"], p => Own("materials.cast.mix", p.Materials?.Cast?.Mix, "own", p.Materials?.Cast?.Own)),
         new([], p => InRoom(p.Brief.Room, "cabinet_at", p.Brief.Room?.CabinetAtM)),
         new([], p => InRoom(p.Brief.Room, "seat_at", p.Brief.Room?.SeatAtM)),
-        new([], p => InRoom(p.Brief.Room, "left_at", p.Brief.Mains?.LeftAtM, "mains")),
-        new([], p => InRoom(p.Brief.Room, "right_at", p.Brief.Mains?.RightAtM, "mains")),
+        new([], p => InRoom(p.Brief.Room, "left_at", p.Brief.MainSpeakers?.LeftAtM, "main_speakers")),
+        new([], p => InRoom(p.Brief.Room, "right_at", p.Brief.MainSpeakers?.RightAtM, "main_speakers")),
         new(["limits.fill_density_low", "limits.fill_density_high"], FillDensitiesInOrder),
         new([], PricesNamedOnce),
         new([], PricesForSomething),
@@ -225,11 +225,11 @@ public static class ProjectChecks
         }
     }
 
-    private static IEnumerable<(string, string)> PortOrSecondCone(Project project)
+    private static IEnumerable<(string, string)> PortOrPassiveRadiator(Project project)
     {
-        if (project.Cabinet is { Port: not null, SecondCone: not null })
+        if (project.Cabinet is { Port: not null, PassiveRadiator: not null })
         {
-            yield return ("cabinet.second_cone", "is stated together with port; one of the two");
+            yield return ("cabinet.passive_radiator", "is stated together with port; one of the two");
         }
     }
 

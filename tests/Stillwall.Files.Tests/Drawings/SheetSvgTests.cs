@@ -248,11 +248,11 @@ public sealed partial class SheetSvgTests
     public void A_cabinet_that_is_not_drawn_has_no_sheets() => Assert.Empty(SheetSet.Of(new Facts(DemoProject.Project with { Cabinet = null }, DemoDrivers.All)));
 
     [Fact]
-    public void The_sheet_of_a_spacer_gauge_is_as_approved()
+    public void The_sheet_of_a_spacer_gauge_is_as_expected()
     {
         var svg = SheetSvg.Of(Demo("spacer-gauge"));
         var file = Path.Combine(Path.GetDirectoryName(TestData.Demo("stillwall.json"))!, "..", "..", "tests", "data", "sheets", "spacer-gauge.svg");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, svg);
         }

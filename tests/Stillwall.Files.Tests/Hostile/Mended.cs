@@ -37,7 +37,7 @@ internal static class Mended
         "cabinet.fill" => Set(project, dice.Falls(0.5) ? "cabinet.fill.mass" : "cabinet.fill.factor", null),
         "cabinet.leak" => Leak(project, dice),
         "cabinet.port" => Port(project, dice),
-        "cabinet.second_cone" => Set(project, dice.Falls(0.5) ? "cabinet.second_cone" : "cabinet.port", null),
+        "cabinet.passive_radiator" => Set(project, dice.Falls(0.5) ? "cabinet.passive_radiator" : "cabinet.port", null),
         "cabinet.openings.terminal" or "cabinet.openings.pour" or "cabinet.openings.recess" => Set(project, path, null),
         "brief.aim.crossover" => Set(project, path, dice.Falls(0.5) ? 1000.0 : Math.Max(20, project.Brief.Aim!.LowestHz!.Value * Above)),
         "limits.fill_density_low" => Set(project, path, project.Limits.FillDensityHighKgM3),

@@ -119,7 +119,7 @@ internal static class Models
             Leak = c.Leak is { GapM: not null, LengthM: not null, DepthM: not null } ? c.Leak with { ResistancePaSM3 = null }
                 : c.Leak is null ? null : c.Leak with { GapM = null, LengthM = null, DepthM = null },
             Port = c.Port is null ? null : c.Port with { AreaM2 = c.Port.DiameterM is null ? 0.01 : null, LengthM = c.Port.LengthM ?? 0.1 },
-            SecondCone = c.Port is null ? c.SecondCone : null,
+            PassiveRadiator = c.Port is null ? c.PassiveRadiator : null,
         };
     }
 }

@@ -11,7 +11,7 @@ using Stillwall.Tests.Appraisals;
 
 namespace Stillwall.Files.Tests.Projects;
 
-/// <summary>The keys of neighbour, hours, mains and feet: read, refused in one line, and appraised to finite numbers whatever they say.</summary>
+/// <summary>The keys of neighbour, hours, main speakers and feet: read, refused in one line, and appraised to finite numbers whatever they say.</summary>
 public sealed class QuietKeysTests
 {
     [Fact]
@@ -19,14 +19,14 @@ public sealed class QuietKeysTests
     {
         var project = Read("""
             { "stillwall": 1, "brief": {
-                "mains": { "left_at": ["0.5 m", "0.2 m", "1 m"], "right_at": ["2.5 m", "0.2 m", "1 m"] },
+                "main_speakers": { "left_at": ["0.5 m", "0.2 m", "1 m"], "right_at": ["2.5 m", "0.2 m", "1 m"] },
                 "everyday": { "level": "62 dB", "crest": "13 dB", "programme": "deep-music", "quiet_hours": { "from": 22, "to": 6.5, "level": "50 dB", "curve": "audibility-nl-1999", "a_weighted_limit": "20 dB" } },
                 "neighbour": { "partition": "two-leaves", "leaf": "12 kg/m2", "second_leaf": "2.5 lb/ft2", "gap": "75 mm", "flanking": "45 dB", "a_weighted_limit": "25 dB", "c_weighted_limit": "50 dB" } },
               "cabinet": { "feet": { "stiffness": "9 kN/m", "vertical_stiffness": "40 kN/m" } } }
             """).Project!;
         Assert.True(project.Brief.Everyday is { CrestDb: 13, Programme: "deep-music", QuietHours: { FromHours: 22, ToHours: 6.5, LevelDb: 50, AWeightedLimitDb: 20, Curve: "audibility-nl-1999" } });
         Assert.True(project.Brief.Neighbour is { LeafKgM2: 12, SecondLeafKgM2: > 12.2 and < 12.21, GapM: 0.075, FlankingDb: 45, AWeightedLimitDb: 25, CWeightedLimitDb: 50 });
-        Assert.Equal([0.5, 0.2, 1], project.Brief.Mains!.LeftAtM!);
+        Assert.Equal([0.5, 0.2, 1], project.Brief.MainSpeakers!.LeftAtM!);
         Assert.Equal(40e3, project.Cabinet!.Feet!.VerticalStiffnessNPerM);
     }
 
@@ -35,7 +35,7 @@ public sealed class QuietKeysTests
     [InlineData("""{ "neighbour": { "partition": "two-leaves", "leaf": "12 kg/m2", "second_leaf": "12 kg/m2" } }""", "but gap is not stated")]
     [InlineData("""{ "neighbour": { "leaf": "12 kg/m3" } }""", "brief.neighbour.leaf: \"12 kg/m3\" has the wrong unit")]
     [InlineData("""{ "everyday": { "quiet_hours": { "from": "22 h" } } }""", "brief.everyday.quiet_hours.from")]
-    [InlineData("""{ "room": { "width": "3 m" }, "mains": { "left_at": ["4 m", "0 m", "0 m"] } }""", "brief.mains.left_at[0]")]
+    [InlineData("""{ "room": { "width": "3 m" }, "main_speakers": { "left_at": ["4 m", "0 m", "0 m"] } }""", "brief.main_speakers.left_at[0]")]
     public void What_cannot_be_is_refused_in_one_line(string brief, string said) =>
         Assert.Contains(Read($"{{ \"stillwall\": 1, \"brief\": {brief} }}").Faults, fault => fault.ToString().Contains(said, StringComparison.Ordinal) && !fault.ToString().Contains('\n', StringComparison.Ordinal));
 

@@ -68,7 +68,7 @@ internal static class DemoProject
         Aim = new Aim { LowestHz = 32, CrossoverHz = 95, LevelDb = 93, DistanceM = 2, SystemQ = 0.707, SystemQTolerance = 0.12 },
         Everyday = new Everyday { LevelDb = 62, Programme = "music", Hours = 2 },
         Amplifier = new Amplifier { PowerW = 120, RatedLoadOhm = 4, MinimumLoadOhm = 3.2 },
-        Mains = new Mains { CornerHz = 95, Q = 0.8, SensitivityDb = 85 },
+        MainSpeakers = new MainSpeakers { CornerHz = 95, Q = 0.8, SensitivityDb = 85 },
         Air = new AirState { TemperatureC = 20, PressurePa = 101325 },
         Room = new Room { WidthM = 3.2, LengthM = 3.9, HeightM = 2.5, DecayTimeS = 0.5, PressureDecayTimeS = 2, CabinetAtM = [0.4, 0.35, 0.25], SeatAtM = [2.2, 2.9, 1.1] },
         Neighbour = new Neighbour { Partition = "brick-255-plastered", AreaM2 = 8, RoomVolumeM3 = 36, DecayTimeS = 0.5, Curve = "hearing-threshold", AllowanceDb = 0 },

@@ -53,11 +53,11 @@ public sealed class FindingTableTests
         { "Quiet", "polite level with the equaliser", "quiet/polite-level-with-the-equaliser", "dB" },
         { "Quiet", "force into the floor; does it walk", "quiet/force-into-the-floor-does-it-walk", "dB" },
         { "Quiet", "hearing", "quiet/hearing", "1" },
-        { "Quiet", "joins the mains", "quiet/joins-the-mains", "dB" },
+        { "Quiet", "matches the main speakers", "quiet/matches-the-main-speakers", "dB" },
         { "Proof", "resonance as designed", "proof/resonance-as-designed", "Hz" },
         { "Proof", "Q as designed", "proof/q-as-designed", "1" },
         { "Proof", "core as assumed", "proof/core-as-assumed", "Pa" },
-        { "Proof", "pushes as the join asks", "proof/pushes-as-the-join-asks", "pc" },
+        { "Proof", "polarity matches the main speakers", "proof/polarity-matches-the-main-speakers", "pc" },
         { "Proof", "no rattle", "proof/no-rattle", "pc" },
         { "Logbook", "plan against actual", "logbook/plan-against-actual", "1" },
     };
@@ -78,6 +78,6 @@ public sealed class FindingTableTests
     {
         Assert.DoesNotContain(Demo, f => f.Verdict == Verdict.Fails);
         Assert.Equal(
-            ["pour/dry-before-it-is-sealed", "proof/resonance-as-designed", "proof/q-as-designed", "proof/pushes-as-the-join-asks", "proof/no-rattle"], Demo.Where(f => f.Verdict == Verdict.Unknown).Select(f => f.Id));
+            ["pour/dry-before-it-is-sealed", "proof/resonance-as-designed", "proof/q-as-designed", "proof/polarity-matches-the-main-speakers", "proof/no-rattle"], Demo.Where(f => f.Verdict == Verdict.Unknown).Select(f => f.Id));
     }
 }

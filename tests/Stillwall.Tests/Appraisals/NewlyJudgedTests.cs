@@ -45,7 +45,7 @@ public sealed class NewlyJudgedTests
     [Fact]
     public void The_polarity_that_was_found_is_held_against_the_join()
     {
-        Finding Found(string? way) => Of("proof/pushes-as-the-join-asks", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
+        Finding Found(string? way) => Of("proof/polarity-matches-the-main-speakers", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
         Assert.Equal((Verdict.Unknown, "measured.polarity is not stated"), (Found(null).Verdict, Found(null).Because));
         var isInverted = new Facts(DemoProject.Project, DemoDrivers.All).Joining!.Inverted;
         Assert.Equal(Verdict.Holds, Found(isInverted ? "opposite" : "same").Verdict);
@@ -57,9 +57,9 @@ public sealed class NewlyJudgedTests
     [Fact]
     public void Without_main_speakers_the_same_way_is_asked_for()
     {
-        var alone = DemoProject.Project with { Brief = DemoProject.Project.Brief with { Mains = null } };
-        Assert.Equal(Verdict.Holds, Of("proof/pushes-as-the-join-asks", alone with { Measured = new Measured { Polarity = "same" } }).Verdict);
-        Assert.Equal(Verdict.Fails, Of("proof/pushes-as-the-join-asks", alone with { Measured = new Measured { Polarity = "opposite" } }).Verdict);
+        var alone = DemoProject.Project with { Brief = DemoProject.Project.Brief with { MainSpeakers = null } };
+        Assert.Equal(Verdict.Holds, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = "same" } }).Verdict);
+        Assert.Equal(Verdict.Fails, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = "opposite" } }).Verdict);
     }
 
     // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at the density

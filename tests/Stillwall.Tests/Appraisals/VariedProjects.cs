@@ -114,7 +114,7 @@ internal static class VariedProjects
         },
         Everyday = new Everyday { LevelDb = d.Between(45, 90, 1), Programme = d.OneOf("speech", "acoustic-music", "music", "pink"), Hours = d.Between(0.5, 16, 0.25) },
         Amplifier = new Amplifier { PowerW = d.Between(20, 500, 10), RatedLoadOhm = 4, MinimumLoadOhm = d.Between(2, 7, 0.1) },
-        Mains = new Mains { CornerHz = d.Between(50, 180, 5), Q = d.Between(0.5, 1.4, 0.05), SensitivityDb = d.Between(80, 92, 1) },
+        MainSpeakers = new MainSpeakers { CornerHz = d.Between(50, 180, 5), Q = d.Between(0.5, 1.4, 0.05), SensitivityDb = d.Between(80, 92, 1) },
         Air = new AirState { TemperatureC = d.Between(5, 32, 1), PressurePa = d.Between(85000, 103000, 500) },
         Room = d.Chance(0.7)
             ? new Room

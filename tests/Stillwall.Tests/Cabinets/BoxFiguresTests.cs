@@ -99,7 +99,7 @@ public sealed class BoxFiguresTests
         string[] curve =
         [
             "frequency_hz", "spl_db", "phase_deg", "excursion_peak_mm", "box_pressure_pa_rms", "impedance_ohm", "impedance_phase_deg", "group_delay_ms", "max_spl_db",
-            "port_speed_m_s", "second_cone_excursion_mm",
+            "port_speed_m_s", "radiator_excursion_mm",
         ];
         Assert.Empty(box.Except(KeysOf<BoxFigures>()));
         Assert.Equal(curve, KeysOf<CurvePoint>());

@@ -44,7 +44,7 @@ public sealed class BoxNetworkTests
             Assert.InRange((point.OutwardVolumeVelocityM3S - given).Magnitude / scale, 0, 1e-9);
         });
 
-    // Conservation of energy: the power drawn is the power lost in the coil, the suspension, the fibre, the leak, the ports and the second cone.
+    // Conservation of energy: the power drawn is the power lost in the coil, the suspension, the fibre, the leak, the ports and the passive radiator.
     [Fact]
     public void The_power_drawn_is_the_sum_of_the_losses() =>
         Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency).Sample((network, frequency) =>
@@ -60,9 +60,9 @@ public sealed class BoxNetworkTests
                 lost += Square(point.PortVelocityMS!.Value * port.TotalAreaM2) * port.ResistancePaSM3;
             }
 
-            if (network.SecondCone is { } cone)
+            if (network.PassiveRadiator is { } cone)
             {
-                lost += Square(point.SecondConeVelocityMS!.Value) * cone.RmsKgS;
+                lost += Square(point.PassiveRadiatorVelocityMS!.Value) * cone.RmsKgS;
             }
 
             Assert.InRange(3 * current.Real / lost, 1 - 1e-9, 1 + 1e-9);

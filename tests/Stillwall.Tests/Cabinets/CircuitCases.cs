@@ -21,8 +21,8 @@ internal static class CircuitCases
         {
             LeakResistancePaSM3 = Optional(box, "leak_resistance"),
             Port = box.TryGetProperty("port", out var port) ? new PortPath(Number(port, "area_m2"), Number(port, "length_m"), 1, Number(port, "resistance")) : null,
-            SecondCone = box.TryGetProperty("passive", out var cone)
-                ? new SecondCone { SdM2 = Number(cone, "Sd"), MmsKg = Number(cone, "Mms"), CmsMPerN = Number(cone, "Cms"), RmsKgS = Number(cone, "Rms") }
+            PassiveRadiator = box.TryGetProperty("passive", out var cone)
+                ? new PassiveRadiator { SdM2 = Number(cone, "Sd"), MmsKg = Number(cone, "Mms"), CmsMPerN = Number(cone, "Cms"), RmsKgS = Number(cone, "Rms") }
                 : null,
         };
         return (network, Number(system, "volts_rms"));

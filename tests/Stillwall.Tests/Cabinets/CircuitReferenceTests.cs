@@ -46,9 +46,9 @@ public sealed class CircuitReferenceTests
     }
 
     [Fact]
-    public void The_second_cone_moves_as_the_circuit_solver_says()
+    public void The_passive_radiator_moves_as_the_circuit_solver_says()
     {
-        Each("passive-radiator", (row, point) => Near(row["second_cone_excursion_m_rms"], point.SecondConeExcursionPeakM!.Value / Math.Sqrt(2)));
+        Each("passive-radiator", (row, point) => Near(row["radiator_excursion_m_rms"], point.PassiveRadiatorExcursionPeakM!.Value / Math.Sqrt(2)));
     }
 
     private static void Each(string name, Action<Dictionary<string, double>, Stillwall.Cabinets.NetworkPoint> check)

@@ -67,14 +67,14 @@ internal static class CircuitSolver
         Add($"Vl a l 0");
         Add($"Rl l 0 {network.LeakResistancePaSM3!.Value:R}");
         Add($"Vp a p1 0");
-        Add($"Vc c0 {(network.SecondCone is null ? "0" : "c1")} 0");
+        Add($"Vc c0 {(network.PassiveRadiator is null ? "0" : "c1")} 0");
         if (network.Port is { } port)
         {
             Add($"Rp p1 p2 {port.ResistancePaSM3:R}");
             Add($"Lp p2 0 {air.DensityKgM3 * port.LengthM / (port.AreaM2 * port.Count):R}");
         }
 
-        if (network.SecondCone is { } cone)
+        if (network.PassiveRadiator is { } cone)
         {
             Add($"Ec c0 0 a 0 {cone.SdM2:R}");
             Add($"Rc c1 c2 {cone.RmsKgS:R}");
@@ -92,7 +92,7 @@ internal static class CircuitSolver
         var cells = line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(c => double.Parse(c, CultureInfo.InvariantCulture)).ToArray();
         Complex Vector(int index) => new(cells[1 + (2 * index)], cells[2 + (2 * index)]);
         var (current, velocity, pressure) = (Vector(0), Vector(1), -Vector(2));
-        var outward = (network.Driver.SdM2 * velocity) - Vector(3) - (network.Port is null ? 0 : Vector(4)) - (network.SecondCone is { } cone ? cone.SdM2 * Vector(5) : 0);
+        var outward = (network.Driver.SdM2 * velocity) - Vector(3) - (network.Port is null ? 0 : Vector(4)) - (network.PassiveRadiator is { } cone ? cone.SdM2 * Vector(5) : 0);
         return new SolvedPoint(cells[0], volts / current, velocity, pressure, outward);
     }
 }

@@ -15,10 +15,10 @@ public sealed class LevelAndCurveTests
     public void Driven_at_the_limit_exactly_one_limit_is_reached_and_none_is_passed() =>
         Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency, Gen.Double[1, 500]).Sample((network, frequency, power) =>
         {
-            var limits = MaximumLevel.LimitsOf(network.Driver, network.SecondCone is { } cone ? cone with { XmaxM = 0.006 } : null, new Amplifier { PowerW = power, RatedLoadOhm = 4 });
+            var limits = MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator is { } cone ? cone with { XmaxM = 0.006 } : null, new Amplifier { PowerW = power, RatedLoadOhm = 4 });
             var limit = MaximumLevel.VoltageAt(network, limits, frequency)!;
             var point = network.At(frequency, limit.VoltageV);
-            double excursion = Math.Max(point.ExcursionPeakM / 0.01, (point.SecondConeExcursionPeakM ?? 0) / 0.006);
+            double excursion = Math.Max(point.ExcursionPeakM / 0.01, (point.PassiveRadiatorExcursionPeakM ?? 0) / 0.006);
             double coil = limit.VoltageV * limit.VoltageV / 4 / 100, amplifier = limit.VoltageV * limit.VoltageV / 4 / power;
             Assert.InRange(new[] { excursion, coil, amplifier }.Max(), 1 - 1e-9, 1 + 1e-9);
             Assert.InRange(limit.LimitedBy switch { "excursion" => excursion, "coil" => coil, _ => amplifier }, 1 - 1e-9, 1 + 1e-9);
@@ -86,10 +86,10 @@ public sealed class LevelAndCurveTests
             Assert.Equal(row["impedance_ohm"], point.ImpedanceOhm, row["impedance_ohm"] * 5e-4);
             Assert.Equal(row["impedance_phase_deg"], point.ImpedancePhaseDeg, 0.05);
             var port = row.TryGetValue("port_velocity_m_s_rms", out var speed) ? speed * Math.Sqrt(2) : (double?)null;
-            var cone = name == "passive-radiator" ? row["second_cone_excursion_m_rms"] * 1000 * Math.Sqrt(2) : (double?)null;
-            Assert.Equal((port is null, cone is null), (point.PortSpeedMS is null, point.SecondConeExcursionMm is null));
+            var cone = name == "passive-radiator" ? row["radiator_excursion_m_rms"] * 1000 * Math.Sqrt(2) : (double?)null;
+            Assert.Equal((port is null, cone is null), (point.PortSpeedMS is null, point.RadiatorExcursionMm is null));
             Assert.Equal(port ?? 0, point.PortSpeedMS ?? 0, 5e-4 * (port ?? 1));
-            Assert.Equal(cone ?? 0, point.SecondConeExcursionMm ?? 0, 5e-4 * (cone ?? 1));
+            Assert.Equal(cone ?? 0, point.RadiatorExcursionMm ?? 0, 5e-4 * (cone ?? 1));
         }
     }
 

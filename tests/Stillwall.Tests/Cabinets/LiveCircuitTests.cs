@@ -14,7 +14,7 @@ public sealed class LiveCircuitTests
     [InlineData(12, true, false)]
     [InlineData(13, false, true)]
     [InlineData(14, true, true)]
-    public void A_drawn_system_agrees_with_ngspice(int seed, bool hasPort, bool hasSecondCone)
+    public void A_drawn_system_agrees_with_ngspice(int seed, bool hasPort, bool hasPassiveRadiator)
     {
         var program = CircuitSolver.Program;
         if (program is null && Environment.GetEnvironmentVariable("CI") != "true")
@@ -23,7 +23,7 @@ public sealed class LiveCircuitTests
         }
 
         Assert.True(program is not null, "ngspice is required where CI=true: apt-get install ngspice");
-        var network = Drawn(new SeededGenerator((ulong)seed), hasPort, hasSecondCone);
+        var network = Drawn(new SeededGenerator((ulong)seed), hasPort, hasPassiveRadiator);
         var points = CircuitSolver.Solve(program, network, 2.83);
         Assert.Equal(41, points.Count);
         foreach (var expected in points)
@@ -36,7 +36,7 @@ public sealed class LiveCircuitTests
         }
     }
 
-    private static BoxNetwork Drawn(SeededGenerator random, bool hasPort, bool hasSecondCone)
+    private static BoxNetwork Drawn(SeededGenerator random, bool hasPort, bool hasPassiveRadiator)
     {
         double Between(double least, double greatest) => least * Math.Pow(greatest / least, random.Next());
         var driver = SampleDrivers.Mechanical(
@@ -46,8 +46,8 @@ public sealed class LiveCircuitTests
             LeakResistancePaSM3 = Between(2e4, 1e7),
             FillLossKgS = Between(0.1, 3),
             Port = hasPort ? new PortPath(Between(5e-4, 8e-3), Between(0.05, 0.4), 2, Between(1, 500)) : null,
-            SecondCone = hasSecondCone
-                ? new SecondCone { SdM2 = Between(0.01, 0.08), MmsKg = Between(0.03, 0.4), CmsMPerN = Between(3e-4, 1.5e-3), RmsKgS = Between(0.5, 4) }
+            PassiveRadiator = hasPassiveRadiator
+                ? new PassiveRadiator { SdM2 = Between(0.01, 0.08), MmsKg = Between(0.03, 0.4), CmsMPerN = Between(3e-4, 1.5e-3), RmsKgS = Between(0.5, 4) }
                 : null,
         };
     }

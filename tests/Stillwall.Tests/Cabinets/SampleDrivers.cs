@@ -41,7 +41,7 @@ internal static class SampleDrivers
                 LeakResistancePaSM3 = Math.Pow(10, leak),
                 FillLossKgS = loss,
                 Port = kind == 1 ? new PortPath(area, length, 2, resistance) : null,
-                SecondCone = kind == 2 ? new SecondCone { SdM2 = area * 5, MmsKg = length, CmsMPerN = 0.0007, RmsKgS = 1 + (resistance / 100) } : null,
+                PassiveRadiator = kind == 2 ? new PassiveRadiator { SdM2 = area * 5, MmsKg = length, CmsMPerN = 0.0007, RmsKgS = 1 + (resistance / 100) } : null,
             });
 
     internal static Driver Mechanical(double re, double le, double bl, double mms, double cms, double rms, double sd) =>

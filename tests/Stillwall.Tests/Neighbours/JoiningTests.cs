@@ -1,7 +1,7 @@
 using System.Numerics;
 using CsCheck;
 using Stillwall.Neighbours.Equalisers;
-using Stillwall.Neighbours.MainSpeakers;
+using Stillwall.Neighbours.Joins;
 using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 
@@ -14,7 +14,7 @@ public class JoiningTests
     [Fact]
     public void Ideal_partners_join_without_a_ripple()
     {
-        // Box and mains with their corners far away leave the all-pass of the two fourth-order halves: flat, nothing to set.
+        // Box and main speakers with their corners far away leave the all-pass of the two fourth-order halves: flat, nothing to set.
         var joining = Joining.Of(new JoiningInputs(95, 0.01, 0.707, 0.01, 0.707));
         Assert.Equal(0, joining.RippleDb, 0.001);
         Assert.Equal(0, joining.DelayS, 1e-5);
@@ -32,17 +32,17 @@ public class JoiningTests
     }
 
     [Fact]
-    public void The_sum_is_that_of_pressures_with_the_mains_delayed()
+    public void The_sum_is_that_of_pressures_with_the_main_speakers_delayed()
     {
         var joining = Joining.Of(Ours);
         foreach (var point in joining.Curve)
         {
             var s = new Complex(0, point.FrequencyHz);
             var cabinet = s * s / ((s * s) + (s * 48 / 0.72) + (48 * 48)) * Analogue.FourthOrderLowPass(point.FrequencyHz, 95) * Math.Pow(10, joining.TrimDb / 20) * (joining.Inverted ? -1 : 1);
-            var mains = s * s / ((s * s) + (s * 95 / 0.8) + (95 * 95)) * Analogue.FourthOrderHighPass(point.FrequencyHz, 95) * Complex.Exp(-s * 2 * Math.PI * joining.DelayS);
-            Assert.Equal(20 * Math.Log10((cabinet + mains).Magnitude), point.SumDb, 1e-9);
+            var speakers = s * s / ((s * s) + (s * 95 / 0.8) + (95 * 95)) * Analogue.FourthOrderHighPass(point.FrequencyHz, 95) * Complex.Exp(-s * 2 * Math.PI * joining.DelayS);
+            Assert.Equal(20 * Math.Log10((cabinet + speakers).Magnitude), point.SumDb, 1e-9);
             Assert.Equal(20 * Math.Log10(cabinet.Magnitude), point.CabinetDb, 1e-9);
-            Assert.Equal(20 * Math.Log10(mains.Magnitude), point.MainsDb, 1e-9);
+            Assert.Equal(20 * Math.Log10(speakers.Magnitude), point.MainSpeakersDb, 1e-9);
         }
     }
 
@@ -66,11 +66,11 @@ public class JoiningTests
     }
 
     [Fact]
-    public void Setting_something_is_never_worse_than_setting_nothing() => Gen.Select(Gen.Double[60, 150], Gen.Double[25, 80], Gen.Double[0.5, 1.2], Gen.Double[40, 140], Gen.Double[0.5, 1.2]).Sample((crossover, resonance, q, corner, mainsQ) =>
+    public void Setting_something_is_never_worse_than_setting_nothing() => Gen.Select(Gen.Double[60, 150], Gen.Double[25, 80], Gen.Double[0.5, 1.2], Gen.Double[40, 140], Gen.Double[0.5, 1.2]).Sample((crossover, resonance, q, corner, mainSpeakersQ) =>
     {
-        var joining = Joining.Of(new JoiningInputs(crossover, resonance, q, corner, mainsQ));
+        var joining = Joining.Of(new JoiningInputs(crossover, resonance, q, corner, mainSpeakersQ));
         var bare = joining.Curve.Where(p => p.FrequencyHz > crossover * 0.499 && p.FrequencyHz < crossover * 2.001).Select(p =>
-            20 * Math.Log10(((Analogue.HighPass(p.FrequencyHz, resonance, q) * Analogue.FourthOrderLowPass(p.FrequencyHz, crossover)) + (Analogue.HighPass(p.FrequencyHz, corner, mainsQ) * Analogue.FourthOrderHighPass(p.FrequencyHz, crossover))).Magnitude)).ToArray();
+            20 * Math.Log10(((Analogue.HighPass(p.FrequencyHz, resonance, q) * Analogue.FourthOrderLowPass(p.FrequencyHz, crossover)) + (Analogue.HighPass(p.FrequencyHz, corner, mainSpeakersQ) * Analogue.FourthOrderHighPass(p.FrequencyHz, crossover))).Magnitude)).ToArray();
         Assert.True(joining.RippleDb <= ((bare.Max() - bare.Min()) / 2) + 1e-9);
         Assert.InRange(joining.TrimDb, -6, 6);
         Assert.InRange(joining.DelayS, -1 / crossover, 1 / crossover);
@@ -99,7 +99,7 @@ public class JoiningTests
     [Fact]
     public void In_a_room_without_walls_near_by_the_seat_joins_as_the_free_field_does()
     {
-        // A hall in which every wall is far and sound dies at once: what is left is the direct sound. Mains and cabinet side by side, all three equally far from the seat.
+        // A hall in which every wall is far and sound dies at once: what is left is the direct sound. Main speakers and cabinet side by side, all three equally far from the seat.
         var hall = new RoomGeometry(60, 60, 60, 0.05, 0.05, new Place(30, 30, 30), new Place(30, 33, 30));
         var inputs = new JoiningInputs(95, 0.01, 0.707, 0.01, 0.707);
         var free = Joining.Of(inputs);
@@ -121,11 +121,11 @@ public class JoiningTests
     }
 
     [Fact]
-    public void A_brief_without_mains_or_crossover_has_nothing_to_join()
+    public void A_brief_without_main_speakers_or_crossover_has_nothing_to_join()
     {
-        var brief = new Brief { Aim = new Aim { CrossoverHz = 95 }, Mains = new Stillwall.Projects.Mains { CornerHz = 95, Q = 0.8 } };
+        var brief = new Brief { Aim = new Aim { CrossoverHz = 95 }, MainSpeakers = new MainSpeakers { CornerHz = 95, Q = 0.8 } };
         Assert.Equal(Ours, JoiningInputs.From(brief, 48, 0.72));
-        Assert.Null(JoiningInputs.From(brief with { Mains = null }, 48, 0.72));
+        Assert.Null(JoiningInputs.From(brief with { MainSpeakers = null }, 48, 0.72));
         Assert.Null(JoiningInputs.From(brief with { Aim = null }, 48, 0.72));
         Assert.Null(JoiningInputs.From(brief, null, 0.72));
     }

@@ -31,7 +31,7 @@ internal static class Synthetic
         return r.Map((x, _, _) => x + (Math.Pow(10, rmsDb / 20) * Gaussian(random)));
     }
 
-    /// <summary>Mains hum with its second and third harmonic, its root mean square in dB re full scale, stronger in the second channel.</summary>
+    /// <summary>Hum of the power line with its second and third harmonic, its root mean square in dB re full scale, stronger in the second channel.</summary>
     internal static Recording WithHum(this Recording r, double rmsDb, double mainsHz = 50) => r.Map((x, c, t) =>
     {
         var peak = Math.Sqrt(2) * Math.Pow(10, rmsDb / 20) * (c == 0 ? 0.5 : 1);

@@ -1,5 +1,5 @@
 // The cross-hair: a point on the line that the pointer or the arrow keys move, and what is read off there.
-import { mains, valueAt } from './unpack.js';
+import { mainSeries, valueAt } from './unpack.js';
 import { frequency, number } from './numbers.js';
 
 const STEPS_PER_DECADE = 120, STEPS = 200;
@@ -55,7 +55,7 @@ export class Hair {
 
   // Where on the picture it is when nobody moves it; labels keep off there.
   restOn(place) {
-    const main = mains(this.chart).map(m => valueAt(m.x, m.y, this.kept, this.chart.across.log)).find(v => v !== null);
+    const main = mainSeries(this.chart).map(m => valueAt(m.x, m.y, this.kept, this.chart.across.log)).find(v => v !== null);
     return this.stops || main === undefined ? null : place(this.kept, main);
   }
 
@@ -135,7 +135,7 @@ export class Hair {
 
   readLine(x) {
     const { series, across } = this.chart;
-    for (const main of mains(this.chart)) {
+    for (const main of mainSeries(this.chart)) {
       const y = valueAt(main.x, main.y, x, across.log);
       if (y !== null) {
         const band = series.find(s => s.shape === 'area' && s.role === 'band');
@@ -177,7 +177,7 @@ export class Hair {
 
 // Bars are read bar by bar, a cloud of points point by point; a line anywhere.
 function stopsOf(chart) {
-  const bars = mains(chart).find(s => s.shape === 'bars');
+  const bars = mainSeries(chart).find(s => s.shape === 'bars');
   if (bars) {
     const doubt = chart.series.find(s => s.shape === 'strokes');
     return Array.from(bars.x, (x, i) => {

@@ -34,4 +34,4 @@ export function valueAt(x, y, at, isLog) {
 }
 
 export const lines = chart => chart.series.filter(s => s.shape === 'line');
-export const mains = chart => chart.series.filter(s => s.role === 'main');
+export const mainSeries = chart => chart.series.filter(s => s.role === 'main');

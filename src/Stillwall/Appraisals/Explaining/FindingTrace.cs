@@ -60,11 +60,11 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
         ["quiet/polite-level-with-the-equaliser"] = new("polite-level-equalised", ["quiet.loudest_polite_level_with_equaliser_db"], ["brief.everyday.level"]),
         ["quiet/force-into-the-floor-does-it-walk"] = new("floor-force", ["mass.finished_kg", "cabinet.feet.kind", "cabinet.feet.stiffness", "brief.aim.lowest"], []),
         ["quiet/hearing"] = new("hearing-dose", ["quiet.seat_a_db", "brief.everyday.hours"], []),
-        ["quiet/joins-the-mains"] = new("joining", ["brief.mains.corner", "brief.mains.q", "brief.mains.sensitivity", "brief.aim.crossover", "box.system_resonance_hz", "box.system_q"], ["limits.mains_ripple"]),
+        ["quiet/matches-the-main-speakers"] = new("joining", ["brief.main_speakers.corner", "brief.main_speakers.q", "brief.main_speakers.sensitivity", "brief.aim.crossover", "box.system_resonance_hz", "box.system_q"], ["limits.main_speakers_ripple"]),
         ["proof/resonance-as-designed"] = new("as-measured", ["measured.system_resonance"], ["box.system_resonance_hz", "limits.proof_resonance"]),
         ["proof/q-as-designed"] = new("as-measured", ["measured.system_q"], ["box.system_q", "limits.proof_q"]),
         ["proof/core-as-assumed"] = new("as-measured", ["measured.core_modulus", "measured.core_loss_factor"], ["materials.cast.mix", "materials.cast.powder_per_water", "limits.proof_modulus"]),
-        ["proof/pushes-as-the-join-asks"] = new("polarity-against-join", ["measured.polarity", "brief.mains.corner", "brief.aim.crossover"], []),
+        ["proof/polarity-matches-the-main-speakers"] = new("polarity-against-join", ["measured.polarity", "brief.main_speakers.corner", "brief.aim.crossover"], []),
         ["proof/no-rattle"] = new("as-logged", ["logbook"], []),
         ["logbook/plan-against-actual"] = new("plan-deviation", ["logbook", "mass.finished_kg", "print.print_seconds", "cost.total_price"], []),
     };

@@ -15,7 +15,7 @@ internal static class ProofFindings
         new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
         new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
         new("Proof", "core as assumed", "modulus and loss factor by the tap test (ASTM E1876) against the mix's; the limit is our choice", Core),
-        new("Proof", "pushes as the join asks", "first swing of the polarity pulses, recorded before both cones, against the polarity of the best join; common practice, no source", Polarity),
+        new("Proof", "polarity matches the main speakers", "first swing of the polarity pulses, recorded before both cones, against the polarity of the best join; common practice, no source", Polarity),
         new("Proof", "no rattle", "slow sweep by ear, as the logbook states it; common practice, no source", Rattle),
     ];
 

@@ -2,7 +2,7 @@ using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
 
-/// <summary>What is judged of the neighbour question, of hearing, of the floor and of joining the mains.</summary>
+/// <summary>What is judged of the neighbour question, of hearing, of the floor and of joining the main speakers.</summary>
 internal static class QuietFindings
 {
     private static readonly Lever Quieter = new("brief.everyday.level", Toward.Less, 0.5, "an everyday level of {new} instead of {old}");
@@ -16,7 +16,7 @@ internal static class QuietFindings
             new Lever("cabinet.feet.stiffness", Toward.Less, 500, "feet of {new} together instead of {old}")),
         new("Quiet", "hearing", "NIOSH recommended exposure limit: 85 dB(A) for 8 h, 3 dB exchange", Hearing,
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter),
-        new("Quiet", "joins the mains", "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice", Mains,
+        new("Quiet", "matches the main speakers", "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice", MainSpeakers,
             new Lever("brief.aim.crossover", Toward.Either, 1, "a crossover of {new} instead of {old}")),
     ];
 
@@ -77,14 +77,14 @@ internal static class QuietFindings
             : AtMost(Neighbours.Hearing.DoseRatio(a, hours), 1, "1", Nearness.Tenth, $"{Show.Level(a)} A-weighted for {Show.Number(hours, 2)} h a day from the bass alone; A-weighting hides bass");
     }
 
-    private static Judgement Mains(Facts f) => f.Joining is { } joining
-        ? AtMost(joining.RippleDb, f.Limits.MainsRippleDb, "dB", Nearness.Tenth,
+    private static Judgement MainSpeakers(Facts f) => f.Joining is { } joining
+        ? AtMost(joining.RippleDb, f.Limits.MainSpeakersRippleDb, "dB", Nearness.Tenth,
             $"±{Show.Level(joining.RippleDb)} from half to twice the crossover with the best settings: {Settings(joining)}")
-        : Unknown("dB", f.Project.Brief.Mains is null ? "brief.mains" : f.Project.Brief.Mains.CornerHz is null ? "brief.mains.corner" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
+        : Unknown("dB", f.Project.Brief.MainSpeakers is null ? "brief.main_speakers" : f.Project.Brief.MainSpeakers.CornerHz is null ? "brief.main_speakers.corner" : f.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover" : f.MissingForBox);
 
-    private static string Settings(Neighbours.MainSpeakers.Joining joining)
+    private static string Settings(Neighbours.Joins.Joining joining)
     {
-        var late = joining.DelayS >= 0 ? "mains" : "cabinet";
+        var late = joining.DelayS >= 0 ? "main speakers" : "cabinet";
         return $"{late} {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms later, cabinet {(joining.Inverted ? "inverted" : "not inverted")} and {Show.Level(Math.Abs(joining.TrimDb))} {(joining.TrimDb >= 0 ? "up" : "down")}";
     }
 }

@@ -10,7 +10,7 @@ internal static class CabinetFormulas
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
-        new("net-volume", "Net air volume", "inside − braces − drivers − bodies of ports and second cone; a stated net volume stands as it is", "geometry", "exact for the drawn shapes"),
+        new("net-volume", "Net air volume", "inside − braces − drivers − bodies of ports and passive radiator; a stated net volume stands as it is", "geometry", "exact for the drawn shapes"),
         new("effective-volume", "Volume as the cone feels it", "k·(net − fibre mass/1380)", "our choice of bookkeeping", "±5 %, from the fill factor"),
         new("fill-factor", "Fill factor", "k = 1 + 0.25(1 − e^(−d/8)), d = fibre mass/net volume in kg/m³", "from memory, common practice", "±0.05"),
         new("fill-density", "Packing of the fibre", "fibre mass/net volume", "definition", "exact"),

@@ -39,7 +39,7 @@ internal static class QuietFormulas
         new("feet-resonance", "Resonance on the feet", "lower root of sway and rocking; √(k/M)/(2π) where only the mass is known", "rigid body on springs (from memory); mass taken as even", "a tenth: the mass is not even"),
         new("rocking", "Rocking on the feet", "upper root of det([K − Mω², Kh; Kh, Kh² + Kv(b/2)² − Jω²]) = 0", "rigid body on springs (from memory); mass taken as even, J = M(d² + h²)/12", "a tenth"),
         new("friction", "Hold of the cabinet on the floor", "μ M g", "Coulomb; coefficients from memory", "friction scatters by half"),
-        new("joining-seat", "Sum with the main speakers at the seat", "box and mains as small sources in the room; least span of third-octaves from half to twice the crossover", "Kuttruff, Room Acoustics, chapter 3; measure and search are our choice", "advice: several decibels near the modes"),
-        new("joining", "Sum with the main speakers", "box · low-pass + delayed mains · high-pass; least ripple from half to twice the crossover", "Small (1972); Linkwitz (1976, from memory); search is our choice", "free field"),
+        new("joining-seat", "Sum with the main speakers at the seat", "box and main speakers as small sources in the room; least span of third-octaves from half to twice the crossover", "Kuttruff, Room Acoustics, chapter 3; measure and search are our choice", "advice: several decibels near the modes"),
+        new("joining", "Sum with the main speakers", "box · low-pass + delayed main speakers · high-pass; least ripple from half to twice the crossover", "Small (1972); Linkwitz (1976, from memory); search is our choice", "free field"),
     ];
 }

@@ -101,7 +101,7 @@ internal static class ImpedanceFit
         return new ImpedanceModel(re, low[peak].Hz, Math.Clamp(low[peak].Hz / width, 0.3, 50), res, Math.Clamp(top / (2 * Math.PI * at), 1e-6, 0.1));
     }
 
-    // Tukey's weights: a line that lies far out, as one on the mains' hum does, has no say.
+    // Tukey's weights: a line that lies far out, as one on the power line's hum does, has no say.
     private static Fitted? Robust(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] start)
     {
         var spread = Enumerable.Repeat(1.0, lines.Count).ToArray();

@@ -80,7 +80,7 @@ public static class ImpedanceRecording
             return new ImpedanceReading(null, "fits no driver: the noise is as strong as the signal, or it is no driver after a resistor; a louder sweep from 5 Hz to 1 kHz", []);
         }
 
-        var hum = fitted.LeftOut.Select(k => k * ratio.SpacingHz).Where(f => f < HumMostHz).Select(f => NearestMains(f, ratio.SpacingHz)).OfType<int>().Distinct().Order().ToList();
+        var hum = fitted.LeftOut.Select(k => k * ratio.SpacingHz).Where(f => f < HumMostHz).Select(f => NearestHum(f, ratio.SpacingHz)).OfType<int>().Distinct().Order().ToList();
         if (hum.Count > 0)
         {
             warnings.Add($"there is hum ({string.Join(", ", hum)} Hz); those lines were left out");
@@ -200,14 +200,14 @@ public static class ImpedanceRecording
         && new[] { f.ResonanceHz, f.QTotal, f.DcResistanceOhm, f.PeakOhm, band.ResonanceHz, band.QTotal, band.DcResistanceOhm }.All(double.IsFinite)
         && band.ResonanceHz < 0.3 * f.ResonanceHz && band.QTotal < f.QTotal && band.DcResistanceOhm < f.DcResistanceOhm;
 
-    private static int? NearestMains(double hertz, double spacingHz)
+    private static int? NearestHum(double hertz, double spacingHz)
     {
-        foreach (var mains in new[] { 50, 60 })
+        foreach (var line in new[] { 50, 60 })
         {
-            var order = (int)Math.Round(hertz / mains);
-            if (order > 0 && Math.Abs(hertz - (order * mains)) <= Math.Max(1.5, 2 * spacingHz))
+            var order = (int)Math.Round(hertz / line);
+            if (order > 0 && Math.Abs(hertz - (order * line)) <= Math.Max(1.5, 2 * spacingHz))
             {
-                return order * mains;
+                return order * line;
             }
         }
 

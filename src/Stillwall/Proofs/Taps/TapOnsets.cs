@@ -3,7 +3,7 @@ namespace Stillwall.Proofs.Taps;
 /// <summary>Finds the taps in a recording.</summary>
 internal static class TapOnsets
 {
-    // Frames of 10 ms, half a period of the mains, in which hum is as loud as in every other.
+    // Frames of 10 ms, half a period of 50 Hz, in which hum is as loud as in every other.
     private const double FrameS = 0.01, FineS = 0.001;
 
     // A tap stands 8 dB above what was before it, within 40 dB of the loudest, and a tenth of a second from the last (our choice).

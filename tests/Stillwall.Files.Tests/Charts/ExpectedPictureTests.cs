@@ -8,8 +8,8 @@ using Stillwall.Tests.Appraisals;
 
 namespace Stillwall.Files.Tests.Charts;
 
-/// <summary>The demo's pictures in the documentation, held to the bytes. STILLWALL_APPROVE=1 writes them anew.</summary>
-public sealed class ApprovedPictureTests
+/// <summary>The demo's pictures in the documentation, held to the bytes. STILLWALL_WRITE_EXPECTED=1 writes them anew.</summary>
+public sealed class ExpectedPictureTests
 {
     private static readonly Lazy<IReadOnlyList<Chart>> Demo = new(() => ResponseCharts.All(new Facts(DemoProject.Project, DemoDrivers.All)));
 
@@ -19,11 +19,11 @@ public sealed class ApprovedPictureTests
     [InlineData("how-far")]
     [InlineData("what-the-amplifier-feels")]
     [InlineData("neighbour")]
-    public void The_demo_draws_the_approved_picture(string name)
+    public void The_demo_draws_the_expected_picture(string name)
     {
         var svg = ChartPicture.Svg(Demo.Value.Single(c => c.Name == name));
         var file = Path.Combine(Pictures, name + ".svg");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, svg);
         }
@@ -34,12 +34,12 @@ public sealed class ApprovedPictureTests
     [Theory]
     [InlineData("how-quiet-are-the-walls")]
     [InlineData("how-warm")]
-    public void The_demos_walls_and_their_warmth_are_the_approved_pictures(string name)
+    public void The_demos_walls_and_their_warmth_are_the_expected_pictures(string name)
     {
         var facts = new Facts(DemoProject.Project, DemoDrivers.All);
         var svg = ChartPicture.Svg((name == "how-warm" ? WarmthChart.Of(facts) : WallSoundChart.Of(facts))!);
         var file = Path.Combine(Pictures, name + ".svg");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, svg);
         }
@@ -51,7 +51,7 @@ public sealed class ApprovedPictureTests
     public void The_picture_shown_in_the_documentation_is_small_and_of_the_stated_size()
     {
         var file = Path.Combine(Pictures, "how-low.png");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllBytes(file, ChartPicture.Png(Demo.Value[0]));
         }
@@ -62,12 +62,12 @@ public sealed class ApprovedPictureTests
     }
 
     [Fact]
-    public void The_demos_drivers_by_price_and_level_are_the_approved_picture()
+    public void The_demos_drivers_by_price_and_level_are_the_expected_picture()
     {
         var ranked = Ranking.Of(DemoProject.Project, DemoDrivers.All).Drivers;
         var chart = FrontChart.Of([.. ranked.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Show.Of(DemoProject.Project))!;
         var (svg, png) = (Path.Combine(Pictures, chart.Name + ".svg"), Path.Combine(Pictures, chart.Name + ".png"));
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(svg, ChartPicture.Svg(chart));
             File.WriteAllBytes(png, ChartPicture.Png(chart));
@@ -78,11 +78,11 @@ public sealed class ApprovedPictureTests
     }
 
     [Fact]
-    public void The_demos_parts_drawn_apart_are_the_approved_picture()
+    public void The_demos_parts_drawn_apart_are_the_expected_picture()
     {
         var svg = SheetSvg.Of(SheetSet.Of(new Facts(DemoProject.Project, DemoDrivers.All)).Single(s => s.Name.EndsWith("exploded", StringComparison.Ordinal)));
         var file = Path.Combine(Pictures, "parts-drawn-apart.svg");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, svg);
         }

@@ -2,19 +2,19 @@ using System.Numerics;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Numerics;
 
-namespace Stillwall.Neighbours.MainSpeakers;
+namespace Stillwall.Neighbours.Joins;
 
 /// <summary>How the cabinet joins the main speakers best, in the free field.</summary>
 /// <param name="DelayS">Delay of the main speakers against the cabinet, s; negative: the cabinet is delayed instead.</param>
 /// <param name="Inverted">Whether the cabinet's polarity is turned.</param>
 /// <param name="TrimDb">Passband level of the cabinet over that of the main speakers, dB.</param>
 /// <param name="RippleDb">Half the span between highest and lowest level from half to twice the crossover, ± dB.</param>
-/// <param name="Curve">Cabinet, mains and sum over frequency.</param>
+/// <param name="Curve">Cabinet, main speakers and sum over frequency.</param>
 public sealed record Joining(
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.mains.corner", "brief.mains.q", "box.system_resonance_hz", "box.system_q")] double DelayS,
+    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double DelayS,
     bool Inverted,
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.mains.corner", "brief.mains.q", "box.system_resonance_hz", "box.system_q")] double TrimDb,
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.mains.corner", "brief.mains.q", "box.system_resonance_hz", "box.system_q")] double RippleDb,
+    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double TrimDb,
+    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double RippleDb,
     IReadOnlyList<JoiningPoint> Curve)
 {
     internal const int PointsPerOctave = 24;
@@ -22,7 +22,7 @@ public sealed record Joining(
     /// <summary>Order of the low-pass in front of the cabinet, 2 or 4.</summary>
     public int LowPassOrder { get; private init; } = 4;
 
-    /// <summary>Order of the high-pass in front of the mains, 2 or 4.</summary>
+    /// <summary>Order of the high-pass in front of the main speakers, 2 or 4.</summary>
     public int HighPassOrder { get; private init; } = 4;
 
     /// <summary>The four ways to join with orders 2 and 4 on either side, the least ripple first.</summary>
@@ -68,7 +68,7 @@ public sealed record Joining(
             return new JoiningPair(
                 f,
                 Analogue.HighPass(f, inputs.SystemResonanceHz, inputs.SystemQ) * LowPass(f, inputs),
-                Analogue.HighPass(f, inputs.MainsCornerHz, inputs.MainsQ) * HighPass(f, inputs));
+                Analogue.HighPass(f, inputs.MainSpeakersCornerHz, inputs.MainSpeakersQ) * HighPass(f, inputs));
         })];
     }
 
@@ -79,7 +79,7 @@ public sealed record Joining(
     private static JoiningPoint[] Drawn(JoiningPair[] points, JoiningSetting setting) => [.. points.Select(point => new JoiningPoint(
         point.FrequencyHz,
         Db(point.Cabinet) + setting.Trim,
-        Db(point.Mains),
+        Db(point.MainSpeakers),
         Db(JoiningSearch.Gain(setting.Inverted, setting.Trim) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))))];
 
     private static double Db(Complex value) => 20 * Math.Log10(Math.Max(value.Magnitude, 1e-15));

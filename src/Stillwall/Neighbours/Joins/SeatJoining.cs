@@ -3,7 +3,7 @@ using Stillwall.Materials;
 using Stillwall.Neighbours.Rooms;
 using Stillwall.Numerics;
 
-namespace Stillwall.Neighbours.MainSpeakers;
+namespace Stillwall.Neighbours.Joins;
 
 /// <summary>How cabinet and main speakers join at the seat, in the stated room.</summary>
 /// <param name="DelayS">Delay of the main speakers against the cabinet, s; negative: the cabinet is delayed instead.</param>
@@ -13,18 +13,18 @@ namespace Stillwall.Neighbours.MainSpeakers;
 /// <param name="MovedRippleDb">The same at the worst of four seats moved by <see cref="MovedM"/>, with the same setting, ± dB.</param>
 /// <param name="FreeFieldRippleDb">The same at the seat with the free field's setting, its delay made up for the distances, ± dB.</param>
 public sealed record SeatJoining(
-    [property: ComputedBy("joining-seat", "brief.room", "brief.mains.left_at", "brief.mains.right_at")] double DelayS,
+    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double DelayS,
     bool Inverted,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.mains.left_at", "brief.mains.right_at")] double TrimDb,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.mains.left_at", "brief.mains.right_at")] double RippleDb,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.mains.left_at", "brief.mains.right_at")] double MovedRippleDb,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.mains.left_at", "brief.mains.right_at")] double FreeFieldRippleDb)
+    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double TrimDb,
+    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double RippleDb,
+    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double MovedRippleDb,
+    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double FreeFieldRippleDb)
 {
     /// <summary>How far the seat is moved to see what a setting is worth, m.</summary>
     public const double MovedM = 0.3;
 
     /// <summary>Searches delay, polarity and trim for the most even third-octaves at the seat.</summary>
-    /// <param name="inputs">Crossover, box and mains.</param>
+    /// <param name="inputs">Crossover, box and main speakers.</param>
     /// <param name="freeField">The best setting in the free field.</param>
     /// <param name="room">The room with the cabinet and the seat; the crossover at most 200 Hz in it.</param>
     /// <param name="air">The air.</param>
@@ -65,7 +65,7 @@ public sealed record SeatJoining(
                 return new JoiningPair(
                     point.FrequencyHz,
                     cabinet.SeatPressurePa(point.FrequencyHz, point.Cabinet * source),
-                    one.SeatPressurePa(point.FrequencyHz, point.Mains * source / 2) + other.SeatPressurePa(point.FrequencyHz, point.Mains * source / 2));
+                    one.SeatPressurePa(point.FrequencyHz, point.MainSpeakers * source / 2) + other.SeatPressurePa(point.FrequencyHz, point.MainSpeakers * source / 2));
             })],
             Joining.PointsPerOctave / 3);
     }

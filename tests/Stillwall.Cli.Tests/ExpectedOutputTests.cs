@@ -3,10 +3,10 @@ using System.Text;
 
 namespace Stillwall.Cli.Tests;
 
-/// <summary>Everything a person sees is an approved file, compared byte by byte; see tests/data/cli/README.md.</summary>
-public sealed class ApprovedOutputTests
+/// <summary>Everything a person sees has a file of expected output, compared byte by byte; see tests/data/cli/README.md.</summary>
+public sealed class ExpectedOutputTests
 {
-    private const string Ending = ".approved.txt";
+    private const string Ending = ".expected.txt";
 
     private static readonly Dictionary<string, Action<Desk>> Preparations = new(StringComparer.Ordinal)
     {
@@ -20,8 +20,8 @@ public sealed class ApprovedOutputTests
         ["quiet-loud"] = desk => desk.State("brief.everyday.level", "\"75 dB\""),
         ["join-seat"] = desk =>
         {
-            desk.State("brief.mains.left_at", "[\"0.6 m\", \"0.3 m\", \"1.1 m\"]");
-            desk.State("brief.mains.right_at", "[\"2.6 m\", \"0.3 m\", \"1.1 m\"]");
+            desk.State("brief.main_speakers.left_at", "[\"0.6 m\", \"0.3 m\", \"1.1 m\"]");
+            desk.State("brief.main_speakers.right_at", "[\"2.6 m\", \"0.3 m\", \"1.1 m\"]");
         },
         ["quiet-night"] = desk =>
         {
@@ -108,30 +108,30 @@ public sealed class ApprovedOutputTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void The_output_is_as_approved(string name)
+    public void The_output_is_as_expected(string name)
     {
         using var desk = new Desk();
         Preparations.GetValueOrDefault(name)?.Invoke(desk);
         var args = Cases.Single(c => c[0] == name)[1..];
         var seen = Record(args, desk.Run(args));
         var file = Repository.Data($"cli/{name}{Ending}");
-        if (Environment.GetEnvironmentVariable("STILLWALL_APPROVE") == "1")
+        if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, seen);
         }
 
-        Assert.True(File.Exists(file), $"{file} is not there: look at the output and run again with STILLWALL_APPROVE=1");
+        Assert.True(File.Exists(file), $"{file} is not there: look at the output and run again with STILLWALL_WRITE_EXPECTED=1");
         Assert.Equal(File.ReadAllText(file), seen);
     }
 
     [Fact]
-    public void Every_approved_file_belongs_to_a_case() =>
+    public void Every_expected_file_belongs_to_a_case() =>
         Assert.Equal(
             Cases.Select(c => c[0] + Ending).Append("README.md").Order(StringComparer.Ordinal),
             Directory.GetFiles(Repository.Data("cli")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
 
     [Fact]
-    public void Every_verb_has_its_help_approved()
+    public void Every_verb_has_its_expected_help()
     {
         using var desk = new Desk();
         var listed = desk.Run("--help").Output.Split("Verbs:\n")[1].Split("\n\n")[0].Split('\n')

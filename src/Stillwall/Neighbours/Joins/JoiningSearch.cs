@@ -1,15 +1,15 @@
 using System.Numerics;
 
-namespace Stillwall.Neighbours.MainSpeakers;
+namespace Stillwall.Neighbours.Joins;
 
-/// <summary>Cabinet and mains at one frequency, before delay, polarity and level.</summary>
-internal readonly record struct JoiningPair(double FrequencyHz, Complex Cabinet, Complex Mains);
+/// <summary>Cabinet and main speakers at one frequency, before delay, polarity and level.</summary>
+internal readonly record struct JoiningPair(double FrequencyHz, Complex Cabinet, Complex MainSpeakers);
 
 /// <summary>One way to set delay, polarity and level, and the ripple it gives.</summary>
 internal readonly record struct JoiningSetting(double Delay, bool Inverted, double Trim, double Ripple);
 
 /// <summary>Seeks delay, polarity and level of the least ripple: a grid, then halving steps.</summary>
-/// <param name="band">Cabinet and mains at even steps of the logarithm.</param>
+/// <param name="band">Cabinet and main speakers at even steps of the logarithm.</param>
 /// <param name="grouped">Points whose power is averaged before it counts; 1 in the free field, a third-octave in a room.</param>
 internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
 {
@@ -25,7 +25,7 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
     internal static Complex Late(JoiningPair point, double delay)
     {
         var (sine, cosine) = Math.SinCos(-2 * Math.PI * point.FrequencyHz * delay);
-        return point.Mains * new Complex(cosine, sine);
+        return point.MainSpeakers * new Complex(cosine, sine);
     }
 
     private JoiningSetting Coarse(double crossoverHz, double aroundS)
@@ -75,13 +75,13 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
 
     private static double Size(JoiningSetting setting, double crossoverHz, double aroundS) => Math.Abs((setting.Delay - aroundS) * crossoverHz) + (Math.Abs(setting.Trim) / 100);
 
-    // The band at one delay of the mains. Polarity and trim then scale the cabinet by a real factor g: |g c + m|² = g²|c|² + 2g Re(c m*) + |m|².
+    // The band at one delay of the main speakers. Polarity and trim then scale the cabinet by a real factor g: |g c + m|² = g²|c|² + 2g Re(c m*) + |m|².
     private sealed class Delayed(JoiningPair[] band, double delay, int grouped)
     {
-        private readonly (double Cabinet, double Both, double Mains)[] powers = [.. band.Select(point =>
+        private readonly (double Cabinet, double Both, double MainSpeakers)[] powers = [.. band.Select(point =>
         {
             var both = point.Cabinet * Complex.Conjugate(Late(point, delay));
-            return (Square(point.Cabinet), 2 * both.Real, Square(point.Mains));
+            return (Square(point.Cabinet), 2 * both.Real, Square(point.MainSpeakers));
         })];
 
         internal JoiningSetting With(bool inverted, double trim)
@@ -93,7 +93,7 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
                 var power = 0.0;
                 for (var i = first; i < first + grouped; i++)
                 {
-                    power += gain * gain * powers[i].Cabinet + gain * powers[i].Both + powers[i].Mains;
+                    power += gain * gain * powers[i].Cabinet + gain * powers[i].Both + powers[i].MainSpeakers;
                 }
 
                 (least, greatest) = (Math.Min(least, power), Math.Max(greatest, power));
