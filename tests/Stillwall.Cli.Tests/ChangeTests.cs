@@ -51,12 +51,12 @@ public sealed class ChangeTests : IDisposable
     [Fact]
     public void A_block_that_keeps_its_note_keeps_its_place_until_it_is_taken_out_itself()
     {
-        Assert.Equal(0, desk.Run("set", "cabinet.fill.note", "wadding of an old pillow", "--project", "reading-room").ExitCode);
+        Assert.Equal(0, desk.Run("set", "cabinet.fill.note", "two layers of wool felt", "--project", "reading-room").ExitCode);
         Assert.Equal(0, desk.Run("set", "cabinet.fill.mass", "--remove", "--project", "reading-room").ExitCode);
-        Assert.Contains("\"fill\": { \"note\": \"wadding of an old pillow\" }", File.ReadAllText(desk.Project), StringComparison.Ordinal);
+        Assert.Contains("\"fill\": { \"note\": \"two layers of wool felt\" }", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("cabinet.fill.mass is not stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
         Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--project", "reading-room").ExitCode);
-        Assert.DoesNotContain("pillow", File.ReadAllText(desk.Project), StringComparison.Ordinal);
+        Assert.DoesNotContain("wool felt", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("no fill is stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
     }
 

@@ -113,11 +113,11 @@ public sealed class ProofTests : IDisposable
     [Fact]
     public void The_weighings_of_an_exact_decay_give_its_end()
     {
-        // 9.1 kg + 2.9 kg·e^(−t/12 d); 5 % of 9.1 kg is left after 12·ln(2.9/0.455) = 22.2 days.
-        var rows = Enumerable.Range(0, 8).Select(i => i * 4).Select(t => FormattableString.Invariant($"{new DateOnly(2026, 11, 16).AddDays(t):yyyy-MM-dd},{9.1 + (2.9 * Math.Exp(-t / 12.0)):R}"));
+        // 7.6 kg + 2.4 kg·e^(−t/12 d); 5 % of 7.6 kg is left after 12·ln(2.4/0.38) = 22.1 days.
+        var rows = Enumerable.Range(0, 8).Select(i => i * 4).Select(t => FormattableString.Invariant($"{new DateOnly(2026, 11, 16).AddDays(t):yyyy-MM-dd},{7.6 + (2.4 * Math.Exp(-t / 12.0)):R}"));
         desk.Write("w.csv", "date,mass_kg\n" + string.Join('\n', rows) + "\n");
         var json = desk.Run("prove", "weight", "w.csv", "--json").Json;
-        Assert.Equal(9.1, json.GetProperty("dry_mass_kg").GetDouble(), 1e-3);
+        Assert.Equal(7.6, json.GetProperty("dry_mass_kg").GetDouble(), 1e-3);
         Assert.Equal(12, json.GetProperty("time_constant_days").GetDouble(), 1e-2);
         Assert.Equal("2026-12-09", json.GetProperty("ready_date").GetString());
         Assert.Equal(JsonValueKind.Null, json.GetProperty("stoichiometric_dry_mass_kg").ValueKind);

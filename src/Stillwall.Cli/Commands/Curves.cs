@@ -38,7 +38,7 @@ internal static class Curves
                     return WallCurves.Deliver(call.Session, facts, perDecade, file, call.Text(svg), call.Text(png));
                 }
 
-                var network = facts.System?.Network ?? throw Refusal.Input($"curves: unknown, for want of {Want.OfBox(facts)}");
+                var network = facts.System?.Network ?? throw Want.OfBox("curves", facts);
                 var limits = MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, facts.Project.Brief.Amplifier);
                 if (call.Text(svg) is { } drawing)
                 {

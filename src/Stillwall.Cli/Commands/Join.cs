@@ -19,7 +19,7 @@ internal static class Join
             Do = call =>
             {
                 var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
-                var joining = facts.Joining ?? throw Refusal.Input($"join: unknown, for want of {Want.OfJoining(facts)}");
+                var joining = facts.Joining ?? throw Want.OfJoining("join", facts);
                 call.Session.Print(call.Has(json) ? ResultJson.Write(JoiningReport.Of(joining, facts.WaysToJoin, facts.JoiningAtSeat)) : Table(joining, call.Session.Terminal) + Rest(facts, call.Session.Terminal));
                 return ExitCodes.Done;
             },

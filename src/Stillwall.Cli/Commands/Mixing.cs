@@ -56,7 +56,7 @@ internal static class Mixing
                 ["together, wet", show.Mass(mix.WetMassKg)],
                 ["set and dry", $"{show.Mass(mix.DryMassKg)} at {show.Density(mix.DryDensityKgM3, 4)}, {Show.Percent(mix.Porosity)} pores"],
                 ["water to dry out", show.Mass(mix.FreeWaterKg)],
-                ["peak if no heat left", mix.AdiabaticPeakC is { } peak ? show.Temperature(peak) + range : "unknown: the heat of setting of this mix is not known"],
+                ["peak if no heat is lost", mix.AdiabaticPeakC is { } peak ? show.Temperature(peak) + range : "unknown: the heat of setting of this mix is not known"],
                 [$"peak in a wall of {show.Length(coreM)}", Warmth(mix, kind, coreM, show)],
             ]);
     }

@@ -22,7 +22,7 @@ internal static class Panel
         var edges = new TextOption("--edges", "EDGES", "clamped, or supported: only the deflection is zero on the edge; supported where left out", Edges);
         var turning = new QuantityOption("--edge-stiffness", Dimension.Force, "moment with which supported edges resist turning, for each metre and radian, such as 20kN; none where left out") { Span = (0, 1e7) };
         var json = Common.Json;
-        return new Verb("panel", "one wall panel: its first six modes and how far it gives, layers bonded and slipping", "stillwall panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped")
+        return new Verb("panel", "one wall panel: its first six modes and its deflection, layers bonded and slipping", "stillwall panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped")
         {
             Takes = [layers, size, edges, turning, json],
             Do = call =>
@@ -67,7 +67,7 @@ internal static class Panel
         IReadOnlyList<string> Row(string name, PanelCase c) =>
             [name, string.Join(", ", c.ModesHz.Select(f => Show.Number(f))) + " Hz", show.InUnit(c.CentreDeflectionMPerPa, "m/Pa", 3), show.InUnit(c.MeanDeflectionMPerPa, "m/Pa", 3)];
         return Tables.Of(
-            terminal, $"One panel of {show.SurfaceDensity(panel.SurfaceDensityKgM2)}", ["layers", "first six modes", ">gives in the middle", ">on average"],
+            terminal, $"One panel of {show.SurfaceDensity(panel.SurfaceDensityKgM2)}", ["layers", "first six modes", ">deflection in the middle", ">on average"],
             [Row("bonded", panel.Bonded), Row("slipping", panel.Slipping)])
             + $"\n{Words.Wrapped($"basis: {PanelModel.Basis}.", terminal.Width)}\n";
     }

@@ -27,7 +27,7 @@ internal static class PartFiles
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var facts = loaded.Facts();
-                var geometry = facts.Geometry ?? throw Refusal.Input($"parts: unknown, for want of {Want.OfCabinet}");
+                var geometry = facts.Geometry ?? throw Want.OfCabinet("parts");
                 var (brief, extension) = (facts.Project.Brief, call.Text(format) ?? "3mf");
                 var job = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer);
                 var drawn = PartDrawings.Of(job);

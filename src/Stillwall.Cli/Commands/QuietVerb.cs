@@ -4,6 +4,7 @@ using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
 using Stillwall.Files.Tables;
 using Stillwall.Neighbours.Equalisers;
+using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
 
@@ -25,7 +26,7 @@ internal static class QuietVerb
                 if (call.Has(json) || call.Text(csv) is not null)
                 {
                     var facts = loaded.Facts();
-                    var report = EqualiserReport.Of(facts.Quiet) ?? throw Refusal.Input($"quiet: no equaliser, for want of {string.Join(", ", facts.Quiet.Missing)}");
+                    var report = EqualiserReport.Of(facts.Quiet) ?? throw Refusal.Input($"quiet: no equaliser can be sought yet; {KeyNames.Missing(facts.Quiet.Missing)}");
                     Deliver(call, report, call.Text(csv), call.Has(json));
                     return ExitCodes.Done;
                 }

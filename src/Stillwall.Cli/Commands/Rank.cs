@@ -49,7 +49,7 @@ internal static class Rank
     {
         var show = Show.Of(loaded.Project);
         var table = Tables.Of(
-            terminal, Title(loaded, ranked, show), ["", "driver", ">price", ">greatest level", "limit", ">resonance", ">Q"],
+            terminal, Title(loaded, ranked, show), ["", "driver", ">price", ">greatest level", "limited by", ">resonance", ">Q"],
             ranked.Drivers.Select(d => (IReadOnlyList<string>)[
                 Ink.Mark(d.Verdict) + (d.Front ? " *" : ""), d.Name, d.Price is { } price ? show.Money(price) : "–",
                 d.MaxSplAtLowestDb is { } level ? Show.Level(level) : "unknown", d.LimitedByAtLowest ?? "–", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",

@@ -43,7 +43,7 @@ internal static class Room
 
                 var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
                 var (source, file) = (call.Value(velocity) ?? 0.001, call.Text(csv));
-                var room = facts.Room ?? throw Refusal.Input($"room: unknown, for want of {Want.OfRoom(facts.Project)}");
+                var room = facts.Room ?? throw Want.OfRoom("room", facts.Project);
                 if (file is not null)
                 {
                     var curve = RoomCurve.Of(room, source);

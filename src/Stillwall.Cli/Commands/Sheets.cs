@@ -19,7 +19,7 @@ internal static class Sheets
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var facts = loaded.Facts();
-                var sheets = facts.Geometry is not null ? SheetSet.Of(facts) : throw Refusal.Input($"sheets: unknown, for want of {Want.OfCabinet}");
+                var sheets = facts.Geometry is not null ? SheetSet.Of(facts) : throw Want.OfCabinet("sheets");
                 var into = Common.OutFolder(call, folder, loaded);
                 foreach (var sheet in sheets)
                 {

@@ -87,12 +87,12 @@ internal static class Signals
         const string begin = "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's.";
         if (facts is null)
         {
-            return $"{begin} Below its resonance a cone moves far: --project says how much voltage it bears.";
+            return $"{begin} Below its resonance a cone moves far: --project says how much voltage it can take.";
         }
 
         if (facts.System?.Network is not { Driver.XmaxM: { } xmax } network)
         {
-            return $"{begin} How much voltage the cone bears is unknown, for want of {(facts.System is null ? Want.OfBox(facts) : "driver.xmax")}.";
+            return $"{begin} How much voltage the cone can take is not known: {KeyNames.Missing(facts.System is null ? facts.MissingForBox : "driver.xmax")}.";
         }
 
         var bound = DriveBound.Of(network, low, high)!;

@@ -17,7 +17,7 @@ internal static class WallCurves
     {
         if (facts.WallCurveOf(perDecade) is not { } curve || WallSoundChart.Of(facts) is not { } chart)
         {
-            throw Refusal.Input($"curves: walls unknown, for want of {(facts.Walls.Count == 0 ? Want.OfWalls(facts) : Want.OfBox(facts))}");
+            throw facts.Walls.Count == 0 ? Want.OfWalls("curves --walls", facts) : Want.OfBox("curves --walls", facts);
         }
 
         if (svg is not null)

@@ -23,7 +23,7 @@ internal static class WallsVerb
                 var facts = loaded.Facts();
                 if (facts.Walls.Count == 0)
                 {
-                    throw Refusal.Input($"walls: unknown, for want of {Want.OfWalls(facts)}");
+                    throw Want.OfWalls("walls", facts);
                 }
 
                 var choice = WallChoice.Of(loaded.Project, loaded.Candidates);

@@ -3,6 +3,7 @@ using System.Text;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Projects;
+using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
 
@@ -121,7 +122,7 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
 
         foreach (var stage in unknown.GroupBy(f => f.Stage))
         {
-            text.Append(Together(stage.Key, stage.Select(f => f.Topic), string.Join("; ", stage.Select(f => f.Because).Distinct(StringComparer.Ordinal))));
+            text.Append(Together(stage.Key, stage.Select(f => f.Topic), KeyNames.Together(stage.Select(f => f.Because))));
         }
     }
 

@@ -26,11 +26,11 @@ internal static class FigureTables
         return Tables.Of(terminal, "Box", ["", ""],
         [
             ["net volume", Or(b.NetVolumeM3, show.Volume)],
-            ["as the cone feels it", $"{Or(b.EffectiveVolumeM3, show.Volume)}, fill factor {Or(b.FillFactor, v => Show.Number(v))}"],
+            ["effective volume", $"{Or(b.EffectiveVolumeM3, show.Volume)}, fill factor {Or(b.FillFactor, v => Show.Number(v))}"],
             ["resonance, Q", $"{Or(b.SystemResonanceHz, Show.Frequency)}, {Or(b.SystemQ, v => Show.Number(v))}"],
-            ["3 dB and 10 dB down", $"{Or(b.F3Hz, Show.Frequency)}, {Or(b.F10Hz, Show.Frequency)}"],
+            ["f3, f10 (−3, −10 dB)", $"{Or(b.F3Hz, Show.Frequency)}, {Or(b.F10Hz, Show.Frequency)}"],
             ["sensitivity", Or(b.SensitivityDb, Show.Level)],
-            ["greatest level at the lowest note", $"{Or(b.MaxSplAtLowestDb, Show.Level)} half space, {Or(b.MaxSplAtSeatDb, Show.Level)} at the seat; limit: {b.LimitedByAtLowest ?? "unknown"}"],
+            ["greatest level at the lowest note", $"{Or(b.MaxSplAtLowestDb, Show.Level)} half space, {Or(b.MaxSplAtSeatDb, Show.Level)} at the seat; limited by: {b.LimitedByAtLowest ?? "unknown"}"],
             ["power for the wanted level", Or(b.PowerNeededW, v => $"{Show.Number(v)} W")],
             ["leak Q", b.LeakQ is { } q ? Show.Number(q) : "airtight or unknown"],
             ["first air mode inside", Or(b.LowestAirModeHz, Show.Frequency)],
@@ -40,7 +40,7 @@ internal static class FigureTables
     private static string? Walls(Appraisal a, Show show, Terminal terminal)
     {
         static string Case(WallCase? c) => c is null ? "–" : $"{Show.Frequency(c.FirstModeHz)}, {(c.WallToConeDb is { } db ? Show.Level(db) : "unknown")}";
-        return a.Walls.Count == 0 ? null : Tables.Of(terminal, "Walls: first mode, level against the cone", ["panel", ">clear span", ">bonded", ">slipping", ">core cut by struts"],
+        return a.Walls.Count == 0 ? null : Tables.Of(terminal, "Walls: first mode, level relative to the cone", ["panel", ">clear span", ">bonded", ">slipping", ">core cut by struts"],
             a.Walls.Select(w => (IReadOnlyList<string>)[w.Panel, $"{show.Length(w.WidthM)} × {show.Length(w.HeightM)}", Case(w.Bonded), Case(w.Slipping), Case(w.CutCore)]));
     }
 
@@ -51,8 +51,8 @@ internal static class FigureTables
             return null;
         }
 
-        IReadOnlyList<string> total = ["altogether", "", Or(a.Print.FilamentKg, show.Mass), Or(a.Print.PrintSeconds, Show.Time), ""];
-        return Tables.Of(terminal, "Parts: printing time is the least it can be", ["part", ">size as printed", ">mass", ">time", "fits"],
+        IReadOnlyList<string> total = ["total", "", Or(a.Print.FilamentKg, show.Mass), Or(a.Print.PrintSeconds, Show.Time), ""];
+        return Tables.Of(terminal, "Parts: printing times are the least possible", ["part", ">size as printed", ">mass", ">time", "fits"],
             a.Parts.Select(p => (IReadOnlyList<string>)[
                 p.Name, string.Join(" × ", p.SizeM.Select(show.Length)), Or(p.MassKg, show.Mass), Or(p.PrintSeconds, Show.Time),
                 p.Fits switch { true => "yes", false => "no", _ => "unknown" }]).Append(total));
@@ -72,7 +72,7 @@ internal static class FigureTables
             ["to mix, reserve counted", $"{Or(p.PowderKg, show.Mass)} of powder, {Or(p.WaterKg, show.Mass)} of water"],
             ["in the cabinet", $"{Or(p.WetInCabinetKg, show.Mass)} wet, {Or(p.DryInCabinetKg, show.Mass)} dry"],
             ["pressure and bulge of the skin", $"{Or(p.FormPressurePa, show.Pressure)}, {Or(p.SkinBulgeM, show.Length)}"],
-            ["peak", $"{Or(p.ExpectedPeakC, show.Temperature)} expected, {Or(p.AdiabaticPeakC, show.Temperature)} if no heat left"],
+            ["peak", $"{Or(p.ExpectedPeakC, show.Temperature)} expected, {Or(p.AdiabaticPeakC, show.Temperature)} if no heat is lost"],
             ["when it is warmest", $"{Or(p.PeakTimeS, Show.Time)} after a bucket's first water, {Or(p.PeakOuterFaceC, show.Temperature)} on the outside"],
             ["thickest place of the cast", $"{Or(p.ThickestPlaceM, show.Length)}, in the edges of front and rear, cooled from two sides"],
         ]);

@@ -10,7 +10,7 @@ internal static class PartText
     internal static string Of(PrintedParts result, string folder, string extension, Facts facts, Terminal terminal)
     {
         var show = facts.Show;
-        var parts = Tables.Of(terminal, $"Parts in {folder}: printing time is the least it can be, half as much again and more is usual", ["file", ">size as printed", ">mass", ">time", "fits", ">triangles"],
+        var parts = Tables.Of(terminal, $"Parts in {folder}: printing times are the least possible; half as much again or more is usual", ["file", ">size as printed", ">mass", ">time", "fits", ">triangles"],
             result.Parts.Select(p => (IReadOnlyList<string>)[
                 p.File, string.Join(" × ", p.SizeM.Select(show.Length)), p.MassKg is { } kg ? show.Mass(kg) : "unknown", p.PrintSeconds is { } s ? Show.Time(s) : "unknown",
                 p.Fits switch { true => "yes", false => "no", _ => "unknown" }, Show.Number(p.Triangles, 6)]));

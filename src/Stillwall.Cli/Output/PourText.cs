@@ -115,7 +115,7 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
         text.Append('\n').Append(Ink.Strong(terminal, "Afterwards")).Append('\n');
         Line(text, bench.WarmFromS, "the last batch begins to set and to warm");
         var peak = appraisal.Pour.ExpectedPeakC is { } expected
-            ? $"hottest about now: {show.Temperature(expected)} expected in the wall{(appraisal.Pour.PeakOuterFaceC is { } face ? $", {show.Temperature(face)} on its outside" : "")}{(appraisal.Pour.AdiabaticPeakC is { } most ? $", {show.Temperature(most)} if no heat left" : "")}"
+            ? $"hottest about now: {show.Temperature(expected)} expected in the wall{(appraisal.Pour.PeakOuterFaceC is { } face ? $", {show.Temperature(face)} on its outside" : "")}{(appraisal.Pour.AdiabaticPeakC is { } most ? $", {show.Temperature(most)} if no heat is lost" : "")}"
             : "hottest about now; how hot is not known";
         Line(text, bench.HeatEndS, peak);
         Line(text, Math.Max(bench.HeatEndS, bench.BearsFromS), $"set: it may be moved once the skins are cool to the hand{(appraisal.Mass.WetKg is { } wet ? $"; it weighs {show.Mass(wet)}" : "")}");

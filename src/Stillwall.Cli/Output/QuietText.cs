@@ -15,14 +15,14 @@ internal static class QuietText
         string Wrap(string text) => Words.Wrapped(text, terminal.Width) + "\n";
         if (QuietAnswer.Of(project, appraisal.Quiet) is not { } answer)
         {
-            var missing = string.Join(", ", appraisal.Quiet.Missing);
-            return Wrap($"What is polite cannot be said yet{(missing.Length > 0 ? $"; not stated: {missing}" : "")}.")
+            var missing = KeyNames.Missing(appraisal.Quiet.Missing);
+            return Wrap($"How loud is polite cannot be said yet{(missing.Length > 0 ? $"; {missing}" : "")}.")
                 + (Table(appraisal, terminal) is { } known ? "\n" + known : "");
         }
 
         var text = Ink.Strong(terminal, Wrap(Sentence(answer)).TrimEnd('\n')) + "\n" + Wrap(Doubt(answer));
         text += "\n" + Table(appraisal, terminal) + Wrap(
-            $"seat, room: in your room. wall: what it takes away. ±: how far the forecast may be off. curve: {Curve(project)}. over: above 0 the neighbour is over the curve.{Basis(appraisal)}");
+            $"seat, room: in your room. R: sound reduction of the wall. ±: how far the forecast may be off. curve: {Curve(project)}. over: above 0 the neighbour is over the curve.{Basis(appraisal)}");
         text += Weighted(project, appraisal, terminal.Width) + Left(appraisal.Quiet, terminal.Width) + AfterTable(appraisal.Quiet, terminal);
         return text + "\n" + Ink.Strong(terminal, "What would help") + "\n" + string.Concat(Help(project, answer, appraisal.Quiet).Select(l => $"- {Words.Wrapped(l, terminal.Width, 2, 2)}\n"));
     }
@@ -30,7 +30,7 @@ internal static class QuietText
     /// <summary>The bands; null where nothing of them is known.</summary>
     internal static string? Table(Appraisal a, Terminal terminal) =>
         a.Quiet.Bands.All(b => b.OverDb is null && b.SeatDb is null) ? null : Tables.Of(
-            terminal, "Third-octave bands at the everyday level, all in dB", [">band", ">seat", ">room", ">wall", ">neighbour", ">±", ">curve", ">over"],
+            terminal, "Third-octave bands at the everyday level, all in dB", [">band", ">seat", ">room", ">R", ">neighbour", ">±", ">curve", ">over"],
             a.Quiet.Bands.Select(b => (IReadOnlyList<string>)[
                 Show.Frequency(b.BandHz), Or(b.SeatDb), Or(b.SourceRoomDb), Or(b.ReductionDb), Or(b.NeighbourDb), Or(b.UncertaintyDb), Or(b.CurveDb), Or(b.OverDb)]));
 
@@ -39,17 +39,17 @@ internal static class QuietText
         var (everyday, polite, first) = (Show.Level(a.EverydayDb), Show.Level(a.PoliteDb), a.FirstWords);
         if (a.PoliteDb >= a.EverydayDb)
         {
-            return $"Your everyday {everyday} at the seat is polite, without any equaliser: up to {polite} the neighbour stays under the {Limit(a)}; louder, {first} breaks it first.";
+            return $"Your everyday {everyday} at the seat is polite, without any equaliser: up to {polite} the neighbour stays under the {Limit(a)}; louder, {first} goes over it first.";
         }
 
-        var without = $"Your everyday {everyday} at the seat is not polite as it is: only up to {polite} does the neighbour stay under the {Limit(a)}, and {first} breaks it first; ";
+        var without = $"Your everyday {everyday} at the seat is not polite as it is: only up to {polite} does the neighbour stay under the {Limit(a)}, and {first} goes over it first; ";
         return without + (a.Equaliser is not [_, ..] ? "no equaliser helps."
             : $"with {EqualiserWords.Of(a.Equaliser)} it is polite up to {Show.Level(a.EqualisedDb)}{(a.EqualisedDb >= a.EverydayDb - 1e-9 ? ", which is enough" : ", which is not enough")}.");
     }
 
     private static string Doubt(QuietAnswer a) => a.FirstBandDoubtDb is { } doubt
         ? $"The wall is a forecast, give or take {Show.Level(doubt)} there; at its worst, polite is up to {Show.Level(a.WorstCasePoliteDb)}."
-        : "How far the wall is off is not known.";
+        : "How far the forecast of the wall may be off is not known.";
 
     private static IEnumerable<string> Help(Project project, QuietAnswer a, Quiet quiet)
     {
@@ -60,7 +60,7 @@ internal static class QuietText
         }
         else
         {
-            yield return $"nothing has to: {Show.Level(-down)} to spare";
+            yield return $"nothing needs to change: {Show.Level(-down)} to spare";
         }
 
         if (a.Equaliser is [_, ..])
@@ -72,15 +72,15 @@ internal static class QuietText
         if (quiet.Extension is { } lower)
         {
             var by = lower.StoppedBy switch { "neighbour" => "the neighbour", "excursion" => "the cone's excursion", "amplifier" => "the amplifier", _ => "nothing down to there" };
-            yield return $"there is room to play lower: pole–zero replacement from {Show.Frequency(lower.F0Hz)} to {Show.Frequency(lower.FpHz)} (Q {Show.Number(lower.PoleQ)}, {Show.Level(lower.BoostDb)} of boost far below), where {by} stops it";
+            yield return $"you could play lower: a Linkwitz transform from {Show.Frequency(lower.F0Hz)} to {Show.Frequency(lower.FpHz)} (Q {Show.Number(lower.PoleQ)}, {Show.Level(lower.BoostDb)} of boost far below), where {by} stops it";
         }
 
         if (project.Measured?.PartyWallDb is null)
         {
-            yield return $"measure the wall: play bass, read both rooms, state the ten differences as measured.party_wall; the doubt of {Show.Level(a.FirstBandDoubtDb ?? 0)} then shrinks";
+            yield return $"measure the wall: play bass, record it in both rooms and keep the ten differences (stillwall prove wall); the doubt of {Show.Level(a.FirstBandDoubtDb ?? 0)} then shrinks";
         }
 
-        yield return $"every dB that the wall gains in the {Show.Frequency(a.FirstBandHz)} band is a dB more for you, until another band breaks first";
+        yield return $"every dB that the wall gains in the {Show.Frequency(a.FirstBandHz)} band is a dB more for you, until another band goes over first";
     }
 
     private static string Basis(Appraisal appraisal) => appraisal.Quiet.WallBasisFromHz is { } from ? $" Below {Show.Frequency(from)}, where one room or the other has no mode, the formula for the wall has no basis: those bands are a guess." : "";
@@ -89,7 +89,7 @@ internal static class QuietText
     {
         static string One(Headroom h) => string.Join(", ", new[] { h.AmplifierDb is { } a ? $"amplifier {Show.Level(a)}" : "", h.ExcursionDb is { } x ? $"cone {Show.Level(x)}" : "" }.Where(t => t.Length > 0));
         return quiet.Headroom is not { } bare ? ""
-            : Words.Wrapped($"Left at this level, peaks included: {One(bare)}{(quiet.HeadroomWithEqualiser is { } with ? $"; with the equaliser {One(with)}" : "")}.", width) + "\n";
+            : Words.Wrapped($"Headroom at this level, peaks included: {One(bare)}{(quiet.HeadroomWithEqualiser is { } with ? $"; with the equaliser {One(with)}" : "")}.", width) + "\n";
     }
 
     private static string AfterTable(Quiet quiet, Terminal terminal) => quiet.BandsWithEqualiser is not { } after ? "" : "\n" + Tables.Of(

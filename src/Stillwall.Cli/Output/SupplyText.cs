@@ -62,7 +62,7 @@ internal static class SupplyText
 
         if (unknown.Count == appraisal.Supplies.Count)
         {
-            return "to spend now: not known, since stock does not say what is on the shelf";
+            return "to spend now: not known: state what is on the shelf (stock)";
         }
 
         var priced = open.Count - unknown.Count - unpriced.Count;

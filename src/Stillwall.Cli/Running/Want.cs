@@ -1,30 +1,32 @@
 using Stillwall.Appraisals;
-using Stillwall.Cabinets;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Running;
 
-/// <summary>Names what is not stated but would be needed.</summary>
+/// <summary>Refuses what cannot be computed yet, and says what to state first.</summary>
 internal static class Want
 {
-    /// <summary>What stands between a project and its box.</summary>
-    internal static string OfBox(Facts facts) =>
-        facts.Project.Driver is null ? "driver"
-        : facts.Driver is null ? $"driver ({string.Join(", ", facts.Resolution is { } r ? r.Impossible.Concat(r.Missing) : ["not resolved"])})"
-        : facts.Project.Cabinet is null ? "cabinet"
-        : facts.NetVolumeM3 is null ? "cabinet.outside, the skins and the core"
-        : facts.NetVolumeM3 <= 0 ? "air in the cabinet: driver and braces leave none"
-        : string.Join(", ", BoxSystem.Of(facts.Driver, facts.NetVolumeM3.Value, facts.Project.Cabinet, facts.Project.Measured, facts.Air).Missing);
+    private static readonly string[] Places = ["brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.cabinet_at", "brief.room.seat_at"];
 
-    /// <summary>What a cabinet must state to be drawn.</summary>
-    internal const string OfCabinet = "cabinet.outside, the skins and the core, free of contradictions";
+    /// <summary>What has to be stated before a verb can answer.</summary>
+    /// <param name="what">The verb, or what it was asked for.</param>
+    /// <param name="missing">A key of the project file, or a reason in words.</param>
+    internal static Refusal Of(string what, string missing) => Refusal.Input($"{what}: not possible yet; {KeyNames.Missing(missing)}");
+
+    /// <summary>What stands between a project and its drawn cabinet.</summary>
+    internal static Refusal OfCabinet(string verb) => Of(verb, "cabinet.outside");
+
+    /// <summary>What stands between a project and its box.</summary>
+    internal static Refusal OfBox(string what, Facts facts) => Of(what, facts.MissingForBox);
 
     /// <summary>What stands between a project and its walls.</summary>
-    internal static string OfWalls(Facts facts) => facts.Geometry is null ? OfCabinet : facts.Skin is null ? "materials.skin" : "materials.cast.mix";
+    internal static Refusal OfWalls(string verb, Facts facts) => Of(verb, facts.MissingForWalls);
 
-    internal static string OfRoom(Project project) => project.Brief.Room is null ? "brief.room" : "brief.room: width, length, height, decay_time, cabinet_at and seat_at, both within it";
+    internal static Refusal OfRoom(string what, Project project) =>
+        Of(what, project.Brief.Room is null ? "brief.room"
+            : Places.FirstOrDefault(key => ProjectKeys.Get(project, key) is null) ?? "cabinet and seat must both stand within the room (brief.room.cabinet_at, seat_at)");
 
-    internal static string OfJoining(Facts facts) => facts.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover"
+    internal static Refusal OfJoining(string verb, Facts facts) => Of(verb, facts.Project.Brief.Aim?.CrossoverHz is null ? "brief.aim.crossover"
         : facts.Project.Brief.MainSpeakers?.CornerHz is null ? "brief.main_speakers.corner"
-        : OfBox(facts);
+        : facts.MissingForBox);
 }

@@ -4,8 +4,8 @@ namespace Stillwall.Web.Texts;
 internal static class CabinetTexts
 {
     internal const string Chart = "Chart", NotDrawn = "What is not drawn", NetVolume = "Net volume";
-    internal const string Follows = "What follows", Inside = "air within the skins", Net = "net volume", Effective = "as the cone feels it", FillFactor = "fill factor", Resonance = "resonance", Q = "Q", QFilled = "Q with the fibre's loss";
-    internal const string F3 = "3 dB under at", F10 = "10 dB under at", Peak = "peak of the response", Sensitivity = "level for 1 W at 1 m", LeakQ = "Q of the leak", AirMode = "first air mode inside", LevelAtLowest = "greatest level at the lowest note, half space";
+    internal const string Follows = "Results", Inside = "air within the skins", Net = "net volume", Effective = "effective volume", FillFactor = "fill factor", Resonance = "resonance", Q = "Q", QFilled = "Q with the fibre's loss";
+    internal const string F3 = "f3 (−3 dB)", F10 = "f10 (−10 dB)", Peak = "peak of the response", Sensitivity = "level for 1 W at 1 m", LeakQ = "Q of the leak", AirMode = "first air mode inside", LevelAtLowest = "greatest level at the lowest note, half space";
     internal const string LevelAtSeat = "greatest level at the lowest note, seat", PowerNeeded = "power for the wanted level", LeastImpedance = "least impedance", PortLength = "port, length to print";
     internal const string NotStated = "No cabinet is stated yet. Its outside size, skins and core are enough to draw it.";
     internal const string Begin = "Begin with a small one", BeginWhat = "a first cabinet";

@@ -8,8 +8,8 @@ namespace Stillwall.Web.Texts;
 internal static class DriverTexts
 {
     internal const string Catalogue = "Candidates in this cabinet", Compared = "Side by side", Search = "Search", HideFailing = "without those that fail";
-    internal const string Compare = "beside", Name = "driver", Resonance = "fc, Hz", Q = "Qtc", F10 = "10 dB under, Hz", Level = "level at the lowest note, dB", Limited = "gives out first", Price = "price", Reason = "because";
-    internal const string OnFront = "nothing cheaper is louder", Chosen = "in the cabinet", Choose = "Take it", Table = "The table of drivers", Bring = "A CSV file with one row for each driver", Take = "Take the file", Fetch = "Fetch the present one";
+    internal const string Compare = "compare", Name = "driver", Resonance = "fc, Hz", Q = "Qtc", F10 = "f10, Hz", Level = "level at the lowest note, dB", Limited = "limited by", Price = "price", Reason = "because";
+    internal const string OnFront = "nothing cheaper is louder", Chosen = "in the cabinet", Choose = "Use this driver", Table = "The table of drivers", Bring = "A CSV file with one row for each driver", Take = "Use this file", Fetch = "Download the present table";
 
     internal const string VerdictOf = "verdict";
 
@@ -17,7 +17,7 @@ internal static class DriverTexts
 
     internal static string Count(int shown, int all) => shown == all ? $"{all} drivers" : $"{shown} of {all} drivers";
 
-    internal static string CompareWith(string name) => $"put {name} beside others";
+    internal static string CompareWith(string name) => $"compare {name}";
 
     internal static string ChooseNamed(string name) => $"{Choose}: {name}";
 
@@ -40,10 +40,10 @@ internal static class DriverTexts
         (VerdictOf, null, (_, r) => r?.Verdict.ToString().ToLowerInvariant()),
         ("resonance in this cabinet", "box.system_resonance_hz", (_, r) => r?.SystemResonanceHz is { } f ? Show.Frequency(f) : null),
         ("Qtc", "box.system_q", (_, r) => r?.SystemQ is { } q ? Show.Number(q) : null),
-        ("3 dB under at", "box.f3_hz", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),
-        ("10 dB under at", "box.f10_hz", (_, r) => r?.F10Hz is { } f ? Show.Frequency(f) : null),
+        ("f3 (−3 dB)", "box.f3_hz", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),
+        ("f10 (−10 dB)", "box.f10_hz", (_, r) => r?.F10Hz is { } f ? Show.Frequency(f) : null),
         ("greatest level at the lowest note", "box.max_spl_at_lowest_db", (_, r) => r?.MaxSplAtLowestDb is { } l ? Show.Level(l) : null),
-        ("gives out first", null, (_, r) => r?.LimitedByAtLowest),
+        ("limited by", null, (_, r) => r?.LimitedByAtLowest),
         ("price", null, (_, r) => r?.Price is { } p ? show.Money(p) : null),
         ("fs", null, (s, _) => s?.FsHz is { } f ? Show.Frequency(f) : null),
         ("Qts", "driver.qts", (s, _) => s is { Qms: { } m, Qes: { } e } ? Show.Number(m * e / (m + e)) : null),

@@ -3,7 +3,7 @@ namespace Stillwall.Web.Texts;
 /// <summary>Texts of the lists that the maker states: stock, prices, logbook.</summary>
 internal static class EntryTexts
 {
-    internal const string Add = "Add", Remove = "take it out";
+    internal const string Add = "Add", Remove = "clear";
 
     internal static readonly string[] Kinds = ["weigh-in", "actual", "attempt", "rattle", "no rattle"];
 
@@ -11,7 +11,7 @@ internal static class EntryTexts
 
     internal static string NewCell(string what) => $"{what}, new entry";
 
-    internal static string RemoveNamed(string entry) => $"{entry}: take it out";
+    internal static string RemoveNamed(string entry) => $"{entry}: clear";
 
     internal static string Removed(string entry, string list) => $"{entry} taken out of {list.ToLowerInvariant()}";
 

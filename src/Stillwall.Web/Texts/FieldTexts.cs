@@ -40,9 +40,9 @@ internal static class FieldTexts
     /// <summary>Stage on which a key of the project has its field.</summary>
     internal static string StageOf(string key) => key.Split('.', 2)[0] switch { "cabinet" => "Cabinet", "materials" => "Walls", "measured" => "Proof", _ => "Brief" };
 
-    internal static string Back(string shown) => shown.Length > 0 ? $"back to {shown}" : "take it out";
+    internal static string Back(string shown) => shown.Length > 0 ? $"back to {shown}" : "clear";
 
-    internal static string BackOf(string label, string shown) => shown.Length > 0 ? $"{label}: back to {shown}" : $"{label}: take it out";
+    internal static string BackOf(string label, string shown) => shown.Length > 0 ? $"{label}: back to {shown}" : $"{label}: clear";
 
     internal static string TakenOut(string label) => $"{label} taken out";
 }

@@ -45,7 +45,7 @@ internal static class PourTexts
 
     internal const string Cavity = "cavity", PowderToMix = "powder to mix, reserve counted", WaterToMix = "water to mix", SlurryDensity = "density of the slurry",
         WetInCabinet = "in the cabinet, wet", DryInCabinet = "in the cabinet, dry", FreeWater = "water that has to dry out", FormPressure = "pressure on the form",
-        SkinBulge = "bulge of the worst bay", HighestLift = "highest lift", ExpectedPeak = "hottest, expected", AdiabaticPeak = "hottest if no heat left",
+        SkinBulge = "bulge of the worst bay", HighestLift = "highest lift", ExpectedPeak = "hottest, expected", AdiabaticPeak = "hottest if no heat is lost",
         LeastDays = "least time to dry";
 
     internal const string RehearsalWater = "water that fills the cavity, for the rehearsal", Kinds = "Kinds of cast in this cavity", Scales = "What the scales must do", Drying = "Drying, by the weigh-ins",
@@ -54,7 +54,7 @@ internal static class PourTexts
         HolesHint = "of tape: they are taped from inside before the rehearsal; water that is missing may have gone through a tape. Once the cast has set the tape comes off, and they stay open with the box while it dries; then each is sealed with a dab: one left open lets the box leak.",
         KindsHint = "Each at its usual ratio of powder to water. Stiffness and strength when dry, with the band in which they are believable; a bar that was tapped replaces them.",
         Kind = "cast", DryMass = "dry in the cabinet", Modulus = "stiffness, dry", Band = "band", Strength = "strength, dry", Wet = "left of it while wet", Loss = "loss factor", PotLife = "pot life", Peak = "hottest", From = "from",
-        Take = "Take it", Weighed = "weighed", Carry = "must carry", Step = "in steps of", NoWeighIn = "No weigh-in of the cabinet is logged yet. From the fourth on the fit has a band.", Dry = "dry", DryByPlan = "dry by the plan", TimeConstant = "water falls to a third in", Ready = "ready to be sealed",
+        Take = "Use this cast", Weighed = "weighed", Carry = "must carry", Step = "in steps of", NoWeighIn = "No weigh-in of the cabinet is logged yet. From the fourth on the fit has a band.", Dry = "dry", DryByPlan = "dry by the plan", TimeConstant = "drying time constant", Ready = "ready to be sealed",
         NotYet = "not known: three days or more, until the masses bend towards an end";
 
     internal static string Taken(string kind) => $"cast {kind}";

@@ -10,7 +10,7 @@ internal static class ProofTexts
     [
         ("measured.system_resonance", "resonance of the finished cabinet", "Hz", 0.5), ("measured.system_q", "its Q", null, 0.01), ("measured.core_modulus", "modulus of the core", "GPa", 0.1), ("measured.core_loss_factor", "loss factor of the core", null, 0.001),
         ("measured.core_density", "density of the core", "kg/m3", 10), ("measured.fill_factor", "fill factor", null, 0.01), ("measured.leak_resistance", "leak resistance", "Pa*s/m3", 1000), ("measured.party_wall", "party wall, ten bands from 20 Hz", "dB", 1),
-        ("measured.polarity", "push against the main speakers'", null, 0),
+        ("measured.polarity", "polarity against the main speakers", null, 0),
     ];
 
     internal const string Checklist = "What is proved and what is missing", Need = "needs", Done = "done", Missing = "missing";
@@ -24,7 +24,7 @@ internal static class ProofTexts
     ];
 
     internal const string Resonance = "resonance", QTotal = "Q, total", QMechanical = "Q, mechanical", QElectrical = "Q, electrical", CoilResistance = "coil's resistance", CoilInductance = "coil's inductance";
-    internal const string Down3 = "3 dB down at", Down10 = "10 dB down at", Played = "the sweep as played", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown", TooSmall = "too small to tell";
+    internal const string Down3 = "f3 (−3 dB)", Down10 = "f10 (−10 dB)", Played = "the sweep as played", Fill = "fill factor, if the driver is as stated", NotKnown = "unknown", TooSmall = "too small to tell";
     internal const string TapsThatCount = "taps that count", Bending = "first bending mode", Modulus = "Young's modulus", LossFactor = "loss factor, its supports in it", Density = "density";
     internal const string Delay = "arrived after", Harmonics = "harmonics", AboveNoise = "above the noise", NoNoise = "no noise heard";
     internal const string Near = "close to the cone: bends and slopes below some 200 Hz may be compared, levels may not; the microphone's own response is in every figure, and a phone falls off below 50 to 100 Hz";
@@ -92,7 +92,7 @@ internal static class ProofTexts
     internal const string TapNeeds = "Five single taps in the middle of the bar, hung or laid on foam at 0.22 of its length from each end.";
     internal const string SweepNeeds = "Any microphone, uncalibrated, a finger from the cone or at the seat. The sweep runs from 5 Hz to 1 kHz in ten seconds; recording begins a second before it.";
     internal const string Reference = "resistor, measured", Length = "length", Width = "width", Thickness = "thickness", Mass = "mass", Where = "microphone", NearChoice = "close to the cone", SeatChoice = "at the seat";
-    internal const string DriverTitle = "The driver's own parameters", WallTitle = "Through the party wall", PolarityTitle = "Which way it pushes", HoldTitle = "Hold test", WeightTitle = "On the scales", RattleTitle = "Rattle, by ear";
+    internal const string DriverTitle = "The driver's own parameters", WallTitle = "Through the party wall", PolarityTitle = "Polarity", HoldTitle = "Hold test", WeightTitle = "On the scales", RattleTitle = "Rattle, by ear";
     internal const string DriverNeeds = "The driver by itself, held firmly, cone upright, after the resistor; then the same with a mass stuck to its cone, or on an airtight box of known volume. A mass that comes loose can tear the cone: begin softly, and with the sound off while you fix it.";
     internal const string WallNeeds = "The same noise on both sides, ten seconds or more each, one microphone at one gain; then the neighbour's room with nothing playing. Ask first: it is the neighbour's room, and the noise is theirs too.";
     internal const string PolarityNeeds = "The pulses, recorded a finger from the cabinet's cone, then from a main speaker's woofer, at one gain with one microphone. Begin softly: a pulse is a push of the whole cone.";
@@ -100,10 +100,10 @@ internal static class ProofTexts
     internal const string WeightNeeds = "The cabinet on the scales every few days, at the same place. Two people past 25 kg.";
     internal const string RattleNeeds = "Caution: begin with the volume down. Play the slow sweep from 20 to 200 Hz, up to the everyday level, a palm on each panel; then frame, screws, terminal, feet and wires. Touch doors and lamps before blaming the cabinet. Stop at any knock: that is the driver at its end.";
     internal const string AloneFile = "the resistor alone (WAV)", MassFile = "with the mass (WAV)", BoxFile = "on the box (WAV)", ThereFile = "other side (WAV)", BackgroundFile = "background there (WAV)", MainFile = "main speaker (WAV)", HereFile = "this side (WAV)", FreeFile = "free driver (WAV)", CabinetFile = "cabinet (WAV)";
-    internal const string Load = "resistor in the driver's place", AddedMass = "added mass", KnownVolume = "volume of the box", Area = "cone's area, Sd", Seconds = "time of creep", Scales = "mass", RattlingPart = "part that rattled; empty: none";
-    internal const string Average = "average with those before", FetchPulses = "The pulses as a file", FetchNoise = "The noise as a file", FetchSlow = "The slow sweep as a file", IfAny = ", if any";
+    internal const string Load = "resistor in the driver's place", AddedMass = "added mass", KnownVolume = "volume of the box", Area = "cone's area, Sd", Seconds = "time to creep back", Scales = "mass", RattlingPart = "part that rattled; empty: none";
+    internal const string Average = "average with those before", FetchPulses = "Download the pulses", FetchNoise = "Download the noise", FetchSlow = "Download the slow sweep", IfAny = ", if any";
     internal const string Day = "day", NoDay = "the day is missing; such as 2026-11-30", LogIt = "Log it", Logged = "Logged", LogHint = "adds an entry to the logbook; undo takes it back";
-    internal const string RecordingFile = "recording (WAV)", ReadIt = "Read it", WorkOut = "Work it out", PlayAndRecord = "Play and record", Stop = "Stop", Input = "input", FetchSweep = "The sweep as a file";
+    internal const string RecordingFile = "recording (WAV)", ReadIt = "Analyse", WorkOut = "Calculate", PlayAndRecord = "Play and record", Stop = "Stop", Input = "input", FetchSweep = "Download the sweep";
     internal const string BandCaption = "± is half of the 95 % band", Keep = "Keep", Kept = "Kept", KeepHint = "writes it as found out, where it counts instead of what was assumed, and into the logbook; undo takes it back";
 
     internal static object Script => new
@@ -114,7 +114,7 @@ internal static class ProofTexts
         lost = "The program does not answer.",
         playing = "Recording; the sweep plays after a second.",
         stopped = "Stopped; nothing was kept.",
-        clipped = "The input is overdriven: turn it down and record again; the figures cannot be relied on.",
+        clipped = "The input is overloaded: turn it down and record again; the figures cannot be relied on.",
         quiet = "The input is faint: turn it up or go closer.",
         silent = "Nothing came in: is it the right microphone, and is it on?",
         processed = "The browser does not say that these are off: {0}. They would change the recording; record with another browser or program and bring the file.",
@@ -129,7 +129,7 @@ internal static class ProofTexts
         "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's. "
         + (bound is { } b
             ? $"At {Stillwall.Appraisals.Show.Frequency(b.FrequencyHz)} the cone reaches its limit with {Stillwall.Appraisals.Show.Number(b.VoltageV, 2)} V rms at the terminals ({Stillwall.Appraisals.Show.Level(b.LevelDb)} at {show.Distance(1)}): keep to half of that."
-            : "How much voltage the cone bears is unknown: the driver's excursion limit or the box is not stated.");
+            : "How much voltage the cone can take is not known: the driver's excursion limit or the box is not stated.");
 
     internal static string Keeping(string what) => $"kept: {what}";
 }

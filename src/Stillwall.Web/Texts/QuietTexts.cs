@@ -12,7 +12,7 @@ internal static class QuietTexts
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
         ("brief.everyday.level", "everyday bass level", "dB", 1), ("brief.everyday.programme", "programme", null, 1), ("brief.everyday.hours", "hours a day", null, 1), ("brief.neighbour.partition", "party wall", null, 1), ("brief.neighbour.area", "its area", "m2", 0.5),
-        ("brief.neighbour.room_volume", "volume of the room behind", "m3", 1), ("brief.neighbour.decay_time", "decay time there", "s", 0.05), ("brief.neighbour.curve", "curve not to pass", null, 1), ("brief.neighbour.allowance", "allowance", "dB", 1), ("brief.neighbour.a_weighted_limit", "at most, A-weighted", "dB", 1), ("brief.neighbour.c_weighted_limit", "at most, C-weighted", "dB", 1), ("brief.everyday.quiet_hours.level", "level in the quiet hours", "dB", 1),
+        ("brief.neighbour.room_volume", "volume of the room behind", "m3", 1), ("brief.neighbour.decay_time", "decay time there", "s", 0.05), ("brief.neighbour.curve", "limit curve", null, 1), ("brief.neighbour.allowance", "allowance", "dB", 1), ("brief.neighbour.a_weighted_limit", "at most, A-weighted", "dB", 1), ("brief.neighbour.c_weighted_limit", "at most, C-weighted", "dB", 1), ("brief.everyday.quiet_hours.level", "level in the quiet hours", "dB", 1),
         ("brief.main_speakers.corner", "low corner of the main speakers", "Hz", 5), ("brief.main_speakers.q", "its Q", null, 0.05),
     ];
 
@@ -20,7 +20,7 @@ internal static class QuietTexts
 
     internal const string Map = "Where to stand and sit", MapAt = "at", MapHint = "Brown: louder than the room's mean; grey: softer. What the seat gains over the mean the neighbour does not get. Move cabinet and seat with the pointer or the arrow keys, half a metre at a time with Shift.",
         SearchPlaces = "Search all places", StopSearch = "Stop", Loudest = "Most at the seat for what the room gets", Evenest = "Most even bass", TakePlaces = "Stand and sit there",
-        Louder = "Louder or softer than every day", AsEveryDay = "As every day", WithEqualiser = "See it with the equaliser", WithoutEqualiser = "Take it off again", Own = "Own settings", BackToSought = "Back to what was sought", ForNow = "for now", EveryDay = "every day, without equaliser";
+        Louder = "Louder or softer than every day", AsEveryDay = "As every day", WithEqualiser = "With the equaliser", WithoutEqualiser = "Without the equaliser", Own = "Own settings", BackToSought = "Back to the computed one", ForNow = "for now", EveryDay = "every day, without equaliser";
 
     internal const string SeatAgainstMean = "the seat against the room's mean", NextDoorWhy = "next door at the everyday level", NextDoorEqualisedWhy = "next door behind the equaliser";
 
@@ -49,5 +49,5 @@ internal static class QuietTexts
 
     internal static string OfSection(string what, string section) => $"{what} of the {section}";
 
-    internal static string Missing(IReadOnlyList<string> keys) => keys.Count == 0 ? "Something that is needed is not stated." : $"Not stated yet: {string.Join(", ", keys)}.";
+    internal static string Missing(IReadOnlyList<string> keys) => keys.Count == 0 ? "Something that is needed is not stated." : $"This cannot be said yet; {Stillwall.Projects.KeyNames.Missing(keys)}.";
 }

@@ -7,7 +7,7 @@ internal static class ShellTexts
 {
     internal const string Product = "Stillwall", Stages = "Stages", ToTheDrawing = "To the drawing", Verdicts = "Verdicts", Findings = "Findings";
     internal const string Why = "why", Close = "Close", Undo = "Undo", Redo = "Redo", Projects = "Projects", Next = "Next", Care = "Take care";
-    internal const string ChalkOnSlate = "Chalk on slate", InkOnPlaster = "Ink on plaster";
+    internal const string Dark = "Dark", Light = "Light";
     internal const string FollowedFile = "Another program changed the project file; this page follows it.";
 
     internal const string Understood = "Understood";

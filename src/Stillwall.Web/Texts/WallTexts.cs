@@ -5,25 +5,25 @@ namespace Stillwall.Web.Texts;
 /// <summary>Texts of the stage Walls.</summary>
 internal static class WallTexts
 {
-    internal const string Hint = "The six walls unfolded, to scale: the lowest resonance of each, and its level against the cone in the worst case that applies.";
-    internal const string UnfoldedTitle = "The six walls unfolded, each with its lowest resonance and its level against the cone", Table = "Lowest resonance, and level against the cone", Nothing = "Sizes, skin and cast of the wall are needed first; see Cabinet and the materials above.";
+    internal const string Hint = "The six walls unfolded, to scale: the lowest resonance of each, and its level relative to the cone in the worst case that applies.";
+    internal const string UnfoldedTitle = "The six walls unfolded, each with its lowest resonance and its level relative to the cone", Table = "Lowest resonance, and level relative to the cone", Nothing = "Sizes, skin and cast of the wall are needed first; see Cabinet and the materials above.";
     internal const string Panel = "wall", Span = "clear span", Bonded = "core bonded", Slipping = "skins slipping", Cut = "core cut by struts", Materials = "Materials";
 
-    internal const string Kinds = "Kinds of wall in the same outside", Compare = "Compare them", Comparing = "comparing; the lightest wall is sought among some hundred", Kind = "wall", Mode = "mode", Sound = "beside the cone", Mass = "finished", Net = "net", Price = "price", Print = "print, at least", Poured = "passage for the mix", Because = "fails", Take = "Take it", Taken = "the lightest wall";
+    internal const string Kinds = "Kinds of wall in the same outside", Compare = "Compare them", Comparing = "comparing; the lightest wall is sought among some hundred", Kind = "wall", Mode = "mode", Sound = "relative to the cone", Mass = "finished", Net = "net", Price = "price", Print = "print, at least", Poured = "passage for the mix", Because = "fails", Take = "Use this wall", Taken = "the lightest wall";
     internal const string KindsHint = "Worst panel and case, edges supported. A lattice is one cell across the core, two nozzles thick; the stiffness of an empty one is known to a factor of 1.5.";
 
     internal const string Strengths = "Strengths that are assumed, and what is asked of them";
 
     internal static readonly (string Key, string Label, string? Unit, double Step)[] StrengthKeys =
     [
-        ("limits.keyed_strength", "cast on its keys, shear", "MPa", 0.1), ("limits.sealant_strength", "bed of sealant", "MPa", 0.01), ("limits.joint_safety", "joints, times twice the weight", null, 0.5),
-        ("limits.insert_pull_out", "one of your own inserts pulled out at", "N", 50), ("limits.screw_torque", "torque of the driver's screws", "N*m", 0.05), ("limits.insert_safety", "inserts, times their load", null, 0.5),
-        ("limits.gasket_pressure", "gasket wants", "kPa", 1), ("limits.tilt", "may tip from", "deg", 1),
+        ("limits.keyed_strength", "shear strength of cast on its keys", "MPa", 0.1), ("limits.sealant_strength", "strength of the sealant", "MPa", 0.01), ("limits.joint_safety", "safety factor of the joints", null, 0.5),
+        ("limits.insert_pull_out", "one of your own inserts pulled out at", "N", 50), ("limits.screw_torque", "torque of the driver's screws", "N*m", 0.05), ("limits.insert_safety", "safety factor of the inserts", null, 0.5),
+        ("limits.gasket_pressure", "pressure the gasket needs", "kPa", 1), ("limits.tilt", "least tipping angle", "deg", 1),
     ];
 
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
-        ("materials.skin", "skins", null, 1), ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("limits.wall_to_cone", "wall against cone at most", "dB", 1), ("measured.core_modulus", "modulus of the core, measured", "GPa", 0.1),
+        ("materials.skin", "skins", null, 1), ("materials.cast.mix", "cast", null, 1), ("materials.cast.powder_per_water", "powder to water", null, 0.1), ("limits.wall_to_cone", "greatest level relative to the cone", "dB", 1), ("measured.core_modulus", "modulus of the core, measured", "GPa", 0.1),
     ];
 
     internal const string LightestMass = "the lightest wall's finished mass", LightestSaving = "what the lightest wall saves", Less = "less than now";
@@ -43,7 +43,7 @@ internal static class WallTexts
 
     internal static string SpanOf(string panel) => $"clear span of the {panel} wall";
 
-    internal static string SoundOf(string panel) => $"sound of the {panel} wall beside the cone";
+    internal static string SoundOf(string panel) => $"sound of the {panel} wall relative to the cone";
 
     internal static string ModeOf(string panel) => $"lowest resonance of the {panel} wall";
 }

@@ -8,7 +8,7 @@ using Stillwall.Web.Texts;
 
 namespace Stillwall.Web.Viewer;
 
-/// <summary>The printed parts in their places, to be turned, drawn apart, cut, and asked for their figures.</summary>
+/// <summary>The printed parts in their places, to be turned, exploded, cut, and asked for their figures.</summary>
 /// <remarks>The 3D library is loaded when the view is first shown. The parts are drawn anew when the reference of <see cref="Facts"/> changes.</remarks>
 public sealed partial class PartsViewer
 {

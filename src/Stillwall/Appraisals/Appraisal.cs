@@ -77,7 +77,7 @@ public sealed record Appraisal(
 /// <param name="FormPressurePa">Pressure at the deepest point of the highest lift, Pa.</param>
 /// <param name="SkinBulgeM">Bulge of the worst bay, m.</param>
 /// <param name="LiftHeightM">Height of the highest lift, m.</param>
-/// <param name="AdiabaticPeakC">Peak temperature if no heat left, °C.</param>
+/// <param name="AdiabaticPeakC">Peak temperature if no heat is lost, °C.</param>
 /// <param name="AdiabaticPeakRangeC">The same for the least and greatest published heat of setting, °C.</param>
 /// <param name="ExpectedPeakC">Peak temperature expected in the wall, °C.</param>
 /// <param name="PeakTimeS">When the wall is that warm, from the first water of its bucket, s.</param>

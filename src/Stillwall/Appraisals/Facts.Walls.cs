@@ -147,8 +147,8 @@ public sealed partial class Facts
     /// <summary>Modulus assumed for the core before anything was measured, Pa.</summary>
     internal double? AssumedCoreModulusPa => AssumedCore?.ModulusPa;
 
-    /// <summary>What stands between the project and its walls.</summary>
-    internal string MissingForWalls => Geometry is null ? "cabinet.outside" : Skin is null ? "materials.skin" : "materials.cast.mix";
+    /// <summary>What stands between the project and its walls: a key of the project file.</summary>
+    public string MissingForWalls => Geometry is null ? "cabinet.outside" : Skin is null ? "materials.skin" : "materials.cast.mix";
 
     /// <summary>What stands between the project and the sound of its walls.</summary>
     internal string MissingForWallSound => Walls.Count == 0 ? MissingForWalls : System is null ? MissingForBox : "brief.aim.crossover";

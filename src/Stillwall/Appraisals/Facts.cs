@@ -150,8 +150,8 @@ public sealed partial class Facts
         _ => "driver",
     };
 
-    /// <summary>What stands between the project and the box.</summary>
-    internal string MissingForBox => Driver is null ? MissingForDriver
+    /// <summary>What stands between the project and the box: a key of the project file, or a reason in words.</summary>
+    public string MissingForBox => Driver is null ? MissingForDriver
         : Project.Cabinet is null ? "cabinet"
         : NetVolumeM3 is null ? "cabinet.outside"
         : NetVolumeM3 <= 0 ? "driver and braces leave no air in the cabinet"

@@ -14,7 +14,7 @@ public sealed record BoxFigures
     [ComputedBy("net-volume", "cabinet.net_volume", "box.inside_volume_m3", "cabinet.braces", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
     public double? NetVolumeM3 { get; init; }
 
-    /// <summary>Volume as the cone feels it, m³.</summary>
+    /// <summary>Effective volume, m³.</summary>
     [ComputedBy("effective-volume", "box.net_volume_m3", "box.fill_factor", "cabinet.fill.mass")]
     public double? EffectiveVolumeM3 { get; init; }
 
@@ -38,11 +38,11 @@ public sealed record BoxFigures
     [ComputedBy("system-q-filled", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3", "cabinet.fill.mass")]
     public double? SystemQFilled { get; init; }
 
-    /// <summary>Frequency 3 dB under the passband, Hz.</summary>
+    /// <summary>f3, the frequency 3 dB below the passband, Hz.</summary>
     [ComputedBy("f3", "box.system_resonance_hz", "box.system_q")]
     public double? F3Hz { get; init; }
 
-    /// <summary>Frequency 10 dB under the passband, Hz.</summary>
+    /// <summary>f10, the frequency 10 dB below the passband, Hz.</summary>
     [ComputedBy("f10", "box.system_resonance_hz", "box.system_q")]
     public double? F10Hz { get; init; }
 
@@ -74,7 +74,7 @@ public sealed record BoxFigures
     [ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db", "brief.room", "brief.room.seat_at", "brief.room.cabinet_at", "limits.room_allowance")]
     public double? MaxSplAtSeatDb { get; init; }
 
-    /// <summary>What gives out first at the lowest note: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</summary>
+    /// <summary>What limits the level at the lowest note: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</summary>
     public string? LimitedByAtLowest { get; init; }
 
     /// <summary>Power that the wanted level takes at the lowest note, W at the rated load; null where not known.</summary>

@@ -22,7 +22,7 @@ public sealed record PortPath(double AreaM2, double LengthM, int Count = 1, doub
 /// cone area, then the box's air beside the leak, the ports and a passive radiator.
 /// </summary>
 /// <param name="Driver">The driver, or several as one.</param>
-/// <param name="EffectiveVolumeM3">Volume as the cone feels it, fill factor included, m³, above 0.</param>
+/// <param name="EffectiveVolumeM3">Effective volume, fill factor included, m³, above 0.</param>
 /// <param name="Air">The air.</param>
 public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air)
 {

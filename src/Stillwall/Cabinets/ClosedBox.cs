@@ -11,7 +11,7 @@ public static class ClosedBox
 
     /// <summary>How many times stiffer the box is than the suspension.</summary>
     /// <param name="driver">The driver, or several as one.</param>
-    /// <param name="effectiveVolumeM3">Volume as the cone feels it, fill factor included, m³, above 0.</param>
+    /// <param name="effectiveVolumeM3">Effective volume, fill factor included, m³, above 0.</param>
     /// <param name="air">The air in the box.</param>
     /// <returns>α, the compliance ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>

@@ -8,7 +8,7 @@ namespace Stillwall.Cabinets;
 /// <summary>What the fibre does to the air in the box.</summary>
 /// <param name="FillFactor">Factor by which the air seems larger.</param>
 /// <param name="DisplacedM3">Volume of the fibre itself that is taken off, m³.</param>
-/// <param name="EffectiveVolumeM3">Volume as the cone feels it, m³.</param>
+/// <param name="EffectiveVolumeM3">Effective volume, m³.</param>
 /// <param name="DensityKgM3">Packing of the fibre, kg/m³; null where no mass is stated.</param>
 /// <param name="IsLossy">Whether the fibre's own loss is to be added: where it is stated by mass.</param>
 public sealed record FillEffect(double FillFactor, double DisplacedM3, double EffectiveVolumeM3, double? DensityKgM3, bool IsLossy);
@@ -36,7 +36,7 @@ public static class FibreFill
         return 1 + (0.25 * (1 - Math.Exp(-densityKgM3 / 8)));
     }
 
-    /// <summary>Volume as the cone feels it with the stated fibre.</summary>
+    /// <summary>Effective volume with the stated fibre.</summary>
     /// <param name="netVolumeM3">Net air volume before the fibre goes in, m³.</param>
     /// <param name="fill">The fibre; null is none.</param>
     /// <param name="measuredFactor">Fill factor found by measuring; it beats what is stated. Null where not measured.</param>
@@ -63,7 +63,7 @@ public static class FibreFill
 
     /// <summary>Mechanical resistance that the fibre adds to the cone's.</summary>
     /// <param name="driver">The driver, or several as one.</param>
-    /// <param name="effectiveVolumeM3">Volume as the cone feels it, m³, above 0.</param>
+    /// <param name="effectiveVolumeM3">Effective volume, m³, above 0.</param>
     /// <param name="air">The air.</param>
     /// <returns>Added resistance, kg/s, 0 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>

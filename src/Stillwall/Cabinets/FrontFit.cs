@@ -35,7 +35,7 @@ public sealed record FrontFit(string What, double SpareM)
         if (sheet.BoltCircleM is { } circle)
         {
             checks.Add(new("bolt circle inside the outer skin", half - sizes.OuterSkin * 1e-3 - circle / 2 - BuildUp.Boss / 2 * 1e-3));
-            checks.Add(new("land between opening and bolts", (circle - cutoutM) / 2 - (sheet.BoltM ?? 0.005) / 2));
+            checks.Add(new("material between cut-out and screw holes", (circle - cutoutM) / 2 - (sheet.BoltM ?? 0.005) / 2));
         }
 
         return [.. checks.OrderBy(c => c.SpareM)];

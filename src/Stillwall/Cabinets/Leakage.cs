@@ -51,7 +51,7 @@ public static class Leakage
     }
 
     /// <summary>Acoustic compliance of the air in the box.</summary>
-    /// <param name="effectiveVolumeM3">Volume as the cone feels it, m³, above 0.</param>
+    /// <param name="effectiveVolumeM3">Effective volume, m³, above 0.</param>
     /// <param name="air">The air.</param>
     /// <returns>Compliance, m³/Pa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>
@@ -67,7 +67,7 @@ public static class Leakage
 
     /// <summary>Q of the box's leak at the system's resonance.</summary>
     /// <param name="resonanceHz">Resonance of the system, Hz, above 0.</param>
-    /// <param name="effectiveVolumeM3">Volume as the cone feels it, m³, above 0.</param>
+    /// <param name="effectiveVolumeM3">Effective volume, m³, above 0.</param>
     /// <param name="resistancePaSM3">Resistance of the leak, Pa·s/m³, above 0.</param>
     /// <param name="air">The air.</param>
     /// <returns>Leak Q; the larger the tighter.</returns>

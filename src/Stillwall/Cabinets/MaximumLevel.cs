@@ -16,7 +16,7 @@ public sealed record DriveLimits(double? XmaxM, double? PassiveRadiatorXmaxM, do
 /// <param name="LimitedBy"><c>excursion</c>, <c>coil</c> or <c>amplifier</c>.</param>
 public sealed record DriveLimit(double VoltageV, string LimitedBy);
 
-/// <summary>How loud the cabinet can be, and what gives out first.</summary>
+/// <summary>How loud the cabinet can be, and what limits it.</summary>
 public static class MaximumLevel
 {
     /// <summary>Limits of a driver, a passive radiator and an amplifier.</summary>

@@ -34,7 +34,7 @@ public static class Tolerance
 
     /// <summary>Band of resonance and system Q.</summary>
     /// <param name="driver">The driver, or several as one.</param>
-    /// <param name="effectiveVolumeM3">Volume as the cone feels it, m³, above 0.</param>
+    /// <param name="effectiveVolumeM3">Effective volume, m³, above 0.</param>
     /// <param name="air">The air.</param>
     /// <returns>The 5 to 95 % band.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>

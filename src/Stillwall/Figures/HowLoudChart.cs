@@ -29,7 +29,7 @@ internal static class HowLoudChart
         var across = Axes.Frequency(HighHz);
         var seat = Seat(facts, network, limits);
         List<ChartSeries> series = seat.Count == 0 ? [] : [new ChartSeries("at the seat, room counted", StyleRole.Second, SeriesShape.Line, seat)];
-        series.AddRange(Runs(points).Select(run => new ChartSeries($"{Range(run.Line, points)}{Words(run.By)} gives out", StyleRole.Main, SeriesShape.Line, run.Line)));
+        series.AddRange(Runs(points).Select(run => new ChartSeries($"{Range(run.Line, points)}limited by {Words(run.By)}", StyleRole.Main, SeriesShape.Line, run.Line)));
         var levels = points.Select(p => p.At.Y).Concat(seat.Select(p => p.Y)).Concat(aim?.LevelDb is { } l ? [l] : []).ToList();
         var up = Axes.Linear("greatest level, rms sine", "dB", Math.Max(levels.Min() - 1, levels.Max() - 60), levels.Max() + 2);
         var table = new ChartSeries($"half space, {facts.Show.Distance(distance)}, dB", StyleRole.Main, SeriesShape.Line, [.. points.Select(p => p.At)]);
@@ -87,7 +87,7 @@ internal static class HowLoudChart
 
         var where = facts.Box.MaxSplAtSeatDb is null ? $"in half space at {facts.Show.Distance(distanceM)}" : "at the seat";
         var wanted = facts.Project.Brief.Aim.LevelDb is { } aim ? $"; wanted is {Show.Level(aim)}" : "";
-        return $"{Show.Level(level)} {where} at {Show.Frequency(lowest)}, where {Words(facts.Box.LimitedByAtLowest!)} gives out{wanted}.";
+        return $"{Show.Level(level)} {where} at {Show.Frequency(lowest)}, limited by {Words(facts.Box.LimitedByAtLowest!)}{wanted}.";
     }
 
     private static string Words(string limit) => limit switch { "excursion" => "the cone's excursion", "coil" => "the coil", _ => "the amplifier" };

@@ -62,7 +62,7 @@ internal static class HowLowChart
 
     // With a port or a passive radiator the closed forms do not hold, so neither do their marks.
     private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, BoxNetwork network) => IsClosed(network) && facts.Box is { F3Hz: { } f3, F10Hz: { } f10 }
-        ? [.. new ChartLandmark[] { new(new(f10, -10), $"10 dB under at {Show.Frequency(f10)}"), new(new(f3, -10 * Math.Log10(2)), $"3 dB under at {Show.Frequency(f3)}") }.Where(l => l.At.X is > 10 and < HighHz)]
+        ? [.. new ChartLandmark[] { new(new(f10, -10), $"f10 {Show.Frequency(f10)}"), new(new(f3, -10 * Math.Log10(2)), $"f3 {Show.Frequency(f3)}") }.Where(l => l.At.X is > 10 and < HighHz)]
         : [];
 
     private static bool IsClosed(BoxNetwork network) => network.Port is null && network.PassiveRadiator is null;
@@ -81,7 +81,7 @@ internal static class HowLowChart
 
     private static string Answer(double? f10Hz, double? lowestHz)
     {
-        var said = f10Hz is { } f10 ? $"To {Show.Frequency(f10)} at 10 dB under" : "Where it is 10 dB under lies outside 10 to 500 Hz";
+        var said = f10Hz is { } f10 ? $"Down to {Show.Frequency(f10)} (f10, −10 dB)" : "Its f10 lies outside 10 to 500 Hz";
         return lowestHz is { } lowest ? $"{said}; your lowest note is {Show.Frequency(lowest)}." : $"{said}.";
     }
 }

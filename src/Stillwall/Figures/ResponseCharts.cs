@@ -30,7 +30,7 @@ public static class ResponseCharts
         return facts.System is { } system ? HowLowChart.Of(facts, system, before) : null;
     }
 
-    /// <summary>How loud: the greatest level over frequency, and what gives out where.</summary>
+    /// <summary>How loud: the greatest level over frequency, and what limits it where.</summary>
     /// <param name="facts">Everything computed.</param>
     /// <returns>The chart; null where the box or one of its limits is not known.</returns>
     /// <remarks>

@@ -41,7 +41,7 @@ public sealed record EqualiserSection(
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double Q,
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double GainDb)
 {
-    /// <summary>Corner as wished, Hz; null for every kind but the pole–zero replacement, whose <see cref="F0Hz"/> and <see cref="Q"/> are the box as it is.</summary>
+    /// <summary>Corner as wished, Hz; null for every kind but the Linkwitz transform, whose <see cref="F0Hz"/> and <see cref="Q"/> are the box as it is.</summary>
     [ComputedBy("polite-equaliser", "quiet.bands[].over_db", "box.system_resonance_hz", "box.system_q")]
     public double? FpHz { get; init; }
 
@@ -79,7 +79,7 @@ public sealed record PlainHighPass(
     [property: ComputedBy("seat-loss", "quiet.bands[].seat_db", "quiet.plain_high_pass.f0_hz")] double SeatLossDb,
     [property: ComputedBy("audible-loss", "quiet.bands[].seat_db", "quiet.plain_high_pass.f0_hz")] double AudibleLossDb);
 
-/// <summary>What is left before something gives out at the everyday level, the programme's peaks included.</summary>
+/// <summary>Headroom at the everyday level, the programme's peaks included.</summary>
 /// <param name="AmplifierDb">Left of the amplifier's voltage, dB; null where not stated.</param>
 /// <param name="ExcursionDb">Left of the cone's excursion, dB; null where not stated.</param>
 public sealed record Headroom(
@@ -127,7 +127,7 @@ public sealed record Quiet(
     /// <summary>The bands behind the equaliser at the same volume setting; null where there is none.</summary>
     public IReadOnlyList<QuietBand>? BandsWithEqualiser { get; init; }
 
-    /// <summary>How much lower the box could play by pole–zero replacement, behind the equaliser's cuts; null where not at all, or where box, level or limits are not known.</summary>
+    /// <summary>How much lower the box could play by Linkwitz transform, behind the equaliser's cuts; null where not at all, or where box, level or limits are not known.</summary>
     public BassExtension? Extension { get; init; }
 
     /// <summary>Weighted limits of one's own; empty where none is stated or the level is not known.</summary>

@@ -81,7 +81,7 @@ public sealed class ExpectedPictureTests
     public void The_demos_parts_drawn_apart_are_the_expected_picture()
     {
         var svg = SheetSvg.Of(SheetSet.Of(new Facts(DemoProject.Project, DemoDrivers.All)).Single(s => s.Name.EndsWith("exploded", StringComparison.Ordinal)));
-        var file = Path.Combine(Pictures, "parts-drawn-apart.svg");
+        var file = Path.Combine(Pictures, "parts-exploded.svg");
         if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {
             File.WriteAllText(file, svg);

@@ -3,7 +3,7 @@ using Stillwall.Figures.Sheets;
 namespace Stillwall.Tests.Figures;
 
 /// <summary>Parts drawn apart stand one behind the other, as they are put together.</summary>
-public sealed class DrawnApartTests
+public sealed class ExplodedPlacesTests
 {
     // In their places, in no particular order.
     private static readonly PlacedPart[] Parts =
@@ -11,7 +11,7 @@ public sealed class DrawnApartTests
         new("outer sleeve 2 of 2", 2, 328), new("rear outer plate", 316, 330), new("front outer plate", 0, 14), new("outer sleeve 1 of 2", 2, 328), new("brace 1 of 2", 100, 108), new("brace 2 of 2", 200, 208), new("foot 1 of 4", 30, 60), new("trim ring", -10, -4),
     ];
 
-    private static IReadOnlyList<ApartShift> Shifts => DrawnApart.Of(Parts);
+    private static IReadOnlyList<ApartShift> Shifts => ExplodedPlaces.Of(Parts);
 
     [Fact]
     public void Kinds_follow_one_another_from_the_front_with_room_between_them()
@@ -30,5 +30,5 @@ public sealed class DrawnApartTests
     }
 
     [Fact]
-    public void Of_nothing_nothing_is_moved() => Assert.Empty(DrawnApart.Of([]));
+    public void Of_nothing_nothing_is_moved() => Assert.Empty(ExplodedPlaces.Of([]));
 }

@@ -36,10 +36,10 @@ public sealed class OpenProjectTests : IDisposable
     [Fact]
     public void A_note_stays_when_the_last_value_beside_it_is_taken_out()
     {
-        Assert.Empty(project.Set(this, [("cabinet.fill.note", "wadding of an old pillow")], "note"));
+        Assert.Empty(project.Set(this, [("cabinet.fill.note", "two layers of wool felt")], "note"));
         Assert.Empty(project.Edit(this, ProjectEdit.Removing("cabinet.fill.mass"), "fill taken out"));
         Assert.Null(project.Now.Project.Cabinet!.Fill!.MassKg);
-        Assert.Contains("\"fill\": { \"note\": \"wadding of an old pillow\" }", System.IO.File.ReadAllText(File), StringComparison.Ordinal);
+        Assert.Contains("\"fill\": { \"note\": \"two layers of wool felt\" }", System.IO.File.ReadAllText(File), StringComparison.Ordinal);
     }
 
     [Fact]

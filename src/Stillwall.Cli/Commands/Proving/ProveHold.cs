@@ -23,7 +23,7 @@ internal static class ProveHold
                 var time = call.Needed(seconds);
                 var loaded = keeping.Load(call) ?? LoadedProject.Load(call.Session, null);
                 var facts = loaded.Facts();
-                var system = facts.System ?? throw Refusal.Input($"prove hold: unknown, for want of {Want.OfBox(facts)}");
+                var system = facts.System ?? throw Want.OfBox("prove hold", facts);
                 var result = HoldTest.Of(time, system.NetVolumeM3, system.Network);
                 if (call.Has(keeping.Keep) && result.Bound == "at most")
                 {

@@ -80,7 +80,7 @@ internal static class ProveImpedance
 
     private static ImpedanceResult InCabinet(ImpedanceResult result, Facts facts)
     {
-        var system = facts.System ?? throw Refusal.Input($"prove impedance: cannot be compared, for want of {Want.OfBox(facts)}");
+        var system = facts.System ?? throw Want.OfBox("prove impedance, compared with the project", facts);
         return result with
         {
             Cabinet = CabinetProof.Of(result, system.Network, system.NetVolumeM3),
@@ -138,7 +138,7 @@ internal static class ProveImpedance
             ["Q, electrical", Bands.Of(r.QElectrical, u.QElectrical)],
             ["Q, total", Bands.Of(r.QTotal, u.QTotal)],
             ["coil's resistance", Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm")],
-            ["coil's inductance", r.InductanceH > ImpedanceFigures.LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : "too small to be told"],
+            ["coil's inductance", r.InductanceH > ImpedanceFigures.LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : "too small to tell"],
             ["peak", Bands.Of(r.PeakOhm, u.PeakOhm, "ohm")],
         ];
         if (r.Driver is { } d)
@@ -149,8 +149,8 @@ internal static class ProveImpedance
         if (r.Cabinet is { } c)
         {
             rows.AddRange([
-                ["3 dB and 10 dB down", $"{Show.Frequency(c.F3Hz)}, {Show.Frequency(c.F10Hz)}; no microphone needed"],
-                ["air the cone feels", c.EffectiveVolumeM3 is { } felt ? show.Volume(felt) : "unknown: the resonance is not above the driver's own"],
+                ["f3, f10 (−3, −10 dB)", $"{Show.Frequency(c.F3Hz)}, {Show.Frequency(c.F10Hz)}; no microphone needed"],
+                ["effective volume", c.EffectiveVolumeM3 is { } felt ? show.Volume(felt) : "unknown: the resonance is not above the driver's own"],
                 ["fill factor", c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? $"{Bands.Of(fill, band)}, if the driver is as stated" : "unknown"],
                 ["leak Q", $"{(c.LeakQ is { } leak ? $"{Show.Number(leak, 2)}, " : "no leak is heard; ")}{(c.LeastLeakQ is { } least ? $"at least {Show.Number(Math.Min(least, MostLeakQ), 2)}" : "how tight cannot be said")}"],
             ]);

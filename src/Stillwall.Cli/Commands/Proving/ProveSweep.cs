@@ -73,8 +73,8 @@ internal static class ProveSweep
     // The computed level at the points, set to zero as the measured one is: half space near the cone, the rigid room at the seat.
     private static IReadOnlyList<SweepPoint> Computed(Facts facts, string place, SweepResult result)
     {
-        var network = facts.System?.Network ?? throw Refusal.Input($"prove sweep: cannot be compared, for want of {Want.OfBox(facts)}");
-        var room = place == "seat" ? facts.Room ?? throw Refusal.Input($"prove sweep: the seat is unknown, for want of {Want.OfRoom(facts.Project)}") : null;
+        var network = facts.System?.Network ?? throw Want.OfBox("prove sweep, compared with the project", facts);
+        var room = place == "seat" ? facts.Room ?? throw Want.OfRoom("prove sweep, compared at the seat", facts.Project) : null;
         return ComputedShape.Of(result, network, room);
     }
 

@@ -45,7 +45,7 @@ internal static class ProveWeight
     [
         ["dry", r.DryMassKg is { } dry ? show.Mass(dry) + (r.DryMassDoubtKg is { } doubt ? $", ± {show.Mass(doubt)} with 95 %" : "") : "unknown: three days or more, until the masses bend towards an end"],
         ["dry by the plan", r.StoichiometricDryMassKg is { } plan ? show.Mass(plan) : "unknown without a project that can be poured"],
-        ["water falls to a third in", r.TimeConstantDays is { } days ? $"{Show.Number(days, 2)} days" : "unknown"],
+        ["drying time constant", r.TimeConstantDays is { } days ? $"{Show.Number(days, 2)} days" : "unknown"],
         ["ready to be sealed", r.ReadyDate is { } date ? date + (r.ReadyDoubtDays is { } days2 ? $", ± {Show.Number(Math.Ceiling(days2))} days with 95 %, if it goes on as it has" : "") : "unknown"],
     ]);
 }

@@ -6,7 +6,7 @@ export function palette() {
   return Object.fromEntries(NAMES.map(name => [name, style.getPropertyValue(`--${name}`).trim() || '#000']));
 }
 
-// Ink on plaster, whatever the theme: for paper.
+// Light, whatever the theme: for paper.
 function paperPalette() {
   const root = document.documentElement;
   const before = root.dataset.theme;

@@ -13,8 +13,8 @@ internal static class BriefFindings
             new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
             new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}")) { Direct = WithinSpot },
         new("Brief", "weight for the hands that lift it", "ISO 11228-1 reference mass for one person (from memory)", Weight,
-            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}, or lift it by two people"),
-            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}, or lift it by two people")),
+            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}, or lift it with two people"),
+            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}, or lift it with two people")),
         new("Brief", "cost", "sum of the stated prices", Cost,
             new Lever("budget", Toward.More, 1, "a budget of {new} instead of {old}, or a cheaper driver")),
     ];
@@ -44,7 +44,7 @@ internal static class BriefFindings
     private static double OutsideM(Projects.Outside outside, string side) => side switch { "width" => outside.WidthM, "height" => outside.HeightM, _ => outside.DepthM };
 
     private static Judgement Weight(Facts f) => f.Mass.FinishedKg is { } mass
-        ? AtMost(mass, f.Limits.LiftMassKg, "kg", Nearness.Tenth, $"finished it weighs {f.Show.Mass(mass)}; one person lifts {f.Show.Mass(f.Limits.LiftMassKg)}, past that it takes two people")
+        ? AtMost(mass, f.Limits.LiftMassKg, "kg", Nearness.Tenth, $"finished it weighs {f.Show.Mass(mass)}; one person may lift {f.Show.Mass(f.Limits.LiftMassKg)}; lift more with two people")
         : Unknown("kg", f.MissingForMass);
 
     private static Judgement Cost(Facts f)

@@ -13,7 +13,7 @@ internal static class CabinetFindings
         new("Cabinet", "system Q as wanted", "closed-box system, Small 1972; lossless", SystemQ, Deeper, Larger,
             new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Either, 0.001, "width and height {new} instead of {old}"),
             new Lever("brief.aim.system_q", Toward.Either, 0.01, "a wanted Q of {new} instead of {old}")),
-        new("Cabinet", "reaches the lowest note", "closed-box system, Small 1972; 10 dB under the passband counts as reached (our choice)", Lowest, Deeper, Larger,
+        new("Cabinet", "reaches the lowest note", "closed-box system, Small 1972; f10 at or under it counts as reached (our choice)", Lowest, Deeper, Larger,
             new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")),
         new("Cabinet", "loud enough, and what gives out first", "network with excursion, coil and amplifier limits; at the seat the room's modal sum less an allowance for real walls", Loud,
             new Lever("brief.amplifier.power", Toward.More, 5, "an amplifier of {new} instead of {old}"),
@@ -50,7 +50,7 @@ internal static class CabinetFindings
 
         return f.Project.Brief.Aim?.LowestHz is not { } lowest
             ? Unknown("Hz", "brief.aim.lowest")
-            : AtMost(f10, lowest, "Hz", Nearness.Tenth, $"10 dB under the passband at {Show.Frequency(f10)} (3 dB under at {Show.Frequency(f3)}); the lowest note is {Show.Frequency(lowest)}");
+            : AtMost(f10, lowest, "Hz", Nearness.Tenth, $"f10 (−10 dB) is {Show.Frequency(f10)} and f3 (−3 dB) {Show.Frequency(f3)}; the lowest note is {Show.Frequency(lowest)}");
     }
 
     private static Judgement Loud(Facts f)
@@ -68,7 +68,7 @@ internal static class CabinetFindings
 
         var where = f.Box.MaxSplAtSeatDb is null ? $"in half space at {f.Show.Distance(aim.DistanceM)}" : "at the seat";
         return AtLeast(level, wanted, "dB", Nearness.Level,
-            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, where {Words(f.Box.LimitedByAtLowest)} gives out; wanted is {Show.Level(wanted)}");
+            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Words(f.Box.LimitedByAtLowest)}; wanted is {Show.Level(wanted)}");
     }
 
     private static string Words(string? limit) => limit switch { "excursion" => "the cone's excursion", "coil" => "the coil", _ => "the amplifier" };
@@ -104,7 +104,7 @@ internal static class CabinetFindings
         }
 
         return Near(density, (low + high) / 2, (high - low) / 2, "kg/m3",
-            $"{f.Show.Mass(fill.MassKg ?? 0)} packs to {f.Show.Density(density, 2)}; between {f.Show.Density(low, 2)} and {f.Show.Density(high, 2)} it works without smothering the cone");
+            $"{f.Show.Mass(fill.MassKg ?? 0)} of fill makes {f.Show.Density(density, 2)} in the box; {f.Show.Density(low, 2)} to {f.Show.Density(high, 2)} works well");
     }
 
     private static Judgement AirMode(Facts f)
@@ -116,7 +116,7 @@ internal static class CabinetFindings
 
         return f.WorkingRangeHz(f.Limits.AirModeRatio) is not { } limit
             ? Unknown("Hz", "brief.aim.crossover")
-            : AtLeast(mode, limit, "Hz", Nearness.Tenth, $"the air inside first rings at {Show.Frequency(mode)}; the cabinet works up to {Show.Frequency(limit)}");
+            : AtLeast(mode, limit, "Hz", Nearness.Tenth, $"the air inside first resonates at {Show.Frequency(mode)}; the cabinet works up to {Show.Frequency(limit)}");
     }
 
     private static Judgement Tolerance(Facts f)

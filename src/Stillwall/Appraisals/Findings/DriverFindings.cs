@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Projects;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -31,13 +32,13 @@ internal static class DriverFindings
         var limit = f.Limits.ParameterMismatch;
         if (resolution.Mismatches.MaxBy(m => Math.Abs(m.DeviationRatio)) is not { } worst)
         {
-            return AtMost(0, limit, "1", Nearness.Tenth, "the data sheet states nothing twice, so there is nothing to disagree");
+            return AtMost(0, limit, "1", Nearness.Tenth, "the data sheet states nothing twice, so nothing can disagree");
         }
 
         return AtMost(Math.Abs(worst.DeviationRatio), limit, "1", Nearness.Tenth,
-            $"the printed {worst.Parameter} is {Show.Percent(Math.Abs(worst.DeviationRatio))} from what the other parameters give") with
+            $"the data sheet's {KeyNames.Symbol(worst.Parameter)} is {Show.Percent(Math.Abs(worst.DeviationRatio))} from what its other figures give") with
         {
-            Remedy = Math.Abs(worst.DeviationRatio) > limit ? $"measure the driver before anything is printed: one of {worst.Parameter} and the base set is wrong" : null,
+            Remedy = Math.Abs(worst.DeviationRatio) > limit ? $"measure the driver before anything is printed: one of its printed figures is wrong" : null,
         };
     }
 
@@ -77,7 +78,7 @@ internal static class DriverFindings
         var sunk = sheet.FlangeM is null ? 0 : hollow.Sizes.Recess * 1e-3;
         var room = hollow.RoomForDriverM(passes) - sunk;
         return AtMost(depth + clearance, room, "m", Nearness.Fit,
-            $"the driver reaches {f.Show.Length(depth)} deep and wants {f.Show.Length(clearance)} behind it; there are {f.Show.Length(room)} {(sunk > 0 ? "from the recess's floor " : "")}to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
+            $"the driver is {f.Show.Length(depth)} deep and needs {f.Show.Length(clearance)} of air behind it; there are {f.Show.Length(room)} {(sunk > 0 ? "from the recess's floor " : "")}to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
     }
 
     private static Judgement Load(Facts f)
@@ -92,7 +93,7 @@ internal static class DriverFindings
             return Unknown("ohm", "brief.amplifier.minimum_load");
         }
 
-        var judged = AtLeast(least, limit, "ohm", Nearness.Tenth, $"the impedance falls to {Show.Number(least)} ohm; the amplifier may drive {Show.Number(limit)} ohm");
+        var judged = AtLeast(least, limit, "ohm", Nearness.Tenth, $"the impedance falls to {Show.Number(least)} ohm; the amplifier's minimum load is {Show.Number(limit)} ohm");
         return judged.Verdict == Verdict.Fails ? judged with { Remedy = $"{Show.Number(limit - least, 2)} ohm in series, or an amplifier for {Show.Number(Math.Floor(least * 10) / 10)} ohm" } : judged;
     }
 }

@@ -1,3 +1,5 @@
+using Stillwall.Projects;
+
 namespace Stillwall.Appraisals.Findings;
 
 /// <summary>How near a limit still counts as tight.</summary>
@@ -27,7 +29,7 @@ internal sealed record Judgement(Verdict Verdict, double? Value, double? Limit, 
 {
     /// <summary>Something that is needed is not stated: a key, or a reason in words.</summary>
     internal static Judgement Unknown(string unit, string missing) =>
-        new(Verdict.Unknown, null, null, unit, null, missing.Contains(' ', StringComparison.Ordinal) ? missing : $"{missing} is not stated");
+        new(Verdict.Unknown, null, null, unit, null, KeyNames.Missing(missing));
 
     /// <summary>The value may be at most the limit.</summary>
     internal static Judgement AtMost(double value, double limit, string unit, Nearness nearness, string because) =>

@@ -16,7 +16,7 @@ internal static class PartFindings
             new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
             new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
         new("Parts", "bridges and overhangs", "geometry of the drawn sections, sleeves on end and plates flat; common practice, no source", Bridges,
-            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}; or print its floor on support and state what was laid as limits.bridge"),
+            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}; or print its floor on support and state the longest bridge you printed well (limits.bridge)"),
             new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}"),
             new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}")),
         new("Parts", "pieces go together", "clearance of 0.3 mm + 0.1 % of the length, common practice, no source; half of the plastic's shrinkage (from memory) counts as uneven, our choice", Together,
@@ -64,8 +64,8 @@ internal static class PartFindings
         var byHeight = tallest / thin / f.Limits.WallHeightRatio >= span / thin / f.Limits.SpanRatio;
         var (value, limit) = byHeight ? (tallest / thin, f.Limits.WallHeightRatio) : (span / thin, f.Limits.SpanRatio);
         return AtMost(value, limit, "1", Nearness.Tenth, byHeight
-            ? $"the tallest skin stands {f.Show.Length(tallest * 1e-3)} on {f.Show.Length(thin * 1e-3)}: {Show.Number(value)} times its thickness, up to {Show.Number(limit)} stands"
-            : $"the skin spans {f.Show.Length(span * 1e-3)} between struts on {f.Show.Length(thin * 1e-3)}: {Show.Number(value)} times its thickness, up to {Show.Number(limit)} stays flat");
+            ? $"the tallest skin is {f.Show.Length(tallest * 1e-3)} high and {f.Show.Length(thin * 1e-3)} thick: {Show.Number(value)} times its thickness; up to {Show.Number(limit)} it stands while it is printed"
+            : $"the skin spans {f.Show.Length(span * 1e-3)} between struts and is {f.Show.Length(thin * 1e-3)} thick: {Show.Number(value)} times its thickness; up to {Show.Number(limit)} it stays flat");
     }
 
     private static Judgement Bridges(Facts f)
@@ -79,17 +79,17 @@ internal static class PartFindings
         var bridge = places.Where(p => p.SpanM is not null).MaxBy(p => p.SpanM);
         var slope = places.Where(p => p.AngleDeg is not null).MaxBy(p => p.AngleDeg);
         var spans = bridge is { SpanM: { } span }
-            ? AtMost(span, f.Limits.BridgeM, "m", Nearness.Tenth, $"{bridge.What}, counted as a bridge of {f.Show.Length(span)}: up to {f.Show.Length(f.Limits.BridgeM)} is laid cleanly")
-            : AtMost(0, f.Limits.BridgeM, "m", Nearness.Tenth, "nothing is laid over air: every section runs upwards");
+            ? AtMost(span, f.Limits.BridgeM, "m", Nearness.Tenth, $"{bridge.What}, counted as a bridge of {f.Show.Length(span)}: up to {f.Show.Length(f.Limits.BridgeM)} prints cleanly")
+            : AtMost(0, f.Limits.BridgeM, "m", Nearness.Tenth, "nothing is printed over air");
         if (slope is not { AngleDeg: { } angle })
         {
             return spans;
         }
 
         // A drawn angle is exact: at its limit it holds.
-        var leans = AtMost(angle, f.Limits.OverhangDeg, "deg", Nearness.Count, $"the {slope.What} lean {Show.Number(angle)}° from the upright, up to {Show.Number(f.Limits.OverhangDeg)}° is laid without support") with
+        var leans = AtMost(angle, f.Limits.OverhangDeg, "deg", Nearness.Count, $"the {slope.What} lean {Show.Number(angle)}° from the upright, up to {Show.Number(f.Limits.OverhangDeg)}° prints without support") with
         {
-            Remedy = angle > f.Limits.OverhangDeg ? $"print the sleeves with support under the {slope.What}, or try {Show.Number(angle)}° on the wall coupon and state it as limits.overhang" : null,
+            Remedy = angle > f.Limits.OverhangDeg ? $"print the sleeves with support under the {slope.What}, or try {Show.Number(angle)}° on the wall coupon and state it (limits.overhang)" : null,
         };
         return leans.Verdict > spans.Verdict || (leans.Verdict == spans.Verdict && bridge is null)
             ? leans
@@ -145,6 +145,6 @@ internal static class PartFindings
 
         var longest = f.Parts.MaxBy(p => p.PrintSeconds)!;
         return AtMost(seconds, f.Limits.LongestPrintS, "s", Nearness.Tenth,
-            $"the {longest.Name} takes at least {Show.Time(seconds)}, in truth {Show.Time(1.5 * seconds)} to {Show.Time(1.8 * seconds)}").AsAdvice();
+            $"the {longest.Name} takes at least {Show.Time(seconds)}, more likely {Show.Time(1.5 * seconds)} to {Show.Time(1.8 * seconds)}").AsAdvice();
     }
 }

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Pours;
+using Stillwall.Projects;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -47,7 +48,7 @@ internal static class PourFindings
         // The pour presses and is over before the setting stretches: the two are held against the limit one after the other.
         var (expansion, limit) = (f.ExpansionStressPa ?? 0, skin.StrengthPa / f.Limits.SkinStrength);
         return AtMost(expansion > limit ? Math.Max(stress, expansion) : stress, limit, "Pa", Nearness.Tenth,
-            $"the skin is stressed to {f.Show.Pressure(stress)} at a strut{(expansion > 0 ? $", and to {f.Show.Pressure(expansion)} when the setting cast stretches it" : "")}; it holds {f.Show.Pressure(skin.StrengthPa)} across layers, of which one part in {Show.Number(f.Limits.SkinStrength, 2)} may be used");
+            $"the skin is stressed to {f.Show.Pressure(stress)} at a strut{(expansion > 0 ? $", and to {f.Show.Pressure(expansion)} when the setting cast stretches it" : "")}; it breaks at {f.Show.Pressure(skin.StrengthPa)} across its layers, and one part in {Show.Number(f.Limits.SkinStrength, 2)} of that may be used");
     }
 
     private static Judgement Float(Facts f)
@@ -59,10 +60,10 @@ internal static class PourFindings
 
         var because = $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and " + (needed > 0 ? $"lifts it with {f.Show.Mass(needed)}" : "its own mass keeps it down");
         return f.Project.Materials?.Cast?.HoldDownKg is { } stated
-            ? AtMost(needed, stated, "kg", Nearness.Tenth, $"{because}; {f.Show.Mass(stated)} hold it down")
+            ? AtMost(needed, stated, "kg", Nearness.Tenth, $"{because}; you hold it down with {f.Show.Mass(stated)}")
             : needed <= 0
                 ? AtMost(0, 0, "kg", Nearness.Count, because)
-                : Unknown("kg", $"{because}; materials.cast.hold_down is not stated") with { Remedy = $"lay {f.Show.Mass(Math.Ceiling(needed * 11) / 10)} on it until the first lift has set" };
+                : Unknown("kg", $"{because}; {KeyNames.Missing("materials.cast.hold_down")}") with { Remedy = $"lay {f.Show.Mass(Math.Ceiling(needed * 11) / 10)} on it until the first lift has set" };
     }
 
     private static Judgement PotLife(Facts f) => f.Clock is { } clock
@@ -90,7 +91,7 @@ internal static class PourFindings
 
         var until = have < needed && f.Clock is { } clock ? PourClock.EnoughFor(clock, have) is > 0 and var full ? $"; it would run out after batch {full} of {clock.Batches.Count}" : "; it does not do for the first batch" : "";
         return AtMost(needed, have, "kg", Nearness.Tenth, $"{f.Show.Mass(needed)} of powder with {Show.Percent(f.Limits.CastReserve)} in reserve; {f.Show.Mass(have)} is on the shelf{until}") with
-        { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before the shop closes" : null };
+        { Remedy = have < needed ? $"buy {f.Show.Mass(needed - have)} of powder before you mix the first batch" : null };
     }
 
     private static Judgement Heat(Facts f)
@@ -101,7 +102,7 @@ internal static class PourFindings
         }
 
         return AtMost(peak, skin.SofteningC - f.Limits.HeatMarginK, "degC", Nearness.Temperature,
-            $"the wall is expected to reach {f.Show.Temperature(peak)} ({f.Show.Temperature(f.Pour.AdiabaticPeakC ?? peak)} if no heat left), {Show.Time(f.Pour.PeakTimeS ?? 0)} after the first water; {skin.Name.ToUpperInvariant()} gives way at {f.Show.Temperature(skin.SofteningC)}");
+            $"the wall is expected to reach {f.Show.Temperature(peak)} ({f.Show.Temperature(f.Pour.AdiabaticPeakC ?? peak)} if no heat is lost), {Show.Time(f.Pour.PeakTimeS ?? 0)} after the first water; {skin.Name.ToUpperInvariant()} softens at {f.Show.Temperature(skin.SofteningC)}");
     }
 
     private static Judgement Flow(Facts f)
@@ -118,7 +119,7 @@ internal static class PourFindings
 
         var limit = Pours.Flow.WantedPassageM(f.Limits.PassageM, f.GrainM);
         return AtLeast(geometry.PassageM, limit, "m", Nearness.Tenth,
-            $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another ({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix wants {f.Show.Length(limit)}");
+            $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another ({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix needs {f.Show.Length(limit)}");
     }
 
     private static Judgement Dry(Facts f) => f is { Project.Cabinet.Openings.DryingHoleM: not null, Geometry: { Sizes.Core: > 0 } g } && g.DryingHoles.Count == 0 ? WithoutHoles(Dried(f)) : Dried(f);
@@ -142,7 +143,7 @@ internal static class PourFindings
         }
 
         return f.LastWeighInKg is not { } last
-            ? Unknown("1", $"no weigh-in of the cabinet in the logbook yet; dry it must weigh {f.Show.Mass(dry)}")
+            ? Unknown("1", $"the logbook has no weigh-in of the cabinet yet; dry it should weigh {f.Show.Mass(dry)}")
             : AtMost((last - dry) / cast, f.Limits.Dryness, "1", Nearness.Tenth,
                 $"the last weigh-in shows {f.Show.Mass(last)}; shells and dry cast weigh {f.Show.Mass(dry)}, so {(last > dry ? f.Show.Mass(last - dry) : "nothing")} has still to dry out") with
             { Remedy = (last - dry) / cast > f.Limits.Dryness ? $"wait until it weighs {f.Show.Mass(dry + f.Limits.Dryness * cast)}; months are normal behind closed skins" : null };

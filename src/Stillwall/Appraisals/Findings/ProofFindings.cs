@@ -36,9 +36,9 @@ internal static class ProofFindings
         var feltM3 = driver.VasM3 / (Math.Pow(measuredHz / driver.FsHz, 2) - 1);
         var planned = f.Box.EffectiveVolumeM3 ?? net;
         var factor = (f.Box.FillFactor ?? 1) * feltM3 / planned;
-        var felt = $"the cone feels {f.Show.Volume(feltM3)} instead of {f.Show.Volume(planned)}: measure the driver by itself";
+        var felt = $"the effective volume is {f.Show.Volume(feltM3)} instead of {f.Show.Volume(planned)}: measure the driver by itself";
         return factor is >= LeastFillFactor and <= GreatestFillFactor
-            ? $"{felt}; if it is as printed, state measured.fill_factor {Show.Number(factor)}"
+            ? $"{felt}; if the driver is as its sheet says, state the fill factor {Show.Number(factor)} (measured.fill_factor)"
             : $"{felt}, then weigh the cabinet full of water: no fill changes the air that much";
     }
 

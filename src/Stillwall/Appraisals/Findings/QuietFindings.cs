@@ -62,7 +62,7 @@ internal static class QuietFindings
         var walks = floor.FrictionRatio is { } ratio && ratio < 1;
         var verdict = walks || floor.ReRigidDb > 0 ? Verdict.Tight : Verdict.Holds;
         return new Judgement(verdict, floor.ReRigidDb, 0, "dB", -floor.ReRigidDb,
-            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} along the cone's axis into the floor, {Show.Level(floor.ReRigidDb)} of a rigid stand; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
+            $"at the lowest note and full level the feet pass {f.Show.Force(floor.FloorN)} along the cone's axis into the floor, {Show.Level(floor.ReRigidDb)} against rigid feet; friction holds {f.Show.Force(floor.FrictionN)}, so it {(walks ? "walks" : "stays")}");
     }
 
     private static Judgement Hearing(Facts f)
@@ -85,6 +85,6 @@ internal static class QuietFindings
     private static string Settings(Neighbours.Joins.Joining joining)
     {
         var late = joining.DelayS >= 0 ? "main speakers" : "cabinet";
-        return $"{late} {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms later, cabinet {(joining.Inverted ? "inverted" : "not inverted")} and {Show.Level(Math.Abs(joining.TrimDb))} {(joining.TrimDb >= 0 ? "up" : "down")}";
+        return $"delay the {late} by {Show.Number(Math.Abs(joining.DelayS) * 1e3, 2)} ms, {(joining.Inverted ? "invert the cabinet" : "do not invert the cabinet")}, turn it {(joining.TrimDb >= 0 ? "up" : "down")} by {Show.Level(Math.Abs(joining.TrimDb))}";
     }
 }

@@ -20,7 +20,7 @@ internal static class WallFindings
         new("Walls", "inner skin stays on", "setting and cooling strain over half the width against the undercut of the keys (strain from memory)", SkinGap, CloserStruts, ThickerCore),
         new("Walls", "lifted by the front, hung by the rear", "shear on keys and on sealant as the limits state it (0.5 and 0.1 MPa, from memory) against twice the weight", Joint,
             new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
-        new("Walls", "driver screws hold", "pull-out of threaded inserts, the low end of what is reported (from memory) unless limits.insert_pull_out is stated; what the screws leave on the gasket", Screws),
+        new("Walls", "driver screws hold", "pull-out of threaded inserts, the low end of what is reported (from memory) unless you state your own; what the screws leave on the gasket", Screws),
         new("Walls", "stands without tipping", "statics: base between the feet over the height of the centre of mass", Tipping,
             new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")),
     ];
@@ -34,7 +34,7 @@ internal static class WallFindings
 
         return f.WorkingRangeHz(f.Limits.PanelModeRatio) is not { } limit
             ? Unknown("Hz", "brief.aim.crossover")
-            : AtLeast(worst.ModeHz, limit, "Hz", Nearness.Tenth, $"the {worst.Panel} panel, {worst.Case}, first rings at {Show.Frequency(worst.ModeHz)}; the cabinet works up to {Show.Frequency(limit)}");
+            : AtLeast(worst.ModeHz, limit, "Hz", Nearness.Tenth, $"the {worst.Panel} panel, {worst.Case}, first resonates at {Show.Frequency(worst.ModeHz)}; the cabinet works up to {Show.Frequency(limit)}");
     }
 
     private static Judgement Sound(Facts f)
@@ -93,7 +93,7 @@ internal static class WallFindings
 
         var undercut = f.IsKeyed ? (Cabinets.BuildUp.KeyHead - Cabinets.BuildUp.KeyFoot) / 2 * 1e-3 : 0;
         return AtMost(gap, undercut, "m", Nearness.Tenth,
-            $"setting and cooling would open {f.Show.Length(gap)} behind an unkeyed inner skin, which buzzes; " + (f.IsKeyed ? $"the keys reach {f.Show.Length(undercut)} under the core and hold it" : "the keys are too few to hold it"));
+            $"as it sets and cools the cast would part by {f.Show.Length(gap)} from an inner skin without keys, which then buzzes; " + (f.IsKeyed ? $"the keys reach {f.Show.Length(undercut)} under the core and hold it" : "the keys are too few to hold it"));
     }
 
     private static Judgement Joint(Facts f)
@@ -103,7 +103,7 @@ internal static class WallFindings
             return Unknown("1", f.MissingForMass);
         }
 
-        return AtLeast(safety, f.Limits.JointSafety, "1", Nearness.Tenth, $"the weakest joint holds {Show.Number(safety, 2)} times twice the weight");
+        return AtLeast(safety, f.Limits.JointSafety, "1", Nearness.Tenth, $"the weakest joint holds twice the cabinet's weight {Show.Number(safety, 2)} times over");
     }
 
     private static Judgement Screws(Facts f)
@@ -114,7 +114,7 @@ internal static class WallFindings
         }
 
         var judged = AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
-            $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which lets go at about {f.Show.Force(insert.PullOutN)}");
+            $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which pulls out at about {f.Show.Force(insert.PullOutN)}");
         if (judged.Verdict != Verdict.Fails)
         {
             return insert.GasketPa is { } gasket ? WithGasket(f, judged, gasket) : judged;
@@ -127,16 +127,16 @@ internal static class WallFindings
         return judged with
         {
             Remedy = left > 0
-                ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull one of your own inserts out and state what it held as limits.insert_pull_out"
+                ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull out one of your own inserts and state what it held (limits.insert_pull_out)"
                 : $"more or larger screws: each may carry {f.Show.Force(allowed)}, and the cone alone pulls {f.Show.Force(insert.LoadN - preload)}",
         };
     }
 
     private static Judgement WithGasket(Facts f, Judgement judged, double gasket)
     {
-        var because = $"{judged.Because}; {f.Show.Pressure(gasket)} stay on the gasket, {f.Show.Pressure(f.Limits.GasketPressurePa)} wanted";
+        var because = $"{judged.Because}; {f.Show.Pressure(gasket)} press on the gasket; it needs {f.Show.Pressure(f.Limits.GasketPressurePa)}";
         return gasket < f.Limits.GasketPressurePa
-            ? AtLeast(gasket, f.Limits.GasketPressurePa, "Pa", Nearness.Tenth, because) with { Remedy = "a softer gasket and limits.gasket_pressure to suit it, or a higher limits.screw_torque" }
+            ? AtLeast(gasket, f.Limits.GasketPressurePa, "Pa", Nearness.Tenth, because) with { Remedy = "take a softer gasket and state what it needs (limits.gasket_pressure), or tighten the screws more (limits.screw_torque)" }
             : judged with { Because = because };
     }
 
@@ -148,7 +148,7 @@ internal static class WallFindings
         }
 
         return AtLeast(tips.Deg, f.Limits.TiltDeg, "deg", Nearness.Tenth,
-            $"it tips over {tips.Over} at {Show.Number(tips.Deg, 2)}° from the upright; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind the front");
+            $"leaned by {Show.Number(tips.Deg, 2)}° it tips over {tips.Over}; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind the front");
     }
 
     private static Judgement NoCore(string unit) => new(Verdict.Holds, null, null, unit, null, "a single printed wall has no core");

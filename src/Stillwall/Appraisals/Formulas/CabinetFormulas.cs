@@ -11,14 +11,14 @@ internal static class CabinetFormulas
     internal static IReadOnlyList<Formula> All { get; } =
     [
         new("net-volume", "Net air volume", "inside − braces − drivers − bodies of ports and passive radiator; a stated net volume stands as it is", "geometry", "exact for the drawn shapes"),
-        new("effective-volume", "Volume as the cone feels it", "k·(net − fibre mass/1380)", "our choice of bookkeeping", "±5 %, from the fill factor"),
+        new("effective-volume", "Effective volume", "k·(net − fibre mass/1380)", "our choice of bookkeeping", "±5 %, from the fill factor"),
         new("fill-factor", "Fill factor", "k = 1 + 0.25(1 − e^(−d/8)), d = fibre mass/net volume in kg/m³", "from memory, common practice", "±0.05"),
         new("fill-density", "Packing of the fibre", "fibre mass/net volume", "definition", "exact"),
         new("system-resonance", "Resonance of the closed system", "fc = fs√(1 + α), α = ρc²Sd²Cms/(kVb)", Small, Lumped),
         new("system-q", "Total Q of the closed system", "Qtc = Qts√(1 + α)", Small, Lumped),
         new("system-q-filled", "Total Q with the loss of the fibre", "1/Q = 1/min(Qmc, 3.5) + 1/Qec", "Small, JAES 20(10), 1972; the limit of 3.5 from memory", "the limit may lie between 2 and 5"),
-        new("f3", "Frequency 3 dB under the passband", "f3 = fc√{[X + √(X² + 4)]/2}, X = 1/Qtc² − 2", Small, Lumped),
-        new("f10", "Frequency 10 dB under the passband", "f10 = fc√{[X + √(X² + 36)]/18}, X = 1/Qtc² − 2", "our own algebra on Small, JAES 20(10), 1972", Lumped),
+        new("f3", "f3, the frequency 3 dB below the passband", "f3 = fc√{[X + √(X² + 4)]/2}, X = 1/Qtc² − 2", Small, Lumped),
+        new("f10", "f10, the frequency 10 dB below the passband", "f10 = fc√{[X + √(X² + 36)]/18}, X = 1/Qtc² − 2", "our own algebra on Small, JAES 20(10), 1972", Lumped),
         new("response-peak", "Rise of the response above the passband", "20 lg[Q²/√(Q² − 1/4)] for Q > 1/√2, else 0", Small, Lumped),
         new("reference-efficiency", "Reference efficiency", "η0 = (4π²/c³)·fs³·Vas/Qes", "Small, JAES 20(5), 1972 (equation number from memory)", Lumped),
         new("sensitivity", "Level for 1 W at 1 m, half space", "10 lg[ρc/(2π)/(20 µPa)²] + 10 lg η0", "Small, JAES 20(5), 1972 (equation number from memory)", Lumped),

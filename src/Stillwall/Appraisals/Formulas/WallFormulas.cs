@@ -24,7 +24,7 @@ internal static class WallFormulas
             "1.5 % of solid finite elements"),
         new(
             "wall-to-cone",
-            "Sound of a wall beside the cone",
+            "Sound of a wall relative to the cone",
             "20 log[ area · mean deflection per pascal / |1 − (f/f1)² + jη| / (V/(ρc²)) ], worst from 20 Hz to 2 × crossover",
             "one-mode model, our choice; hysteretic loss after Cremer and Heckl (from memory)",
             "± 3 dB near a resonance, from the loss factor"),
@@ -33,7 +33,7 @@ internal static class WallFormulas
         new("joint-safety", "Safety factor of a joint", "capacity/load", "elementary", "as the capacity"),
         new("kind-stiffness", "Bending stiffness of a kind of wall", "layers bonded: Σ E/(1 − ν²) · ∫ z² dz about the neutral plane; a single skin has both skins in one, a lattice one cell of a sheet gyroid across the core, two nozzles thick", Kinds, Lattice),
         new("kind-mode", "Lowest resonance of a kind of wall", "lowest mode of the worst panel and case with the layers of that kind, in the same outside", Kinds, Lattice),
-        new("kind-sound", "Sound of a kind of wall beside the cone", "worst panel and case with the layers of that kind, worst from 20 Hz to 2 × crossover", Kinds, "± 3 dB near a resonance; " + Lattice),
+        new("kind-sound", "Sound of a kind of wall relative to the cone", "worst panel and case with the layers of that kind, worst from 20 Hz to 2 × crossover", Kinds, "± 3 dB near a resonance; " + Lattice),
         new("kind-mass", "Finished mass with a kind of wall", "the appraisal's sum for that kind; a lattice: mass as drawn + (share of the core × room between the skins − struts) × density of the plastic + more or less cast", Kinds, "5 %"),
         new("kind-volume", "Net air volume with a kind of wall", "as the cabinet's, with the thickness of that wall", "geometry of the drawn cabinet", "as the cabinet's"),
         new("kind-price", "Cost with a kind of wall", "sum of the prices for that kind; a lattice: filament and powder in proportion to their masses", "stated prices; in proportion is our choice", "as the prices"),

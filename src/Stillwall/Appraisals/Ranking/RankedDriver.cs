@@ -14,10 +14,10 @@ public sealed record RankedDrivers(IReadOnlyList<RankedDriver> Drivers);
 /// <param name="Unjudged">Topics of the checks that could not be made.</param>
 /// <param name="SystemResonanceHz">Resonance of the closed system, Hz; null where not known.</param>
 /// <param name="SystemQ">Total Q of the closed system, lossless; null where not known.</param>
-/// <param name="F3Hz">Frequency 3 dB under the passband, Hz; null where not known.</param>
-/// <param name="F10Hz">Frequency 10 dB under the passband, Hz; null where not known.</param>
+/// <param name="F3Hz">f3, the frequency 3 dB below the passband, Hz; null where not known.</param>
+/// <param name="F10Hz">f10, the frequency 10 dB below the passband, Hz; null where not known.</param>
 /// <param name="MaxSplAtLowestDb">Greatest level at the lowest note, half space, at the listening distance, dB; null where not known.</param>
-/// <param name="LimitedByAtLowest">What gives out first there: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</param>
+/// <param name="LimitedByAtLowest">What limits the level there: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</param>
 /// <param name="Price">Price in the project's currency; null where not stated.</param>
 /// <param name="Front">Whether it does not fail and no driver that costs less or the same is louder; false where price or level is not known.</param>
 public sealed record RankedDriver(

@@ -2,7 +2,7 @@ using Stillwall.Shapes;
 
 namespace Stillwall.Figures.Sheets;
 
-/// <summary>The cabinet drawn apart along its depth, seen from the front right above.</summary>
+/// <summary>The cabinet exploded along its depth, seen from the front right above.</summary>
 internal static class ExplodedSheet
 {
     private const double Pixel = 0.15, LabelStep = 4.5;
@@ -31,12 +31,12 @@ internal static class ExplodedSheet
 
         Labels(pen, view, seen, pieces, frame);
         var block = job.Block("exploded view", "assembly", 0, "as on the parts' sheets", job.Facts.Mass.ShellsKg is { } kg ? $"{job.Facts.Show.Mass(kg)} plastic" : "not known") with { Tolerance = "–" };
-        return new SheetDraft("exploded", "exploded view", "the parts of the cabinet drawn apart along its depth, seen from the front right above, each with its name", paper.Width, paper.Height, 0, [], pen.Marks, block);
+        return new SheetDraft("exploded", "exploded view", "the parts of the cabinet exploded along its depth, seen from the front right above, each with its name", paper.Width, paper.Height, 0, [], pen.Marks, block);
     }
 
     private static List<Piece> Apartly(IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
     {
-        var shifts = DrawnApart.Of([.. parts.Select(p => new PlacedPart(p.Kind.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0))]);
+        var shifts = ExplodedPlaces.Of([.. parts.Select(p => new PlacedPart(p.Kind.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0))]);
         return [.. parts.Zip(shifts, (p, shift) => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
             .OrderBy(p => p.Kind.Kind == Foot).ThenBy(p => p.Mesh.Points.Min(c => c.Y))];
     }

@@ -2,7 +2,7 @@ using Stillwall.Numerics;
 
 namespace Stillwall.Neighbours.Equalisers;
 
-/// <summary>How much lower the box could play by pole–zero replacement at the everyday level, before something stops it.</summary>
+/// <summary>How much lower the box could play by Linkwitz transform at the everyday level, before something stops it.</summary>
 /// <param name="F0Hz">The box as it is, Hz.</param>
 /// <param name="Q">Its Q.</param>
 /// <param name="FpHz">Lowest corner that can be wished for, Hz.</param>

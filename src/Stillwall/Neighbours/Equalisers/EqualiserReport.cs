@@ -16,7 +16,7 @@ public sealed record DigitalSection(EqualiserSection Section, IReadOnlyList<Biqu
 /// <param name="PlainHighPass">The plain high-pass that would do the same; null where none is needed.</param>
 /// <param name="Headroom">What amplifier and cone have left without it.</param>
 /// <param name="HeadroomWithEqualiser">What they have left with it; null where there is none.</param>
-/// <param name="Extension">How much lower the box could play by pole–zero replacement; null where not at all.</param>
+/// <param name="Extension">How much lower the box could play by Linkwitz transform; null where not at all.</param>
 public sealed record EqualiserReport(
     IReadOnlyList<DigitalSection> Sections, IReadOnlyList<QuietBand> Before, IReadOnlyList<QuietBand> After,
     [property: ComputedBy("seat-loss", "quiet.seat_loss_db")] double? SeatLossDb,

@@ -6,13 +6,13 @@ namespace Stillwall.Figures.Sheets;
 /// <param name="RearMm">Where it ends along the depth, mm.</param>
 public sealed record PlacedPart(string Name, double FrontMm, double RearMm);
 
-/// <summary>How far a part is moved to be drawn apart from the others.</summary>
+/// <summary>How far a part is moved away from the others.</summary>
 /// <param name="YMm">Along the depth, mm.</param>
 /// <param name="ZMm">Upward, mm.</param>
 public readonly record struct ApartShift(double YMm, double ZMm);
 
-/// <summary>The cabinet drawn apart along its depth: where each part goes.</summary>
-public static class DrawnApart
+/// <summary>The cabinet exploded along its depth: where each part goes.</summary>
+public static class ExplodedPlaces
 {
     private const double Apart = 45, RingsApart = 14, FeetDown = 60;
 
