@@ -8,7 +8,10 @@ public sealed class KeptFiguresTests : IDisposable
 {
     private readonly Desk desk = new();
 
-    public static TheoryData<string> Projects => [.. Stated.Keys];
+    private static readonly string[] Names =
+        ["demo", "ported", "radiator", "ready-box", "deep", "cement", "small", "two-drivers", "studs", "measured", "seat"];
+
+    public static TheoryData<string> Projects => [.. Names];
 
     private static Dictionary<string, Dictionary<string, JsonElement>> Stated { get; } =
         JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, JsonElement>>>(File.ReadAllText(Repository.Data("figures/projects.json")))!;
@@ -45,10 +48,12 @@ public sealed class KeptFiguresTests : IDisposable
     }
 
     [Fact]
-    public void Every_file_of_figures_belongs_to_a_project() =>
-        Assert.Equal(
-            Stated.Keys.Order(StringComparer.Ordinal),
-            Directory.GetFiles(Repository.Data("figures"), "*.txt").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal));
+    public void Every_file_of_figures_belongs_to_a_project()
+    {
+        Assert.Equal(Stated.Keys, Names);
+        var files = Directory.GetFiles(Repository.Data("figures"), "*.txt").Select(f => Path.GetFileNameWithoutExtension(f)!);
+        Assert.Equal(Names.Order(StringComparer.Ordinal), files.Order(StringComparer.Ordinal));
+    }
 
     private IEnumerable<(string Path, string Value)> Curves()
     {

@@ -78,7 +78,7 @@ public sealed class ExpectedPictureTests
     }
 
     [Fact]
-    public void The_demos_parts_drawn_apart_are_the_expected_picture()
+    public void The_demos_parts_exploded_are_the_expected_picture()
     {
         var svg = SheetSvg.Of(SheetSet.Of(new Facts(DemoProject.Project, DemoDrivers.All)).Single(s => s.Name.EndsWith("exploded", StringComparison.Ordinal)));
         var file = Path.Combine(Pictures, "parts-exploded.svg");

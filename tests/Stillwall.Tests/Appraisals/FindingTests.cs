@@ -16,6 +16,10 @@ public sealed partial class FindingTests
     // A value with a band of doubt is tight while the limit lies within the band, even where the value itself is past it.
     private static readonly string[] Banded = ["cabinet/tolerance-of-drivers", "quiet/neighbour-at-the-everyday-level"];
 
+    // "not stated yet: depth of the driver (driver.depth)", or the key alone where it is the word.
+    [GeneratedRegex(@"not (stated|measured) yet: (?:[^()]*\((?<key>[^)]+)\)|(?<key>\w+))$")]
+    private static partial Regex Missing();
+
     [Fact]
     public void Every_change_of_every_finding_applied_makes_that_finding_hold_or_tight()
     {
@@ -83,8 +87,9 @@ public sealed partial class FindingTests
         Assert.True(left.Count > 80);
         var told = left.AsParallel().AsOrdered().SelectMany(p => Appraisal.WithoutRemedies(p.Project, DemoDrivers.All).Findings.Select(f => (p.Key, p.Project, Finding: f))).AsSequential()
             .Concat(VariedProjects.BareAll.SelectMany(b => b.Appraisal.Findings.Select(f => (Key: b.Name, b.Project, Finding: f))))
-            .Where(t => t.Finding.Because.EndsWith(" is not stated", StringComparison.Ordinal)).ToList();
-        Assert.All(told, t => Assert.True(IsAbsent(t.Project, t.Finding.Because.Split(' ')[0]), $"without {t.Key}, {t.Finding.Id} says: {t.Finding.Because}"));
+            .Where(t => Missing().IsMatch(t.Finding.Because)).ToList();
+        Assert.True(told.Count > 80);
+        Assert.All(told, t => Assert.True(IsAbsent(t.Project, Missing().Match(t.Finding.Because).Groups["key"].Value), $"without {t.Key}, {t.Finding.Id} says: {t.Finding.Because}"));
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public sealed class NewlyJudgedTests
 
     [Fact]
     public void A_plastic_that_is_not_stated_leaves_it_unknown() =>
-        Assert.Equal("materials.skin is not stated", Of("parts/pieces-go-together", DemoProject.Project with { Materials = DemoProject.Project.Materials! with { Skin = null } }).Because);
+        Assert.Equal("not stated yet: plastic of the skins (materials.skin)", Of("parts/pieces-go-together", DemoProject.Project with { Materials = DemoProject.Project.Materials! with { Skin = null } }).Because);
 
     [Fact]
     public void A_lean_at_its_limit_holds_and_a_steeper_limit_asks_for_support()
@@ -46,7 +46,7 @@ public sealed class NewlyJudgedTests
     public void The_polarity_that_was_found_is_held_against_the_join()
     {
         Finding Found(string? way) => Of("proof/polarity-matches-the-main-speakers", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
-        Assert.Equal((Verdict.Unknown, "measured.polarity is not stated"), (Found(null).Verdict, Found(null).Because));
+        Assert.Equal((Verdict.Unknown, "not measured yet: polarity against the main speakers (measured.polarity)"), (Found(null).Verdict, Found(null).Because));
         var isInverted = new Facts(DemoProject.Project, DemoDrivers.All).Joining!.Inverted;
         Assert.Equal(Verdict.Holds, Found(isInverted ? "opposite" : "same").Verdict);
         var wrong = Found(isInverted ? "same" : "opposite");

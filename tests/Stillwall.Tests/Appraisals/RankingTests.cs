@@ -125,7 +125,7 @@ public sealed class RankingTests
     {
         var line = Demo.Drivers.Single(d => d.Name == name);
         Assert.Equal(Verdict.Fails, line.Verdict);
-        Assert.Contains(line.Reasons, r => r.Contains("from what the other parameters give", StringComparison.Ordinal));
+        Assert.Contains(line.Reasons, r => r.Contains("from what its other figures give", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -107,7 +107,7 @@ public sealed class RecessTests
     public void A_flange_that_is_not_stated_leaves_it_unknown_and_nothing_is_drawn()
     {
         var project = Recessed(0.001, Dunlin with { FlangeM = null });
-        Assert.Equal((Verdict.Unknown, "driver.flange is not stated"), (Finding("driver/fits-the-front", project).Verdict, Finding("driver/fits-the-front", project).Because));
+        Assert.Equal((Verdict.Unknown, "not stated yet: flange of the driver (driver.flange)"), (Finding("driver/fits-the-front", project).Verdict, Finding("driver/fits-the-front", project).Because));
         var (plain, drawn) = (new Facts(Recessed(null), []).Geometry!, new Facts(project, []).Geometry!);
         Assert.Equal(plain.OuterPlateM3(plain.Front), drawn.OuterPlateM3(drawn.Front));
         Assert.Empty(drawn.Front.Layout.Recesses);

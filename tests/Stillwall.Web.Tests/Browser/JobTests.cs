@@ -26,7 +26,7 @@ public sealed class JobTests : IClassFixture<Chromium>
         var page = await chromium.Open("/");
         await Fill(page, "f-brief-spot-depth", "44 cm");
         await page.ClickAsync("nav >> text=Driver");
-        await page.ClickAsync("button[aria-label='Take it: Wigeon 8']");
+        await page.ClickAsync("button[aria-label='Use this driver: Wigeon 8']");
         await Expect(page, "tr.chosen >> text=Wigeon 8");
         await page.ClickAsync("nav >> text=Cabinet");
         await Fill(page, "f-cabinet-outside-depth", "320,5");
@@ -66,7 +66,7 @@ public sealed class JobTests : IClassFixture<Chromium>
         var kinds = walls.RootElement.GetProperty("kinds").EnumerateArray().ToList();
         Assert.Equal(4, kinds.Count);
         Assert.Equal(kinds.Select(k => $"{Digits(k.GetProperty("finished_kg").GetDouble(), 3)} kg"), await page.Locator("#wall-kinds tbody td:nth-child(4)").AllInnerTextsAsync());
-        await page.ClickAsync("section.part >> text=Take it");
+        await page.ClickAsync("section.part >> text=Use this wall");
         var light = Digits(walls.RootElement.GetProperty("lightest").GetProperty("finished_kg").GetDouble(), 3);
         await Expect(page, $".titleblock >> text={light}");
         await page.Context.CloseAsync();

@@ -14,10 +14,10 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         var page = await chromium.Open("/proof");
         var proof = page.Locator("[data-proof=impedance]");
         await proof.Locator("[data-part=recording]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = [1, 2, 3] });
-        await proof.GetByText("Read it").ClickAsync();
+        await proof.GetByText("Analyse", new() { Exact = true }).ClickAsync();
         await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync("is too short for a WAV file");
         await proof.Locator("[data-part=recording]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = Sounds.Impedance() });
-        await proof.GetByText("Read it").ClickAsync();
+        await proof.GetByText("Analyse", new() { Exact = true }).ClickAsync();
         await Assertions.Expect(proof.Locator("tbody tr").First).ToContainTextAsync("49");
         await page.WaitForSelectorAsync("[data-proof=impedance] .hair-pt[aria-valuetext]");
         if (Environment.GetEnvironmentVariable("STILLWALL_PICTURES") is { } folder)
@@ -102,7 +102,7 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         FilePayload File(string name, double sign) => new() { Name = name, MimeType = "audio/wav", Buffer = Sounds.Pulses(sign) };
         await proof.Locator("[data-part=recording]").SetInputFilesAsync(File("cabinet.wav", 1));
         await proof.Locator("[data-part=main]").SetInputFilesAsync(File("main.wav", -1));
-        await proof.GetByText("Read it").ClickAsync();
+        await proof.GetByText("Analyse", new() { Exact = true }).ClickAsync();
         await Assertions.Expect(proof.Locator("tbody")).ToContainTextAsync("the other way");
         await Assertions.Expect(proof.Locator("[name=day]")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("^20"));
         await proof.Locator("[data-keep]").ClickAsync();

@@ -107,7 +107,7 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
         await page.PressAsync($"#f-stock-{powder}-amount", "Enter");
         await Assertions.Expect(page.Locator("table.supplies tr", new() { HasText = "cast powder" })).ToContainTextAsync("short");
 
-        await page.GetByRole(AriaRole.Button, new() { Name = "magnets, odd: take it out" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "magnets, odd: clear" }).ClickAsync();
         await Assertions.Expect(amount).ToHaveCountAsync(0);
         Assert.Equal(before, Now.Stock!.Count);
         await page.ClickAsync("[data-undo]");

@@ -82,7 +82,7 @@ public sealed class QuestionChartTests : BunitContext
     }
 
     [Theory]
-    [InlineData("To 28.2 Hz at 10 dB under.", "28.2 Hz|10 dB")]
+    [InlineData("Down to 28.2 Hz (f10, −10 dB).", "28.2 Hz|−10 dB")]
     [InlineData("Wren 6, 91.2 dB for 60 EUR, up to Stint 7.", "91.2 dB|60 EUR")]
     [InlineData("Even −4.5 dB and ±1.5 dB count, F3 does not.", "−4.5 dB|±1.5 dB")]
     [InlineData("No figures here.", "")]

@@ -59,7 +59,7 @@ public sealed class AssemblyMeshesTests
     }
 
     [Fact]
-    public void Drawn_apart_what_follows_one_another_from_the_front_does_not_overlap()
+    public void Exploded_what_follows_one_another_from_the_front_does_not_overlap()
     {
         double Moved(string name, bool rear)
         {

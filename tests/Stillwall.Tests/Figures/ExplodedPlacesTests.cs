@@ -2,7 +2,7 @@ using Stillwall.Figures.Sheets;
 
 namespace Stillwall.Tests.Figures;
 
-/// <summary>Parts drawn apart stand one behind the other, as they are put together.</summary>
+/// <summary>Exploded, the parts stand one behind the other, as they are put together.</summary>
 public sealed class ExplodedPlacesTests
 {
     // In their places, in no particular order.
