@@ -16,9 +16,6 @@ public sealed class KeptFiguresTests : IDisposable
     private static Dictionary<string, Dictionary<string, JsonElement>> Stated { get; } =
         JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, JsonElement>>>(File.ReadAllText(Repository.Data("figures/projects.json")))!;
 
-    private static Dictionary<string, string> Renamed { get; } =
-        JsonSerializer.Deserialize<Dictionary<string, string>>(File.ReadAllText(Repository.Data("figures/renamed.json")))!;
-
     public void Dispose() => desk.Dispose();
 
     [Theory]
@@ -41,7 +38,7 @@ public sealed class KeptFiguresTests : IDisposable
         }
 
         var now = lines.ToDictionary(l => l.Path, l => l.Value, StringComparer.Ordinal);
-        var moved = File.ReadLines(file).Select(l => l.Split(' ', 2)).Select(l => (Path: Now(l[0]), Value: Now(l[1])))
+        var moved = File.ReadLines(file).Select(l => l.Split(' ', 2)).Select(l => (Path: l[0], Value: l[1]))
             .Where(l => !now.TryGetValue(l.Path, out var value) || !IsSame(l.Value, value))
             .Select(l => $"{l.Path} was {l.Value}, is {now.GetValueOrDefault(l.Path, "not there")}").Take(20).ToList();
         Assert.True(moved.Count == 0, $"{project}: {string.Join("; ", moved)}");
@@ -74,8 +71,6 @@ public sealed class KeptFiguresTests : IDisposable
     private static string NameOf(JsonElement item, int index) =>
         item.ValueKind == JsonValueKind.Object && item.TryGetProperty("id", out var id) && item.TryGetProperty("verdict", out _)
             ? id.GetString()! : index.ToString(CultureInfo.InvariantCulture);
-
-    private static string Now(string text) => Renamed.Aggregate(text, (t, word) => t.Replace(word.Key, word.Value, StringComparison.Ordinal));
 
     private static bool IsSame(string was, string now) => was == now || (double.TryParse(was, CultureInfo.InvariantCulture, out var a)
         && double.TryParse(now, CultureInfo.InvariantCulture, out var b) && BitConverter.DoubleToInt64Bits(a) == BitConverter.DoubleToInt64Bits(b));
