@@ -8,7 +8,7 @@ internal static class ProofTexts
 
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
-        ("measured.system_resonance", "resonance of the finished cabinet", "Hz", 0.5), ("measured.system_q", "its Q", null, 0.01), ("measured.core_modulus", "modulus of the core", "GPa", 0.1), ("measured.core_loss_factor", "loss factor of the core", null, 0.001),
+        ("measured.system_resonance", "resonance of the finished cabinet", "Hz", 0.5), ("measured.system_q", "Q of the finished cabinet", null, 0.01), ("measured.core_modulus", "modulus of the core", "GPa", 0.1), ("measured.core_loss_factor", "loss factor of the core", null, 0.001),
         ("measured.core_density", "density of the core", "kg/m3", 10), ("measured.fill_factor", "fill factor", null, 0.01), ("measured.leak_resistance", "leak resistance", "Pa*s/m3", 1000), ("measured.party_wall", "party wall, ten bands from 20 Hz", "dB", 1),
         ("measured.polarity", "polarity against the main speakers", null, 0),
     ];
@@ -83,7 +83,7 @@ internal static class ProofTexts
     internal const string FirstSwing = "first swing", Up = "up", Down = "down", AgainstMainSpeaker = "against the main speaker", SameWay = "the same way", OtherWay = "the other way";
     internal const string OneMicrophone = "one microphone alone does not say which way is out; bring a recording of a main speaker too", TwoCones = "the two recordings are compared with each other, by one microphone at one place before each cone; which way is outward stays unknown";
     internal const string NoBox = "the leak is unknown: the box or the driver is not stated";
-    internal const string LeakQ = "Q of the leak", LeakResistance = "its resistance", TooFast = "too fast for a stopwatch: look for the hole, then test again; nothing to keep but the day", TooTight = "tighter than this test can tell", AFifth = "a fifth either way, by stopwatch";
+    internal const string LeakQ = "Q of the leak", LeakResistance = "resistance of the leak", TooFast = "too fast for a stopwatch: look for the hole, then test again; nothing to keep but the day", TooTight = "tighter than this test can tell", AFifth = "a fifth either way, by stopwatch";
     internal const string Weighed = "on the scales", FitOnPour = "drying, with the day it will be ready, is fitted at the stage Pour from three days on", Heard = "heard", NothingRattled = "nothing rattled";
     internal const string EarSays = "the ear's answer, at the level that was played and for what was playing; the finding takes the last answer about each part";
 

@@ -11,9 +11,9 @@ internal static class QuietTexts
 
     internal static readonly (string Key, string Label, string? Unit, double Step)[] Keys =
     [
-        ("brief.everyday.level", "everyday bass level", "dB", 1), ("brief.everyday.programme", "programme", null, 1), ("brief.everyday.hours", "hours a day", null, 1), ("brief.neighbour.partition", "party wall", null, 1), ("brief.neighbour.area", "its area", "m2", 0.5),
-        ("brief.neighbour.room_volume", "volume of the room behind", "m3", 1), ("brief.neighbour.decay_time", "decay time there", "s", 0.05), ("brief.neighbour.curve", "limit curve", null, 1), ("brief.neighbour.allowance", "allowance", "dB", 1), ("brief.neighbour.a_weighted_limit", "at most, A-weighted", "dB", 1), ("brief.neighbour.c_weighted_limit", "at most, C-weighted", "dB", 1), ("brief.everyday.quiet_hours.level", "level in the quiet hours", "dB", 1),
-        ("brief.main_speakers.corner", "low corner of the main speakers", "Hz", 5), ("brief.main_speakers.q", "its Q", null, 0.05),
+        ("brief.everyday.level", "everyday bass level", "dB", 1), ("brief.everyday.programme", "programme", null, 1), ("brief.everyday.hours", "hours a day", null, 1), ("brief.neighbour.partition", "party wall", null, 1), ("brief.neighbour.area", "area of the party wall", "m2", 0.5),
+        ("brief.neighbour.room_volume", "volume of the neighbour's room", "m3", 1), ("brief.neighbour.decay_time", "decay time of the neighbour's room", "s", 0.05), ("brief.neighbour.curve", "limit curve", null, 1), ("brief.neighbour.allowance", "allowance", "dB", 1), ("brief.neighbour.a_weighted_limit", "at most, A-weighted", "dB", 1), ("brief.neighbour.c_weighted_limit", "at most, C-weighted", "dB", 1), ("brief.everyday.quiet_hours.level", "level in the quiet hours", "dB", 1),
+        ("brief.main_speakers.corner", "low corner of the main speakers", "Hz", 5), ("brief.main_speakers.q", "Q of that corner", null, 0.05),
     ];
 
     internal const string Delay = "delay between cabinet and main speakers", Corner = "corner";

@@ -5,7 +5,7 @@ internal static class TitleTexts
 {
     internal static string Inside(string volume) => $"{volume} inside";
 
-    internal static string Under(string frequency) => $"f10 {frequency}";
+    internal static string Under(string frequency) => $"f10 {frequency} Hz";
 
     internal static string Wanted(string from, string to) => $"wanted {from} to {to}";
 

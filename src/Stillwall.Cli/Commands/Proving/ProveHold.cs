@@ -40,6 +40,6 @@ internal static class ProveHold
     private static string Table(HoldTestResult r, double time, Terminal terminal) => Tables.Of(terminal, $"Hold test: {Show.Number(time)} s", ["", ""],
     [
         ["leak Q", $"{(r.Bound == "none" ? "about" : r.Bound)} {Show.Number(r.LeakQ, 2)}{r.Bound switch { "at most" => ": too fast for a stopwatch; look for the hole", "at least" => ": tighter than this test can tell", _ => ", a fifth either way" }}"],
-        ["its resistance", $"{(r.Bound == "none" ? "" : r.Bound + " ")}{Show.Number(r.LeakResistancePaSM3 / 1e6, 2)} MPa·s/m³"],
+        ["resistance of the leak", $"{(r.Bound == "none" ? "" : r.Bound + " ")}{Show.Number(r.LeakResistancePaSM3 / 1e6, 2)} MPa·s/m³"],
     ]);
 }
