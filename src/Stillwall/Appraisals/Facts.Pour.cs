@@ -12,19 +12,32 @@ public sealed partial class Facts
     private const int MostLifts = 4;
     private const double SecondsPerDay = 86400;
 
-    private readonly Lazy<PourFigures> pour;
-    private readonly Lazy<CastFigures> cast;
+    private readonly Fact<PourFigures> pour;
+    private readonly Fact<PourPlan?> clock;
+    private readonly Fact<PourBench?> bench;
+    private readonly Fact<IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)>> warmth;
+    private readonly Fact<CastFigures> cast;
 
     /// <summary>The pour plan.</summary>
     public PourFigures Pour => pour.Value;
 
     /// <summary>The pour moment by moment; null where something it needs is not known.</summary>
-    public PourBench? Bench => Job is { } job && Geometry is { } g && PourClock.Plan(job) is { } plan ? PourBench.Of(plan, job, LiftHeightsM(g)) : null;
+    public PourBench? Bench => bench.Value;
 
     /// <summary>How warm the wall gets over time from the first water of its bucket, s and °C: the warmest place, the outer face; empty where it is not known.</summary>
-    public IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Warmth => Geometry is { Sizes.Core: > 0, CavityM3: > 0 } g && CastMix is { } mix && PowderPerWater is { } ratio && Skin is { } skin
-        ? SettingHeat.Course(mix, Mix.FromVolume(mix, g.CavityM3, ratio, SlurryC(mix, ratio)), g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, Air.TemperatureC, SlurryC(mix, ratio))
-        : [];
+    public IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Warmth => warmth.Value;
+
+    private IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> ComputeWarmth()
+    {
+        if (Geometry is not { Sizes.Core: > 0, CavityM3: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio || Skin is not { } skin)
+        {
+            return [];
+        }
+
+        var slurry = SlurryC(mix, ratio);
+        var mixed = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
+        return SettingHeat.Course(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, Air.TemperatureC, slurry);
+    }
 
     private double SlurryC(Materials.CastMix mix, double ratio) => Project.Materials?.Cast?.WaterTemperatureC is { } water ? Mix.SlurryC(mix, ratio, Air.TemperatureC, water) : Air.TemperatureC;
 
@@ -32,7 +45,7 @@ public sealed partial class Facts
     public CastFigures Cast => cast.Value;
 
     /// <summary>The pour as a clock; null where something it needs is not known.</summary>
-    internal PourPlan? Clock => Job is { } job ? PourClock.Plan(job) : null;
+    internal PourPlan? Clock => clock.Value;
 
     private PourJob? Job => Geometry is { Sizes.Core: > 0, CavityM3: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
         ? new PourJob

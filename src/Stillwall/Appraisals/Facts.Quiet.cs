@@ -9,22 +9,17 @@ namespace Stillwall.Appraisals;
 /// <summary>Supplies and the neighbour question.</summary>
 public sealed partial class Facts
 {
-    private readonly Lazy<IReadOnlyList<SupplyLine>> supplies;
-    private readonly Lazy<Quiet> quiet;
-    private readonly Lazy<Joining?> joining;
+    private readonly Fact<IReadOnlyList<SupplyLine>> supplies;
+    private readonly Fact<Cost> cost;
+    private readonly Fact<Quiet> quiet;
+    private readonly Fact<Joining?> joining;
+    private readonly Fact<FloorForce?> floor;
 
     /// <summary>The supplies list.</summary>
     public IReadOnlyList<SupplyLine> Supplies => supplies.Value;
 
     /// <summary>What the build costs.</summary>
-    public Cost Cost
-    {
-        get
-        {
-            var (total, toBuy, unpriced) = SupplyList.Cost(Supplies);
-            return new Cost(total, toBuy, unpriced);
-        }
-    }
+    public Cost Cost => cost.Value;
 
     /// <summary>The neighbour question.</summary>
     public Quiet Quiet => quiet.Value;
@@ -47,21 +42,20 @@ public sealed partial class Facts
         ? SeatJoining.Of(inputs, free, r.Geometry, Air, new Place(lx, ly, lz), new Place(rx, ry, rz)) : null;
 
     /// <summary>Force into the floor at the lowest note and full level; null where mass, feet or level are not known.</summary>
-    public FloorForce? Floor
-    {
-        get
-        {
-            if (System is not { } s || Mass.FinishedKg is not { } mass || Project.Cabinet?.Feet is not { } feet || Project.Brief.Aim?.LowestHz is not { } lowest
-                || Cabinets.MaximumLevel.VoltageAt(s.Network, Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.PassiveRadiator, Project.Brief.Amplifier), lowest) is not { } drive)
-            {
-                return null;
-            }
+    public FloorForce? Floor => floor.Value;
 
-            var (excursion, moving) = (s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg);
-            return feet.Kind == "spikes" ? FloorForce.Of(lowest, excursion, moving, mass, null)
-                : Rocking is { } body ? FloorForce.Of(lowest, excursion, moving, body)
-                : FloorForce.Of(lowest, excursion, moving, mass, feet.StiffnessNPerM);
+    private FloorForce? ComputeFloor()
+    {
+        if (System is not { } s || Mass.FinishedKg is not { } mass || Project.Cabinet?.Feet is not { } feet || Project.Brief.Aim?.LowestHz is not { } lowest
+            || Cabinets.MaximumLevel.VoltageAt(s.Network, Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.PassiveRadiator, Project.Brief.Amplifier), lowest) is not { } drive)
+        {
+            return null;
         }
+
+        var (excursion, moving) = (s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg);
+        return feet.Kind == "spikes" ? FloorForce.Of(lowest, excursion, moving, mass, null)
+            : Rocking is { } body ? FloorForce.Of(lowest, excursion, moving, body)
+            : FloorForce.Of(lowest, excursion, moving, mass, feet.StiffnessNPerM);
     }
 
     /// <summary>Pads that would suit the finished cabinet; null where its mass or the lowest note is not known.</summary>
@@ -101,6 +95,12 @@ public sealed partial class Facts
         var (count, diameterM) = (holes.Count, holes.DiameterMm * 1e-3);
         var needs = Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints + Pours.HoleClosing.SealantBeadM(count, diameterM), Pours.HoleClosing.TapeM(count, diameterM));
         return SupplyList.Of(needs, Project.Stock, Project.Prices, Project.PourDate);
+    }
+
+    private Cost ComputeCost()
+    {
+        var (total, toBuy, unpriced) = SupplyList.Cost(Supplies);
+        return new Cost(total, toBuy, unpriced);
     }
 
     private Quiet ComputeQuiet() => QuietModel.Of(QuietInputsNow());

@@ -8,8 +8,11 @@ namespace Stillwall.Appraisals;
 /// <summary>Walls and parts.</summary>
 public sealed partial class Facts
 {
-    private readonly Lazy<IReadOnlyList<WallPanelFigures>> walls;
-    private readonly Lazy<IReadOnlyList<PartFigures>> parts;
+    private readonly Fact<WallSet?> wallSet;
+    private readonly Fact<IReadOnlyList<WallPanelFigures>> walls;
+    private readonly Fact<IReadOnlyList<PartFigures>> parts;
+    private readonly Fact<PrintTotals> print;
+    private readonly Fact<Mass> mass;
 
     /// <summary>The plastic of the skins; null where it is not stated.</summary>
     public SkinMaterial? Skin => SkinMaterials.Of(Project.Materials);
@@ -33,21 +36,10 @@ public sealed partial class Facts
     public IReadOnlyList<PartFigures> Parts => parts.Value;
 
     /// <summary>What the printing takes.</summary>
-    public PrintTotals Print => PartList.Totals(Parts, Limits.FilamentWaste);
+    public PrintTotals Print => print.Value;
 
     /// <summary>What it weighs.</summary>
-    public Mass Mass
-    {
-        get
-        {
-            double? shells = Parts.Count == 0 ? null : Parts.Where(p => p.InCabinet).Aggregate((double?)0, (sum, p) => sum + p.MassKg);
-            var hasCore = Geometry is not { Sizes.Core: <= 0 };
-            var dry = shells + (hasCore ? Pour.DryInCabinetKg : 0);
-            var count = Project.Cabinet?.DriverCount ?? 1;
-            var finished = dry + count * Sheet?.MassKg + (Project.Cabinet?.Fill?.MassKg ?? 0) + SupplyLists.Hardware.MassKg((Sheet?.Bolts ?? 0) * count);
-            return new Mass(finished, shells + (hasCore ? Pour.WetInCabinetKg : 0), shells, dry);
-        }
-    }
+    public Mass Mass => mass.Value;
 
     /// <summary>Whether the skins count as bonded: keyed well enough near the ends and elsewhere.</summary>
     public bool IsKeyed => Geometry is { } g && g.KeyedFractions() is var (elsewhere, ends) && ends >= KeyedAtEnds && elsewhere >= Limits.KeyedFraction;
@@ -190,7 +182,9 @@ public sealed partial class Facts
     /// <summary>Compliance of the air in the box, m³/Pa; null where the box is not known.</summary>
     internal double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
 
-    private WallSet? WallSet => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0, Driver?.SdM2 ?? 0) : null;
+    private WallSet? WallSet => wallSet.Value;
+
+    private WallSet? ComputeWallSet() => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0, Driver?.SdM2 ?? 0) : null;
 
     /// <summary>Sound of the walls beside the cone over frequency, left, right, top, bottom, front, rear; null where walls or box are not known.</summary>
     /// <param name="pointsPerDecade">Points in a decade.</param>
@@ -213,6 +207,16 @@ public sealed partial class Facts
 
         var (compliance, crossover) = (BoxCompliance, Project.Brief.Aim?.CrossoverHz);
         return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover && before.Driver == Driver ? before.Walls : set.Figures(compliance, crossover, ConeOnAirHz);
+    }
+
+    private Mass ComputeMass()
+    {
+        double? shells = Parts.Count == 0 ? null : Parts.Where(p => p.InCabinet).Aggregate((double?)0, (sum, p) => sum + p.MassKg);
+        var hasCore = Geometry is not { Sizes.Core: <= 0 };
+        var dry = shells + (hasCore ? Pour.DryInCabinetKg : 0);
+        var count = Project.Cabinet?.DriverCount ?? 1;
+        var finished = dry + count * Sheet?.MassKg + (Project.Cabinet?.Fill?.MassKg ?? 0) + SupplyLists.Hardware.MassKg((Sheet?.Bolts ?? 0) * count);
+        return new Mass(finished, shells + (hasCore ? Pour.WetInCabinetKg : 0), shells, dry);
     }
 
     private IReadOnlyList<PartFigures> ComputeParts() =>

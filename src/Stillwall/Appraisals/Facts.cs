@@ -4,6 +4,8 @@ using Stillwall.Cabinets;
 using Stillwall.Drivers;
 using Stillwall.Materials;
 using Stillwall.Neighbours.Rooms;
+using Stillwall.Parts;
+using Stillwall.Pours;
 using Stillwall.Projects;
 
 namespace Stillwall.Appraisals;
@@ -24,13 +26,18 @@ public sealed partial class Facts
     private readonly IReadOnlyList<DriverSheet> candidates;
     private readonly Facts? before;
     private readonly ConcurrentDictionary<CabinetSizes, CabinetGeometry> drawn;
-    private readonly Lazy<DriverResolution?> resolution;
-    private readonly Lazy<CabinetGeometry?> geometry;
-    private readonly Lazy<BoxSystemResolution?> system;
-    private readonly Lazy<RoomModel?> room;
-    private readonly Lazy<BoxFigures> box;
-    private readonly Lazy<Hollow?> hollow;
-    private readonly Lazy<double?> seatTransfer;
+    private readonly DriverSheet? sheet;
+    private readonly Lazy<bool> isSound;
+    private readonly Lazy<ReadSet> moved;
+    private readonly Fact<Air> air;
+    private readonly Fact<Show> show;
+    private readonly Fact<DriverResolution?> resolution;
+    private readonly Fact<CabinetGeometry?> geometry;
+    private readonly Fact<BoxSystemResolution?> system;
+    private readonly Fact<RoomModel?> room;
+    private readonly Fact<BoxFigures> box;
+    private readonly Fact<Hollow?> hollow;
+    private readonly Fact<double?> seatTransfer;
     private readonly bool isCandidate;
 
     /// <summary>Prepares a project; nothing is computed yet.</summary>
@@ -50,23 +57,40 @@ public sealed partial class Facts
         this.candidates = candidates;
         this.before = before;
         drawn = before?.drawn ?? new ConcurrentDictionary<CabinetSizes, CabinetGeometry>();
-        Air = Air.At(project.Brief.Air.TemperatureC, project.Brief.Air.PressurePa);
-        Show = Show.Of(project);
-        Sheet = project.Driver switch { { Sheet: { } sheet } => sheet, { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name), _ => null };
-        resolution = new(() => Sheet is null ? null : before is not null && before.Sheet == Sheet ? before.Resolution : DriverResolver.Resolve(Sheet));
-        geometry = new(() => Sizes is { } sizes && !ProjectChecks.Of(project).Any() ? Drawn(sizes) : null);
-        system = new(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, project.Cabinet, project.Measured, Air) : null);
-        room = new(() => before is not null && before.Air == Air && before.Project.Brief.Room == project.Brief.Room ? before.Room : RoomGeometry.Of(project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null);
-        hollow = new(() => Geometry is { } g ? Appraisals.Hollow.Of(g, project.Cabinet!) : null);
-        seatTransfer = new(() => Room is { } r && project.Brief.Aim?.LowestHz is { } lowest ? RoomCurve.SeatOverHalfSpaceDb(r, lowest, 1) - Limits.RoomAllowanceDb : null);
-        box = new(ComputeBox);
-        walls = new(ComputeWalls);
-        parts = new(ComputeParts);
-        pour = new(ComputePour);
-        cast = new(() => CastFigures.Of(this));
-        supplies = new(ComputeSupplies);
-        quiet = new(ComputeQuiet);
-        joining = new(ComputeJoining);
+        sheet = ReadLog.Unnoted(() => project.Driver switch
+        {
+            { Sheet: { } stated } => stated,
+            { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name),
+            _ => null,
+        });
+        isSound = new(() => ReadLog.Unnoted(() => !ProjectChecks.Of(project).Any()));
+        moved = new(() => before is null ? ReadSet.None : Moved(before));
+        air = Held(() => Air.At(Project.Brief.Air.TemperatureC, Project.Brief.Air.PressurePa), f => f.air);
+        show = Held(() => Show.Of(Project), f => f.show);
+        resolution = Held(() => Sheet is { } s ? DriverResolver.Resolve(s) : null, f => f.resolution);
+        geometry = Held(() => Sizes is { } sizes && IsSound ? Drawn(sizes) : null, f => f.geometry);
+        system = Held(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, Project.Cabinet, Project.Measured, Air) : null, f => f.system);
+        room = Held(() => RoomGeometry.Of(Project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null, f => f.room);
+        hollow = Held(() => Geometry is { } g ? Appraisals.Hollow.Of(g, Project.Cabinet!) : null, f => f.hollow);
+        seatTransfer = Held(
+            () => Room is { } r && Project.Brief.Aim?.LowestHz is { } lowest ? RoomCurve.SeatOverHalfSpaceDb(r, lowest, 1) - Limits.RoomAllowanceDb : null,
+            f => f.seatTransfer);
+        box = Held(ComputeBox, f => f.box);
+        wallSet = Held(ComputeWallSet, f => f.wallSet);
+        walls = Held(ComputeWalls, f => f.walls);
+        parts = Held(ComputeParts, f => f.parts);
+        print = Held(() => PartList.Totals(Parts, Limits.FilamentWaste), f => f.print);
+        mass = Held(ComputeMass, f => f.mass);
+        pour = Held(ComputePour, f => f.pour);
+        clock = Held(() => Job is { } job ? PourClock.Plan(job) : null, f => f.clock);
+        bench = Held(() => Clock is { } plan && Job is { } job && Geometry is { } g ? PourBench.Of(plan, job, LiftHeightsM(g)) : null, f => f.bench);
+        warmth = Held(ComputeWarmth, f => f.warmth);
+        cast = Held(() => CastFigures.Of(this), f => f.cast);
+        supplies = Held(ComputeSupplies, f => f.supplies);
+        cost = Held(ComputeCost, f => f.cost);
+        quiet = Held(ComputeQuiet, f => f.quiet);
+        joining = Held(ComputeJoining, f => f.joining);
+        floor = Held(ComputeFloor, f => f.floor);
     }
 
     // One of many candidates in the same cabinet: what no driver changes is taken over.
@@ -83,16 +107,16 @@ public sealed partial class Facts
     public Project Project { get; }
 
     /// <summary>The air.</summary>
-    public Air Air { get; }
+    public Air Air => air.Value;
 
     /// <summary>How numbers are written for people.</summary>
-    public Show Show { get; }
+    public Show Show => show.Value;
 
     /// <summary>The limits in force.</summary>
     public Limits Limits => Project.Limits;
 
     /// <summary>The chosen driver's data sheet; null where none is chosen or the name is not among the candidates.</summary>
-    public DriverSheet? Sheet { get; }
+    public DriverSheet? Sheet => Project.Driver is null ? null : sheet;
 
     /// <summary>What the data sheet resolves to; null without one.</summary>
     public DriverResolution? Resolution => resolution.Value;
@@ -162,6 +186,26 @@ public sealed partial class Facts
         : Driver!.XmaxM is null ? "driver.xmax"
         : Driver.PowerW is null ? "driver.power"
         : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power" : "brief.amplifier.rated_load";
+
+    // Whether the checks find no contradiction; they look at everything, so they count as one value that is read.
+    private bool IsSound
+    {
+        get
+        {
+            ReadLog.Note(ReadSet.None.With(ReadSet.Soundness));
+            return isSound.Value;
+        }
+    }
+
+    private Fact<T> Held<T>(Func<T> compute, Func<Facts, Fact<T>> same) => new(compute, before is null ? null : same(before), () => moved.Value);
+
+    // A named driver and the same one stated in place are the same.
+    private ReadSet Moved(Facts former)
+    {
+        var between = ReadSet.Between(former.Project, Project).With(ReadSet.Between(former.sheet, sheet));
+        var named = former.sheet is null == sheet is null ? between : between.With(ReadSet.PlaceOf(typeof(Project), nameof(Project.Driver))!.Value);
+        return former.isSound.Value == isSound.Value ? named : named.With(ReadSet.Soundness);
+    }
 
     private CabinetGeometry? Drawn(CabinetSizes sizes)
     {
