@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stillwall.Appraisals.Explaining;
 
 namespace Stillwall.Web.Texts;
 
@@ -20,5 +21,12 @@ internal static class WhyTexts
     internal static string More(int n) => $"and {n} more inputs behind these";
 
     /// <summary>What one per cent more of an input does.</summary>
-    internal static string Percent(double sensitivity) => sensitivity.ToString("+0.0;−0.0;0.0", CultureInfo.InvariantCulture) + " %";
+    internal static string Effect(ExplainedInput input, string unit) => input switch
+    {
+        { Sensitivity: { } s } => $"{s.ToString("+0.00;−0.00;0.00", CultureInfo.InvariantCulture)} {(unit == "dB" ? "dB" : "%")}",
+        { Acts: Acting.Smooth } => "moves it",
+        { Acts: Acting.Steps } => "in steps",
+        { Acts: Acting.Inactive } => "not reached now",
+        _ => "",
+    };
 }

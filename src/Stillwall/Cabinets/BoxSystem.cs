@@ -41,7 +41,7 @@ public sealed record BoxSystem(BoxNetwork Network, double NetVolumeM3, FillEffec
             LeakResistancePaSM3 = leak.ResistancePaSM3,
             FillLossKgS = fill.IsLossy ? FibreFill.LossKgS(all, fill.EffectiveVolumeM3, air) : 0,
             Port = PathOf(cabinet?.Port),
-            PassiveRadiator = cabinet?.PassiveRadiator,
+            PassiveRadiator = cabinet?.PassiveRadiator?.Kept(),
         };
         return new BoxSystemResolution(new BoxSystem(network, netVolumeM3, fill), []);
     }

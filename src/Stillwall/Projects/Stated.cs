@@ -16,3 +16,19 @@ public abstract record Stated
         return value;
     }
 }
+
+/// <summary>Blocks that outlive what is computed from them at once.</summary>
+internal static class StatedBlocks
+{
+    /// <summary>Hands out a block that is kept in a result and read later: all of its values count as read.</summary>
+    internal static T Kept<T>(this T block)
+        where T : Stated
+    {
+        foreach (var field in ModelBlock.Of(block.GetType()).Fields)
+        {
+            ReadLog.Note(block.GetType(), field.Property.Name);
+        }
+
+        return block;
+    }
+}

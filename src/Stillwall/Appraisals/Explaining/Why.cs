@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Reflection;
 using Stillwall.Appraisals.Findings;
 using Stillwall.Appraisals.Formulas;
@@ -26,11 +25,11 @@ public static class Why
     /// <returns>The explanation.</returns>
     /// <exception cref="ArgumentException">There is no such result; the message names the nearest.</exception>
     /// <remarks>
-    /// Model: each stated number is moved by 1 % either way and the result computed anew, everything else as stated; a driver's parameter within its own set
-    /// (fs, Qms, Qes, Vas or Bl, Mms, Cms, Rms, with Re and Sd). Validity: small changes; a result in steps has none. Source: central differences, any numerical textbook.
-    /// Accuracy: 0.1 % of smooth closed forms.
+    /// Model: of the stated values that were read for the result each number is moved by 1 % either way, a temperature by 1 K, a count by one, a word to each
+    /// other word, and the result computed anew, everything else as stated; what moves it by less than a millionth is left out. Validity: small changes.
+    /// Source: central differences, Abramowitz and Stegun (1964), 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.
     /// </remarks>
-    public static Explanation Of(Facts facts, string result) => Of(new MovedFacts(facts ?? throw new ArgumentNullException(nameof(facts))), result);
+    public static Explanation Of(Facts facts, string result) => Of(new Effects(facts ?? throw new ArgumentNullException(nameof(facts))), result);
 
     /// <summary>Explains many numbers at once, sharing what was computed for each moved input.</summary>
     /// <param name="facts">The project's facts.</param>
@@ -42,8 +41,8 @@ public static class Why
     {
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(results);
-        var moved = new MovedFacts(facts);
-        return [.. results.Select(result => Of(moved, result))];
+        var effects = new Effects(facts);
+        return [.. results.Select(result => Of(effects, result))];
     }
 
     /// <summary>Explains one figure of a result that stands beside the appraisal, such as a kind of wall or what a recording showed.</summary>
@@ -65,11 +64,11 @@ public static class Why
     /// <param name="value">The number as it is stated.</param>
     /// <param name="result">The result for another number in its place; null where there is none.</param>
     /// <returns>Relative change of the result for a relative change of the number; null where either is zero or there is no result on one side.</returns>
-    /// <remarks>Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, any numerical textbook. Accuracy: 0.1 % of smooth closed forms.</remarks>
+    /// <remarks>Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, Abramowitz and Stegun (1964), 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.</remarks>
     public static double? Sensitivity(double value, Func<double, double?> result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return value == 0 ? null : MovedFacts.Ratio(result(value * (1 - MovedFacts.StepRatio)), result(value), result(value * (1 + MovedFacts.StepRatio)));
+        return value == 0 ? null : Ratio(result(value * (1 - Movable.StepRatio)), result(value), result(value * (1 + Movable.StepRatio)));
     }
 
     /// <summary>The same, where the one figure alone is computed anew.</summary>
@@ -81,11 +80,11 @@ public static class Why
             throw new ArgumentException($"{property}: names no formula", nameof(property));
         }
 
-        var moved = new MovedFacts(facts);
         var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
-        ExplainedInput Input(string key) => beside?.FirstOrDefault(i => i.Key == key)
-            ?? Explained(moved, key, f => again?.Invoke(f));
-        return Told(found.Path, found, facts, computed, [.. Inputs(moved, found.Path, computed.Inputs).Select(Input)]);
+        ExplainedInput? Beside(string key) => beside?.FirstOrDefault(i => i.Key == key);
+        var declared = computed.Inputs.Select(key => Beside(key) ?? OfResult(facts, found.Path, key) ?? (again is null ? AsStated(facts, key) : null)).OfType<ExplainedInput>();
+        var stated = again is null ? [] : new Effects(facts).On(again, UnitOf(found, facts) == "dB");
+        return Told(found.Path, found, facts, computed, [.. declared, .. stated.Where(s => beside?.Any(b => b.Key == s.Key) != true)]);
     }
 
     /// <summary>Names of all results that can be explained: numbers of the appraisal, then the findings.</summary>
@@ -98,23 +97,38 @@ public static class Why
         return [.. ResultPath.All(facts), .. AllFindings.Rules.Select(r => r.Id), .. AllFindings.Rules.SelectMany(r => FindingPath.Known(r, facts))];
     }
 
-    private static Explanation Of(MovedFacts moved, string result)
+    /// <summary>One number of the appraisal or of a finding, without its explanation.</summary>
+    /// <param name="facts">The project's facts.</param>
+    /// <param name="result">Its path or id, as <see cref="Of(Facts, string)"/> takes it.</param>
+    /// <returns>The number; null where it is not known or there is none of that name.</returns>
+    /// <remarks>Source: the appraisal's own records.</remarks>
+    public static double? ValueOf(Facts facts, string result)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        ArgumentNullException.ThrowIfNull(result);
+        return FindingPath.Find(result) is { } asked ? asked.Of(asked.Rule.Judge(facts)) : ResultPath.Find(facts, result)?.Value;
+    }
+
+    private static Explanation Of(Effects effects, string result)
     {
         ArgumentNullException.ThrowIfNull(result);
+        var facts = effects.Facts;
         if (FindingPath.Find(result) is { } asked)
         {
-            return OfFinding(moved, result, asked);
+            return OfFinding(effects, result, asked);
         }
 
-        var found = ResultPath.Find(moved.Facts, result)
-            ?? throw new ArgumentException($"{result}: no such result{NearestWord.Suggest(result, Results(moved.Facts))}", nameof(result));
+        var found = ResultPath.Find(facts, result)
+            ?? throw new ArgumentException($"{result}: no such result{NearestWord.Suggest(result, Results(facts))}", nameof(result));
+        var unit = UnitOf(found, facts);
+        var stated = effects.On(f => ValueOf(f, result), unit == "dB");
         if (found.ComputedBy is not { } computed)
         {
-            return new Explanation(result, found.Value, UnitOf(found, moved.Facts), "names its line; nothing is computed", [], found.Owner is Neighbours.QuietBand ? "nominal third-octaves, IEC 61260-1:2014" : "our choice of points");
+            var basis = found.Owner is Neighbours.QuietBand ? "nominal third-octaves, IEC 61260-1:2014" : "our choice of points";
+            return new Explanation(result, found.Value, unit, "names its line; nothing is computed", stated, basis);
         }
 
-        var inputs = Inputs(moved, found.Path, computed.Inputs).Select(key => Explained(moved, key, f => ResultPath.Find(f, found.Path)?.Value));
-        return Told(result, found, moved.Facts, computed, [.. inputs]);
+        return Told(result, found, facts, computed, [.. OfResults(facts, found.Path, computed.Inputs), .. stated]);
     }
 
     private static Explanation Told(string result, FoundResult found, Facts facts, ComputedByAttribute computed, IReadOnlyList<ExplainedInput> inputs)
@@ -123,72 +137,44 @@ public static class Why
         return new Explanation(result, found.Value, UnitOf(found, facts), $"{formula.Name}: {formula.Expression}", inputs, $"{formula.Source}; accuracy: {formula.Accuracy}");
     }
 
-    private static Explanation OfFinding(MovedFacts moved, string result, FindingPath asked)
+    private static Explanation OfFinding(Effects effects, string result, FindingPath asked)
     {
-        var rule = asked.Rule;
-        var judged = rule.Judge(moved.Facts);
-        var trace = FindingTrace.All[rule.Id].In(moved.Facts);
+        var (rule, facts) = (asked.Rule, effects.Facts);
+        var judged = rule.Judge(facts);
+        var trace = FindingTrace.All[rule.Id].In(facts);
         var formula = FormulaCatalogue.Find(asked.Which switch { "limit" => FindingFormulas.Limit, "margin" => FindingFormulas.Margin, _ => trace.Formula })!;
         IReadOnlyList<string> declared = asked.Which switch { "limit" => trace.Limit, "margin" => [.. trace.Value, .. trace.Limit], _ => trace.Value };
-        IEnumerable<ExplainedInput> ends = asked.Which == "margin" ? [new(FindingPath.Named(rule, "value"), judged.Value, judged.Unit, null), new(FindingPath.Named(rule, "limit"), judged.Limit, judged.Unit, null)] : [];
-        // A parameter is moved within its own set, the others following: what the sheet prints twice can then no longer disagree.
-        var isMoved = trace.Formula != "parameter-mismatch" || asked.Which == "limit";
-        var inputs = Inputs(moved, "findings", declared).Select(key => Explained(moved, key, f => asked.Of(rule.Judge(f)))).Select(i => isMoved ? i : i with { Sensitivity = null });
+        IEnumerable<ExplainedInput> ends = asked.Which != "margin" ? []
+            : [new(FindingPath.Named(rule, "value"), judged.Value, judged.Unit, null), new(FindingPath.Named(rule, "limit"), judged.Limit, judged.Unit, null)];
+        var stated = effects.On(f => asked.Of(rule.Judge(f)), judged.Unit == "dB");
         return new Explanation(
-            result, asked.Of(judged), judged.Unit, $"{formula.Name}: {formula.Expression}; {rule.Topic}: {judged.Because}", [.. ends, .. inputs],
-            $"{rule.Basis}; formula: {formula.Source}; accuracy: {formula.Accuracy}");
+            result, asked.Of(judged), judged.Unit, $"{formula.Name}: {formula.Expression}; {rule.Topic}: {judged.Because}",
+            [.. ends, .. OfResults(facts, "findings", declared), .. stated], $"{rule.Basis}; formula: {formula.Source}; accuracy: {formula.Accuracy}");
     }
 
-    private static ExplainedInput Explained(MovedFacts moved, string key, Func<Facts, double?> result) =>
-        ResultPath.Find(moved.Facts, key) is { } other
-            ? new ExplainedInput(key, other.Value, UnitOf(other, moved.Facts), null)
-            : new ExplainedInput(key, Plain(moved.ValueOf(key)), StatedUnit(key), moved.Sensitivity(key, result));
+    private static double? Ratio(double? low, double? middle, double? high) => (high - low) / middle / (2 * Movable.StepRatio) is { } ratio && double.IsFinite(ratio) ? ratio : null;
 
-    // The coherent unit of its kind; a price or a budget is in the project's currency and a bare number in the file.
-    private static string StatedUnit(string key) => ProjectKeys.Find(key) is { Dimension: not Dimension.None and var dimension }
+    private static IEnumerable<ExplainedInput> OfResults(Facts facts, string path, IReadOnlyList<string> keys) => keys.Select(key => OfResult(facts, path, key)).OfType<ExplainedInput>();
+
+    private static ExplainedInput? OfResult(Facts facts, string path, string key) =>
+        ResultPath.Find(facts, Spelt(path, key)) is { } other ? new ExplainedInput(Spelt(path, key), other.Value, UnitOf(other, facts), null)
+        : key.Contains("[]", StringComparison.Ordinal) ? new ExplainedInput(key, null, "1", null) : null;
+
+    // What is stated where nothing can be computed anew, as beside a recording.
+    private static ExplainedInput? AsStated(Facts facts, string key) =>
+        Movable.Of(facts).FirstOrDefault(m => m.Key == key) is { } stated ? new ExplainedInput(key, stated.Shown, StatedUnit(key), null) : null;
+
+    /// <summary>The coherent unit of a key's kind; a price or a budget is in the project's currency and a bare number in the file.</summary>
+    internal static string StatedUnit(string key) => ProjectKeys.Find(key) is { Dimension: not Dimension.None and var dimension }
         ? Projects.Units.Of(dimension).First(u => u is { Factor: 1, Offset: 0 }).Name
         : "1";
 
-    private static object? Plain(object? value) => value switch
-    {
-        double or int or string => value,
-        DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        _ => null,
-    };
-
-    // Keys that say nothing to whoever does not want what they ask for.
-    private static readonly string[] OptIn = ["cabinet.openings.recess", "cabinet.openings.drying_hole"];
-
-    // The direct inputs, then the stated numbers behind those that are results.
-    private static IReadOnlyList<string> Inputs(MovedFacts moved, string path, IReadOnlyList<string> declared)
-    {
-        var direct = declared.SelectMany(key => Spelt(moved, path, key)).Where(key => !OptIn.Contains(key) || moved.ValueOf(key) is not null).ToList();
-        var all = new List<string>(direct);
-        for (var i = 0; i < all.Count; i++)
-        {
-            // Of a list as a whole its first line tells what stands behind it.
-            if (ResultPath.Find(moved.Facts, all[i].Replace("[]", "[0]", StringComparison.Ordinal)) is { ComputedBy: { } deeper } found)
-            {
-                all.AddRange(deeper.Inputs.SelectMany(key => Spelt(moved, found.Path, key)).Where(key => !all.Contains(key)).ToList());
-            }
-        }
-
-        return [.. all.Where((key, i) => i < direct.Count || moved.ValueOf(key) is double).Distinct()];
-    }
-
-    // A block stands for its stated numbers; an open bracket for the line that the result is in.
-    private static IEnumerable<string> Spelt(MovedFacts moved, string path, string key)
+    // An open bracket stands for the line that the result is in.
+    private static string Spelt(string path, string key)
     {
         var open = key.IndexOf("[]", StringComparison.Ordinal);
-        if (open >= 0)
-        {
-            var list = key[..open] + "[";
-            return path.StartsWith(list, StringComparison.Ordinal) ? [list + path[list.Length..path.IndexOf(']', list.Length)] + "]" + key[(open + 2)..]] : [key];
-        }
-
-        return ProjectKeys.Find(key) is { Kind: FieldKind.Block, Block: { } block }
-            ? block.Fields.Select(f => $"{key}.{f.Key}").Where(k => moved.ValueOf(k) is double or int or string && !k.EndsWith(".note", StringComparison.Ordinal))
-            : [key];
+        var list = open < 0 ? "" : key[..open] + "[";
+        return open >= 0 && path.StartsWith(list, StringComparison.Ordinal) ? list + path[list.Length..path.IndexOf(']', list.Length)] + "]" + key[(open + 2)..] : key;
     }
 
     private static string UnitOf(FoundResult found, Facts facts)
