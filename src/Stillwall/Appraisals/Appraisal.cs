@@ -87,26 +87,26 @@ public sealed record Appraisal(
 /// <param name="DurationS">From the first water to the end of the last pour, s.</param>
 /// <param name="Batches">The batches in order.</param>
 public sealed record PourFigures(
-    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout", "cabinet.openings.drying_hole")] double? CavityVolumeM3,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "materials.cast.powder_per_water", "limits.cast_reserve")] double? PowderKg,
-    [property: ComputedBy("slurry", "pour.powder_kg", "materials.cast.powder_per_water")] double? WaterKg,
-    [property: ComputedBy("slurry", "materials.cast.mix", "materials.cast.powder_per_water")] double? SlurryDensityKgM3,
+    [property: ComputedBy("cavity-between-skins")] double? CavityVolumeM3,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double? PowderKg,
+    [property: ComputedBy("slurry", "pour.powder_kg")] double? WaterKg,
+    [property: ComputedBy("slurry")] double? SlurryDensityKgM3,
     [property: ComputedBy("slurry", "pour.powder_kg", "pour.water_kg")] double? WetMassKg,
     [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double? DryMassKg,
     [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double? FreeWaterKg,
     [property: ComputedBy("slurry", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
-    [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double? DryInCabinetKg,
+    [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3")] double? DryInCabinetKg,
     [property: ComputedBy("form-pressure", "pour.slurry_density_kg_m3", "pour.lift_height_m")] double? FormPressurePa,
-    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa", "cabinet.strut_pitch", "cabinet.outer_skin", "cabinet.inner_skin", "cabinet.outside.width", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.core", "materials.skin", "cabinet.openings.drying_hole")] double? SkinBulgeM,
-    [property: ComputedBy("lift-height", "cabinet.outside.depth", "cabinet.outer_skin", "cabinet.core", "limits.bulge")] double? LiftHeightM,
-    [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "materials.cast.water_temperature", "brief.air.temperature")] double? AdiabaticPeakC,
-    [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "materials.cast.water_temperature", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
-    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast.pot_life")] double? ExpectedPeakC,
-    [property: ComputedBy("setting-heat", "materials.cast.mix", "materials.cast.water_temperature", "materials.cast.pot_life", "cabinet.core")] double? PeakTimeS,
-    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin")] double? PeakOuterFaceC,
-    [property: ComputedBy("thickest-place", "cabinet.core")] double? ThickestPlaceM,
-    [property: ComputedBy("dry-out", "pour.free_water_kg", "cabinet.outside.width", "cabinet.outside.height", "cabinet.openings.pour", "cabinet.openings.terminal", "cabinet.openings.drying_hole")] double? DryOutLeastDays,
-    [property: ComputedBy("pour-clock", "materials.cast.pot_life", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate")] double? DurationS,
+    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa")] double? SkinBulgeM,
+    [property: ComputedBy("lift-height")] double? LiftHeightM,
+    [property: ComputedBy("adiabatic-peak")] double? AdiabaticPeakC,
+    [property: ComputedBy("adiabatic-peak")] IReadOnlyList<double>? AdiabaticPeakRangeC,
+    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c")] double? ExpectedPeakC,
+    [property: ComputedBy("setting-heat")] double? PeakTimeS,
+    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c")] double? PeakOuterFaceC,
+    [property: ComputedBy("thickest-place")] double? ThickestPlaceM,
+    [property: ComputedBy("dry-out", "pour.free_water_kg")] double? DryOutLeastDays,
+    [property: ComputedBy("pour-clock")] double? DurationS,
     IReadOnlyList<PourBatch> Batches);
 
 /// <summary>What the cabinet weighs.</summary>
@@ -115,7 +115,7 @@ public sealed record PourFigures(
 /// <param name="ShellsKg">Printed parts of the cabinet, kg.</param>
 /// <param name="DryShellsAndCastKg">Shells and dry cast: what the scales must show before it is sealed, kg.</param>
 public sealed record Mass(
-    [property: ComputedBy("finished-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg", "driver.mass", "cabinet.fill.mass")] double? FinishedKg,
+    [property: ComputedBy("finished-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? FinishedKg,
     [property: ComputedBy("wet-mass", "mass.shells_kg", "pour.wet_in_cabinet_kg")] double? WetKg,
     [property: ComputedBy("part-mass", "parts[].mass_kg")] double? ShellsKg,
     [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? DryShellsAndCastKg);

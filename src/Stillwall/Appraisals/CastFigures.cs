@@ -21,8 +21,8 @@ namespace Stillwall.Appraisals;
 /// <param name="Basis">Where the figures come from.</param>
 public sealed record CastKind(
     string Name,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "limits.cast_reserve")] double PowderKg,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "limits.cast_reserve")] double WaterKg,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double PowderKg,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double WaterKg,
     [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3")] double DryInCabinetKg,
     [property: ComputedBy("cast-modulus", "cast.kinds[].dry_in_cabinet_kg", "pour.cavity_volume_m3")] double ModulusPa,
     [property: ComputedBy("cast-modulus", "cast.kinds[].dry_in_cabinet_kg", "pour.cavity_volume_m3")] double ModulusLowPa,
@@ -31,7 +31,7 @@ public sealed record CastKind(
     double WetFactor,
     double LossFactor,
     double PotLifeS,
-    [property: ComputedBy("setting-heat", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "brief.air.temperature")] double? ExpectedPeakC,
+    [property: ComputedBy("setting-heat")] double? ExpectedPeakC,
     string Basis);
 
 /// <summary>The drying holes in the inner skin.</summary>
@@ -40,10 +40,10 @@ public sealed record CastKind(
 /// <param name="TapeM">Tape that closes them while the cast is poured, m.</param>
 /// <param name="SealantM3">Sealant that closes them for good, m³.</param>
 public sealed record HoleFigures(
-    [property: ComputedBy("drying-holes", "cabinet.openings.drying_hole", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.strut_pitch", "cabinet.braces")] int Count,
-    [property: ComputedBy("drying-holes", "cabinet.openings.drying_hole", "cast.holes.count")] double OpenAreaM2,
-    [property: ComputedBy("hole-tape", "cabinet.openings.drying_hole", "cast.holes.count")] double TapeM,
-    [property: ComputedBy("hole-sealant", "cabinet.openings.drying_hole", "cast.holes.count")] double SealantM3)
+    [property: ComputedBy("drying-holes")] int Count,
+    [property: ComputedBy("drying-holes", "cast.holes.count")] double OpenAreaM2,
+    [property: ComputedBy("hole-tape", "cast.holes.count")] double TapeM,
+    [property: ComputedBy("hole-sealant", "cast.holes.count")] double SealantM3)
 {
     /// <summary>Takes them from the drawing.</summary>
     internal static HoleFigures? Of(DryingHoles holes) => holes.Count == 0 ? null
@@ -58,7 +58,7 @@ public sealed record HoleFigures(
 /// <param name="Drying">What the weigh-ins of the logbook say; null without one.</param>
 public sealed record CastFigures(
     [property: ComputedBy("rehearsal-water", "pour.cavity_volume_m3")] double? RehearsalWaterKg,
-    [property: ComputedBy("lift-top", "pour.lift_height_m", "cabinet.core", "cabinet.outside.depth", "limits.bulge")] IReadOnlyList<double> LiftTopsM,
+    [property: ComputedBy("lift-top", "pour.lift_height_m")] IReadOnlyList<double> LiftTopsM,
     IReadOnlyList<ScaleNeed> Scales,
     IReadOnlyList<CastKind> Kinds,
     DryOutReport? Drying)

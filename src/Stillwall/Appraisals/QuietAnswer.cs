@@ -15,11 +15,11 @@ namespace Stillwall.Appraisals;
 /// <param name="Equaliser">The equaliser that is proposed; empty where none is needed or none helps.</param>
 public sealed record QuietAnswer(
     double EverydayDb,
-    [property: ComputedBy("polite-level", "brief.everyday.level", "quiet.bands[].over_db")] double PoliteDb,
-    [property: ComputedBy("polite-level-equalised", "brief.everyday.level", "quiet.bands[].over_db", "quiet.equaliser[].f0_hz")] double EqualisedDb,
-    [property: ComputedBy("polite-level-worst", "brief.everyday.level", "quiet.bands[].over_db", "quiet.bands[].uncertainty_db")] double WorstCasePoliteDb,
+    [property: ComputedBy("polite-level", "quiet.bands[].over_db")] double PoliteDb,
+    [property: ComputedBy("polite-level-equalised", "quiet.bands[].over_db", "quiet.equaliser[].f0_hz")] double EqualisedDb,
+    [property: ComputedBy("polite-level-worst", "quiet.bands[].over_db", "quiet.bands[].uncertainty_db")] double WorstCasePoliteDb,
     [property: ComputedBy("first-band", "quiet.bands[].over_db")] double FirstBandHz,
-    [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? FirstBandDoubtDb,
+    [property: ComputedBy("wall-uncertainty")] double? FirstBandDoubtDb,
     IReadOnlyList<EqualiserSection> Equaliser)
 {
     /// <summary>What breaks first as it gets louder, in words: a band, or a weighted level.</summary>

@@ -9,10 +9,10 @@ namespace Stillwall.Briefs;
 /// <param name="BehindM">Room kept behind it for clearance and plugs, m.</param>
 /// <param name="SeatM">How far the seat is from the cone on the plan of the room, m; null where either place is not stated.</param>
 public sealed record Standing(
-    [property: ComputedBy("room-in-spot", "brief.spot.width", "cabinet.outside.width")] double? BesideM,
-    [property: ComputedBy("room-in-spot", "brief.spot.height", "cabinet.outside.height", "cabinet.feet.kind")] double? AboveM,
-    [property: ComputedBy("room-behind", "brief.spot.clearance", "brief.spot.plug_space")] double BehindM,
-    [property: ComputedBy("seat-distance", "brief.room.cabinet_at", "brief.room.seat_at")] double? SeatM)
+    [property: ComputedBy("room-in-spot")] double? BesideM,
+    [property: ComputedBy("room-in-spot")] double? AboveM,
+    [property: ComputedBy("room-behind")] double BehindM,
+    [property: ComputedBy("seat-distance")] double? SeatM)
 {
     /// <summary>Works out what is left.</summary>
     /// <param name="brief">Spot and room, as far as they are stated.</param>

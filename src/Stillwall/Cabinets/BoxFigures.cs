@@ -7,35 +7,35 @@ namespace Stillwall.Cabinets;
 public sealed record BoxFigures
 {
     /// <summary>Air space within the inner skins, m³; null for a ready box.</summary>
-    [ComputedBy("inside-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")]
+    [ComputedBy("inside-volume")]
     public double? InsideVolumeM3 { get; init; }
 
     /// <summary>Net air volume, m³.</summary>
-    [ComputedBy("net-volume", "cabinet.net_volume", "box.inside_volume_m3", "cabinet.braces", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "driver.displacement")]
+    [ComputedBy("net-volume", "box.inside_volume_m3")]
     public double? NetVolumeM3 { get; init; }
 
     /// <summary>Effective volume, m³.</summary>
-    [ComputedBy("effective-volume", "box.net_volume_m3", "box.fill_factor", "cabinet.fill.mass")]
+    [ComputedBy("effective-volume", "box.net_volume_m3", "box.fill_factor")]
     public double? EffectiveVolumeM3 { get; init; }
 
     /// <summary>Factor by which the fibre makes the air seem larger.</summary>
-    [ComputedBy("fill-factor", "cabinet.fill.mass", "box.net_volume_m3")]
+    [ComputedBy("fill-factor", "box.net_volume_m3")]
     public double? FillFactor { get; init; }
 
     /// <summary>Packing of the fibre, kg/m³; null where no mass is stated.</summary>
-    [ComputedBy("fill-density", "cabinet.fill.mass", "box.net_volume_m3")]
+    [ComputedBy("fill-density", "box.net_volume_m3")]
     public double? FillDensityKgM3 { get; init; }
 
     /// <summary>Resonance of the closed system, Hz.</summary>
-    [ComputedBy("system-resonance", "driver.fs", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("system-resonance", "box.effective_volume_m3")]
     public double? SystemResonanceHz { get; init; }
 
     /// <summary>Total Q of the closed system, lossless.</summary>
-    [ComputedBy("system-q", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("system-q", "box.effective_volume_m3")]
     public double? SystemQ { get; init; }
 
     /// <summary>Total Q of the closed system with the loss of the fibre.</summary>
-    [ComputedBy("system-q-filled", "driver.qms", "driver.qes", "driver.vas", "box.effective_volume_m3", "cabinet.fill.mass")]
+    [ComputedBy("system-q-filled", "box.effective_volume_m3")]
     public double? SystemQFilled { get; init; }
 
     /// <summary>f3, the frequency 3 dB below the passband, Hz.</summary>
@@ -51,50 +51,50 @@ public sealed record BoxFigures
     public double? ResponsePeakDb { get; init; }
 
     /// <summary>Share of the electrical power that becomes sound.</summary>
-    [ComputedBy("reference-efficiency", "driver.fs", "driver.vas", "driver.qes")]
+    [ComputedBy("reference-efficiency")]
     public double? ReferenceEfficiency { get; init; }
 
     /// <summary>Level at 1 m for 1 W into the coil's resistance, half space, dB.</summary>
-    [ComputedBy("sensitivity", "box.reference_efficiency", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("sensitivity", "box.reference_efficiency")]
     public double? SensitivityDb { get; init; }
 
     /// <summary>Q of the leak; null where airtight.</summary>
-    [ComputedBy("leak-q", "box.system_resonance_hz", "box.effective_volume_m3", "cabinet.leak.gap", "cabinet.leak.length", "cabinet.leak.depth")]
+    [ComputedBy("leak-q", "box.system_resonance_hz", "box.effective_volume_m3")]
     public double? LeakQ { get; init; }
 
     /// <summary>Lowest mode of the air inside, Hz; null where the inside is not stated.</summary>
-    [ComputedBy("air-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "brief.air.temperature")]
+    [ComputedBy("air-mode")]
     public double? LowestAirModeHz { get; init; }
 
     /// <summary>Greatest level at the lowest note, half space, at the listening distance, dB; null where a limit or the aim is not stated.</summary>
-    [ComputedBy("maximum-level", "brief.aim.lowest", "brief.aim.distance", "box.effective_volume_m3", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load", "cabinet.leak", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("maximum-level", "box.effective_volume_m3")]
     public double? MaxSplAtLowestDb { get; init; }
 
     /// <summary>Greatest level at the lowest note at the seat, dB; null where it or the room is not stated.</summary>
-    [ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db", "brief.room", "brief.room.seat_at", "brief.room.cabinet_at", "limits.room_allowance")]
+    [ComputedBy("maximum-level-at-seat", "box.max_spl_at_lowest_db")]
     public double? MaxSplAtSeatDb { get; init; }
 
     /// <summary>What limits the level at the lowest note: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</summary>
     public string? LimitedByAtLowest { get; init; }
 
     /// <summary>Power that the wanted level takes at the lowest note, W at the rated load; null where not known.</summary>
-    [ComputedBy("power-needed", "brief.aim.level", "brief.aim.lowest", "brief.aim.distance", "brief.amplifier.rated_load", "box.effective_volume_m3", "cabinet.leak", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("power-needed", "box.effective_volume_m3")]
     public double? PowerNeededW { get; init; }
 
     /// <summary>Least impedance the amplifier sees between 10 Hz and 1 kHz, ohm.</summary>
-    [ComputedBy("minimum-impedance", "driver.re", "driver.le", "driver.bl", "driver.mms", "driver.cms", "driver.rms", "box.effective_volume_m3", "cabinet.leak", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("minimum-impedance", "box.effective_volume_m3")]
     public double? MinimumImpedanceOhm { get; init; }
 
     /// <summary>Resonance of nine drivers out of ten, from and to, Hz.</summary>
-    [ComputedBy("tolerance", "driver.fs", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("tolerance", "box.effective_volume_m3")]
     public IReadOnlyList<double>? SystemResonanceBandHz { get; init; }
 
     /// <summary>Total Q of nine drivers out of ten, from and to.</summary>
-    [ComputedBy("tolerance", "driver.qes", "driver.qms", "driver.vas", "box.effective_volume_m3", "brief.air.temperature", "brief.air.pressure")]
+    [ComputedBy("tolerance", "box.effective_volume_m3")]
     public IReadOnlyList<double>? SystemQBand { get; init; }
 
     /// <summary>Length to print of a port, m; null without a port, or where its end corrections alone are longer.</summary>
-    [ComputedBy("port-print-length", "cabinet.port.length", "cabinet.port.area")]
+    [ComputedBy("port-print-length")]
     public double? PortPrintLengthM { get; init; }
 
     /// <summary>Computes the figures.</summary>

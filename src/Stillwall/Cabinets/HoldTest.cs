@@ -10,7 +10,7 @@ namespace Stillwall.Cabinets;
 /// <param name="LeakQ">Q of the leak, or the bound of it, at the system's resonance.</param>
 /// <param name="Bound"><c>none</c>, or <c>at most</c> and <c>at least</c> where the stopwatch says no more than that.</param>
 public sealed record HoldTestResult(
-    [property: JsonPropertyName("leak_resistance_pa_s_m3"), ComputedBy("hold-test", "recording.seconds", "box.net_volume_m3", "driver.vas")] double LeakResistancePaSM3,
+    [property: JsonPropertyName("leak_resistance_pa_s_m3"), ComputedBy("hold-test", "recording.seconds", "box.net_volume_m3")] double LeakResistancePaSM3,
     [property: ComputedBy("leak-q", "recording.seconds", "box.net_volume_m3", "box.system_resonance_hz", "box.effective_volume_m3")] double LeakQ,
     string Bound);
 

@@ -17,23 +17,23 @@ namespace Stillwall.Cabinets;
 /// <param name="RadiatorExcursionMm">Excursion of the passive radiator, one way, peak, mm; null without one.</param>
 public sealed record CurvePoint(
     double FrequencyHz,
-    [property: ComputedBy("half-space-level", "box.effective_volume_m3", "driver.bl", "driver.sd")] double SplDb,
-    [property: ComputedBy("box-network", "box.effective_volume_m3", "driver.fs")] double PhaseDeg,
-    [property: ComputedBy("box-network", "box.effective_volume_m3", "driver.bl")] double ExcursionPeakMm,
-    [property: ComputedBy("box-network", "box.effective_volume_m3", "driver.sd")] double BoxPressurePaRms,
-    [property: ComputedBy("box-network", "driver.re", "driver.le", "driver.bl")] double ImpedanceOhm,
-    [property: ComputedBy("box-network", "driver.re", "driver.le", "driver.bl")] double ImpedancePhaseDeg,
-    [property: ComputedBy("group-delay", "box.effective_volume_m3", "driver.fs")] double GroupDelayMs,
-    [property: ComputedBy("maximum-level", "driver.xmax", "driver.power", "brief.amplifier.power", "brief.amplifier.rated_load")] double? MaxSplDb,
-    [property: JsonPropertyName("port_speed_m_s"), ComputedBy("box-network", "cabinet.port.area", "cabinet.port.length")] double? PortSpeedMS,
-    [property: ComputedBy("box-network", "cabinet.passive_radiator.sd", "cabinet.passive_radiator.mms")] double? RadiatorExcursionMm);
+    [property: ComputedBy("half-space-level", "box.effective_volume_m3")] double SplDb,
+    [property: ComputedBy("box-network", "box.effective_volume_m3")] double PhaseDeg,
+    [property: ComputedBy("box-network", "box.effective_volume_m3")] double ExcursionPeakMm,
+    [property: ComputedBy("box-network", "box.effective_volume_m3")] double BoxPressurePaRms,
+    [property: ComputedBy("box-network")] double ImpedanceOhm,
+    [property: ComputedBy("box-network")] double ImpedancePhaseDeg,
+    [property: ComputedBy("group-delay", "box.effective_volume_m3")] double GroupDelayMs,
+    [property: ComputedBy("maximum-level")] double? MaxSplDb,
+    [property: JsonPropertyName("port_speed_m_s"), ComputedBy("box-network")] double? PortSpeedMS,
+    [property: ComputedBy("box-network")] double? RadiatorExcursionMm);
 
 /// <summary>The lowest impedance in a range of frequencies.</summary>
 /// <param name="FrequencyHz">Where it is lowest, Hz.</param>
 /// <param name="ImpedanceOhm">Its magnitude there, ohm.</param>
 public sealed record ImpedanceMinimum(
-    [property: ComputedBy("minimum-impedance", "driver.re", "driver.le")] double FrequencyHz,
-    [property: ComputedBy("minimum-impedance", "driver.re", "driver.le")] double ImpedanceOhm);
+    [property: ComputedBy("minimum-impedance")] double FrequencyHz,
+    [property: ComputedBy("minimum-impedance")] double ImpedanceOhm);
 
 /// <summary>The response of the driver in its box over frequency.</summary>
 public static class ResponseCurve

@@ -10,10 +10,10 @@ namespace Stillwall.Cabinets;
 /// <param name="LowSystemQ">System Q that one in twenty falls below.</param>
 /// <param name="HighSystemQ">System Q that one in twenty exceeds.</param>
 public sealed record ToleranceBand(
-    [property: ComputedBy("tolerance", "driver.fs", "box.effective_volume_m3")] double LowResonanceHz,
-    [property: ComputedBy("tolerance", "driver.fs", "box.effective_volume_m3")] double HighResonanceHz,
-    [property: ComputedBy("tolerance", "driver.qes", "driver.qms", "box.effective_volume_m3")] double LowSystemQ,
-    [property: ComputedBy("tolerance", "driver.qes", "driver.qms", "box.effective_volume_m3")] double HighSystemQ);
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double LowResonanceHz,
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighResonanceHz,
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double LowSystemQ,
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighSystemQ);
 
 /// <summary>Where nine in ten responses lie at one frequency.</summary>
 /// <param name="FrequencyHz">Frequency, Hz.</param>
@@ -21,8 +21,8 @@ public sealed record ToleranceBand(
 /// <param name="HighSplDb">Level that one in twenty exceeds, dB.</param>
 public sealed record ResponseBand(
     double FrequencyHz,
-    [property: ComputedBy("tolerance", "driver.fs", "box.effective_volume_m3")] double LowSplDb,
-    [property: ComputedBy("tolerance", "driver.fs", "box.effective_volume_m3")] double HighSplDb);
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double LowSplDb,
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighSplDb);
 
 /// <summary>How far drivers of one kind differ, drawn 1 000 times from a fixed seed.</summary>
 public static class Tolerance

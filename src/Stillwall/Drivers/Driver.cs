@@ -41,7 +41,7 @@ public sealed record Driver(
     public double Qes => Math.Sqrt(MmsKg / CmsMPerN) * ReOhm / (BlTM * BlTM);
 
     /// <summary>Total Q at the free-air resonance.</summary>
-    [ComputedBy("total-q", "driver.qms", "driver.qes")]
+    [ComputedBy("total-q")]
     public double Qts => DriverParameters.TotalQ(Qms, Qes);
 
     /// <summary>Air volume with the compliance of the suspension, at 20 °C and 101 325 Pa, m³.</summary>

@@ -22,7 +22,7 @@ public sealed record ParameterMismatch(string Parameter, double StatedValue, dou
 public sealed record DriverResolution(Driver? Driver, IReadOnlyList<string> Missing, IReadOnlyList<ParameterMismatch> Mismatches, IReadOnlyList<string> Impossible)
 {
     /// <summary>The greatest deviation of a stated parameter from the rest of the sheet, as a ratio; null where nothing is stated twice.</summary>
-    [ComputedBy("driver-mismatch", "driver.bl", "driver.mms", "driver.qts")]
+    [ComputedBy("driver-mismatch")]
     public double? WorstDeviationRatio => Mismatches.Count == 0 ? null : Mismatches.Max(m => Math.Abs(m.DeviationRatio));
 }
 

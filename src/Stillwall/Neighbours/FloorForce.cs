@@ -11,18 +11,18 @@ namespace Stillwall.Neighbours;
 /// <param name="FrictionN">Greatest force that friction holds, N.</param>
 /// <param name="FrictionRatio">Friction over force into the floor; below 1 the cabinet walks. Null without any force.</param>
 public sealed record FloorForce(
-    [property: ComputedBy("cone-reaction", "driver.mms", "brief.aim.level")] double ReactionN,
-    [property: ComputedBy("transmissibility", "cabinet.feet.stiffness", "mass.finished_kg")] double TransmissibilityRatio,
-    [property: ComputedBy("floor-force", "driver.mms", "cabinet.feet.stiffness", "mass.finished_kg")] double FloorN,
-    [property: ComputedBy("floor-force", "cabinet.feet.stiffness", "mass.finished_kg")] double ReRigidDb,
-    [property: ComputedBy("feet-resonance", "cabinet.feet.stiffness", "mass.finished_kg")] double? FeetResonanceHz,
+    [property: ComputedBy("cone-reaction")] double ReactionN,
+    [property: ComputedBy("transmissibility", "mass.finished_kg")] double TransmissibilityRatio,
+    [property: ComputedBy("floor-force", "mass.finished_kg")] double FloorN,
+    [property: ComputedBy("floor-force", "mass.finished_kg")] double ReRigidDb,
+    [property: ComputedBy("feet-resonance", "mass.finished_kg")] double? FeetResonanceHz,
     [property: ComputedBy("friction", "mass.finished_kg")] double FrictionN,
-    [property: ComputedBy("friction", "mass.finished_kg", "driver.mms")] double? FrictionRatio)
+    [property: ComputedBy("friction", "mass.finished_kg")] double? FrictionRatio)
 {
     private const double GravityMS2 = 9.80665;
 
     /// <summary>Upper resonance of the cabinet on its feet, in which it rocks against its sway, Hz; null for rigid feet or where only its mass is known.</summary>
-    [ComputedBy("rocking", "cabinet.feet.stiffness", "cabinet.feet.vertical_stiffness", "cabinet.outside.height", "cabinet.outside.depth", "mass.finished_kg")]
+    [ComputedBy("rocking", "mass.finished_kg")]
     public double? RockingHz { get; private init; }
 
     /// <summary>Force at one frequency with the cabinet free to rock.</summary>

@@ -15,12 +15,12 @@ namespace Stillwall.Neighbours;
 /// <param name="OverDb">Neighbour's level over the curve, dB.</param>
 public sealed record QuietBand(
     double BandHz,
-    [property: ComputedBy("seat-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "cabinet.leak", "brief.room", "brief.room.seat_at", "brief.room.cabinet_at", "brief.air.temperature", "brief.air.pressure")] double? SeatDb,
-    [property: ComputedBy("room-mean-band", "brief.everyday.level", "brief.everyday.programme", "brief.everyday.spectrum", "brief.aim.crossover", "box.effective_volume_m3", "cabinet.leak", "brief.room", "brief.room.cabinet_at", "brief.air.temperature", "brief.air.pressure")] double? SourceRoomDb,
-    [property: ComputedBy("wall-reduction", "brief.neighbour.partition", "brief.neighbour.reduction", "brief.neighbour.leaf", "brief.neighbour.second_leaf", "brief.neighbour.gap", "brief.neighbour.flanking", "measured.party_wall")] double? ReductionDb,
-    [property: ComputedBy("neighbour-level", "quiet.bands[].source_room_db", "quiet.bands[].reduction_db", "brief.neighbour.area", "brief.neighbour.room_volume", "brief.neighbour.decay_time")] double? NeighbourDb,
-    [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double? UncertaintyDb,
-    [property: ComputedBy("limit-curve", "brief.neighbour.curve", "brief.neighbour.allowance")] double? CurveDb,
+    [property: ComputedBy("seat-band", "box.effective_volume_m3")] double? SeatDb,
+    [property: ComputedBy("room-mean-band", "box.effective_volume_m3")] double? SourceRoomDb,
+    [property: ComputedBy("wall-reduction")] double? ReductionDb,
+    [property: ComputedBy("neighbour-level", "quiet.bands[].source_room_db", "quiet.bands[].reduction_db")] double? NeighbourDb,
+    [property: ComputedBy("wall-uncertainty")] double? UncertaintyDb,
+    [property: ComputedBy("limit-curve")] double? CurveDb,
     [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db", "quiet.bands[].curve_db")] double? OverDb)
 {
     /// <summary>The band at another volume setting.</summary>
@@ -83,8 +83,8 @@ public sealed record PlainHighPass(
 /// <param name="AmplifierDb">Left of the amplifier's voltage, dB; null where not stated.</param>
 /// <param name="ExcursionDb">Left of the cone's excursion, dB; null where not stated.</param>
 public sealed record Headroom(
-    [property: ComputedBy("headroom", "brief.everyday.level", "brief.everyday.crest", "brief.amplifier.power", "brief.amplifier.rated_load")] double? AmplifierDb,
-    [property: ComputedBy("headroom", "brief.everyday.level", "brief.everyday.crest", "driver.xmax")] double? ExcursionDb);
+    [property: ComputedBy("headroom")] double? AmplifierDb,
+    [property: ComputedBy("headroom")] double? ExcursionDb);
 
 /// <summary>The neighbour question and its answer; null where something that it needs is not stated.</summary>
 /// <param name="Bands">The ten third-octaves from 20 to 160 Hz.</param>
@@ -98,17 +98,17 @@ public sealed record Headroom(
 /// <param name="Missing">Keys of the project file that stand between this and a full answer.</param>
 public sealed record Quiet(
     IReadOnlyList<QuietBand> Bands,
-    [property: ComputedBy("polite-level", "brief.everyday.level", "quiet.bands[].over_db")] double? LoudestPoliteLevelDb,
+    [property: ComputedBy("polite-level", "quiet.bands[].over_db")] double? LoudestPoliteLevelDb,
     IReadOnlyList<EqualiserSection>? Equaliser,
-    [property: ComputedBy("polite-level-equalised", "brief.everyday.level", "quiet.bands[].over_db", "quiet.equaliser[].f0_hz")] double? LoudestPoliteLevelWithEqualiserDb,
+    [property: ComputedBy("polite-level-equalised", "quiet.bands[].over_db", "quiet.equaliser[].f0_hz")] double? LoudestPoliteLevelWithEqualiserDb,
     [property: ComputedBy("seat-loss", "quiet.bands[].seat_db", "quiet.equaliser[].f0_hz")] double? SeatLossDb,
-    [property: ComputedBy("lowest-room-mode", "brief.room.width", "brief.room.length", "brief.room.height")] double? LowestRoomModeHz,
+    [property: ComputedBy("lowest-room-mode")] double? LowestRoomModeHz,
     [property: ComputedBy("weighted-level", "quiet.bands[].seat_db")] double? SeatADb,
     [property: ComputedBy("weighted-level", "quiet.bands[].seat_db")] double? SeatCDb,
     IReadOnlyList<string> Missing)
 {
     /// <summary>Where the formula for the wall begins to have a basis, at or above the first mode of both rooms, Hz; null for a measured wall.</summary>
-    [ComputedBy("wall-basis", "brief.neighbour.room_volume", "quiet.lowest_room_mode_hz")]
+    [ComputedBy("wall-basis", "quiet.lowest_room_mode_hz")]
     public double? WallBasisFromHz { get; init; }
 
     /// <summary>What the seat loses of what is audible to the equaliser, weighted by how audible each band is, dB.</summary>

@@ -13,8 +13,8 @@ namespace Stillwall.Neighbours;
 public sealed record WeightedLimit(
     string Weighting,
     [property: ComputedBy("weighted-neighbour", "quiet.bands[].neighbour_db")] double NeighbourDb,
-    [property: ComputedBy("limit-curve", "brief.neighbour.a_weighted_limit", "brief.neighbour.c_weighted_limit")] double LimitDb,
-    [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db", "brief.neighbour.a_weighted_limit", "brief.neighbour.c_weighted_limit")] double OverDb,
+    [property: ComputedBy("limit-curve")] double LimitDb,
+    [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db")] double OverDb,
     [property: ComputedBy("weighted-doubt", "quiet.bands[].uncertainty_db")] double UncertaintyDb);
 
 /// <summary>The second everyday level, for the quiet hours.</summary>
@@ -24,11 +24,11 @@ public sealed record WeightedLimit(
 /// <param name="BandHz">The band that breaks it first, Hz; null where a weighted limit does.</param>
 /// <param name="LoudestPoliteLevelDb">Greatest level at the seat with nothing over, dB.</param>
 public sealed record QuietHoursAnswer(
-    [property: ComputedBy("quiet-hours", "brief.everyday.quiet_hours.level")] double LevelDb,
-    [property: ComputedBy("quiet-hours", "brief.everyday.quiet_hours.level", "quiet.bands[].neighbour_db", "brief.everyday.quiet_hours.curve")] double OverDb,
-    [property: ComputedBy("wall-uncertainty", "brief.neighbour.partition", "measured.party_wall")] double UncertaintyDb,
-    [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db", "brief.everyday.quiet_hours.curve")] double? BandHz,
-    [property: ComputedBy("quiet-hours", "brief.everyday.quiet_hours.level", "quiet.bands[].neighbour_db", "brief.everyday.quiet_hours.curve")] double LoudestPoliteLevelDb);
+    [property: ComputedBy("quiet-hours")] double LevelDb,
+    [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double OverDb,
+    [property: ComputedBy("wall-uncertainty")] double UncertaintyDb,
+    [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double? BandHz,
+    [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double LoudestPoliteLevelDb);
 
 /// <summary>Limits that are no curve by bands, and those of the quiet hours.</summary>
 internal static class QuietLimits

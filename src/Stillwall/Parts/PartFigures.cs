@@ -12,11 +12,11 @@ namespace Stillwall.Parts;
 /// <param name="InCabinet">Whether it becomes part of the cabinet, or is a mould, coupon or gauge.</param>
 public sealed record PartFigures(
     string Name,
-    [property: ComputedBy("part-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outside.corner_radius", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.strut_pitch", "cabinet.openings.terminal", "cabinet.openings.pour", "driver.cutout", "driver.flange", "cabinet.openings.recess", "cabinet.openings.drying_hole")] double VolumeM3,
-    [property: ComputedBy("part-mass", "parts[].volume_m3", "materials.skin")] double? MassKg,
-    [property: ComputedBy("part-size", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height")] IReadOnlyList<double> SizeM,
+    [property: ComputedBy("part-volume")] double VolumeM3,
+    [property: ComputedBy("part-mass", "parts[].volume_m3")] double? MassKg,
+    [property: ComputedBy("part-size")] IReadOnlyList<double> SizeM,
     bool? Fits,
-    [property: ComputedBy("print-time", "parts[].volume_m3", "brief.printer.flow_mm3_s", "brief.printer.layer", "brief.printer.layer_pause")] double? PrintSeconds,
+    [property: ComputedBy("print-time", "parts[].volume_m3")] double? PrintSeconds,
     bool InCabinet);
 
 /// <summary>What the printing takes altogether.</summary>
@@ -29,9 +29,9 @@ public sealed record PartFigures(
 /// <param name="Pieces">Number of things to print.</param>
 public sealed record PrintTotals(
     [property: ComputedBy("filament", "parts[].mass_kg")] double? FilamentKg,
-    [property: ComputedBy("filament-to-have", "print.filament_kg", "limits.filament_waste")] double? FilamentToHaveKg,
+    [property: ComputedBy("filament-to-have", "print.filament_kg")] double? FilamentToHaveKg,
     [property: ComputedBy("print-time", "parts[].print_seconds")] double? PrintSeconds,
     [property: ComputedBy("print-time", "parts[].print_seconds")] double? LongestPrintSeconds,
     [property: ComputedBy("print-time-honest", "print.print_seconds")] IReadOnlyList<double>? HonestPrintSeconds,
     [property: ComputedBy("spools", "print.filament_to_have_kg")] int? Spools,
-    [property: ComputedBy("pieces", "cabinet.outside.depth", "brief.printer.build_height")] int? Pieces);
+    [property: ComputedBy("pieces")] int? Pieces);

@@ -17,11 +17,11 @@ namespace Stillwall.Parts;
 /// <param name="PrintSeconds">Least printing time, s; null without the printer's flow.</param>
 public sealed record PrintedPart(
     string Name, string File,
-    [property: ComputedBy("part-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.openings.recess", "cabinet.openings.drying_hole")] double VolumeM3,
-    [property: ComputedBy("part-mass", "parts[].volume_m3", "materials.skin")] double? MassKg,
-    [property: ComputedBy("part-size", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height")] IReadOnlyList<double> SizeM,
+    [property: ComputedBy("part-volume")] double VolumeM3,
+    [property: ComputedBy("part-mass", "parts[].volume_m3")] double? MassKg,
+    [property: ComputedBy("part-size")] IReadOnlyList<double> SizeM,
     bool? Fits, int Triangles, bool Watertight,
-    [property: ComputedBy("print-time", "parts[].volume_m3", "brief.printer.flow_mm3_s")] double? PrintSeconds);
+    [property: ComputedBy("print-time", "parts[].volume_m3")] double? PrintSeconds);
 
 /// <summary>A part's surface, its lowest corner at the origin, and where it goes in the cabinet.</summary>
 /// <param name="Name">Name of the part.</param>
@@ -71,5 +71,5 @@ public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place
 /// <param name="NetVolumeM3">Net acoustic volume, m³; null where it is not known.</param>
 public sealed record PrintedParts(
     IReadOnlyList<PrintedPart> Parts, IReadOnlyList<SealantBead> Joints, IReadOnlyList<Collision> Collisions,
-    [property: ComputedBy("cavity-between-skins", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.core", "cabinet.strut_pitch")] double CavityVolumeM3,
-    [property: ComputedBy("net-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.braces")] double? NetVolumeM3);
+    [property: ComputedBy("cavity-between-skins")] double CavityVolumeM3,
+    [property: ComputedBy("net-volume")] double? NetVolumeM3);

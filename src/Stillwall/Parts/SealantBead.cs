@@ -10,9 +10,9 @@ namespace Stillwall.Parts;
 /// <param name="VolumeM3">Sealant that it takes, m³.</param>
 public sealed record SealantBead(
     string Joint,
-    [property: ComputedBy("sealant-path", "cabinet.outside.width", "cabinet.outside.height", "cabinet.outside.corner_radius")] double LengthM,
-    [property: ComputedBy("joint-clearance", "cabinet.outside.width", "cabinet.outside.height")] double ClearanceM,
-    [property: ComputedBy("sealant-volume", "cabinet.outside.width", "cabinet.outside.height")] double VolumeM3)
+    [property: ComputedBy("sealant-path")] double LengthM,
+    [property: ComputedBy("joint-clearance")] double ClearanceM,
+    [property: ComputedBy("sealant-volume")] double VolumeM3)
 {
     /// <summary>Side of the three-cornered bead that is pressed into a joint, m (our choice).</summary>
     public const double FilletM = 0.004;

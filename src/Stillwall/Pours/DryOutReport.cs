@@ -11,12 +11,12 @@ namespace Stillwall.Pours;
 /// <param name="DryMassDoubtKg">Half the 95 % band of the dry mass, kg; null with fewer than four weighings.</param>
 /// <param name="ReadyDoubtDays">Half the 95 % band of the day, days; null with fewer than four weighings.</param>
 public sealed record DryOutReport(
-    [property: ComputedBy("drying-fit", "logbook")] double? DryMassKg,
-    [property: ComputedBy("drying-fit", "logbook")] double? TimeConstantDays,
+    [property: ComputedBy("drying-fit")] double? DryMassKg,
+    [property: ComputedBy("drying-fit")] double? TimeConstantDays,
     string? ReadyDate,
     [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? StoichiometricDryMassKg,
-    [property: ComputedBy("drying-fit", "logbook")] double? DryMassDoubtKg = null,
-    [property: ComputedBy("drying-fit", "logbook", "limits.dryness")] double? ReadyDoubtDays = null)
+    [property: ComputedBy("drying-fit")] double? DryMassDoubtKg = null,
+    [property: ComputedBy("drying-fit")] double? ReadyDoubtDays = null)
 {
     /// <summary>Reads weighings.</summary>
     /// <param name="weighIns">Day and mass of each, kg above 0.</param>

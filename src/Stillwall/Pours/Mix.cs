@@ -17,17 +17,17 @@ namespace Stillwall.Pours;
 /// <param name="AdiabaticPeakRangeC">That temperature with the least and the greatest heat that sources give, °C; null likewise.</param>
 /// <param name="PowderRich">Whether there is less water than the powder could bind: some of it stays powder, and no free water is left.</param>
 public sealed record MixFigures(
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double PowderKg,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "materials.cast.powder_per_water")] double WaterKg,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "limits.cast_reserve")] double SlurryVolumeM3,
-    [property: ComputedBy("slurry", "materials.cast.mix", "materials.cast.powder_per_water")] double SlurryDensityKgM3,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double PowderKg,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double WaterKg,
+    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double SlurryVolumeM3,
+    [property: ComputedBy("slurry")] double SlurryDensityKgM3,
     [property: ComputedBy("slurry", "pour.powder_kg", "pour.water_kg")] double WetMassKg,
-    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg", "materials.cast.mix")] double DryMassKg,
-    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg", "materials.cast.mix")] double FreeWaterKg,
-    [property: ComputedBy("dry-density", "materials.cast.mix", "materials.cast.powder_per_water")] double DryDensityKgM3,
-    [property: ComputedBy("porosity", "materials.cast.mix", "materials.cast.powder_per_water")] double Porosity,
-    [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] double? AdiabaticPeakC,
-    [property: ComputedBy("adiabatic-peak", "materials.cast.mix", "materials.cast.powder_per_water", "brief.air.temperature")] IReadOnlyList<double>? AdiabaticPeakRangeC,
+    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double DryMassKg,
+    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double FreeWaterKg,
+    [property: ComputedBy("dry-density")] double DryDensityKgM3,
+    [property: ComputedBy("porosity")] double Porosity,
+    [property: ComputedBy("adiabatic-peak")] double? AdiabaticPeakC,
+    [property: ComputedBy("adiabatic-peak")] IReadOnlyList<double>? AdiabaticPeakRangeC,
     bool PowderRich);
 
 /// <summary>Mixing: powder and water in, slurry and cast out.</summary>

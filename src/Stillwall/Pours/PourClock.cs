@@ -44,14 +44,14 @@ public sealed record PourJob
 /// <param name="PourStartS">When pouring begins, s.</param>
 /// <param name="PourEndS">When the bucket is empty, s.</param>
 public sealed record PourBatch(
-    [property: ComputedBy("pour-batches", "pour.powder_kg", "materials.cast.bucket", "materials.cast.pot_life")] double PowderKg,
-    [property: ComputedBy("pour-batches", "pour.water_kg", "materials.cast.bucket", "materials.cast.pot_life")] double WaterKg,
-    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.people")] double StartS,
-    [property: ComputedBy("pour-clock", "materials.cast.pot_life")] double PourByS,
+    [property: ComputedBy("pour-batches", "pour.powder_kg")] double PowderKg,
+    [property: ComputedBy("pour-batches", "pour.water_kg")] double WaterKg,
+    [property: ComputedBy("pour-clock")] double StartS,
+    [property: ComputedBy("pour-clock")] double PourByS,
     [property: ComputedBy("pour-clock", "pour.lift_height_m")] int Lift,
-    [property: ComputedBy("pour-batches", "pour.cavity_volume_m3", "materials.cast.bucket")] double VolumeM3,
-    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir")] double PourStartS,
-    [property: ComputedBy("pour-clock", "materials.cast.pour_rate")] double PourEndS);
+    [property: ComputedBy("pour-batches", "pour.cavity_volume_m3")] double VolumeM3,
+    [property: ComputedBy("pour-clock")] double PourStartS,
+    [property: ComputedBy("pour-clock")] double PourEndS);
 
 /// <summary>The whole pour on a clock.</summary>
 /// <param name="Batches">The buckets, in order.</param>
@@ -63,10 +63,10 @@ public sealed record PourBatch(
 /// <param name="ReserveFillsTestBar">Whether the reserve is enough to fill the test bar from the last bucket.</param>
 public sealed record PourPlan(
     IReadOnlyList<PourBatch> Batches,
-    [property: ComputedBy("pour-batches", "pour.cavity_volume_m3", "limits.cast_reserve")] double MixedVolumeM3,
-    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.bucket")] double LongestBatchS,
-    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.people")] double LongestGapS,
-    [property: ComputedBy("pour-clock", "materials.cast.soak", "materials.cast.stir", "materials.cast.pour_rate", "materials.cast.people")] double DurationS,
+    [property: ComputedBy("pour-batches", "pour.cavity_volume_m3")] double MixedVolumeM3,
+    [property: ComputedBy("pour-clock")] double LongestBatchS,
+    [property: ComputedBy("pour-clock")] double LongestGapS,
+    [property: ComputedBy("pour-clock")] double DurationS,
     bool KeepsPotLife,
     bool ReserveFillsTestBar);
 

@@ -9,10 +9,10 @@ namespace Stillwall.Pours;
 /// <param name="PeakTimeS">When that is, from the first water, s.</param>
 /// <param name="LostShare">Share of the heat that the wall has given to the air by then.</param>
 public sealed record HeatFigures(
-    [property: ComputedBy("setting-heat", "materials.cast.mix", "materials.cast.powder_per_water", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "brief.air.temperature")] double ExpectedPeakC,
-    [property: ComputedBy("setting-heat", "materials.cast.mix", "materials.cast.powder_per_water", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "brief.air.temperature")] double OuterFaceC,
-    [property: ComputedBy("setting-heat", "materials.cast.mix", "materials.cast.pot_life")] double PeakTimeS,
-    [property: ComputedBy("setting-heat", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double LostShare);
+    [property: ComputedBy("setting-heat")] double ExpectedPeakC,
+    [property: ComputedBy("setting-heat")] double OuterFaceC,
+    [property: ComputedBy("setting-heat")] double PeakTimeS,
+    [property: ComputedBy("setting-heat")] double LostShare);
 
 /// <summary>Heat of setting in a wall that loses it through its outer skin alone.</summary>
 public static class SettingHeat

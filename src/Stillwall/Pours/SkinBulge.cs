@@ -7,16 +7,16 @@ namespace Stillwall.Pours;
 /// <param name="StressPa">Bending stress at the struts, Pa.</param>
 /// <param name="TieLoadNPerM">Pull on a strut that ties the two skins, N per metre of its length.</param>
 public sealed record BulgeFigures(
-    [property: ComputedBy("skin-bulge", "cabinet.strut_pitch", "cabinet.outer_skin", "materials.skin", "pour.form_pressure_pa")] double BulgeM,
-    [property: ComputedBy("skin-stress", "cabinet.strut_pitch", "cabinet.outer_skin", "pour.form_pressure_pa")] double StressPa,
-    [property: ComputedBy("tie-load", "cabinet.strut_pitch", "pour.form_pressure_pa")] double TieLoadNPerM);
+    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa")] double BulgeM,
+    [property: ComputedBy("skin-stress", "pour.form_pressure_pa")] double StressPa,
+    [property: ComputedBy("tie-load", "pour.form_pressure_pa")] double TieLoadNPerM);
 
 /// <summary>An untied strut that bends under the pour.</summary>
 /// <param name="ClampedM">Deflection if its ends are held fast, m.</param>
 /// <param name="SupportedM">Deflection if its ends may turn, m.</param>
 public sealed record StrutBulge(
-    [property: ComputedBy("strut-bulge", "cabinet.strut_pitch", "cabinet.core", "materials.skin", "pour.form_pressure_pa")] double ClampedM,
-    [property: ComputedBy("strut-bulge", "cabinet.strut_pitch", "cabinet.core", "materials.skin", "pour.form_pressure_pa")] double SupportedM);
+    [property: ComputedBy("strut-bulge", "pour.form_pressure_pa")] double ClampedM,
+    [property: ComputedBy("strut-bulge", "pour.form_pressure_pa")] double SupportedM);
 
 /// <summary>How far skins and struts give way under the pour.</summary>
 public static class SkinBulge

@@ -55,7 +55,7 @@ public static class WaterRehearsal
 public sealed record ScaleNeed(
     string What,
     [property: ComputedBy("scales", "pour.batches[].powder_kg", "mass.wet_kg")] double CapacityKg,
-    [property: ComputedBy("scales", "pour.batches[].water_kg", "pour.dry_in_cabinet_kg", "limits.dryness")] double StepKg);
+    [property: ComputedBy("scales", "pour.batches[].water_kg", "pour.dry_in_cabinet_kg")] double StepKg);
 
 /// <summary>What the scales must be able to weigh.</summary>
 public static class Scales

@@ -16,12 +16,12 @@ namespace Stillwall.SupplyLists;
 /// <param name="PackCount">Whole packs to buy; null where the pack or the amount is not known.</param>
 public sealed record SupplyLine(
     string Item,
-    [property: ComputedBy("supply-needed", "pour.powder_kg", "print.filament_to_have_kg", "cabinet.fill.mass")] double? Needed,
-    [property: ComputedBy("supply-stock", "stock")] double? InStock,
+    [property: ComputedBy("supply-needed", "pour.powder_kg", "print.filament_to_have_kg")] double? Needed,
+    [property: ComputedBy("supply-stock")] double? InStock,
     [property: ComputedBy("supply-to-buy", "supplies[].needed", "supplies[].in_stock")] double? ToBuy,
     string Unit,
-    [property: ComputedBy("supply-price", "supplies[].needed", "prices")] double? Price,
+    [property: ComputedBy("supply-price", "supplies[].needed")] double? Price,
     string State, string Step,
-    [property: ComputedBy("supply-price", "supplies[].to_buy", "prices")] double? PriceToBuy,
-    [property: ComputedBy("supply-price", "prices")] double? Pack,
-    [property: ComputedBy("supply-price", "supplies[].to_buy", "prices")] double? PackCount);
+    [property: ComputedBy("supply-price", "supplies[].to_buy")] double? PriceToBuy,
+    [property: ComputedBy("supply-price")] double? Pack,
+    [property: ComputedBy("supply-price", "supplies[].to_buy")] double? PackCount);

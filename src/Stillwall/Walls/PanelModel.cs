@@ -7,9 +7,9 @@ namespace Stillwall.Walls;
 /// <param name="CentreDeflectionMPerPa">Deflection in the middle under an even pressure, m/Pa.</param>
 /// <param name="MeanDeflectionMPerPa">Mean deflection under an even pressure, m/Pa.</param>
 public sealed record PanelCase(
-    [property: ComputedBy("panel-modes", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast")] IReadOnlyList<double> ModesHz,
-    [property: ComputedBy("panel-deflection", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast")] double CentreDeflectionMPerPa,
-    [property: ComputedBy("panel-deflection", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast")] double MeanDeflectionMPerPa);
+    [property: ComputedBy("panel-modes")] IReadOnlyList<double> ModesHz,
+    [property: ComputedBy("panel-deflection")] double CentreDeflectionMPerPa,
+    [property: ComputedBy("panel-deflection")] double MeanDeflectionMPerPa);
 
 /// <summary>One wall panel: its layers bonded, its layers slipping, and its mass.</summary>
 /// <param name="Bonded">Layers that act as one.</param>
@@ -18,7 +18,7 @@ public sealed record PanelCase(
 public sealed record PanelResult(
     PanelCase Bonded,
     PanelCase Slipping,
-    [property: ComputedBy("laminate-mass", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast")] double SurfaceDensityKgM2);
+    [property: ComputedBy("laminate-mass")] double SurfaceDensityKgM2);
 
 /// <summary>Wall panels: layers, size and edges in, frequencies and deflections out.</summary>
 public static class PanelModel

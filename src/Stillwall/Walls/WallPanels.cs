@@ -6,8 +6,8 @@ namespace Stillwall.Walls;
 /// <param name="FirstModeHz">First resonance, Hz.</param>
 /// <param name="WallToConeDb">Worst volume velocity of the panel over that of the cone from 20 Hz to twice the crossover, dB; null where box or crossover is unknown.</param>
 public sealed record WallCase(
-    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "driver.mms", "driver.sd", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "measured.core_modulus")] double FirstModeHz,
-    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "cabinet.braces", "driver.cutout", "driver.bolt_circle", "driver.mass", "driver.mms", "driver.sd", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin", "materials.skin", "materials.cast", "box.effective_volume_m3", "brief.aim.crossover", "measured.core_modulus", "measured.core_loss_factor", "brief.air.temperature", "brief.air.pressure")] double? WallToConeDb);
+    [property: ComputedBy("panel-modes", "walls[].width_m", "walls[].height_m")] double FirstModeHz,
+    [property: ComputedBy("wall-to-cone", "walls[].width_m", "walls[].height_m", "box.effective_volume_m3")] double? WallToConeDb);
 
 /// <summary>One panel of the cabinet as the walls block of the appraisal shows it.</summary>
 /// <param name="Panel">Which: <c>left</c>, <c>right</c>, <c>top</c>, <c>bottom</c>, <c>front</c> or <c>rear</c>.</param>
@@ -18,8 +18,8 @@ public sealed record WallCase(
 /// <param name="CutCore">Strips between full-height struts; null where no strut cuts the core.</param>
 public sealed record WallPanelFigures(
     string Panel,
-    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double WidthM,
-    [property: ComputedBy("clear-span", "cabinet.outside", "cabinet.core", "cabinet.outer_skin", "cabinet.inner_skin")] double HeightM,
+    [property: ComputedBy("clear-span")] double WidthM,
+    [property: ComputedBy("clear-span")] double HeightM,
     WallCase Bonded,
     WallCase Slipping,
     WallCase? CutCore)

@@ -11,10 +11,10 @@ namespace Stillwall.Neighbours.Joins;
 /// <param name="RippleDb">Half the span between highest and lowest level from half to twice the crossover, ± dB.</param>
 /// <param name="Curve">Cabinet, main speakers and sum over frequency.</param>
 public sealed record Joining(
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double DelayS,
+    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double DelayS,
     bool Inverted,
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double TrimDb,
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double RippleDb,
+    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double TrimDb,
+    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double RippleDb,
     IReadOnlyList<JoiningPoint> Curve)
 {
     internal const int PointsPerOctave = 24;

@@ -39,6 +39,6 @@ public sealed record JoiningInputs(double CrossoverHz, double SystemResonanceHz,
 /// <param name="SumDb">Both together, dB re the main speakers' passband.</param>
 public sealed record JoiningPoint(
     double FrequencyHz,
-    [property: ComputedBy("joining", "brief.aim.crossover", "box.system_resonance_hz", "box.system_q")] double CabinetDb,
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q")] double MainSpeakersDb,
-    [property: ComputedBy("joining", "brief.aim.crossover", "brief.main_speakers.corner", "brief.main_speakers.q", "box.system_resonance_hz", "box.system_q")] double SumDb);
+    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double CabinetDb,
+    [property: ComputedBy("joining")] double MainSpeakersDb,
+    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double SumDb);

@@ -13,12 +13,12 @@ namespace Stillwall.Neighbours.Joins;
 /// <param name="MovedRippleDb">The same at the worst of four seats moved by <see cref="MovedM"/>, with the same setting, ± dB.</param>
 /// <param name="FreeFieldRippleDb">The same at the seat with the free field's setting, its delay made up for the distances, ± dB.</param>
 public sealed record SeatJoining(
-    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double DelayS,
+    [property: ComputedBy("joining-seat")] double DelayS,
     bool Inverted,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double TrimDb,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double RippleDb,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double MovedRippleDb,
-    [property: ComputedBy("joining-seat", "brief.room", "brief.main_speakers.left_at", "brief.main_speakers.right_at")] double FreeFieldRippleDb)
+    [property: ComputedBy("joining-seat")] double TrimDb,
+    [property: ComputedBy("joining-seat")] double RippleDb,
+    [property: ComputedBy("joining-seat")] double MovedRippleDb,
+    [property: ComputedBy("joining-seat")] double FreeFieldRippleDb)
 {
     /// <summary>How far the seat is moved to see what a setting is worth, m.</summary>
     public const double MovedM = 0.3;

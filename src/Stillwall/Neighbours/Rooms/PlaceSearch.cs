@@ -42,11 +42,11 @@ public sealed record PlaceChoice(Place Cabinet, Place Seat, double SeatOverMeanD
 public sealed record PlaceGain(PlaceChoice There, PlaceChoice Now)
 {
     /// <summary>Level at the seat over the room's mean against the present places, dB.</summary>
-    [ComputedBy("place-gain", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.cabinet_at", "brief.room.seat_at", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    [ComputedBy("place-gain")]
     public double GainDb => There.SeatOverMeanDb - Now.SeatOverMeanDb;
 
     /// <summary>Standard deviation of the third-octaves at the other seat, dB.</summary>
-    [ComputedBy("unevenness", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    [ComputedBy("unevenness")]
     public double UnevennessDb => There.UnevennessDb;
 }
 

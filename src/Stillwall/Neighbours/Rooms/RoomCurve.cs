@@ -11,8 +11,8 @@ namespace Stillwall.Neighbours.Rooms;
 /// <param name="PhaseDeg">Phase against the volume velocity, °.</param>
 public sealed record RoomPoint(
     double FrequencyHz,
-    [property: ComputedBy("room-seat", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.cabinet_at", "brief.room.seat_at")] double SplDb,
-    [property: ComputedBy("room-seat", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.decay_time", "brief.room.cabinet_at", "brief.room.seat_at")] double PhaseDeg);
+    [property: ComputedBy("room-seat")] double SplDb,
+    [property: ComputedBy("room-seat")] double PhaseDeg);
 
 /// <summary>Curves, maps and levels drawn from a room.</summary>
 public static class RoomCurve

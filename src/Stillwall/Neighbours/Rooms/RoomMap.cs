@@ -11,7 +11,7 @@ namespace Stillwall.Neighbours.Rooms;
 public sealed record RoomMap(double FrequencyHz, RoomGeometry Room, IReadOnlyList<IReadOnlyList<double>> LevelsDb, double SeatDb, double MeanDb)
 {
     /// <summary>Level at the seat over the mean of the room, dB: what is gained here the neighbour does not get.</summary>
-    [ComputedBy("seat-over-mean", "brief.room.width", "brief.room.length", "brief.room.height", "brief.room.cabinet_at", "brief.room.seat_at", "brief.room.decay_time", "brief.room.pressure_decay_time", "brief.air.temperature")]
+    [ComputedBy("seat-over-mean")]
     public double SeatOverMeanDb => SeatDb - MeanDb;
 
     /// <summary>The map of a room.</summary>
