@@ -97,14 +97,9 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
             text.Append(by ? Ink.Strong(terminal, line) : line).Append('\n');
 
             // Said once, and meant at every batch.
-            text.Append(CareOf(step.Action) is { } at ? CareText.Lines(Cautions.At(at, facts).Where(c => said.Add(c.Hazard)), width, ClockWidth) : "");
+            text.Append(WorkSteps.Of(step.Action) is { } at ? CareText.Lines(Cautions.At(at, facts).Where(c => said.Add(c.Hazard)), width, ClockWidth) : "");
         }
     }
-
-    private static WorkStep? CareOf(PourAction action) => action switch
-    {
-        PourAction.Soak => WorkStep.Soak, PourAction.Stir => WorkStep.Stir, PourAction.Pour => WorkStep.Fill, PourAction.Empty => WorkStep.TapWalls, PourAction.NextLift => WorkStep.Set, _ => null,
-    };
 
     private static string Says(PourStep step, PourBench bench, string until) => step.Action switch
     {

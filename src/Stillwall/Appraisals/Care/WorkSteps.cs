@@ -1,3 +1,5 @@
+using Stillwall.Pours;
+
 namespace Stillwall.Appraisals.Care;
 
 /// <summary>What a step is called, and where it is shown.</summary>
@@ -49,6 +51,14 @@ public static class WorkSteps
 
     /// <summary>Those that are the next thing of the job in turn.</summary>
     internal static IReadOnlyList<WorkStepLine> OfTheJob { get; } = [.. All.Where(s => s.Say is not null)];
+
+    /// <summary>The step that a moment of the pour is.</summary>
+    /// <param name="action">What happens.</param>
+    /// <returns>The step; null where nothing is done, only to be watched.</returns>
+    public static WorkStep? Of(PourAction action) => action switch
+    {
+        PourAction.Soak => WorkStep.Soak, PourAction.Stir => WorkStep.Stir, PourAction.Pour => WorkStep.Fill, PourAction.Empty => WorkStep.TapWalls, PourAction.NextLift => WorkStep.Set, _ => null,
+    };
 
     /// <summary>What a step is called.</summary>
     /// <param name="step">The step.</param>
