@@ -13,7 +13,7 @@ public static class CautionTable
     public static IReadOnlyList<Caution> All { get; } =
     [
         new(Hazard.PlasterHeat, "Plaster heats up as it sets and can burn badly: never enclose a hand, arm or leg in it.",
-            [WallCoupon, Pour, Fill, Set, CleanUp], Practice) { Applies = f => IsPoured(f) && f!.CastMix?.Name != "cement-grout" },
+            [WallCoupon, Pour, Set, CleanUp], Practice) { Applies = f => IsPoured(f) && f!.CastMix?.Name != "cement-grout" },
         new(Hazard.Caustic, "Cement is caustic: wear gloves and goggles, rinse eyes and skin at once with much water, and see a doctor about an eye.",
             [Supplies, WallCoupon, Pour, Soak], Practice) { Applies = HasCement },
         new(Hazard.SilicaDust, "The sand in the mix is silica, which scars the lungs: wear a dust mask of class P3 (FFP3) for powder and sanding, and sand wet.",

@@ -14,19 +14,25 @@ internal static class CareNote
     // A column beside the title block first, then wider and flatter ones, then a narrow one.
     private static readonly double[] Widths = [78, 110, 150, 198, 60], Sizes = [SheetPen.Small, 2.1, 1.8];
 
-    /// <summary>Steps of the job at which a sheet is in the hand.</summary>
-    /// <param name="kind">Kind of document, as in its title block.</param>
-    internal static IReadOnlyList<WorkStep> StepsOf(string kind) => kind switch { "assembly" => [WorkStep.DryFit, WorkStep.SetUp], "template" => [WorkStep.Template], _ => [WorkStep.Print] };
-
     /// <summary>Draws it beside what is on a sheet; where there is no room for all of it, only for the worst.</summary>
     internal static IEnumerable<SheetMark> Draw(SheetDraft draft, Facts facts)
     {
         var frame = SheetDraft.FrameOf((draft.WidthMm, draft.HeightMm));
-        var sentences = StepsOf(draft.Block.Kind).SelectMany(s => Cautions.At(s, facts)).DistinctBy(c => c.Hazard).Select(c => c.Sentence).ToList();
+        var sentences = StepsOf(draft).SelectMany(s => Cautions.At(s, facts)).DistinctBy(c => c.Hazard).Select(c => c.Sentence).ToList();
         var taken = draft.Marks.SelectMany(Boxes).Append(new SheetBox(frame.RightMm - TitleBlock.Width, frame.BottomMm - TitleBlock.Height, frame.RightMm, frame.BottomMm)).ToList();
         var ways = from count in Enumerable.Range(0, sentences.Count).Select(i => sentences.Count - i) from size in Sizes from width in Widths select (count, size, width);
         return ways.Select(w => Written(frame, taken, [.. sentences.Take(w.count)], w.size, w.width)).OfType<SheetMark>().Take(1);
     }
+
+    // Steps of the job at which a sheet is in the hand.
+    private static IReadOnlyList<WorkStep> StepsOf(SheetDraft draft) => (draft.Block.Kind, draft.Name) switch
+    {
+        ("assembly", _) => [WorkStep.DryFit, WorkStep.SetUp],
+        ("template", _) => [WorkStep.Template],
+        (_, "wall-coupon") => [WorkStep.WallCoupon],
+        (_, "calibration-strip" or "calibration-peg") => [WorkStep.CalibrationStrip],
+        _ => [WorkStep.Print],
+    };
 
     private static SheetGroup? Written(SheetBox frame, List<SheetBox> taken, IReadOnlyList<string> sentences, double size, double width)
     {
