@@ -99,6 +99,16 @@ public sealed partial class CautionTests : IDisposable
     }
 
     [Fact]
+    public void What_most_plans_have_not_an_appraisal_always_tells()
+    {
+        var facts = Prepared(true);
+        var said = Flat(desk.Run("appraise", "reading-room"));
+        var unusual = CautionTable.All.Where(c => c.IsUnusual).Select(c => c.Hazard).ToList();
+        Assert.NotEmpty(unusual);
+        Assert.All(unusual, h => Assert.Contains(Cautions.Of(facts).First(c => c.Hazard == h).Sentence, said, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_a_script_reads_has_no_caution_in_it()
     {
         Assert.DoesNotContain("!", desk.Run("prove", "hold", "--seconds", "2", "--project", "reading-room", "--json").Output, StringComparison.Ordinal);

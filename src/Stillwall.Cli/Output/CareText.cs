@@ -28,13 +28,14 @@ internal static class CareText
     /// <param name="isQuiet">Whether standard output holds something else.</param>
     internal static void Say(Session session, WorkStep step, Facts? facts, bool isQuiet) => session.Print(isQuiet ? "" : At(step, facts, session.Terminal.Width));
 
-    /// <summary>The worst of a plan that is not said at its next step, and where the rest stands.</summary>
+    /// <summary>The worst of a plan and what most plans have not, where it is not said at its next step, and where the rest stands.</summary>
     internal static string WorstOf(Appraisal appraisal, WorkStep? next, int width)
     {
         var now = appraisal.Cautions.Where(c => c.Step == next).Select(c => c.Hazard).ToHashSet();
         var later = appraisal.Cautions.Where(c => !now.Contains(c.Hazard)).DistinctBy(c => c.Hazard).OrderBy(c => c.Hazard).ToList();
-        var left = later.Count - Worst;
-        return Lines(later.Take(Worst), width) + (left > 0 ? $"  {Words.Wrapped($"{left.ToString(CultureInfo.InvariantCulture)} more, each said at its step; --all lists them", width, 2, 2)}\n" : "");
+        var told = later.Index().Where(c => c.Index < Worst || CautionTable.All[(int)c.Item.Hazard].IsUnusual).Select(c => c.Item).ToList();
+        var left = later.Count - told.Count;
+        return Lines(told, width) + (left > 0 ? $"  {Words.Wrapped($"{left.ToString(CultureInfo.InvariantCulture)} more, each said at its step; --all lists them", width, 2, 2)}\n" : "");
     }
 
     /// <summary>Everything to take care of in a plan, each with its steps.</summary>

@@ -9,6 +9,9 @@ public sealed record Caution(Hazard Hazard, string Sentence, IReadOnlyList<WorkS
 {
     /// <summary>Whether a plan gives cause for it, from what is stated and computed; null is no project at all.</summary>
     public Func<Facts?, bool> Applies { get; init; } = _ => true;
+
+    /// <summary>Whether most plans give no cause for it: told in the short list of a plan too.</summary>
+    public bool IsUnusual { get; init; }
 }
 
 /// <summary>A caution at one step of a plan.</summary>

@@ -15,9 +15,9 @@ public static class CautionTable
         new(Hazard.PlasterHeat, "Plaster heats up as it sets and can burn badly: never enclose a hand, arm or leg in it.",
             [WallCoupon, Pour, Set, CleanUp], Practice) { Applies = f => IsPoured(f) && f!.CastMix?.Name != "cement-grout" },
         new(Hazard.Caustic, "Cement is caustic: wear gloves and goggles, rinse eyes and skin at once with much water, and see a doctor about an eye.",
-            [Supplies, WallCoupon, Pour, Soak], Practice) { Applies = HasCement },
+            [Supplies, WallCoupon, Pour, Soak], Practice) { Applies = HasCement, IsUnusual = true },
         new(Hazard.SilicaDust, "The sand in the mix is silica, which scars the lungs: wear a dust mask of class P3 (FFP3) for powder and sanding, and sand wet.",
-            [Supplies, WallCoupon, Pour, Soak, Paint, TapTest], "classes by EN 149, from memory; common practice") { Applies = HasSand },
+            [Supplies, WallCoupon, Pour, Soak, Paint, TapTest], "classes by EN 149, from memory; common practice") { Applies = HasSand, IsUnusual = true },
         new(Hazard.Dust, "Powder and sanding dust harm the lungs: wear a dust mask of class P2 (FFP2), and sand wet.",
             [Supplies, WallCoupon, Pour, Soak, Paint, TapTest], "classes by EN 149, from memory; common practice") { Applies = f => !HasSand(f) },
         new(Hazard.Mains, "Mains wiring is for a qualified person only: pull the plug before you touch any wire.",
@@ -25,9 +25,9 @@ public static class CautionTable
         new(Hazard.Falling, "A cabinet that falls can crush a child: stand it low and level, or fix it to the wall.",
             [WeighIn, SetUp], Practice),
         new(Hazard.HeavyWet, "Wet it weighs more than {lift_mass}: lift it with two people.",
-            [Pour, Set, CleanUp, WeighIn], "ISO 11228-1, from memory") { Applies = f => f?.Mass.WetKg > f?.Limits.LiftMassKg },
+            [Pour, Set, CleanUp, WeighIn], "ISO 11228-1, from memory") { Applies = f => f?.Mass.WetKg > f?.Limits.LiftMassKg, IsUnusual = true },
         new(Hazard.Heavy, "It weighs more than {lift_mass}: lift it with two people.",
-            [Gasket, SetUp], "ISO 11228-1, from memory") { Applies = f => f?.Mass.FinishedKg > f?.Limits.LiftMassKg },
+            [Gasket, SetUp], "ISO 11228-1, from memory") { Applies = f => f?.Mass.FinishedKg > f?.Limits.LiftMassKg, IsUnusual = true },
         new(Hazard.Splash, "Wear gloves and goggles: rinse plaster or lime from eyes and skin at once with much water, and see a doctor about an eye.",
             [Supplies, WallCoupon, Pour, Soak], Practice) { Applies = f => IsPoured(f) && !HasCement(f) },
         new(Hazard.BridgedAmplifier, "Neither terminal of a bridged amplifier is ground: never connect it to a sound card or to earth.",
@@ -63,7 +63,7 @@ public static class CautionTable
         new(Hazard.Drain, "No plaster or cement down the drain: let it set in the bucket, then put it in the bin.",
             [CleanUp], Practice) { Applies = IsPoured },
         new(Hazard.OpenHoles, "A drying hole left open lets the box leak: seal each one before the driver goes in.",
-            [CleanUp, WeighIn, Seal, Gasket], Practice) { Applies = f => IsPoured(f) && f!.Geometry?.DryingHoles.Count > 0 },
+            [CleanUp, WeighIn, Seal, Gasket], Practice) { Applies = f => IsPoured(f) && f!.Geometry?.DryingHoles.Count > 0, IsUnusual = true },
     ];
 
     private static bool IsPoured(Facts? facts) => facts?.Pour.PowderKg is not null;
