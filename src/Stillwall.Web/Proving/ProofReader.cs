@@ -13,8 +13,15 @@ internal static class ProofReader
     /// <summary>The step of the job that a proof is, for what to take care of.</summary>
     internal static WorkStep StepOf(string kind) => kind switch
     {
-        Driver => WorkStep.Driver, Impedance => WorkStep.Impedance, Sweep => WorkStep.Sweep, Tap => WorkStep.TapTest, Wall => WorkStep.PartyWall, Polarity => WorkStep.Polarity,
-        Hold => WorkStep.HoldTest, Weight => WorkStep.WeighIn, _ => WorkStep.Rattle,
+        Driver => WorkStep.Driver,
+        Impedance => WorkStep.Impedance,
+        Sweep => WorkStep.Sweep,
+        Tap => WorkStep.TapTest,
+        Wall => WorkStep.PartyWall,
+        Polarity => WorkStep.Polarity,
+        Hold => WorkStep.HoldTest,
+        Weight => WorkStep.WeighIn,
+        _ => WorkStep.Rattle,
     };
 
     internal const string Impedance = "impedance", Driver = "driver", Sweep = "sweep", Tap = "tap", Wall = "wall", Polarity = "polarity", Hold = "hold", Weight = "weight", Rattle = "rattle";

@@ -57,7 +57,12 @@ public static class WorkSteps
     /// <returns>The step; null where nothing is done, only to be watched.</returns>
     public static WorkStep? Of(PourAction action) => action switch
     {
-        PourAction.Soak => WorkStep.Soak, PourAction.Stir => WorkStep.Stir, PourAction.Pour => WorkStep.Fill, PourAction.Empty => WorkStep.TapWalls, PourAction.NextLift => WorkStep.Set, _ => null,
+        PourAction.Soak => WorkStep.Soak,
+        PourAction.Stir => WorkStep.Stir,
+        PourAction.Pour => WorkStep.Fill,
+        PourAction.Empty => WorkStep.TapWalls,
+        PourAction.NextLift => WorkStep.Set,
+        _ => null,
     };
 
     /// <summary>What a step is called.</summary>
