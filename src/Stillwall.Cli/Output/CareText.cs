@@ -26,21 +26,24 @@ internal static class CareText
     /// <param name="step">The step.</param>
     /// <param name="facts">What is computed; null without a project.</param>
     /// <param name="isQuiet">Whether standard output holds something else.</param>
-    internal static void Say(Session session, WorkStep step, Facts? facts, bool isQuiet) => session.Print(isQuiet ? "" : At(step, facts, session.Terminal.Width));
+    internal static void Say(Session session, WorkStep step, Facts? facts, bool isQuiet) =>
+        session.Print(isQuiet ? "" : At(step, facts, session.Terminal.Width));
 
     /// <summary>The worst of a plan and what most plans have not, where it is not said at its next step, and where the rest stands.</summary>
     internal static string WorstOf(Appraisal appraisal, WorkStep? next, int width)
     {
         var now = appraisal.Cautions.Where(c => c.Step == next).Select(c => c.Hazard).ToHashSet();
         var later = appraisal.Cautions.Where(c => !now.Contains(c.Hazard)).DistinctBy(c => c.Hazard).OrderBy(c => c.Hazard).ToList();
-        var told = later.Index().Where(c => c.Index < Worst || CautionTable.All[(int)c.Item.Hazard].IsUnusual).Select(c => c.Item).ToList();
+        var told = later.Where((c, i) => i < Worst || CautionTable.All[(int)c.Hazard].IsUnusual).ToList();
         var left = later.Count - told.Count;
-        return Lines(told, width) + (left > 0 ? $"  {Words.Wrapped($"{left.ToString(CultureInfo.InvariantCulture)} more, each said at its step; --all lists them", width, 2, 2)}\n" : "");
+        var rest = $"{left.ToString(CultureInfo.InvariantCulture)} more, each said at its step; --all lists them";
+        return Lines(told, width) + (left > 0 ? $"  {Words.Wrapped(rest, width, 2, 2)}\n" : "");
     }
 
     /// <summary>Everything to take care of in a plan, each with its steps.</summary>
     internal static string AllOf(Appraisal appraisal, int width) => Lines(
-        appraisal.Cautions.GroupBy(c => c.Hazard).OrderBy(g => g.Key).Select(g => $"{g.First().Sentence} ({string.Join(", ", g.Select(c => WorkSteps.Word(c.Step)))})"), width, 0);
+        appraisal.Cautions.GroupBy(c => c.Hazard).OrderBy(g => g.Key)
+            .Select(g => $"{g.First().Sentence} ({string.Join(", ", g.Select(c => WorkSteps.Word(c.Step)))})"), width, 0);
 
     private static string Lines(IEnumerable<string> sentences, int width, int indent) =>
         string.Concat(sentences.Select(s => $"{new string(' ', indent)}! {Words.Wrapped(s, width, indent + 2, indent + 2)}\n"));

@@ -19,9 +19,14 @@ internal static class CareNote
     {
         var frame = SheetDraft.FrameOf((draft.WidthMm, draft.HeightMm));
         var sentences = StepsOf(draft).SelectMany(s => Cautions.At(s, facts)).DistinctBy(c => c.Hazard).Select(c => c.Sentence).ToList();
-        var taken = draft.Marks.SelectMany(Boxes).Append(new SheetBox(frame.RightMm - TitleBlock.Width, frame.BottomMm - TitleBlock.Height, frame.RightMm, frame.BottomMm)).ToList();
-        var ways = from count in Enumerable.Range(0, sentences.Count).Select(i => sentences.Count - i) from size in Sizes from width in Widths select (count, size, width);
-        return ways.Select(w => Written(frame, taken, [.. sentences.Take(w.count)], w.size, w.width)).OfType<SheetMark>().Take(1);
+        var taken = draft.Marks.SelectMany(Boxes)
+            .Append(new SheetBox(frame.RightMm - TitleBlock.Width, frame.BottomMm - TitleBlock.Height, frame.RightMm, frame.BottomMm)).ToList();
+        var ways =
+            from left in Enumerable.Range(0, sentences.Count)
+            from size in Sizes
+            from width in Widths
+            select (Count: sentences.Count - left, Size: size, Width: width);
+        return ways.Select(w => Written(frame, taken, [.. sentences.Take(w.Count)], w.Size, w.Width)).OfType<SheetMark>().Take(1);
     }
 
     // Steps of the job at which a sheet is in the hand.
@@ -76,7 +81,8 @@ internal static class CareNote
         SheetGroup group => group.Marks.SelectMany(Boxes),
         SheetText text => [text.Box],
         SheetCircle c => [new SheetBox(c.Centre.XMm - c.RadiusMm, c.Centre.YMm - c.RadiusMm, c.Centre.XMm + c.RadiusMm, c.Centre.YMm + c.RadiusMm)],
-        SheetPath path => path.Lines.Where(l => l.Count > 0).Select(l => new SheetBox(l.Min(p => p.XMm) - 0.1, l.Min(p => p.YMm) - 0.1, l.Max(p => p.XMm) + 0.1, l.Max(p => p.YMm) + 0.1)),
+        SheetPath path => path.Lines.Where(l => l.Count > 0)
+            .Select(l => new SheetBox(l.Min(p => p.XMm) - 0.1, l.Min(p => p.YMm) - 0.1, l.Max(p => p.XMm) + 0.1, l.Max(p => p.YMm) + 0.1)),
         _ => [],
     };
 }
