@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cabinets;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
@@ -51,10 +52,13 @@ internal static class Filter
                 var section = Section(inputs, call.Value(slope));
                 var points = call.Text(frequencies) is { } file ? FrequenciesOf(call.Session, file, inputs.RateHz) : [.. ResponseCurve.FrequenciesHz(40).Where(f => f <= inputs.RateHz / 2)];
                 Write(call, section, points, call.Has(json), call.Text(csv));
+                call.Session.Print(call.Has(json) || call.Text(csv) is not null || !LiftsTheLowest(inputs) ? "" : CareText.At(WorkStep.Equaliser, null, call.Session.Terminal.Width));
                 return ExitCodes.Done;
             },
         };
     }
+
+    private static bool LiftsTheLowest(FilterInputs inputs) => inputs is { Kind: "transform" } or { Kind: "lowshelf" or "peaking", GainDb: > 0 };
 
     private static string Known(string kind) => FilterDesign.Kinds.Contains(kind) ? kind : throw Invocation.NotOneOf("filter", kind, FilterDesign.Kinds);
 

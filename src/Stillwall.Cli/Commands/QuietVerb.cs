@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
@@ -35,7 +36,7 @@ internal static class QuietVerb
                 var appraisal = Appraisal.OfStage(loaded.Project, loaded.Candidates, "Quiet");
                 var rest = FloorText.Of(loaded.Facts(), terminal.Width);
                 call.Session.Print(QuietText.Of(loaded.Project, appraisal, terminal) + (rest.Length > 0 ? $"\n{Ink.Strong(terminal, "Ear and floor")}\n{rest}" : ""));
-                call.Session.Print(loaded.Project.Brief.Neighbour is null ? "" : $"\n! {Words.Wrapped(Cautions.Local, terminal.Width, 2, 2)}\n");
+                call.Session.Print("\n" + CareText.At(WorkStep.Quiet, loaded.Facts(), terminal.Width));
                 call.Session.Print(new AppraisalText(loaded, terminal).Checks(appraisal, "Quiet"));
                 return ExitCodes.Done;
             },

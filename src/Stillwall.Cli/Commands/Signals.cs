@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Audio;
 using Stillwall.Projects;
@@ -31,6 +32,7 @@ internal static class Signals
         var project = new TextOption("--project", "PROJECT", "says how far this cabinet may be driven");
         return new Verb("signal", "writes a sound to play for a proof, and says how loud it may be played", "stillwall signal sweep --out sweep.wav --from 10Hz --to 1kHz --seconds 10 --level \"-12 dB\"")
         {
+            Step = WorkStep.Signal,
             Takes = [kind, file, from, to, frequency, seconds, rate, level, samples, lead, tail, project],
             Do = call =>
             {
@@ -44,7 +46,12 @@ internal static class Signals
                 var whole = TestSignals.WithSilence(sound, hertz, call.Value(lead) ?? 0, call.Value(tail) ?? 0);
                 var facts = call.Text(project) is { } path ? LoadedProject.Load(call.Session, path).Facts() : null;
                 call.Session.Deliver(target, WavWriter.Write(new Recording(hertz, [whole], 0), Format(call.Text(samples))));
-                call.Session.Tell(Caution(facts, name is "tone" ? one : name is "levels" ? one / 2 : name is "pulses" ? 20 : low, name is "tone" ? one : name is "levels" ? 2 * one : name is "pulses" ? 100 : high));
+                foreach (var caution in Cautions.At(WorkStep.Signal, facts))
+                {
+                    call.Session.Tell($"Caution: {caution.Sentence}");
+                }
+
+                call.Session.Tell(Bound(facts, name is "tone" ? one : name is "levels" ? one / 2 : name is "pulses" ? 20 : low, name is "tone" ? one : name is "levels" ? 2 * one : name is "pulses" ? 100 : high));
                 if (target != "-")
                 {
                     call.Session.PrintLine(string.Create(CultureInfo.InvariantCulture, $"{target}: {name}, {whole.Length / hertz:0.###} s at {hertz:0} Hz, peak {Show.Level(peak)} re full scale"));
@@ -82,20 +89,20 @@ internal static class Signals
         }
     }
 
-    private static string Caution(Facts? facts, double low, double high)
+    // How much voltage the cone bears.
+    private static string Bound(Facts? facts, double low, double high)
     {
-        const string begin = "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's.";
         if (facts is null)
         {
-            return $"{begin} Below its resonance a cone moves far: --project says how much voltage it can take.";
+            return $"Below its resonance a cone moves far: --project says how much voltage it can take.";
         }
 
         if (facts.System?.Network is not { Driver.XmaxM: { } xmax } network)
         {
-            return $"{begin} How much voltage the cone can take is not known: {KeyNames.Missing(facts.System is null ? facts.MissingForBox : "driver.xmax")}.";
+            return $"How much voltage the cone can take is not known: {KeyNames.Missing(facts.System is null ? facts.MissingForBox : "driver.xmax")}.";
         }
 
         var bound = DriveBound.Of(network, low, high)!;
-        return $"{begin} At {Show.Frequency(bound.FrequencyHz)} the cone reaches its {facts.Show.Small(xmax)} with {Show.Number(bound.VoltageV, 2)} V rms at the terminals ({Show.Level(bound.LevelDb)} at {facts.Show.Distance(1)}): keep to half of that.";
+        return $"At {Show.Frequency(bound.FrequencyHz)} the cone reaches its {facts.Show.Small(xmax)} with {Show.Number(bound.VoltageV, 2)} V rms at the terminals ({Show.Level(bound.LevelDb)} at {facts.Show.Distance(1)}): keep to half of that.";
     }
 }

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 
@@ -13,7 +14,7 @@ internal static class StageViews
     internal static Verb Supplies() => Of("Supplies", "supplies", "a list for the shop: what the build needs, what is on the shelf, what to buy in which packs and for how much", (loaded, appraisal, terminal) =>
     {
         var show = Show.Of(loaded.Project);
-        return SupplyText.Table(appraisal, show, terminal) is { } table ? $"{table}\n{SupplyText.Summary(appraisal, show, terminal.Width)}" : "Nothing is needed as far as the project says.\n";
+        return SupplyText.Table(appraisal, show, terminal) is { } table ? $"{table}\n{SupplyText.Summary(appraisal, show, terminal.Width)}\n{CareText.At(WorkStep.Supplies, loaded.Facts(), terminal.Width)}" : "Nothing is needed as far as the project says.\n";
     }, hasChecks: false);
 
     private static Verb Of(string stage, string name, string summary, Func<LoadedProject, Appraisal, Terminal, string> says, int widest = int.MaxValue, bool hasChecks = true)

@@ -37,7 +37,9 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
             text.Append('\n').Append(FigureTables.Of(loaded.Project, appraisal, terminal));
         }
 
-        Lines(text, Cautions.Of(loaded.Project, appraisal));
+        var next = NextStep.StepOf(loaded.Project, appraisal);
+        var care = everything ? CareText.AllOf(appraisal, terminal.Width) : CareText.WorstOf(appraisal, next, terminal.Width);
+        text.Append(care.Length > 0 ? "\n" : "").Append(care);
         if (DemoMarks.Of(loaded.Project) is [_, ..] marks)
         {
             var blocks = marks.Count == 1 ? "1 block still has" : $"{Number(marks.Count)} blocks still have";
@@ -46,6 +48,7 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
         }
 
         text.Append('\n').Append(Words.Wrapped($"next: {NextStep.Of(loaded.Project, appraisal)}", terminal.Width, 0, 6)).Append('\n');
+        text.Append(next is { } step ? CareText.At(step, loaded.Facts(), terminal.Width) : "");
         return text.ToString();
     }
 
@@ -128,19 +131,6 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
 
     private string Together(string stage, IEnumerable<string> topics, string because) =>
         $"{Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown))} {Words.Wrapped($"{stage}: {string.Join(", ", topics)}: {because}", terminal.Width, Indent, Indent)}\n";
-
-    private void Lines(StringBuilder text, IReadOnlyList<string> lines)
-    {
-        if (lines.Count > 0)
-        {
-            text.Append('\n');
-        }
-
-        foreach (var line in lines)
-        {
-            text.Append($"! {Words.Wrapped(line, terminal.Width, Indent, Indent)}\n");
-        }
-    }
 
     private static string Number(double value) => value.ToString("0", CultureInfo.InvariantCulture);
 }

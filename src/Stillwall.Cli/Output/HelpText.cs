@@ -16,6 +16,11 @@ internal static class HelpText
         Section(text, "Verbs", command.Subcommands.Select(c => (c.Name, c.Description ?? "")), width);
         Section(text, "Arguments", command.Arguments.Select(a => (a.Name, a.Description ?? "")), width);
         Section(text, "Options", command.Options.Where(o => !everywhere.Contains(o)).Concat(everywhere).Select(o => (Shape(o), o.Description ?? "")), width);
+        if (command is Verb { Step: { } step })
+        {
+            text.Append($"\nTake care:\n{CareText.At(step, null, width, 2)}");
+        }
+
         if (command is Verb { Example: var example })
         {
             text.Append($"\nExample: {example}\n");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Running;
 using Stillwall.Pours;
 
@@ -12,6 +13,8 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
     private const int Widest = 60, ClockWidth = 9, LongestInMinutesS = 3 * 3600;
 
     private readonly Show show = facts.Show;
+
+    private readonly HashSet<Hazard> said = [.. Cautions.At(WorkStep.Pour, facts).Select(c => c.Hazard)];
 
     private readonly int width = Math.Min(Widest, terminal.Width);
 
@@ -71,11 +74,7 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
         Box(text, "the form tilted by 5°, a vent open for each bay");
         Box(text, bench.Plan.ReserveFillsTestBar ? "the test-bar mould: the end of the last batch fills it" : "no test bar: the reserve is too small to fill its mould");
         Box(text, "dust mask and gloves on");
-        foreach (var caution in Cautions.OfPour(facts.Project, appraisal))
-        {
-            text.Append($"! {Words.Wrapped(caution, width, 2, 2)}\n");
-        }
-
+        text.Append(CareText.At(WorkStep.Pour, facts, width));
         if (facts.Project.Materials?.Cast?.People is > 1 and var people)
         {
             text.Append(Wrap($"With {Number(people)} people the next batch is mixed while one is poured, so its times overlap.")).Append('\n');
@@ -96,6 +95,9 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
             var by = step.Action == PourAction.PourBy;
             var line = $"{(by ? "▶" : " ")}{Clock(step.AtS, down: by).PadLeft(ClockWidth - 1)}  {Words.Wrapped(Says(step, bench, until), width, ClockWidth + 2, ClockWidth + 2)}";
             text.Append(by ? Ink.Strong(terminal, line) : line).Append('\n');
+
+            // Said once, and meant at every batch.
+            text.Append(WorkSteps.Of(step.Action) is { } at ? CareText.Lines(Cautions.At(at, facts).Where(c => said.Add(c.Hazard)), width, ClockWidth) : "");
         }
     }
 
@@ -123,6 +125,8 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
         {
             text.Append(Wrap($"Then the tape comes off, and {Holes(holes)} stay open while it dries, the box open too. Once it is dry each is sealed with a dab before the driver goes in.")).Append('\n');
         }
+
+        text.Append(CareText.Lines(Cautions.At(WorkStep.Set, facts).Concat(Cautions.At(WorkStep.CleanUp, facts)).DistinctBy(c => c.Hazard), width));
     }
 
     private string Holes(HoleFigures holes) => $"{Count(holes.Count, "drying hole", "drying holes")} of {show.Length(facts.Project.Cabinet!.Openings!.DryingHoleM!.Value)}";

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Stillwall.Appraisals.Care;
 
 namespace Stillwall.Cli.Running;
 
@@ -10,6 +11,9 @@ internal sealed class Verb : Command
 
     /// <summary>One line that can be typed.</summary>
     internal string Example { get; }
+
+    /// <summary>Step of the job for which it is called, of which its help says what to take care of.</summary>
+    internal WorkStep? Step { get; init; }
 
     /// <summary>Does it; null for a verb that only holds others.</summary>
     internal Func<Invocation, int>? Do { get; init; }

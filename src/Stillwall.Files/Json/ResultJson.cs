@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Appraisals.WallChoices;
@@ -50,7 +51,11 @@ public static class ResultJson
         // Read by people and by JSON readers, never put into a web page as it is: "−" stays "−".
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NumberHandling = JsonNumberHandling.Strict,
-        Converters = { new JsonStringEnumConverter<Verdict>(UnderscoreNames.Policy, allowIntegerValues: false) },
+        Converters =
+        {
+            new JsonStringEnumConverter<Verdict>(UnderscoreNames.Policy, allowIntegerValues: false), new JsonStringEnumConverter<WorkStep>(UnderscoreNames.Policy, allowIntegerValues: false),
+            new JsonStringEnumConverter<Hazard>(UnderscoreNames.Policy, allowIntegerValues: false),
+        },
     };
 }
 

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Files.Audio;
 using Stillwall.Proofs.Recordings;
 using Stillwall.Proofs.Signals;
@@ -9,6 +10,20 @@ namespace Stillwall.Web.Proving;
 /// <summary>Every proof of the page: which there are, what is played for them, and how they are read.</summary>
 internal static class ProofReader
 {
+    /// <summary>The step of the job that a proof is, for what to take care of.</summary>
+    internal static WorkStep StepOf(string kind) => kind switch
+    {
+        Driver => WorkStep.Driver,
+        Impedance => WorkStep.Impedance,
+        Sweep => WorkStep.Sweep,
+        Tap => WorkStep.TapTest,
+        Wall => WorkStep.PartyWall,
+        Polarity => WorkStep.Polarity,
+        Hold => WorkStep.HoldTest,
+        Weight => WorkStep.WeighIn,
+        _ => WorkStep.Rattle,
+    };
+
     internal const string Impedance = "impedance", Driver = "driver", Sweep = "sweep", Tap = "tap", Wall = "wall", Polarity = "polarity", Hold = "hold", Weight = "weight", Rattle = "rattle";
 
     internal const double RateHz = 48000;

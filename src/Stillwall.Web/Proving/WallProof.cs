@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Files.Json;
 using Stillwall.Proofs.PartyWalls;
@@ -35,7 +36,7 @@ internal static class WallProof
         return new ProofOutcome(
             ProofReader.Wall, ResultJson.Write(reading),
             [.. reading.Bands.Select(b => new ProofFigure(Show.Frequency(b.BandHz), (b.IsAtLeast ? ProofTexts.AtLeast : "") + Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB"), () => Why.Of(facts, b, nameof(b.DifferenceDb), null, beside)))],
-            [.. request.Odd, .. reading.Warnings, ProofTexts.WallSays, Cautions.Local],
+            [.. request.Odd, .. reading.Warnings, ProofTexts.WallSays, Cautions.Of(Hazard.LocalRules)],
             [ProofRequest.Kept("measured.party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])], ProofReader.Entry("party wall", $"{Show.Level(reading.Bands[4].DifferenceDb)} at {Show.Frequency(reading.Bands[4].BandHz)}"));
     }
 }

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Appraisals.Ranking;
 using Stillwall.Appraisals.WallChoices;
 using Stillwall.Figures;
@@ -62,7 +63,7 @@ internal sealed class Plan
 
     /// <summary>The same as the command line prints it.</summary>
     internal Appraisal Appraisal => appraisal ??= new Appraisal(
-        Facts.Project.Name, Facts.Box, Facts.Walls, Facts.Parts, Facts.Pour, Facts.Print, Facts.Mass, Facts.Supplies, Facts.Cost, Facts.Quiet, mender.Value.Judged);
+        Facts.Project.Name, Facts.Box, Facts.Walls, Facts.Parts, Facts.Pour, Facts.Print, Facts.Mass, Facts.Supplies, Facts.Cost, Facts.Quiet, mender.Value.Judged, Cautions.Of(Facts));
 
     /// <summary>The candidates, ranked in this cabinet.</summary>
     internal RankedDrivers Ranked => ranked.Value;

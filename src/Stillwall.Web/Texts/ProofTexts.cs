@@ -88,7 +88,7 @@ internal static class ProofTexts
     internal const string EarSays = "the ear's answer, at the level that was played and for what was playing; the finding takes the last answer about each part";
 
     internal const string ImpedanceTitle = "Impedance from a recording", TapTitle = "Tap test from a recording", SweepTitle = "Relative response, played and recorded";
-    internal const string ImpedanceNeeds = "Stereo: left the voltage of the source, right the voltage across the driver, the resistor between them; play the sweep above at low volume. An amplifier's output can overload a sound card's input: divide it down. Never join the output of a bridged amplifier to a common ground.";
+    internal const string ImpedanceNeeds = "Stereo: left the voltage of the source, right the voltage across the driver, the resistor between them; play the sweep above at low volume.";
     internal const string TapNeeds = "Five single taps in the middle of the bar, hung or laid on foam at 0.22 of its length from each end.";
     internal const string SweepNeeds = "Any microphone, uncalibrated, a finger from the cone or at the seat. The sweep runs from 5 Hz to 1 kHz in ten seconds; recording begins a second before it.";
     internal const string Reference = "resistor, measured", Length = "length", Width = "width", Thickness = "thickness", Mass = "mass", Where = "microphone", NearChoice = "close to the cone", SeatChoice = "at the seat";
@@ -97,8 +97,8 @@ internal static class ProofTexts
     internal const string WallNeeds = "The same noise on both sides, ten seconds or more each, one microphone at one gain; then the neighbour's room with nothing playing. Ask first: it is the neighbour's room, and the noise is theirs too.";
     internal const string PolarityNeeds = "The pulses, recorded a finger from the cabinet's cone, then from a main speaker's woofer, at one gain with one microphone. Begin softly: a pulse is a push of the whole cone.";
     internal const string HoldNeeds = "Press the cone in evenly with both hands for ten seconds, on its stiff rim and not on the dust cap, let go, and time how long it creeps until a third of the way is left.";
-    internal const string WeightNeeds = "The cabinet on the scales every few days, at the same place. Two people past 25 kg.";
-    internal const string RattleNeeds = "Caution: begin with the volume down. Play the slow sweep from 20 to 200 Hz, up to the everyday level, a palm on each panel; then frame, screws, terminal, feet and wires. Touch doors and lamps before blaming the cabinet. Stop at any knock: that is the driver at its end.";
+    internal const string WeightNeeds = "The cabinet on the scales every few days, at the same place.";
+    internal const string RattleNeeds = "Play the slow sweep from 20 to 200 Hz, up to the everyday level, a palm on each panel; then frame, screws, terminal, feet and wires. Touch doors and lamps before blaming the cabinet. A knock is the driver at its end.";
     internal const string AloneFile = "the resistor alone (WAV)", MassFile = "with the mass (WAV)", BoxFile = "on the box (WAV)", ThereFile = "other side (WAV)", BackgroundFile = "background there (WAV)", MainFile = "main speaker (WAV)", HereFile = "this side (WAV)", FreeFile = "free driver (WAV)", CabinetFile = "cabinet (WAV)";
     internal const string Load = "resistor in the driver's place", AddedMass = "added mass", KnownVolume = "volume of the box", Area = "cone's area, Sd", Seconds = "time to creep back", Scales = "mass", RattlingPart = "part that rattled; empty: none";
     internal const string Average = "average with those before", FetchPulses = "Download the pulses", FetchNoise = "Download the noise", FetchSlow = "Download the slow sweep", IfAny = ", if any";
@@ -125,11 +125,10 @@ internal static class ProofTexts
 
     internal const string BoundWhy = "how far the sweep may drive it";
 
-    internal static string Caution(Stillwall.Proofs.Signals.DriveBound? bound, Stillwall.Appraisals.Show show) =>
-        "Caution: begin with the volume down, then raise it; stop at any rattle, knock or smell; mind your ears and the neighbour's. "
-        + (bound is { } b
+    internal static string Bound(Stillwall.Proofs.Signals.DriveBound? bound, Stillwall.Appraisals.Show show) =>
+        bound is { } b
             ? $"At {Stillwall.Appraisals.Show.Frequency(b.FrequencyHz)} the cone reaches its limit with {Stillwall.Appraisals.Show.Number(b.VoltageV, 2)} V rms at the terminals ({Stillwall.Appraisals.Show.Level(b.LevelDb)} at {show.Distance(1)}): keep to half of that."
-            : "How much voltage the cone can take is not known: the driver's excursion limit or the box is not stated.");
+            : "How much voltage the cone can take is not known: the driver's excursion limit or the box is not stated.";
 
     internal static string Keeping(string what) => $"kept: {what}";
 }

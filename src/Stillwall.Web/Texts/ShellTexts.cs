@@ -6,7 +6,9 @@ namespace Stillwall.Web.Texts;
 internal static class ShellTexts
 {
     internal const string Product = "Stillwall", Stages = "Stages", ToTheDrawing = "To the drawing", Verdicts = "Verdicts", Findings = "Findings";
-    internal const string Why = "why", Close = "Close", Undo = "Undo", Redo = "Redo", Projects = "Projects", Next = "Next", Care = "Take care";
+    internal const string Why = "why", Close = "Close", Undo = "Undo", Redo = "Redo", Projects = "Projects", Next = "Next", Care = "Take care", CareSteps = "Take care, step by step";
+
+    internal static string CareAt(Stillwall.Appraisals.Care.WorkStep step) => $"{Care}: {Stillwall.Appraisals.Care.WorkSteps.Word(step)}";
     internal const string Dark = "Dark", Light = "Light";
     internal const string FollowedFile = "Another program changed the project file; this page follows it.";
 

@@ -1,3 +1,4 @@
+using Stillwall.Appraisals.Care;
 using Stillwall.Appraisals.Findings;
 using Stillwall.Cabinets;
 using Stillwall.Neighbours;
@@ -22,9 +23,10 @@ namespace Stillwall.Appraisals;
 /// <param name="Cost">What it costs.</param>
 /// <param name="Quiet">The neighbour question.</param>
 /// <param name="Findings">Every finding, in the order of the job.</param>
+/// <param name="Cautions">What to take care of, step by step.</param>
 public sealed record Appraisal(
     string Project, BoxFigures Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourFigures Pour, PrintTotals Print, Mass Mass,
-    IReadOnlyList<SupplyLine> Supplies, Cost Cost, Quiet Quiet, IReadOnlyList<Finding> Findings)
+    IReadOnlyList<SupplyLine> Supplies, Cost Cost, Quiet Quiet, IReadOnlyList<Finding> Findings, IReadOnlyList<StepCaution> Cautions)
 {
     /// <summary>Appraises a project: figures, verdicts and the remedies of what does not hold.</summary>
     /// <param name="project">The project as stated.</param>
@@ -61,7 +63,7 @@ public sealed record Appraisal(
     }
 
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
-        new(facts.Project.Name, facts.Box, facts.Walls, facts.Parts, facts.Pour, facts.Print, facts.Mass, facts.Supplies, facts.Cost, facts.Quiet, findings);
+        new(facts.Project.Name, facts.Box, facts.Walls, facts.Parts, facts.Pour, facts.Print, facts.Mass, facts.Supplies, facts.Cost, facts.Quiet, findings, Care.Cautions.Of(facts));
 }
 
 /// <summary>The pour plan.</summary>

@@ -1,3 +1,4 @@
+using Stillwall.Appraisals.Care;
 using Stillwall.Projects;
 
 namespace Stillwall.Appraisals;
@@ -11,22 +12,7 @@ public static class NextStep
         ["parts/filament-in-stock", "pour/powder-in-stock-with-reserve", "pour/dry-before-it-is-sealed", "supplies/nothing-past-its-date", "supplies/all-to-hand-for-each-step"];
 
     // A step is done once the logbook has an entry of that kind or about that part, or of a later one.
-    private static readonly (string Word, string Say)[] Steps =
-    [
-        ("driver", "get the driver and measure it before anything is printed: impedance, flange, cut-out, depth"),
-        ("calibration strip", "print the calibration strip and set the clearances by it"),
-        ("wall coupon", "print and pour a wall coupon: fill, bulge, heat and bond in one evening"),
-        ("print", "print the parts, the longest first"),
-        ("dry fit", "put everything together dry"),
-        ("water rehearsal", "fill the cavity with weighed water: it shows leaks and the true volume; let it dry"),
-        ("pour", "pour, tilted by 5° from a low opening with a vent for each bay, in lifts; then weigh it and log the mass"),
-        ("weigh-in", "weigh it every few days and log the mass until it is dry"),
-        ("seal", "seal it"),
-        ("paint", "paint it with a primer that suits the plastic"),
-        ("wiring", "wire it and check the polarity"),
-        ("gasket", "gasket and driver last, screws to the stated torque, and once more a day later"),
-        ("proof", "prove it: impedance, tap on the test bar, hold test, sweep"),
-    ];
+    private static IReadOnlyList<WorkStepLine> Steps => WorkSteps.OfTheJob;
 
     /// <summary>What to do next.</summary>
     /// <param name="project">The project.</param>
@@ -37,25 +23,45 @@ public static class NextStep
     {
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(appraisal);
+        return Mending(project, appraisal) ?? Said(Found(project, appraisal), project, appraisal);
+    }
+
+    /// <summary>The step of the job that is next.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="appraisal">What is computed from it.</param>
+    /// <returns>The step; null where something has to be stated or mended before.</returns>
+    /// <remarks>Source: order of work by common practice, no source.</remarks>
+    public static WorkStep? StepOf(Project project, Appraisal appraisal)
+    {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(appraisal);
+        return Mending(project, appraisal) is null ? Found(project, appraisal).Step : null;
+    }
+
+    // What comes before all work; null where nothing does.
+    private static string? Mending(Project project, Appraisal appraisal)
+    {
         if (Unstated(project) is { } unstated)
         {
             return unstated;
         }
 
         var failing = appraisal.Findings.Where(f => f.Verdict == Verdict.Fails && !Shelf.Contains(f.Id) && f.Stage is not ("Proof" or "Logbook")).ToList();
-        if (failing.Count > 0)
-        {
-            var first = failing.FirstOrDefault(f => f.Change.Count > 0) ?? failing[0];
-            return $"mend what fails before anything is bought or printed: {first.Topic}: {first.Remedy ?? first.Because}";
-        }
+        var first = failing.FirstOrDefault(f => f.Change.Count > 0) ?? failing.FirstOrDefault();
+        return first is null ? null : $"mend what fails before anything is bought or printed: {first.Topic}: {first.Remedy ?? first.Because}";
+    }
 
+    private static WorkStepLine Found(Project project, Appraisal appraisal)
+    {
         var done = Done(project);
         var isWet = appraisal.Findings.Any(f => f.Id == "pour/dry-before-it-is-sealed" && f.Verdict is Verdict.Fails or Verdict.Unknown);
-        var next = Steps[done] is { Word: "weigh-in" } || (done < Steps.Length - 1 && Steps[done].Word == "seal" && isWet) ? Steps.First(s => s.Word == "weigh-in") : Steps[done];
-        return done == 0 && appraisal.Findings.Any(f => f.Id == "supplies/all-to-hand-for-each-step" && f.Verdict == Verdict.Fails) && project.Stock is not null
-            ? $"{next.Say}; what else is missing stands in the supplies"
-            : next.Word == "seal" && project.Cabinet?.Openings?.DryingHoleM is not null ? $"{next.Say}, each drying hole from inside too" : next.Say;
+        return done < Steps.Count - 1 && Steps[done].Step == WorkStep.Seal && isWet ? Steps.First(s => s.Step == WorkStep.WeighIn) : Steps[done];
     }
+
+    private static string Said(WorkStepLine next, Project project, Appraisal appraisal) =>
+        next == Steps[0] && appraisal.Findings.Any(f => f.Id == "supplies/all-to-hand-for-each-step" && f.Verdict == Verdict.Fails) && project.Stock is not null
+            ? $"{next.Say}; what else is missing stands in the supplies"
+            : next.Step == WorkStep.Seal && project.Cabinet?.Openings?.DryingHoleM is not null ? $"{next.Say}, each drying hole from inside too" : next.Say!;
 
     private static string? Unstated(Project project) =>
         project.Brief == new Brief() ? "state the brief: printer, spot, aim and amplifier"
@@ -66,7 +72,7 @@ public static class NextStep
     private static int Done(Project project)
     {
         var proven = project.Measured is { SystemResonanceHz: not null, SystemQ: not null };
-        var last = Enumerable.Range(0, Steps.Length).LastOrDefault(i => project.Logbook.Any(e => e.Kind == Steps[i].Word || e.Part == Steps[i].Word), -1);
-        return Math.Min(proven ? Steps.Length - 1 : last + 1, Steps.Length - 1);
+        var last = Enumerable.Range(0, Steps.Count).LastOrDefault(i => project.Logbook.Any(e => e.Kind == Steps[i].Word || e.Part == Steps[i].Word), -1);
+        return Math.Min(proven ? Steps.Count - 1 : last + 1, Steps.Count - 1);
     }
 }

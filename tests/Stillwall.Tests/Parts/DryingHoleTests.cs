@@ -1,5 +1,6 @@
 using CsCheck;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cabinets;
 using Stillwall.Parts.Drawing;
 using Stillwall.Pours;
@@ -168,7 +169,7 @@ public sealed class DryingHoleTests
     [Fact]
     public void A_caution_says_that_an_open_hole_leaks()
     {
-        bool Warns(Project project) => Cautions.Of(project, Appraisal.WithoutRemedies(project, DemoDrivers.All)).Any(c => c.Contains("drying hole", StringComparison.Ordinal));
+        bool Warns(Project project) => Cautions.Of(new Facts(project, DemoDrivers.All)).Any(c => c.Hazard == Hazard.OpenHoles && c.Sentence.Contains("drying hole", StringComparison.Ordinal));
         Assert.True(Warns(With(HoleM)));
         Assert.False(Warns(With(null)));
         Assert.False(Warns(With(HoleM, c => c with { CoreM = 0 })));

@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cabinets;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
@@ -17,6 +18,7 @@ internal static class ProveHold
         var keeping = new Keeping();
         return new Verb("hold", "press the cone in for ten seconds and let go: how tight is the cabinet", "stillwall prove hold --seconds 2.1 --project my-cabinet --keep --log 2026-11-30")
         {
+            Step = WorkStep.HoldTest,
             Takes = [seconds, json, keeping.Project, keeping.Keep, keeping.Log],
             Do = call =>
             {
@@ -32,6 +34,7 @@ internal static class ProveHold
 
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, time, call.Session.Terminal));
                 keeping.Save(call, loaded, "hold", $"{Show.Number(time)} s, leak Q {(result.Bound == "none" ? "" : result.Bound + " ")}{Show.Number(result.LeakQ, 2)}", [("leak_resistance", [result.LeakResistancePaSM3])], call.Has(json));
+                CareText.Say(call.Session, WorkStep.HoldTest, facts, call.Has(json));
                 return ExitCodes.Done;
             },
         };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
@@ -35,6 +36,7 @@ internal static class ProveImpedance
         var keeping = new Keeping();
         return new Verb("impedance", "resonance, Qs, resistance and inductance from two channels and one resistor; in the cabinet also fill and leak", "stillwall prove impedance z.wav --reference \"10 ohm\" --json")
         {
+            Step = WorkStep.Impedance,
             Takes = [file, reference, alone, known, massFile, mass, boxFile, volume, area, driver, csv, json, keeping.Project, keeping.Keep, keeping.Log],
             Do = call =>
             {
@@ -56,6 +58,7 @@ internal static class ProveImpedance
                 var isQuiet = call.Has(json) || new[] { csv, driver }.Any(o => call.Text(o) == "-");
                 Deliver(call, result, facts?.Show ?? new Show(false, ""), (json, csv, driver), isQuiet);
                 keeping.Save(call, loaded, "impedance", Note(result), [("system_resonance", [result.ResonanceHz]), ("system_q", [result.QTotal])], isQuiet);
+                CareText.Say(call.Session, WorkStep.Impedance, facts, isQuiet);
                 return ExitCodes.Done;
             },
         };

@@ -1,3 +1,5 @@
+using Stillwall.Appraisals.Care;
+using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
 using Stillwall.Proofs.Polarities;
@@ -15,6 +17,7 @@ internal static class ProvePolarity
         var keeping = new Keeping();
         return new Verb("polarity", "which way the first push goes, and whether the main speakers go the same way", "stillwall prove polarity cabinet.wav --against main.wav")
         {
+            Step = WorkStep.Polarity,
             Takes = [file, against, json, keeping.Project, keeping.Keep, keeping.Log],
             Do = call =>
             {
@@ -38,6 +41,7 @@ internal static class ProvePolarity
                 }
 
                 keeping.SaveStated(call, loaded, "polarity", said + (isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }), isSame is { } way ? [("polarity", way ? "same" : "opposite")] : [], call.Has(json));
+                CareText.Say(call.Session, WorkStep.Polarity, loaded?.Facts(), call.Has(json));
                 return ExitCodes.Done;
             },
         };

@@ -1,3 +1,4 @@
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Proofs;
@@ -23,6 +24,7 @@ internal static class ProveRattle
         var keeping = new Keeping();
         return new Verb("rattle", "what to play and where to lay a hand; then logs the answer", "stillwall prove rattle --none --project my-cabinet --log 2026-11-30")
         {
+            Step = WorkStep.Rattle,
             Takes = [heard, none, keeping.Project, keeping.Log],
             Do = call =>
             {
@@ -42,6 +44,7 @@ internal static class ProveRattle
                 if (!isAnswered)
                 {
                     call.Session.Print(string.Concat(Sheet.Select((line, i) => $"{i + 1}. {Words.Wrapped(line, call.Session.Terminal.Width, 3, 3)}\n")));
+                    CareText.Say(call.Session, WorkStep.Rattle, loaded?.Facts(), isQuiet: false);
                     return ExitCodes.Done;
                 }
 

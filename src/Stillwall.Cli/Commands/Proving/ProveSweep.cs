@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
@@ -26,6 +27,7 @@ internal static class ProveSweep
         var keeping = new Keeping();
         return new Verb("sweep", "relative response, harmonics and noise from a recorded sweep, beside the computed one", "stillwall prove sweep heard.wav --played sweep.wav --csv response.csv")
         {
+            Step = WorkStep.Sweep,
             Takes = [file, played, more, points, gate, at, csv, json, keeping.Project, keeping.Log],
             Do = call =>
             {
@@ -51,6 +53,7 @@ internal static class ProveSweep
                 }
 
                 keeping.Save(call, loaded, "sweep", $"{place}, {Show.Number(result.Points.Count)} points", [], isQuiet);
+                CareText.Say(call.Session, WorkStep.Sweep, facts, isQuiet);
                 return ExitCodes.Done;
             },
         };

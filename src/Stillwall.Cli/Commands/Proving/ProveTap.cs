@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
@@ -28,6 +29,7 @@ internal static class ProveTap
         var keeping = new Keeping();
         return new Verb("tap", "Young's modulus and loss factor of a cast bar from the sound of taps (ASTM E1876)", "stillwall prove tap taps.wav --length 160mm --width 40mm --thickness 40mm --mass 268.8g")
         {
+            Step = WorkStep.TapTest,
             Takes = [file, length, width, thickness, mass, poisson, caliper, scales, against, json, keeping.Project, keeping.Keep, keeping.Log],
             Do = call =>
             {
@@ -47,6 +49,7 @@ internal static class ProveTap
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, show, call.Session.Terminal));
                 keeping.Save(call, loaded, "tap", $"{show.Pressure(result.YoungsModulusPa)}, loss factor {Show.Number(result.LossFactor, 2)}",
                     [("core_modulus", [result.YoungsModulusPa]), ("core_loss_factor", [result.LossFactor]), ("core_density", [result.DensityKgM3])], call.Has(json), "test bar");
+                CareText.Say(call.Session, WorkStep.TapTest, loaded?.Facts(), call.Has(json));
                 return ExitCodes.Done;
             },
         };

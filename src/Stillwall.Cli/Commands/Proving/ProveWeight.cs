@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
@@ -17,6 +18,7 @@ internal static class ProveWeight
         var keeping = new Keeping();
         return new Verb("weight", "when the cast will be dry, by weighing it", "stillwall prove weight weights.csv --project my-cabinet")
         {
+            Step = WorkStep.WeighIn,
             Takes = [file, json, keeping.Project],
             Do = call =>
             {
@@ -30,6 +32,7 @@ internal static class ProveWeight
 
                 var report = Of(read.Rows, facts);
                 call.Session.Print(call.Has(json) ? ResultJson.Write(report) : Table(report, read.Rows.Count, facts?.Show ?? new Show(false, ""), call.Session.Terminal));
+                CareText.Say(call.Session, WorkStep.WeighIn, facts, call.Has(json));
                 return ExitCodes.Done;
             },
         };

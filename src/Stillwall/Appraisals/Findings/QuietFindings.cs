@@ -74,7 +74,7 @@ internal static class QuietFindings
 
         return f.Project.Brief.Everyday?.Hours is not { } hours
             ? Unknown("1", "brief.everyday.hours")
-            : AtMost(Neighbours.Hearing.DoseRatio(a, hours), 1, "1", Nearness.Tenth, $"{Show.Level(a)} A-weighted for {Show.Number(hours, 2)} h a day from the bass alone; A-weighting hides bass");
+            : AtMost(Neighbours.Hearing.DoseRatio(a, hours), 1, "1", Nearness.Tenth, $"{Show.Level(a)} A-weighted for {Show.Number(hours, 2)} h a day from the bass alone");
     }
 
     private static Judgement MainSpeakers(Facts f) => f.Joining is { } joining

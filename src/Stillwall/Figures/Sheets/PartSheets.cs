@@ -180,29 +180,10 @@ internal static class PartSheets
     internal static void Remarks(SheetPen pen, SheetBox frame, IEnumerable<string> remarks)
     {
         var room = frame.RightMm - frame.LeftMm - TitleBlock.Width - 6;
-        var lines = remarks.SelectMany(r => Wrapped(r, room)).ToList();
+        var lines = remarks.SelectMany(r => SheetPen.Wrapped(r, room)).ToList();
         for (var i = 0; i < lines.Count; i++)
         {
             pen.Text(lines[i], frame.LeftMm + 3, frame.BottomMm - 3 - (lines.Count - 1 - i) * NoteStep);
         }
-    }
-
-    private static IEnumerable<string> Wrapped(string text, double room)
-    {
-        var line = "";
-        foreach (var word in text.Split(' '))
-        {
-            if (line.Length > 0 && SheetText.WidthMm($"{line} {word}", SheetPen.Small) > room)
-            {
-                yield return line;
-                line = word;
-            }
-            else
-            {
-                line = line.Length == 0 ? word : $"{line} {word}";
-            }
-        }
-
-        yield return line;
     }
 }

@@ -54,6 +54,26 @@ internal sealed class SheetPen
     internal void Text(string text, double x, double y, double size = Small, SheetAnchor anchor = SheetAnchor.Start, bool bold = false) =>
         marks.Add(new SheetText(text, new SheetPoint(x, y), size, anchor, Bold: bold));
 
+    /// <summary>Breaks a text at its spaces, as wide as there is room.</summary>
+    internal static IEnumerable<string> Wrapped(string text, double room, double size = Small)
+    {
+        var line = "";
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length > 0 && SheetText.WidthMm($"{line} {word}", size) > room)
+            {
+                yield return line;
+                line = word;
+            }
+            else
+            {
+                line = line.Length == 0 ? word : $"{line} {word}";
+            }
+        }
+
+        yield return line;
+    }
+
     internal static SheetPath Line(SheetLine line, params IReadOnlyList<SheetPoint> points) => new([points], line);
 
     /// <summary>A closed, filled arrow head whose tip is at a place and which points along a direction of unit length.</summary>

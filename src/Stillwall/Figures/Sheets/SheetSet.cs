@@ -26,14 +26,14 @@ public static class SheetSet
         IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> meshes = [.. job.Placed.Select(p => (p.Kind, SheetJob.MeshOf(p.Kind, p.Part)))];
         var drafts = (List<SheetDraft>)[
             .. new AssemblySheets(job, [.. meshes.Select(m => m.Mesh)]).All(), ExplodedSheet.Draw(job, meshes), .. PartSheets.Of(job), .. TemplateSheets.Of(job)];
-        return [.. drafts.Select((d, i) => Finished(d, i + 1, drafts.Count))];
+        return [.. drafts.Select((d, i) => Finished(d, facts, i + 1, drafts.Count))];
     }
 
-    private static Sheet Finished(SheetDraft d, int number, int of)
+    private static Sheet Finished(SheetDraft d, Facts facts, int number, int of)
     {
         var frame = SheetDraft.FrameOf((d.WidthMm, d.HeightMm));
         return new Sheet(
             FormattableString.Invariant($"sheet-{number:00}-{d.Name}"), d.Title, d.Description, d.WidthMm, d.HeightMm, d.ScaleRatio, d.Parts,
-            [.. d.Marks, .. TitleBlock.Draw(frame, d.Block, number, of)]);
+            [.. d.Marks, .. CareNote.Draw(d, facts), .. TitleBlock.Draw(frame, d.Block, number, of)]);
     }
 }
