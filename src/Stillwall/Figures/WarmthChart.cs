@@ -30,7 +30,7 @@ public static class WarmthChart
         return new Chart(
             "how-warm", "How warm does the wall get?",
             $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} softens at {facts.Show.Temperature(skin.SofteningC)}.",
-            across, up, series, [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins give way", across.Low, across.High, gives, true, up)],
+            across, up, series, [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins soften", across.Low, across.High, gives, true, up)],
             [new ChartLandmark(new(peak.TimeS / SecondsPerMinute, peak.WarmestC), facts.Show.Temperature(peak.WarmestC))], [], ResponseCharts.Table("temperature", across, series));
     }
 }
