@@ -55,7 +55,7 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(0, desk.Run("set", "cabinet.fill.mass", "--remove", "--project", "reading-room").ExitCode);
         Assert.Contains("\"fill\": { \"note\": \"wadding of an old pillow\" }", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("cabinet.fill.mass is not stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
-        Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--project", "reading-room").ExitCode);
+        Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--block", "--project", "reading-room").ExitCode);
         Assert.DoesNotContain("pillow", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("no fill is stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
     }
