@@ -64,12 +64,12 @@ internal static class PartFiles
         var unusable = PartText.Unusable(result, show);
         if (unusable.Count > 0 && !anyway)
         {
-            throw Refusal.Input(unusable.Select(line => $"parts: not written without --anyway, being {line}"));
+            throw Refusal.Input(unusable.Select(line => $"parts: not written without --anyway: {line}"));
         }
 
         foreach (var line in unusable)
         {
-            session.Tell($"parts: written although {line}");
+            session.Tell($"parts: written anyway: {line}");
         }
     }
 

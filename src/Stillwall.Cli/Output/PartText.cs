@@ -17,7 +17,7 @@ internal static class PartText
         [
             .. open.Length > 0 ? [$"not closed: {open}"] : Array.Empty<string>(),
             .. large.Length > 0 ? [$"larger than the printer's bed: {large}"] : Array.Empty<string>(),
-            .. result.Collisions.Select(c => $"in each other's way: {Collide(c, show)}"),
+            .. result.Collisions.Select(c => Collide(c, show)),
         ];
     }
 
