@@ -26,9 +26,9 @@ internal static class Start
             return Visible.Of($"{wrong}; {Usage}");
         }
 
-        if (settings.GetValueOrDefault("urls") is { } urls && Gate.Address(urls) is null)
+        if (Addresses(settings).FirstOrDefault(a => Gate.Address(a) is null) is { } foreign)
         {
-            return $"--urls: \"{Visible.Of(urls.Length > LongestShown ? urls[..LongestShown] + "…" : urls)}\" is no http address of this machine alone; one such as http://127.0.0.1:5310";
+            return $"--urls: \"{Visible.Of(foreign.Length > LongestShown ? foreign[..LongestShown] + "…" : foreign)}\" is no http address of this machine alone; one such as http://127.0.0.1:5310";
         }
 
         return settings.GetValueOrDefault("project") is { } project && ProjectStore.Load(project).Trouble is { } trouble ? trouble.ToString() : null;
@@ -38,7 +38,7 @@ internal static class Start
     internal static string[] Settings(string[] args)
     {
         var settings = Read(args, out _);
-        settings["urls"] = Gate.Address(settings.GetValueOrDefault("urls") ?? DefaultUrl)!.GetLeftPart(UriPartial.Authority);
+        settings["urls"] = string.Join(';', Addresses(settings).Select(a => Gate.Address(a)!.GetLeftPart(UriPartial.Authority)));
         return [.. settings.Select(s => $"--{s.Key}={s.Value}")];
     }
 
@@ -58,6 +58,8 @@ internal static class Start
             }
         }
     }
+
+    private static string[] Addresses(Dictionary<string, string> settings) => (settings.GetValueOrDefault("urls") ?? DefaultUrl).Split(';', StringSplitOptions.TrimEntries);
 
     private static Dictionary<string, string> Read(string[] args, out string? wrong)
     {

@@ -7,7 +7,7 @@ namespace Stillwall.Cli.Tests.Outputs;
 /// <summary>Runs that are killed, or whose disk is full, in the middle of writing: every file is whole, and the next run clears up.</summary>
 public sealed class BrokenOffTests : IDisposable
 {
-    private const int Kills = 5;
+    private const int Kills = 3;
 
     private readonly Desk desk = new();
 
@@ -54,7 +54,6 @@ public sealed class BrokenOffTests : IDisposable
     [InlineData("sheets reading-room --out out")]
     [InlineData("signal noise --seconds 20 --out out/target")]
     [InlineData("curves reading-room --points-per-decade 10000 --csv out/target")]
-    [InlineData("curves reading-room --png out/target")]
     public void A_full_disk_is_told_in_one_line_and_leaves_what_was_there(string command)
     {
         var words = command.Split(' ');

@@ -16,7 +16,7 @@ public sealed class MadeFolderTests : IDisposable
         Write("sheets");
         var (parts, sheets) = (Made("parts"), Made("sheets"));
         Assert.Equal([.. parts.Concat(sheets).Append("made.json").Order(StringComparer.Ordinal)], Names());
-        Small();
+        desk.State("brief.printer.build_height", "\"100 mm\"");
 
         Write("parts");
 
@@ -123,16 +123,25 @@ public sealed class MadeFolderTests : IDisposable
     [Fact]
     public void What_cannot_be_used_is_said_first_and_not_written_without_anyway()
     {
-        Small();
+        desk.Write("narrow/stillwall.json", """
+            {
+              "stillwall": 1,
+              "brief": { "printer": { "build_width": "50 mm", "build_depth": "256 mm", "build_height": "256 mm" } },
+              "cabinet": {
+                "outside": { "width": "100 mm", "depth": "100 mm", "height": "100 mm", "corner_radius": "20 mm" },
+                "outer_skin": "2 mm", "core": "12 mm", "inner_skin": "2 mm", "strut_pitch": "80 mm"
+              }
+            }
+            """);
         foreach (var more in new string[][] { [], ["--json"] })
         {
-            var ran = desk.Run(["parts", "reading-room", "--out", "out", .. more]);
+            var ran = desk.Run(["parts", "narrow", "--out", "out", .. more]);
             Assert.Equal((2, ""), (ran.ExitCode, ran.Output));
             Assert.Matches(@"\Aparts: not written without --anyway: larger than the printer's bed: [a-z0-9 ]+(, [a-z0-9 ]+)*\n\z", ran.Error);
             Assert.False(Directory.Exists(desk.PathTo("out")));
         }
 
-        var anyway = desk.Run("parts", "reading-room", "--out", "out", "--anyway", "--json");
+        var anyway = desk.Run("parts", "narrow", "--out", "out", "--anyway", "--json");
         Assert.Equal(0, anyway.ExitCode);
         Assert.StartsWith("parts: written anyway: larger than the printer's bed: ", anyway.Error, StringComparison.Ordinal);
         var large = anyway.Json.GetProperty("parts").EnumerateArray().Where(p => !p.GetProperty("fits").GetBoolean()).Select(p => p.GetProperty("name").GetString()!).ToList();
@@ -154,14 +163,6 @@ public sealed class MadeFolderTests : IDisposable
         var ran = desk.Run([verb, "reading-room", "--out", "out", .. verb == "parts" ? ["--anyway"] : Array.Empty<string>(), .. more]);
         Assert.True(ran.ExitCode == 0, ran.Error);
         return ran;
-    }
-
-    private void Small()
-    {
-        foreach (var side in new[] { "width", "depth", "height" })
-        {
-            desk.State($"brief.printer.build_{side}", "\"90 mm\"");
-        }
     }
 
     private string[] Names() => [.. Directory.GetFiles(desk.PathTo("out")).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
