@@ -70,7 +70,9 @@ public static class CliApp
             throw Refusal.Input(fault);
         }
 
-        return command is Verb { Do: { } body } ? body(new Invocation(session, parsed)) : throw Refusal.Input($"{ParseFaults.Path(command)}: which? see {ParseFaults.Path(command)} --help");
+        var call = new Invocation(session, parsed);
+        call.CheckOutputs();
+        return command is Verb { Do: { } body } ? body(call) : throw Refusal.Input($"{ParseFaults.Path(command)}: which? see {ParseFaults.Path(command)} --help");
     }
 
     private static Command Root()

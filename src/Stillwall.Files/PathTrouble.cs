@@ -28,8 +28,13 @@ public static class PathTrouble
             PathTooLongException => "the path is too long",
             DirectoryNotFoundException => "its folder is not there",
             FileNotFoundException => "it is not there",
+            ArgumentOutOfRangeException => "it would be larger than the system allows",
             ArgumentException => "a character that no path may have",
+            IOException when IsFull(e.HResult) => "the disk is full",
             _ => "the system refuses",
         };
     }
+
+    // ENOSPC and EDQUOT on Unix; ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL on Windows.
+    private static bool IsFull(int code) => OperatingSystem.IsWindows() ? (code & 0xFFFF) is 39 or 112 : code is 28 or 122 or 69;
 }

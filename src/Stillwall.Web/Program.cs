@@ -27,6 +27,12 @@ builder.Services.AddAntiforgery(options => options.SuppressXFrameOptionsHeader =
 builder.Services.AddRazorComponents().AddInteractiveServerComponents(options => options.DisconnectedCircuitMaxRetained = 8);
 builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
 
+// The keys of this page live as long as it does; the service that would keep some in the maker's home folder, and warn of it, has nothing to do.
+foreach (var keeper in builder.Services.Where(s => s.ServiceType == typeof(IHostedService) && s.ImplementationType?.Assembly == typeof(EphemeralDataProtectionProvider).Assembly).ToList())
+{
+    builder.Services.Remove(keeper);
+}
+
 var isOwnProgram = Assembly.GetEntryAssembly() == typeof(Program).Assembly;
 var app = builder.Build();
 if (isOwnProgram)
@@ -57,6 +63,11 @@ try
 catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
 {
     Console.Error.WriteLine($"--urls: {e.Message.Split(": ")[0]}: another program listens there; another port, such as http://127.0.0.1:5311");
+    return 3;
+}
+catch (Exception e) when (e is IOException or System.Net.Sockets.SocketException)
+{
+    Console.Error.WriteLine($"--urls: {app.Configuration["urls"]}: cannot be listened at ({e.Message}); another port, such as http://127.0.0.1:5311");
     return 3;
 }
 

@@ -55,7 +55,7 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(0, desk.Run("set", "cabinet.fill.mass", "--remove", "--project", "reading-room").ExitCode);
         Assert.Contains("\"fill\": { \"note\": \"two layers of wool felt\" }", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("not stated yet: mass of the fill (cabinet.fill.mass)", Regex.Replace(desk.Run("appraise", "reading-room", "--all").Output, @"\s+", " "), StringComparison.Ordinal);
-        Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--project", "reading-room").ExitCode);
+        Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--block", "--project", "reading-room").ExitCode);
         Assert.DoesNotContain("wool felt", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("no fill is stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
     }
@@ -148,4 +148,38 @@ public sealed class ChangeTests : IDisposable
     }
 
     private List<JsonElement> Findings() => [.. desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray()];
+
+    [Theory]
+    [InlineData("stock", "13 entries")]
+    [InlineData("cabinet", "the whole block with 19 values")]
+    [InlineData("brief", "the whole block with 43 values")]
+    [InlineData("measured", "the whole block with 1 value")]
+    [InlineData("stock[1]", "the whole block with 2 values")]
+    public void A_whole_block_goes_only_when_that_is_said_and_in_words(string key, string what)
+    {
+        var before = File.ReadAllText(desk.Project);
+        var refused = desk.Run("set", key, "--remove", "--project", "reading-room");
+        Assert.Equal((2, "", $"{key}: is {what}; --block beside --remove takes it out, or a key within it\n"), (refused.ExitCode, refused.Output, refused.Error));
+        Assert.Equal(before, File.ReadAllText(desk.Project));
+
+        var ran = desk.Run("set", key, "--remove", "--block", "--project", "reading-room");
+        Assert.Equal((0, $"{key}: {what} taken out"), (ran.ExitCode, ran.Lines[0]));
+        Assert.DoesNotContain("Stillwall.", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("{", ran.Output, StringComparison.Ordinal);
+        Assert.Equal(key.Contains('['), JsonDocument.Parse(File.ReadAllText(desk.Project)).RootElement.TryGetProperty(key.Split('[')[0], out _));
+    }
+
+    [Theory]
+    [InlineData("yes\n", 0)]
+    [InlineData("no\n", 2)]
+    [InlineData("\n", 2)]
+    [InlineData("", 2)]
+    public void In_a_terminal_a_whole_block_is_asked_for(string answer, int exitCode)
+    {
+        Assert.Equal(0, desk.Run("set", "cabinet.note", "the third one", "--project", "reading-room").ExitCode);
+        var ran = desk.Run(["set", "cabinet", "--remove", "--project", "reading-room"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, answer);
+        Assert.Equal(exitCode, ran.ExitCode);
+        Assert.StartsWith("cabinet: take out the whole block with 19 values? yes or [no]: ", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(exitCode != 0, File.ReadAllText(desk.Project).Contains("the third one", StringComparison.Ordinal));
+    }
 }

@@ -12,18 +12,9 @@ internal static class Common
 
     internal static TextOption ProjectOption => new("--project", "PROJECT", "project folder or its file; the current folder where left out");
 
-    internal static TextOption Csv(string columns) => new("--csv", "FILE", $"writes {columns}; - is standard output");
+    internal static OutputOption Csv(string columns) => new("--csv", "FILE", $"writes {columns}; - is standard output");
 
-    internal static TextOption Out => new("--out", "DIR", "folder to write into; out in the project folder where left out");
-
-    /// <summary>Makes the folder that files are written into.</summary>
-    /// <returns>The folder as it was named, or <c>out</c> in the project folder.</returns>
-    internal static string OutFolder(Invocation call, TextOption option, LoadedProject loaded)
-    {
-        var folder = call.Text(option) ?? Path.Combine(Path.GetDirectoryName(loaded.File)!, "out");
-        call.Session.MakeFolder(folder);
-        return folder;
-    }
+    internal static OutputOption Out => new("--out", "DIR", "folder to write into; out in the project folder where left out. Its own old files there, listed in made.json, are cleared away");
 
     /// <summary>Says what went into a file; nothing where it went to standard output.</summary>
     internal static void SayWritten(Session session, string file, int rows)

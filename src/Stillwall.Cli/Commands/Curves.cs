@@ -21,8 +21,8 @@ internal static class Curves
         var volts = new QuantityOption("--volts", Dimension.None, "voltage of the source, V rms; 2.83 where left out") { Span = (1e-6, 1e6) };
         var points = new QuantityOption("--points-per-decade", Dimension.None, "points in each of the two decades; 40 where left out") { IsWhole = true, Span = (1, 10000) };
         var csv = Common.Csv("every column for every point, 10 Hz to 1 kHz");
-        var svg = new TextOption("--svg", "FILE", "draws the four questions: how low, how loud, how far the cone moves, what the amplifier feels; - is standard output");
-        var png = new TextOption("--png", "FILE", "the same as a picture of points; - is standard output");
+        var svg = new OutputOption("--svg", "FILE", "draws the four questions: how low, how loud, how far the cone moves, what the amplifier feels; - is standard output");
+        var png = new OutputOption("--png", "FILE", "the same as a picture of points; - is standard output");
         var walls = new Flag("--walls", "the walls' volume velocity beside the cone's instead, 20 Hz to 1 kHz");
         return new Verb("curves", "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m", "stillwall curves my-cabinet --csv curves.csv")
         {
@@ -35,25 +35,25 @@ internal static class Curves
                 var file = call.Text(csv);
                 if (call.Has(walls))
                 {
-                    return WallCurves.Deliver(call.Session, facts, perDecade, file, call.Text(svg), call.Text(png));
+                    return WallCurves.Deliver(call, facts, perDecade, csv, svg, png);
                 }
 
                 var network = facts.System?.Network ?? throw Want.OfBox("curves", facts);
                 var limits = MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, facts.Project.Brief.Amplifier);
-                if (call.Text(svg) is { } drawing)
+                if (call.Text(svg) is not null)
                 {
-                    call.Session.Deliver(drawing, ChartPicture.Svg(ResponseCharts.All(facts)));
+                    call.Deliver(svg, ChartPicture.Svg(ResponseCharts.All(facts)));
                     return ExitCodes.Done;
                 }
 
-                if (call.Text(png) is { } picture)
+                if (call.Text(png) is not null)
                 {
                     if (!ChartPicture.HasFont)
                     {
                         throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg");
                     }
 
-                    call.Session.Deliver(picture, ChartPicture.Png(ResponseCharts.All(facts)));
+                    call.Deliver(png, ChartPicture.Png(ResponseCharts.All(facts)));
                     return ExitCodes.Done;
                 }
 
@@ -64,31 +64,28 @@ internal static class Curves
                 }
 
                 var curve = ResponseCurve.Of(network, limits, drive, perDecade);
-                call.Session.Deliver(file, Text(curve, network));
+                call.Deliver(csv, Text(curve, network), Heads);
                 Common.SayWritten(call.Session, file, curve.Count);
                 return ExitCodes.Done;
             },
         };
     }
 
+    private static readonly (string Name, Func<CurvePoint, double?> Cell)[] Columns =
+    [
+        ("frequency_hz", p => p.FrequencyHz), ("spl_db", p => p.SplDb), ("phase_deg", p => p.PhaseDeg), ("excursion_peak_mm", p => p.ExcursionPeakMm),
+        ("box_pressure_pa_rms", p => p.BoxPressurePaRms), ("impedance_ohm", p => p.ImpedanceOhm), ("impedance_phase_deg", p => p.ImpedancePhaseDeg),
+        ("group_delay_ms", p => p.GroupDelayMs), ("max_spl_db", p => p.MaxSplDb),
+    ];
+
+    private static readonly (string Name, Func<CurvePoint, double?> Cell)[] OfPort = [("port_speed_m_s", p => p.PortSpeedMS)], OfRadiator = [("radiator_excursion_mm", p => p.RadiatorExcursionMm)];
+
+    // Of every kind of cabinet, so that a table of the same cabinet as another kind is known again.
+    private static readonly IReadOnlyList<string> Heads = [.. new[] { Columns, [.. Columns, .. OfPort], [.. Columns, .. OfRadiator], [.. Columns, .. OfPort, .. OfRadiator] }.Select(all => string.Join(',', all.Select(c => c.Name)))];
+
     private static string Text(IReadOnlyList<CurvePoint> curve, BoxNetwork network)
     {
-        var columns = new List<(string Name, Func<CurvePoint, double?> Cell)>
-        {
-            ("frequency_hz", p => p.FrequencyHz), ("spl_db", p => p.SplDb), ("phase_deg", p => p.PhaseDeg), ("excursion_peak_mm", p => p.ExcursionPeakMm),
-            ("box_pressure_pa_rms", p => p.BoxPressurePaRms), ("impedance_ohm", p => p.ImpedanceOhm), ("impedance_phase_deg", p => p.ImpedancePhaseDeg),
-            ("group_delay_ms", p => p.GroupDelayMs), ("max_spl_db", p => p.MaxSplDb),
-        };
-        if (network.Port is not null)
-        {
-            columns.Add(("port_speed_m_s", p => p.PortSpeedMS));
-        }
-
-        if (network.PassiveRadiator is not null)
-        {
-            columns.Add(("radiator_excursion_mm", p => p.RadiatorExcursionMm));
-        }
-
+        (string Name, Func<CurvePoint, double?> Cell)[] columns = [.. Columns, .. network.Port is null ? [] : OfPort, .. network.PassiveRadiator is null ? [] : OfRadiator];
         return CsvText.Write([.. columns.Select(c => c.Name)], curve.Select(p => (IReadOnlyList<double?>)[.. columns.Select(c => c.Cell(p))]));
     }
 

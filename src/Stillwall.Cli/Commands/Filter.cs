@@ -51,7 +51,7 @@ internal static class Filter
                 };
                 var section = Section(inputs, call.Value(slope));
                 var points = call.Text(frequencies) is { } file ? FrequenciesOf(call.Session, file, inputs.RateHz) : [.. ResponseCurve.FrequenciesHz(40).Where(f => f <= inputs.RateHz / 2)];
-                Write(call, section, points, call.Has(json), call.Text(csv));
+                Write(call, section, points, call.Has(json), csv);
                 call.Session.Print(call.Has(json) || call.Text(csv) is not null || !LiftsTheLowest(inputs) ? "" : CareText.At(WorkStep.Equaliser, null, call.Session.Terminal.Width));
                 return ExitCodes.Done;
             },
@@ -93,21 +93,16 @@ internal static class Filter
         }
     }
 
-    private static void Write(Invocation call, Biquad section, List<double> points, bool asJson, string? csv)
+    private static void Write(Invocation call, Biquad section, List<double> points, bool asJson, OutputOption csv)
     {
-        if (csv is not null)
-        {
-            call.Session.Deliver(csv, CsvText.Write(
-                ["frequency_hz", "magnitude_db", "phase_deg"], points.Select(f => (IReadOnlyList<double?>)[f, section.MagnitudeDb(f), section.PhaseDeg(f)])));
-        }
-
+        call.Deliver(csv, CsvText.Write(["frequency_hz", "magnitude_db", "phase_deg"], points.Select(f => (IReadOnlyList<double?>)[f, section.MagnitudeDb(f), section.PhaseDeg(f)])));
         if (asJson)
         {
             call.Session.Print(ResultJson.Write(section));
         }
-        else if (csv is not null)
+        else if (call.Text(csv) is { } file)
         {
-            Common.SayWritten(call.Session, csv, points.Count);
+            Common.SayWritten(call.Session, file, points.Count);
         }
         else
         {

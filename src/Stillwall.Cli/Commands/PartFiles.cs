@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
+using Stillwall.Appraisals;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
 using Stillwall.Files.Meshes;
+using Stillwall.Files.Outputs;
 using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
@@ -19,10 +21,11 @@ internal static class PartFiles
         var project = Common.Project;
         var folder = Common.Out;
         var format = new TextOption("--format", "FORMAT", "3mf, or stl in millimetres; 3mf where left out", ["3mf", "stl"]);
+        var anyway = new Flag("--anyway", "writes also what cannot be used: parts that are not closed, are larger than the bed or collide; else nothing is written then");
         var json = Common.Json;
         return new Verb("parts", "draws every part to print and writes a file for each, and one with all in their places", "stillwall parts my-cabinet --out out")
         {
-            Takes = [project, folder, format, json],
+            Takes = [project, folder, format, anyway, json],
             Do = call =>
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
@@ -34,8 +37,8 @@ internal static class PartFiles
                 var meshed = Meshed(call.Session, drawn, brief.Printer);
                 var printed = meshed.Select(m => m.Figures(brief.Printer, facts.Skin?.DensityKgM3, extension)).ToList();
                 var result = new PrintedParts(printed, SealantBead.Of(geometry), InteriorCheck.Of(job, drawn), geometry.CavityM3, facts.NetVolumeM3);
-                var into = Common.OutFolder(call, folder, loaded);
-                Write(call.Session, into, meshed, printed, extension, facts.Project.Name);
+                Judge(call.Session, result, facts.Show, call.Has(anyway));
+                var into = call.Deliver(folder, loaded, Files(meshed, printed, extension, facts.Project.Name));
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : PartText.Of(result, into, extension, facts, call.Session.Terminal));
                 return ExitCodes.Done;
             },
@@ -56,17 +59,25 @@ internal static class PartFiles
             return meshed;
         })];
 
-    private static void Write(Session session, string folder, List<MeshedPart> parts, List<PrintedPart> figures, string extension, string title)
+    private static void Judge(Session session, PrintedParts result, Show show, bool anyway)
     {
-        foreach (var (part, figure) in parts.Zip(figures))
+        var unusable = PartText.Unusable(result, show);
+        if (unusable.Count > 0 && !anyway)
         {
-            session.Deliver(Path.Combine(folder, figure.File), extension == "stl"
-                ? StlFile.Write(part.Surface.Mesh, part.Name) : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name));
+            throw Refusal.Input(unusable.Select(line => $"parts: not written without --anyway: {line}"));
         }
 
-        if (extension == "3mf")
+        foreach (var line in unusable)
         {
-            session.Deliver(Path.Combine(folder, $"{Assembly}.3mf"), ThreeMfFile.Write([.. parts.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))], title));
+            session.Tell($"parts: written anyway: {line}");
         }
+    }
+
+    private static IReadOnlyList<MadeFile> Files(List<MeshedPart> parts, List<PrintedPart> figures, string extension, string title)
+    {
+        var files = parts.Zip(figures, (part, figure) => new MadeFile(figure.File, extension == "stl"
+            ? StlFile.Write(part.Surface.Mesh, part.Name) : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name)));
+        return extension == "stl" ? [.. files]
+            : [.. files, new MadeFile($"{Assembly}.3mf", ThreeMfFile.Write([.. parts.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))], title))];
     }
 }

@@ -15,7 +15,7 @@ internal static class QuietVerb
     internal static Verb Verb()
     {
         var project = Common.Project;
-        var csv = new TextOption("--csv", "FILE", "writes the equaliser's coefficients at 44.1, 48 and 96 kHz; - is standard output");
+        var csv = new OutputOption("--csv", "FILE", "writes the equaliser's coefficients at 44.1, 48 and 96 kHz; - is standard output");
         var json = new Flag("--json", "the equaliser as one JSON document: kind, frequency, Q, gain, coefficients, bands before and after");
         return new Verb("quiet", "which everyday level is polite to the neighbour, band by band, and what would help", "stillwall quiet my-cabinet --csv equaliser.csv")
         {
@@ -28,7 +28,7 @@ internal static class QuietVerb
                 {
                     var facts = loaded.Facts();
                     var report = EqualiserReport.Of(facts.Quiet) ?? throw Refusal.Input($"quiet: no equaliser can be sought yet; {KeyNames.Missing(facts.Quiet.Missing)}");
-                    Deliver(call, report, call.Text(csv), call.Has(json));
+                    Deliver(call, report, csv, call.Has(json));
                     return ExitCodes.Done;
                 }
 
@@ -43,15 +43,12 @@ internal static class QuietVerb
         };
     }
 
-    private static void Deliver(Invocation call, EqualiserReport report, string? csv, bool asJson)
+    private static void Deliver(Invocation call, EqualiserReport report, OutputOption csv, bool asJson)
     {
-        if (csv is not null)
+        call.Deliver(csv, EqualiserTable.Write(report));
+        if (call.Text(csv) is { } file && !asJson)
         {
-            call.Session.Deliver(csv, EqualiserTable.Write(report));
-            if (!asJson)
-            {
-                Common.SayWritten(call.Session, csv, EqualiserTable.Rows(report).Count);
-            }
+            Common.SayWritten(call.Session, file, EqualiserTable.Rows(report).Count);
         }
 
         if (asJson)

@@ -4,6 +4,7 @@ using Stillwall.Appraisals.Ranking;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Figures;
+using Stillwall.Files;
 using Stillwall.Files.Charts;
 using Stillwall.Files.Json;
 using Stillwall.Projects;
@@ -18,7 +19,7 @@ internal static class Rank
         var project = Common.Project;
         var json = Common.Json;
         var top = new QuantityOption("--top", Dimension.None, "how many to show; all where left out") { IsWhole = true, Span = (1, 100000) };
-        var svg = new TextOption("--svg", "FILE", "draws level against price; - is standard output");
+        var svg = new OutputOption("--svg", "FILE", "draws level against price; - is standard output");
         return new Verb("rank", "every candidate driver in this cabinet, the best first, with the reason for each refusal", "stillwall rank my-cabinet --top 5")
         {
             Takes = [project, top, json, svg],
@@ -28,7 +29,7 @@ internal static class Rank
                 var ranked = Ranking.Of(loaded.Project, loaded.Candidates, (int?)call.Value(top));
                 if (call.Text(svg) is { } file)
                 {
-                    call.Session.Deliver(file, Drawn(loaded.Project, Ranking.Of(loaded.Project, loaded.Candidates)));
+                    call.Deliver(svg, Drawn(loaded.Project, Ranking.Of(loaded.Project, loaded.Candidates)));
                     Common.SayWritten(call.Session, file, ranked.Drivers.Count);
                     return ExitCodes.Done;
                 }
@@ -56,7 +57,7 @@ internal static class Rank
                 d.SystemQ is { } q ? Show.Number(q) : "–"]));
         var legend = Words.Wrapped("● holds, ◐ tight, ▲ fails, ○ unknown; * the loudest of those that cost no more; resonance and Q: of the closed box", terminal.Width) + "\n";
         var reasons = ranked.Drivers.Where(d => d.Reasons.Count > 0)
-            .Select(d => $"\n{Ink.Mark(d.Verdict)} {d.Name}\n" + string.Concat(d.Reasons.Select(r => $"  {Words.Wrapped(r, terminal.Width, 2, 4)}\n")));
+            .Select(d => $"\n{Ink.Mark(d.Verdict)} {Visible.Of(d.Name)}\n" + string.Concat(d.Reasons.Select(r => $"  {Words.Wrapped(r, terminal.Width, 2, 4)}\n")));
         return table + legend + string.Concat(reasons);
     }
 

@@ -21,7 +21,7 @@ internal static class Room
         var velocity = new QuantityOption("--volume-velocity", Dimension.None, "volume velocity of the source, m3/s rms; 0.001 where left out") { Span = (1e-12, 1e3) };
         var csv = Common.Csv("level and phase at 10, 12 … 200 Hz");
         var map = new QuantityOption("--map", Dimension.Frequency, "draws the plan of the room, coloured by level at this frequency; needs --svg") { Span = (5, RoomModel.HighestMeanHz) };
-        var svg = new TextOption("--svg", "FILE", "where the plan goes; - is standard output");
+        var svg = new OutputOption("--svg", "FILE", "where the plan goes; - is standard output");
         var places = new TextOption("--places", "WHAT", "searches where to stand or sit: cabinet, seat or both", Movable);
         var json = new Flag("--json", "with --places: one JSON document on standard output and nothing else");
         return new Verb("room", "level at the seat for a source of constant volume velocity in the stated room; a plan of it; where to stand and sit", "stillwall room my-cabinet --map 45Hz --svg room.svg")
@@ -47,13 +47,13 @@ internal static class Room
                 if (file is not null)
                 {
                     var curve = RoomCurve.Of(room, source);
-                    call.Session.Deliver(file, CsvText.Write(["frequency_hz", "spl_db", "phase_deg"], curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, p.SplDb, p.PhaseDeg])));
+                    call.Deliver(csv, CsvText.Write(["frequency_hz", "spl_db", "phase_deg"], curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, p.SplDb, p.PhaseDeg])));
                     Common.SayWritten(call.Session, file, curve.Count);
                 }
 
                 if (picture is not null)
                 {
-                    call.Session.Deliver(picture, RoomMapSvg.Of(RoomMap.Of(room, at!.Value, source), facts.Show));
+                    call.Deliver(svg, RoomMapSvg.Of(RoomMap.Of(room, at!.Value, source), facts.Show));
                     Say(call.Session, picture, "the plan of the room");
                 }
 

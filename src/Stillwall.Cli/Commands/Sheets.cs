@@ -1,7 +1,9 @@
+using System.Text;
 using Stillwall.Cli.Output;
 using Stillwall.Cli.Running;
 using Stillwall.Figures.Sheets;
 using Stillwall.Files.Drawings;
+using Stillwall.Files.Outputs;
 
 namespace Stillwall.Cli.Commands;
 
@@ -20,12 +22,7 @@ internal static class Sheets
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var facts = loaded.Facts();
                 var sheets = facts.Geometry is not null ? SheetSet.Of(facts) : throw Want.OfCabinet("sheets");
-                var into = Common.OutFolder(call, folder, loaded);
-                foreach (var sheet in sheets)
-                {
-                    call.Session.Deliver(Path.Combine(into, sheet.Name + ".svg"), SheetSvg.Of(sheet));
-                }
-
+                var into = call.Deliver(folder, loaded, [.. sheets.Select(sheet => new MadeFile(sheet.Name + ".svg", Encoding.UTF8.GetBytes(SheetSvg.Of(sheet))))]);
                 call.Session.Print(SheetText.Of(sheets, into, call.Session.Terminal));
                 return ExitCodes.Done;
             },

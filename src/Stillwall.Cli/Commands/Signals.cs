@@ -3,6 +3,7 @@ using Stillwall.Appraisals;
 using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Audio;
+using Stillwall.Files.Outputs;
 using Stillwall.Projects;
 using Stillwall.Proofs.Recordings;
 using Stillwall.Proofs.Signals;
@@ -19,7 +20,7 @@ internal static class Signals
     internal static Verb Verb()
     {
         var kind = new TextArgument("KIND", "sweep, tone, noise (a pink band), pulses (which way does the cone go), levels (an octave below and above the crossover in turn, for trimming)");
-        var file = new TextOption("--out", "FILE.wav", "file to write; - is standard output");
+        var file = new OutputOption("--out", "FILE.wav", "file to write; - is standard output");
         var from = new QuantityOption("--from", Dimension.Frequency, "where a sweep or band begins; 10 Hz where left out") { Span = (0.1, 20000) };
         var to = new QuantityOption("--to", Dimension.Frequency, "where it ends; 1000 Hz where left out") { Span = (0.2, 48000) };
         var frequency = new QuantityOption("--frequency", Dimension.Frequency, "of a tone, or the crossover of levels; 40 Hz and 80 Hz where left out") { Span = (0.1, 48000) };
@@ -45,7 +46,7 @@ internal static class Signals
                 var sound = Make(name, low, high, one, duration, hertz, peak);
                 var whole = TestSignals.WithSilence(sound, hertz, call.Value(lead) ?? 0, call.Value(tail) ?? 0);
                 var facts = call.Text(project) is { } path ? LoadedProject.Load(call.Session, path).Facts() : null;
-                call.Session.Deliver(target, WavWriter.Write(new Recording(hertz, [whole], 0), Format(call.Text(samples))));
+                call.Deliver(file, SoundMark.Put(WavWriter.Write(new Recording(hertz, [whole], 0), Format(call.Text(samples)))));
                 foreach (var caution in Cautions.At(WorkStep.Signal, facts))
                 {
                     call.Session.Tell($"Caution: {caution.Sentence}");

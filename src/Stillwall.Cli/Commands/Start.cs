@@ -26,7 +26,7 @@ internal static class Start
                 var isAsked = !call.Has(demo) && terminal.InputIsTerminal && terminal.OutputIsTerminal;
                 if (isAsked)
                 {
-                    text = Asked(text, terminal);
+                    text = Asked(text, call.Session);
                 }
 
                 Make(at, path, text);
@@ -79,21 +79,21 @@ internal static class Start
     }
 
     // Questions go to standard error: standard output keeps to what was done.
-    private static string Asked(string text, Terminal terminal)
+    private static string Asked(string text, Session session)
     {
-        Say(terminal, "Nine questions. Enter keeps what stands in brackets, the end of input all the\nrest. Any unit will do.\n\n");
+        session.Ask("Nine questions. Enter keeps what stands in brackets, the end of input all the\nrest. Any unit will do.\n\n");
         var answered = new HashSet<string>(StringComparer.Ordinal);
         var isInch = false;
         foreach (var (i, question) in Question.All.Index())
         {
             if (question.Choices.Count > 0)
             {
-                Say(terminal, $"   {Words.Wrapped(string.Join(", ", question.Choices), Math.Min(78, terminal.Width), 3, 3)}\n");
+                session.Ask($"   {Words.Wrapped(string.Join(", ", question.Choices), Math.Min(78, session.Terminal.Width), 3, 3)}\n");
             }
 
-            if (Answered(terminal, ref text, $"{Count(i + 1)}. {question.Ask} [{question.Now(text)}]: ", question, answered) is not { } answer)
+            if (Answered(session, ref text, $"{Count(i + 1)}. {question.Ask} [{question.Now(text)}]: ", question, answered) is not { } answer)
             {
-                Say(terminal, "\n");
+                session.Ask("\n");
                 break;
             }
 
@@ -104,12 +104,12 @@ internal static class Start
     }
 
     // The answer that was taken, empty where the demo's value was kept; null at the end of input.
-    private static string? Answered(Terminal terminal, ref string text, string prompt, Question question, HashSet<string> answered)
+    private static string? Answered(Session session, ref string text, string prompt, Question question, HashSet<string> answered)
     {
         while (true)
         {
-            Say(terminal, prompt);
-            var answer = terminal.Input.ReadLine()?.Trim();
+            session.Ask(prompt);
+            var answer = session.Terminal.Input.ReadLine()?.Trim();
             if (string.IsNullOrEmpty(answer))
             {
                 return answer;
@@ -122,7 +122,7 @@ internal static class Start
                 return answer;
             }
 
-            Say(terminal, $"   {fault}\n");
+            session.Ask($"   {fault}\n");
         }
     }
 
@@ -132,12 +132,6 @@ internal static class Start
         var lines = DemoMarks.ReplaceFirst(marks).Select(what => $"- {Words.Wrapped(what, width, 2, 2)}\n");
         return "\n" + Words.Wrapped($"{Count(marks.Count)} blocks have values that are still the demo's; a note in each names them. To replace first:", width) + "\n" + string.Concat(lines)
             + Words.Wrapped("\"stillwall set KEY VALUE\" replaces one and takes it out of the note.", width) + "\n\n";
-    }
-
-    private static void Say(Terminal terminal, string words)
-    {
-        terminal.Error.Write(words);
-        terminal.Error.Flush();
     }
 
     private static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);

@@ -13,31 +13,31 @@ internal static class WallCurves
     private static readonly IReadOnlyList<string> Panels = ["left", "right", "top", "bottom", "front", "rear"];
     private static readonly double[] ShownHz = [20, 31.5, 50, 80, 125, 200, 315, 500, 800, 1000];
 
-    internal static int Deliver(Session session, Facts facts, int perDecade, string? csv, string? svg, string? png)
+    internal static int Deliver(Invocation call, Facts facts, int perDecade, OutputOption csv, OutputOption svg, OutputOption png)
     {
         if (facts.WallCurveOf(perDecade) is not { } curve || WallSoundChart.Of(facts) is not { } chart)
         {
             throw facts.Walls.Count == 0 ? Want.OfWalls("curves --walls", facts) : Want.OfBox("curves --walls", facts);
         }
 
-        if (svg is not null)
+        if (call.Text(svg) is not null)
         {
-            session.Deliver(svg, ChartPicture.Svg(chart));
+            call.Deliver(svg, ChartPicture.Svg(chart));
         }
-        else if (png is not null)
+        else if (call.Text(png) is not null)
         {
-            session.Deliver(png, ChartPicture.HasFont ? ChartPicture.Png(chart) : throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg"));
+            call.Deliver(png, ChartPicture.HasFont ? ChartPicture.Png(chart) : throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg"));
         }
-        else if (csv is not null)
+        else if (call.Text(csv) is { } file)
         {
-            session.Deliver(csv, CsvText.Write(
+            call.Deliver(csv, CsvText.Write(
                 ["frequency_hz", .. Panels.Select(p => $"{p}_db"), "power_sum_db", "worst_phase_db"],
                 curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, .. p.PanelsDb.Select(l => (double?)l), p.PowerSumDb, p.WorstPhaseDb])));
-            Common.SayWritten(session, csv, curve.Count);
+            Common.SayWritten(call.Session, file, curve.Count);
         }
         else
         {
-            session.Print(Table(facts, chart, session.Terminal));
+            call.Session.Print(Table(facts, chart, call.Session.Terminal));
         }
 
         return ExitCodes.Done;

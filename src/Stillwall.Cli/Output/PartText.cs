@@ -1,12 +1,28 @@
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
 using Stillwall.Parts;
+using Stillwall.Parts.Drawing;
 
 namespace Stillwall.Cli.Output;
 
 /// <summary>The drawn parts for people.</summary>
 internal static class PartText
 {
+    /// <summary>What cannot be used as it is drawn: a line for each way, which names the parts.</summary>
+    internal static IReadOnlyList<string> Unusable(PrintedParts result, Show show)
+    {
+        string Names(Func<PrintedPart, bool> which) => string.Join(", ", result.Parts.Where(which).Select(p => p.Name));
+        var (open, large) = (Names(p => !p.Watertight), Names(p => p.Fits == false));
+        return
+        [
+            .. open.Length > 0 ? [$"not closed: {open}"] : Array.Empty<string>(),
+            .. large.Length > 0 ? [$"larger than the printer's bed: {large}"] : Array.Empty<string>(),
+            .. result.Collisions.Select(c => Collide(c, show)),
+        ];
+    }
+
+    private static string Collide(Collision c, Show show) => $"{c.First} and {c.Second} collide {show.Length(c.DepthM)} behind the front";
+
     internal static string Of(PrintedParts result, string folder, string extension, Facts facts, Terminal terminal)
     {
         var show = facts.Show;
@@ -20,7 +36,7 @@ internal static class PartText
         List<string> said = [
             open.Count == 0 ? "Every surface is closed." : $"Not closed, do not print: {string.Join(", ", open)}.",
             .. result.Collisions.Count == 0 ? ["Nothing collides in the assembled cabinet, driver and terminal counted."]
-                : result.Collisions.Select(c => $"{c.First} and {c.Second} collide {show.Length(c.DepthM)} behind the front."),
+                : result.Collisions.Select(c => $"{Collide(c, show)}."),
             .. extension == "3mf" ? ["assembly.3mf holds all parts of the cabinet in their places."] : Array.Empty<string>(),
             "Print the calibration strip and its peg first: the hole the peg just enters tells the clearance your printer needs.",
             "Air the room while printing."];

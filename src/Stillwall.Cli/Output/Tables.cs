@@ -1,5 +1,6 @@
 using Spectre.Console;
 using Stillwall.Cli.Running;
+using Stillwall.Files;
 
 namespace Stillwall.Cli.Output;
 
@@ -15,7 +16,7 @@ internal static class Tables
     /// <remarks>Where the table is too wide for the terminal each row becomes a few lines: no cell is ever broken letter by letter.</remarks>
     internal static string Of(Terminal terminal, string title, IReadOnlyList<string> header, IEnumerable<IReadOnlyList<string>> rows)
     {
-        var cells = rows.ToList();
+        var cells = rows.Select(row => (IReadOnlyList<string>)[.. row.Select(cell => Visible.Of(cell))]).ToList();
         var lines = Beside(terminal, header, cells);
         var isWide = Beside(terminal with { HasColour = false }, header, cells).Any(l => l.Length > terminal.Width);
         return $"{Ink.Strong(terminal, Words.Wrapped(title, terminal.Width))}\n{string.Join('\n', isWide ? Below(terminal, header, cells) : lines)}\n";
@@ -47,7 +48,7 @@ internal static class Tables
         console.Profile.Width = Widest;
         console.Profile.Capabilities.Unicode = true;
         console.Write(table);
-        return [.. writer.ToString().ReplaceLineEndings("\n").TrimEnd('\n').Split('\n').Select(line => line.TrimEnd())];
+        return [.. Ink.Taken(writer.ToString()).ReplaceLineEndings("\n").TrimEnd('\n').Split('\n').Select(line => line.TrimEnd())];
     }
 
     // Names beside what they name where there are no heads; else the row's name, and under it each cell after its head.

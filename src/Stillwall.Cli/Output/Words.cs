@@ -6,7 +6,7 @@ namespace Stillwall.Cli.Output;
 internal static class Words
 {
     /// <summary>Breaks a text at its spaces.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="text">The text; a line feed in it comes from somebody's words and is shown by its code.</param>
     /// <param name="width">Greatest length of a line, characters.</param>
     /// <param name="taken">Characters of the first line that are taken already.</param>
     /// <param name="indent">Spaces before every later line.</param>
@@ -16,7 +16,7 @@ internal static class Words
         var lines = new StringBuilder();
         var length = taken;
         var isFirst = true;
-        foreach (var word in Unbroken(text.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
+        foreach (var word in Unbroken(text.Replace("\n", "\\u000a", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries)))
         {
             if (!isFirst && length + 1 + word.Length > width)
             {

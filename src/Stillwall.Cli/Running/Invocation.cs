@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text;
+using Stillwall.Files.Outputs;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Running;
@@ -39,13 +41,50 @@ internal sealed record Invocation(Session Session, ParseResult Parsed)
 
     /// <summary>Makes sure that standard output is asked to hold one thing only.</summary>
     /// <exception cref="Refusal">It is asked to hold more.</exception>
-    internal void OneOutput(Flag json, params TextOption[] files)
+    internal void OneOutput(Flag json, params OutputOption[] files)
     {
         var wanted = files.Where(f => Text(f) == "-").Select(f => $"{f.Name} -").Concat(Has(json) ? [json.Name] : Array.Empty<string>()).ToList();
         if (wanted.Count > 1)
         {
             throw Refusal.Input($"{string.Join(" and ", wanted)}: standard output holds one thing only; a file name for the other");
         }
+    }
+
+    /// <summary>Makes sure, before anything is computed, that no output option names what must stay.</summary>
+    /// <exception cref="Refusal">One does.</exception>
+    internal void CheckOutputs()
+    {
+        foreach (var file in Parsed.CommandResult.Command.Options.OfType<OutputOption>().Select(Text).OfType<string>().Where(file => file != "-"))
+        {
+            Session.CheckPlace(file);
+        }
+    }
+
+    /// <summary>Delivers what an output option asked for, where it is given.</summary>
+    /// <param name="option">The option.</param>
+    /// <param name="text">All of the file.</param>
+    /// <param name="otherHeads">For a table: header lines that the same option writes at other times.</param>
+    internal void Deliver(OutputOption option, string text, params IReadOnlyList<string> otherHeads) => Deliver(option, Encoding.UTF8.GetBytes(text), otherHeads);
+
+    /// <inheritdoc cref="Deliver(OutputOption, string, IReadOnlyList{string})"/>
+    internal void Deliver(OutputOption option, byte[] bytes, params IReadOnlyList<string> otherHeads)
+    {
+        if (Text(option) is { } file)
+        {
+            Session.Deliver(file, bytes, otherHeads);
+        }
+    }
+
+    /// <summary>Delivers the files of a verb that fills a folder.</summary>
+    /// <param name="option">The option that names the folder; where it is not given, <c>out</c> in the project folder.</param>
+    /// <param name="loaded">The project.</param>
+    /// <param name="files">The files.</param>
+    /// <returns>The folder as it was named.</returns>
+    internal string Deliver(OutputOption option, LoadedProject loaded, IReadOnlyList<MadeFile> files)
+    {
+        var folder = Text(option) ?? Path.Combine(Path.GetDirectoryName(loaded.File)!, "out");
+        Session.Deliver(folder, Parsed.CommandResult.Command.Name, files);
+        return folder;
     }
 
     private static string OneOf(IReadOnlyList<string> words) => words.Count == 1 ? words[0] : $"one of {string.Join(", ", words)}";

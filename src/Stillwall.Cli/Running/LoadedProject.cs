@@ -26,6 +26,7 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
             throw Refusal.Path((trouble with { Path = named }).ToString());
         }
 
+        session.IsAbout(stored.File);
         if (stored.Reading is not { Project: { } project })
         {
             throw Refusal.Input(stored.Reading!.Faults.Select(f => f.ToString()));

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
+using Stillwall.Cli.Output;
 using Stillwall.Files;
+using Stillwall.Files.Outputs;
 
 namespace Stillwall.Cli.Running;
 
@@ -10,6 +12,8 @@ internal sealed class Session(Terminal terminal) : IDisposable
     private const int LongestLine = 300;
 
     private readonly MemoryStream held = new();
+
+    private readonly OutputSet outputs = new();
 
     internal Terminal Terminal { get; } = terminal;
 
@@ -27,10 +31,17 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
     }
 
-    /// <summary>Puts a text on standard output.</summary>
-    internal void Print(string text) => held.Write(Encoding.UTF8.GetBytes(text));
+    /// <summary>Puts a text on standard output: what is hidden in it is made visible, only our own colours are let through.</summary>
+    internal void Print(string text) => held.Write(Encoding.UTF8.GetBytes(Ink.Shown(text)));
 
-    internal void PrintLine(string line = "") => Print(line + "\n");
+    internal void PrintLine(string line = "") => Print(Visible.Of(line) + "\n");
+
+    /// <summary>Asks on standard error, at once: standard output keeps to what was done.</summary>
+    internal void Ask(string words)
+    {
+        Terminal.Error.Write(Visible.Of(words, keepsLines: true));
+        Terminal.Error.Flush();
+    }
 
     /// <summary>Says one line on standard error, at once.</summary>
     internal void Tell(string line)
@@ -39,12 +50,20 @@ internal sealed class Session(Terminal terminal) : IDisposable
         Terminal.Error.Flush();
     }
 
-    /// <summary>Makes a folder where there is none.</summary>
+    /// <summary>Remembers the project that this run is about: no output replaces what belongs to it.</summary>
+    internal void IsAbout(string projectFile) => outputs.ReadsProject(projectFile);
+
+    /// <summary>Makes sure that an output may be written at a place.</summary>
+    internal void CheckPlace(string file) => Refuse(file, outputs.CheckPlace(FullPath(file)));
+
+    /// <summary>Makes a folder to write into where there is none.</summary>
     internal void MakeFolder(string folder)
     {
+        var path = FullPath(folder);
+        CheckPlace(folder);
         try
         {
-            Directory.CreateDirectory(FullPath(folder));
+            Directory.CreateDirectory(path);
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
@@ -52,13 +71,11 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
     }
 
-    /// <summary>Writes what a run was asked to write, into a file or, for <c>-</c>, on standard output.</summary>
+    /// <summary>Takes what a run was asked to write: into a file, or for <c>-</c> on standard output. It is there when the run has succeeded.</summary>
     /// <param name="file">Path of the file, or <c>-</c>.</param>
-    /// <param name="text">Its text.</param>
-    internal void Deliver(string file, string text) => Deliver(file, Encoding.UTF8.GetBytes(text));
-
-    /// <inheritdoc cref="Deliver(string, string)"/>
-    internal void Deliver(string file, ReadOnlySpan<byte> bytes)
+    /// <param name="bytes">All of it.</param>
+    /// <param name="otherHeads">For a table: header lines that the same option writes at other times.</param>
+    internal void Deliver(string file, byte[] bytes, IReadOnlyList<string> otherHeads)
     {
         if (file == "-")
         {
@@ -66,14 +83,18 @@ internal sealed class Session(Terminal terminal) : IDisposable
             return;
         }
 
-        var path = FullPath(file);
-        try
+        Refuse(file, outputs.Add(FullPath(file), bytes, otherHeads));
+    }
+
+    /// <summary>Takes the files of a verb that fills a folder, where its own old ones are cleared away; names what else is there.</summary>
+    internal void Deliver(string folder, string verb, IReadOnlyList<MadeFile> files)
+    {
+        MakeFolder(folder);
+        var (strangers, file, fault) = MadeFolder.Add(outputs, FullPath(folder), verb, files);
+        Refuse(Path.Combine(folder, file ?? ""), fault);
+        if (strangers.Count > 0)
         {
-            File.WriteAllBytes(path, bytes);
-        }
-        catch (Exception e) when (PathTrouble.Is(e))
-        {
-            throw Refusal.Path($"{file}: cannot be written ({PathTrouble.Why(e)}); a file in a folder that is there and may be written");
+            Tell($"{folder}: left as {(strangers.Count == 1 ? "it is, for no verb wrote it" : "they are, for no verb wrote them")}: {string.Join(", ", strangers)}");
         }
     }
 
@@ -87,6 +108,7 @@ internal sealed class Session(Terminal terminal) : IDisposable
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, most + 1) : most + 1];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            outputs.Reads(path);
             return read <= most ? bytes[..read] : throw Refusal.Input($"{shown}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
         }
         catch (Exception e) when (PathTrouble.Is(e))
@@ -95,9 +117,15 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
     }
 
-    /// <summary>Lets go what was held back.</summary>
+    /// <summary>Lets go what was held back: files first, then standard output.</summary>
     internal void Release()
     {
+        if (outputs.Place() is { } trouble)
+        {
+            var near = Path.GetRelativePath(Terminal.Folder, trouble.File);
+            Refuse(near.StartsWith("..", StringComparison.Ordinal) ? trouble.File : near, trouble.Fault);
+        }
+
         try
         {
             held.WriteTo(Terminal.Output);
@@ -114,21 +142,26 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
     }
 
-    public void Dispose() => held.Dispose();
+    public void Dispose()
+    {
+        outputs.Dispose();
+        held.Dispose();
+    }
+
+    private static void Refuse(string file, OutputFault? fault)
+    {
+        if (fault is not null)
+        {
+            throw fault.IsInput ? Refusal.Input($"{file}: {fault.Message}") : Refusal.Path($"{file}: {fault.Message}");
+        }
+    }
 
     // EPIPE on Unix; ERROR_BROKEN_PIPE and ERROR_NO_DATA on Windows.
     private static bool IsBrokenPipe(IOException e) => OperatingSystem.IsWindows() ? (e.HResult & 0xFFFF) is 109 or 232 : e.HResult == 32;
 
-    // What would break the line or hide itself is shown by its code.
     private static string OneLine(string text)
     {
-        var line = new StringBuilder(text.Length);
-        foreach (var c in text)
-        {
-            var isHidden = char.IsControl(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
-            line.Append(isHidden ? $"\\u{(int)c:x4}" : c);
-        }
-
-        return line.Length <= LongestLine ? line.ToString() : line.ToString(0, char.IsHighSurrogate(line[LongestLine - 2]) ? LongestLine - 2 : LongestLine - 1) + "…";
+        var line = Visible.Of(text);
+        return line.Length <= LongestLine ? line : line[..(char.IsHighSurrogate(line[LongestLine - 2]) ? LongestLine - 2 : LongestLine - 1)] + "…";
     }
 }

@@ -55,13 +55,22 @@ internal sealed class Flag : Option<bool>
 }
 
 /// <summary>An option with a text: a name, a file.</summary>
-internal sealed class TextOption : Option<string>
+internal class TextOption : Option<string>
 {
     internal TextOption(string name, string shape, string description, IReadOnlyList<string>? words = null)
         : base(name) => (HelpName, Description, Words) = (shape, description, words);
 
     /// <summary>The words it may be; null where any text will do.</summary>
     internal IReadOnlyList<string>? Words { get; }
+}
+
+/// <summary>An option that names what is written: a file, or a folder for many. Nothing is delivered but by one of these.</summary>
+internal sealed class OutputOption : TextOption
+{
+    internal OutputOption(string name, string shape, string description)
+        : base(name, shape, description)
+    {
+    }
 }
 
 /// <summary>An argument of a verb.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using SkiaSharp;
+using Stillwall.Files.Outputs;
 
 namespace Stillwall.Files.Charts;
 
@@ -21,7 +22,7 @@ internal static class PngPainter
 
         using var image = surface.Snapshot();
         using var data = image.Encode(SKEncodedImageFormat.Png, 100);
-        return data.ToArray();
+        return PictureMark.Put(data.ToArray());
     }
 
     private static SKTypeface Face(string file) => SKTypeface.FromFile(file) ?? throw new InvalidOperationException($"the font {file} cannot be read");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security;
 using System.Text;
+using Stillwall.Files.Outputs;
 
 namespace Stillwall.Files.Charts;
 
@@ -12,7 +13,7 @@ internal static class SvgPainter
     internal static string Of(IEnumerable<Mark> marks, double width, double height, string title, string description)
     {
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{Px(width)}\" height=\"{Px(height)}\" viewBox=\"0 0 {Px(width)} {Px(height)}\" role=\"img\" font-family=\"{Fonts}\">\n");
+        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{Px(width)}\" height=\"{Px(height)}\" viewBox=\"0 0 {Px(width)} {Px(height)}\" role=\"img\" font-family=\"{Fonts}\">\n");
         text.Append(CultureInfo.InvariantCulture, $"<title>{Escaped(title)}</title>\n<desc>{Escaped(description)}</desc>\n");
         foreach (var mark in marks)
         {

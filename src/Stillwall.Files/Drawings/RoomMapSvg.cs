@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security;
 using System.Text;
 using Stillwall.Appraisals;
+using Stillwall.Files.Outputs;
 using Stillwall.Neighbours.Rooms;
 
 namespace Stillwall.Files.Drawings;
@@ -28,7 +29,7 @@ public static class RoomMapSvg
         var (wide, high) = (map.Room.WidthM * scale, map.Room.LengthM * scale);
         var (sheetWide, sheetHigh) = (Math.Max(Left + wide + Key + 16, 120), Top + Math.Max(high, 90) + 26);
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{N(sheetWide)}mm\" height=\"{N(sheetHigh)}mm\" viewBox=\"0 0 {N(sheetWide)} {N(sheetHigh)}\" role=\"img\" font-family=\"{Fonts}\" font-size=\"4\" fill=\"{Ink}\">\n");
+        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{N(sheetWide)}mm\" height=\"{N(sheetHigh)}mm\" viewBox=\"0 0 {N(sheetWide)} {N(sheetHigh)}\" role=\"img\" font-family=\"{Fonts}\" font-size=\"4\" fill=\"{Ink}\">\n");
         text.Append(CultureInfo.InvariantCulture, $"<title>{Escaped($"The room at {Show.Frequency(map.FrequencyHz)}")}</title>\n<desc>{Escaped(Said(map))}</desc>\n<rect width=\"{N(sheetWide)}\" height=\"{N(sheetHigh)}\" fill=\"{Paper}\"/>\n");
         text.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(Left)}\" y=\"10\" font-size=\"5.5\" font-weight=\"700\">{Escaped($"The room at {Show.Frequency(map.FrequencyHz)}")}</text>\n");
         text.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(Left)}\" y=\"17\" fill=\"{Soft}\">{Escaped(Said(map))}</text>\n");

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security;
 using System.Text;
 using Stillwall.Figures.Sheets;
+using Stillwall.Files.Outputs;
 
 namespace Stillwall.Files.Drawings;
 
@@ -27,7 +28,7 @@ public static class SheetSvg
         ArgumentNullException.ThrowIfNull(sheet);
         var (width, height) = (Mm(sheet.WidthMm), Mm(sheet.HeightMm));
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" role=\"img\" font-family=\"{Fonts}\" stroke-linecap=\"round\" stroke-linejoin=\"round\">\n");
+        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" role=\"img\" font-family=\"{Fonts}\" stroke-linecap=\"round\" stroke-linejoin=\"round\">\n");
         text.Append(CultureInfo.InvariantCulture, $"<title>{Escaped(sheet.Title)}</title>\n<desc>{Escaped(sheet.Description)}</desc>\n{Patterns}<rect width=\"{width}\" height=\"{height}\" fill=\"{Paper}\"/>\n");
         foreach (var mark in sheet.Marks)
         {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 
 namespace Stillwall.Files.Projects;
 
@@ -19,45 +18,11 @@ public sealed record Fault(string File, int Line, string Path, string Message)
     /// <returns><c>file:line: path: what; what is accepted</c>.</returns>
     public override string ToString()
     {
-        var file = Visible(File);
-        var path = Visible(Path);
+        var file = Visible.Of(File);
+        var path = Visible.Of(Path);
         var place = $"{(file.Length > LongestFile ? "…" + Tail(file, LongestFile - 1) : file)}:{Line.ToString(CultureInfo.InvariantCulture)}: {Head(path, LongestPath)}: ";
-        return place + Head(Visible(Message), LongestLine - place.Length);
+        return place + Head(Visible.Of(Message), LongestLine - place.Length);
     }
-
-    // What would break the line, hide itself or turn the writing round is shown by its code.
-    private static string Visible(string text)
-    {
-        if (text.All(c => c is >= ' ' and <= '~'))
-        {
-            return text;
-        }
-
-        var shown = new StringBuilder(text.Length);
-        for (var i = 0; i < text.Length; i++)
-        {
-            var isPair = char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]);
-            if (isPair)
-            {
-                shown.Append(text, i, 2);
-                i++;
-            }
-            else if (IsHidden(text[i]))
-            {
-                shown.Append("\\u").Append(((int)text[i]).ToString("x4", CultureInfo.InvariantCulture));
-            }
-            else
-            {
-                shown.Append(text[i]);
-            }
-        }
-
-        return shown.ToString();
-    }
-
-    private static bool IsHidden(char c) => char.GetUnicodeCategory(c)
-        is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned;
 
     private static string Head(string text, int longest)
     {

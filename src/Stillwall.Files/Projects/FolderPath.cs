@@ -23,6 +23,30 @@ public static class FolderPath
         }
     }
 
+    /// <summary>Name of the folder of a project that holds what was measured.</summary>
+    internal const string Measurements = "measurements";
+
+    private const int MostLinks = 40;
+
+    /// <summary>A path with every link on the way followed; what is not there yet stands in it as it was named.</summary>
+    /// <exception cref="IOException">Links lead round in a circle.</exception>
+    internal static string Real(string path) => Real(Path.GetFullPath(path), 0);
+
+    private static string Real(string full, int links)
+    {
+        var at = Path.GetPathRoot(full)!;
+        foreach (var part in full[at.Length..].Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries))
+        {
+            at = Path.Combine(at, part);
+            if (new FileInfo(at).LinkTarget is not null)
+            {
+                at = links < MostLinks ? Real(File.ResolveLinkTarget(at, returnFinalTarget: false)!.FullName, links + 1) : throw new IOException();
+            }
+        }
+
+        return at;
+    }
+
     private static bool LinksOut(string home, string file)
     {
         var at = home;

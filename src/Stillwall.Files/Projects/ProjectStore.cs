@@ -127,18 +127,18 @@ public static class ProjectStore
         var (draft, kept) = (Beside(file), Beside(file));
         try
         {
-            WriteThrough(draft, bytes, step);
+            WholeFile.Write(draft, bytes, step);
             if (former is not null)
             {
-                WriteThrough(kept, former, step);
-                TakePermissions(file, draft, kept);
+                WholeFile.Write(kept, former, step);
+                WholeFile.TakePermissions(file, draft, kept);
                 Keep(file, former, kept, step);
             }
 
             // Once more, for a program that takes no turns: what it wrote meanwhile is not replaced unseen.
-            if (expected is not null && !Says(file, former!))
+            if (expected is not null && !WholeFile.Says(file, former!))
             {
-                Discard(draft);
+                WholeFile.Discard(draft);
                 return Changed(path);
             }
 
@@ -148,8 +148,8 @@ public static class ProjectStore
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            Discard(draft);
-            Discard(kept);
+            WholeFile.Discard(draft);
+            WholeFile.Discard(kept);
             throw;
         }
     }
@@ -192,33 +192,22 @@ public static class ProjectStore
         return bytes[..read];
     }
 
-    private static void WriteThrough(string file, byte[] bytes, Action? step)
-    {
-        using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0);
-        step?.Invoke();
-        stream.Write(bytes.AsSpan(0, bytes.Length / 2));
-        step?.Invoke();
-        stream.Write(bytes.AsSpan(bytes.Length / 2));
-        stream.Flush(flushToDisk: true);
-        step?.Invoke();
-    }
-
     // What a save left behind that was broken off; nobody else is saving while the turn is held.
     private static void RemoveLeftovers(string file)
     {
         foreach (var leftover in Directory.GetFiles(Path.GetDirectoryName(file)!, Path.GetFileName(file) + ".*.tmp"))
         {
-            Discard(leftover);
+            WholeFile.Discard(leftover);
         }
     }
 
     // At no moment is there no project file, nor half a version: the former text stands in a file of its own before it is given a version's name.
     private static void Keep(string file, byte[] former, string kept, Action? step)
     {
-        if (Says(Version(file, 1), former))
+        if (WholeFile.Says(Version(file, 1), former))
         {
             // A save that was broken off has kept it already: no version is pushed out for nothing.
-            Discard(kept);
+            WholeFile.Discard(kept);
             return;
         }
 
@@ -234,32 +223,7 @@ public static class ProjectStore
         step?.Invoke();
     }
 
-    private static bool Says(string file, byte[] bytes) => new FileInfo(file) is { Exists: true } found && found.Length == bytes.Length && File.ReadAllBytes(file).AsSpan().SequenceEqual(bytes);
-
-    private static void TakePermissions(string file, params string[] drafts)
-    {
-        if (!OperatingSystem.IsWindows())
-        {
-            foreach (var draft in drafts)
-            {
-                File.SetUnixFileMode(draft, File.GetUnixFileMode(file));
-            }
-        }
-    }
-
     private static string Beside(string file) => $"{file}.{Path.GetRandomFileName()}.tmp";
 
     private static string Version(string file, int version) => $"{file}.{version.ToString(CultureInfo.InvariantCulture)}";
-
-    private static void Discard(string draft)
-    {
-        try
-        {
-            File.Delete(draft);
-        }
-        catch (Exception e) when (PathTrouble.Is(e))
-        {
-            // The draft stays behind; the project file is untouched, and that is what the caller is told about.
-        }
-    }
 }

@@ -50,13 +50,8 @@ public static class ProjectTextEditor
         (int From, int To)? cut = null;
         foreach (var step in Steps(dottedKey))
         {
-            var pieces = at switch
-            {
-                JsonBlock block => [.. block.Entries.Select(e => (e.Key, e.Start, e.Value))],
-                JsonList list => list.Items.Select((item, i) => (Index(i), item.Start, item)).ToList(),
-                _ => [],
-            };
-            var found = pieces.FindIndex(p => p.Item1 == step);
+            var pieces = Pieces(at);
+            var found = pieces.FindIndex(p => p.Step == step);
             if (found < 0)
             {
                 throw new ArgumentException($"{dottedKey}: is not stated", nameof(dottedKey));
@@ -65,10 +60,10 @@ public static class ProjectTextEditor
             // Of nested pieces that hold nothing else, the outermost goes.
             if (cut is null || pieces.Count > 1)
             {
-                cut = found + 1 < pieces.Count ? (pieces[found].Item2, pieces[found + 1].Item2) : (found > 0 ? pieces[found - 1].Item3.End : pieces[found].Item2, pieces[found].Item3.End);
+                cut = found + 1 < pieces.Count ? (pieces[found].Start, pieces[found + 1].Start) : (found > 0 ? pieces[found - 1].Value.End : pieces[found].Start, pieces[found].Value.End);
             }
 
-            at = pieces[found].Item3;
+            at = pieces[found].Value;
         }
 
         return bom + Spliced(text, cut!.Value.From, cut.Value.To, "");
@@ -94,6 +89,17 @@ public static class ProjectTextEditor
             _ => throw new ArgumentException($"{list} is no list", nameof(json)),
         };
     }
+
+    /// <summary>What a key holds; null where it is not stated.</summary>
+    internal static JsonPiece? Find(string json, string dottedKey) =>
+        Steps(dottedKey).Aggregate((JsonPiece?)Parsed(json).Root, (at, step) => at is null ? null : Pieces(at).Find(p => p.Step == step).Value);
+
+    private static List<(string Step, int Start, JsonPiece Value)> Pieces(JsonPiece at) => at switch
+    {
+        JsonBlock block => [.. block.Entries.Select(e => (e.Key, e.Start, e.Value))],
+        JsonList list => [.. list.Items.Select((item, i) => (Index(i), item.Start, item))],
+        _ => [],
+    };
 
     private static (string Bom, byte[] Text, JsonBlock Root) Parsed(string json)
     {

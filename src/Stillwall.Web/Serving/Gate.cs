@@ -32,9 +32,12 @@ internal static class Gate
         await next(context);
     }
 
-    /// <summary>Addresses to listen on that other machines could reach.</summary>
-    internal static IEnumerable<string> Foreign(string urls) =>
-        urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Where(url => !(Uri.TryCreate(url, UriKind.Absolute, out var uri) && uri.IsLoopback));
+    /// <summary>Reads an address to listen on: http, one of this machine's own names, and a port.</summary>
+    /// <param name="address">The address as it was typed.</param>
+    /// <returns>The address; null where other machines could reach it, or where it is anything else.</returns>
+    internal static Uri? Address(string address) =>
+        Uri.TryCreate(address, UriKind.Absolute, out var url) && url is { PathAndQuery: "/", Fragment: "", UserInfo: "" } && url.Scheme == Uri.UriSchemeHttp && Hosts.Contains(url.Host)
+        && !(url.Port == 0 && url.Host == "localhost") ? url : null;
 
     private static int? Refusal(HttpContext context)
     {

@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Diagnostics;
+using Stillwall.Files;
 using Stillwall.Files.Projects;
 
 namespace Stillwall.Web.Serving;
@@ -11,6 +12,7 @@ internal static class Start
     internal const long BodyLimit = 1 << 20;
 
     private const string Usage = "Stillwall.Web [PROJECT] [--folder DIR] [--urls http://127.0.0.1:PORT] [--no-browser]";
+    private const int LongestShown = 60;
     private const string DefaultUrl = "http://127.0.0.1:5310";
 
     private static readonly string[] Options = ["--folder", "--urls"];
@@ -21,12 +23,12 @@ internal static class Start
         var settings = Read(args, out var wrong);
         if (wrong is not null)
         {
-            return $"{wrong}; {Usage}";
+            return Visible.Of($"{wrong}; {Usage}");
         }
 
-        if (settings.GetValueOrDefault("urls") is { } urls && Gate.Foreign(urls).FirstOrDefault() is { } foreign)
+        if (Addresses(settings).FirstOrDefault(a => Gate.Address(a) is null) is { } foreign)
         {
-            return $"--urls: \"{foreign}\" could be reached from other machines or is no address; http://127.0.0.1 with a port";
+            return $"--urls: \"{Visible.Of(foreign.Length > LongestShown ? foreign[..LongestShown] + "…" : foreign)}\" is no http address of this machine alone; one such as http://127.0.0.1:5310";
         }
 
         return settings.GetValueOrDefault("project") is { } project && ProjectStore.Load(project).Trouble is { } trouble ? trouble.ToString() : null;
@@ -36,7 +38,7 @@ internal static class Start
     internal static string[] Settings(string[] args)
     {
         var settings = Read(args, out _);
-        settings.TryAdd("urls", DefaultUrl);
+        settings["urls"] = string.Join(';', Addresses(settings).Select(a => Gate.Address(a)!.GetLeftPart(UriPartial.Authority)));
         return [.. settings.Select(s => $"--{s.Key}={s.Value}")];
     }
 
@@ -56,6 +58,8 @@ internal static class Start
             }
         }
     }
+
+    private static string[] Addresses(Dictionary<string, string> settings) => (settings.GetValueOrDefault("urls") ?? DefaultUrl).Split(';', StringSplitOptions.TrimEntries);
 
     private static Dictionary<string, string> Read(string[] args, out string? wrong)
     {

@@ -30,7 +30,7 @@ internal static class ProveImpedance
         var boxFile = new TextOption("--in-box", "FILE.wav", "instead: the driver on an airtight, empty box of known volume");
         var volume = new QuantityOption("--volume", Dimension.Volume, "that volume, the cone's hollow counted") { Span = (1e-5, 10) };
         var area = new QuantityOption("--sd", Dimension.Area, "area of the cone, for Vas: middle of the surround to middle of the surround") { Span = (1e-5, 10) };
-        var driver = new TextOption("--driver", "FILE", "writes the driver as it stands in a project file under \"driver\"; - is standard output");
+        var driver = new OutputOption("--driver", "FILE", "writes the driver as it stands in a project file under \"driver\"; - is standard output");
         var csv = Common.Csv("the curve");
         var json = Common.Json;
         var keeping = new Keeping();
@@ -91,18 +91,14 @@ internal static class ProveImpedance
         };
     }
 
-    private static void Deliver(Invocation call, ImpedanceResult result, Show show, (Flag Json, TextOption Csv, TextOption Driver) outputs, bool isQuiet)
+    private static void Deliver(Invocation call, ImpedanceResult result, Show show, (Flag Json, OutputOption Csv, OutputOption Driver) outputs, bool isQuiet)
     {
-        if (call.Text(outputs.Csv) is { } table)
+        call.Deliver(outputs.Csv, CsvText.Write(
+            ["frequency_hz", "impedance_ohm", "impedance_phase_deg", "coherence_fraction", "fitted_ohm", "computed_ohm"],
+            result.Curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, p.ImpedanceOhm, p.ImpedancePhaseDeg, p.CoherenceFraction, p.FittedOhm, p.ComputedOhm])));
+        if (result.Driver is { } measured)
         {
-            call.Session.Deliver(table, CsvText.Write(
-                ["frequency_hz", "impedance_ohm", "impedance_phase_deg", "coherence_fraction", "fitted_ohm", "computed_ohm"],
-                result.Curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, p.ImpedanceOhm, p.ImpedancePhaseDeg, p.CoherenceFraction, p.FittedOhm, p.ComputedOhm])));
-        }
-
-        if (call.Text(outputs.Driver) is { } block)
-        {
-            call.Session.Deliver(block, Block(result.Driver!));
+            call.Deliver(outputs.Driver, Block(measured));
         }
 
         if (call.Has(outputs.Json))

@@ -14,6 +14,9 @@ internal static class ProveSweep
 {
     private static readonly IReadOnlyList<string> Places = ["near", "seat"];
 
+    // Without and with a project.
+    private static readonly IReadOnlyList<string>[] Heads = [["frequency_hz", "magnitude_db", "signal_to_noise_db"], ["frequency_hz", "magnitude_db", "signal_to_noise_db", "computed_db", "difference_db"]];
+
     internal static Verb Verb()
     {
         var file = new TextArgument("RECORDED.wav", "what the microphone heard");
@@ -38,11 +41,7 @@ internal static class ProveSweep
                 var result = Read(call, [call.Text(file)!, .. call.Text(more)?.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? []], call.Needed(played), new SweepSettings((int)(call.Value(points) ?? 24), call.Value(gate) ?? 1.5));
                 var computed = facts is null ? null : Computed(facts, place, result);
                 var isQuiet = call.Has(json) || call.Text(csv) == "-";
-                if (call.Text(csv) is { } table)
-                {
-                    call.Session.Deliver(table, Csv(result, computed));
-                }
-
+                call.Deliver(csv, Csv(result, computed), [.. Heads.Select(head => string.Join(',', head))]);
                 if (call.Has(json))
                 {
                     call.Session.Print(ResultJson.Write(result));
@@ -83,8 +82,7 @@ internal static class ProveSweep
 
     private static string Csv(SweepResult result, IReadOnlyList<SweepPoint>? computed)
     {
-        IReadOnlyList<string> header = computed is null ? ["frequency_hz", "magnitude_db", "signal_to_noise_db"] : ["frequency_hz", "magnitude_db", "signal_to_noise_db", "computed_db", "difference_db"];
-        return CsvText.Write(header, result.Points.Select((p, i) =>
+        return CsvText.Write(Heads[computed is null ? 0 : 1], result.Points.Select((p, i) =>
         {
             var plan = computed is not null && i < computed.Count ? (double?)computed[i].MagnitudeDb : null;
             return (IReadOnlyList<double?>)(computed is null ? [p.FrequencyHz, p.MagnitudeDb, p.SignalToNoiseDb] : [p.FrequencyHz, p.MagnitudeDb, p.SignalToNoiseDb, plan, p.MagnitudeDb - plan]);
