@@ -53,7 +53,15 @@ public class AppraisalBench
     public object Quiet() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 } }, drivers).Quiet;
 
     [Benchmark]
-    public object Quiet_with_an_equaliser_to_find() => new Facts(project with { Cabinet = new Cabinet { NetVolumeM3 = 0.012 }, Brief = project.Brief with { Everyday = project.Brief.Everyday! with { LevelDb = 80 } } }, drivers).Quiet;
+    public object Quiet_with_an_equaliser_to_find() =>
+        new Facts(
+            project with
+            {
+                Cabinet = new Cabinet { NetVolumeM3 = 0.012 },
+                Brief = project.Brief with { Everyday = project.Brief.Everyday! with { LevelDb = 80 } },
+            },
+            drivers
+        ).Quiet;
 
     [Benchmark]
     public object Room_curve_of_191_points() => Neighbours.Rooms.RoomCurve.Of(room, 0.001, 1);
@@ -67,14 +75,15 @@ public class AppraisalBench
     [Benchmark]
     public object Rank_ten_thousand_drivers() => Ranking.Of(project, tenThousand, 10);
 
-    private static DriverSheet Varied(DriverSheet sheet, SeededGenerator draw) => sheet with
-    {
-        FsHz = sheet.FsHz * draw.Factor(0.2),
-        Qms = sheet.Qms * draw.Factor(0.2),
-        Qes = sheet.Qes * draw.Factor(0.2),
-        VasM3 = sheet.VasM3 * draw.Factor(0.2),
-        BlTM = null,
-        MmsKg = null,
-        Qts = null,
-    };
+    private static DriverSheet Varied(DriverSheet sheet, SeededGenerator draw) =>
+        sheet with
+        {
+            FsHz = sheet.FsHz * draw.Factor(0.2),
+            Qms = sheet.Qms * draw.Factor(0.2),
+            Qes = sheet.Qes * draw.Factor(0.2),
+            VasM3 = sheet.VasM3 * draw.Factor(0.2),
+            BlTM = null,
+            MmsKg = null,
+            Qts = null,
+        };
 }

@@ -23,7 +23,9 @@ public class PartsBench
     public void Load()
     {
         var folder = Path.Combine(AppContext.BaseDirectory, "reading-room");
-        project = ProjectReader.Read(File.ReadAllBytes(Path.Combine(folder, "stillwall.json")), "stillwall.json").Project ?? throw new InvalidDataException("the demo has faults");
+        project =
+            ProjectReader.Read(File.ReadAllBytes(Path.Combine(folder, "stillwall.json")), "stillwall.json").Project
+            ?? throw new InvalidDataException("the demo has faults");
         facts = new Facts(project, [.. DriverTable.Read(File.ReadAllBytes(Path.Combine(folder, "drivers.csv"))).Rows.Select(r => r.Sheet)]);
         large = TwoHundredThousand();
     }
@@ -32,7 +34,13 @@ public class PartsBench
     public object All_parts_one_after_another() => Drawn().Select(p => MeshedPart.Of(p, project.Brief.Printer)).ToList();
 
     [Benchmark]
-    public object All_parts_on_every_core() => Partitioner.Create(Drawn(), EnumerablePartitionerOptions.NoBuffering).AsParallel().AsOrdered().Select(p => MeshedPart.Of(p, project.Brief.Printer)).ToList();
+    public object All_parts_on_every_core() =>
+        Partitioner
+            .Create(Drawn(), EnumerablePartitionerOptions.NoBuffering)
+            .AsParallel()
+            .AsOrdered()
+            .Select(p => MeshedPart.Of(p, project.Brief.Printer))
+            .ToList();
 
     [Benchmark]
     public object Write_3mf_of_200000_triangles() => ThreeMfFile.Write([new ThreeMfPart("large", large, Placement.AsPrinted)], "large");

@@ -1,10 +1,12 @@
-// Measures the page as its users feel it: how long until it is ready, how long from a keystroke to the repaint, what the first load weighs, what an open page costs.
-// dotnet run -c Release --project bench/Stillwall.PageBench
+// Measures the page as its users feel it: how long until it is ready, how long from a keystroke to the repaint, what the first load weighs, what an
+// open page costs. dotnet run -c Release --project bench/Stillwall.PageBench
 using System.Diagnostics;
 using System.Globalization;
 using Microsoft.Playwright;
 
-const int WarmUp = 60, Edits = 120, Pages = 5;
+const int WarmUp = 60,
+    Edits = 120,
+    Pages = 5;
 
 // Types a value and waits until the title block says something else and that has been painted.
 const string Edit = """
@@ -19,9 +21,16 @@ const string Edit = """
     """;
 
 var folder = Directory.CreateTempSubdirectory("stillwall-bench-").FullName;
-var web = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory.Replace(Path.Combine("bench", "Stillwall.PageBench"), Path.Combine("src", "Stillwall.Web"), StringComparison.Ordinal), "Stillwall.Web.dll"));
+var web = Path.GetFullPath(
+    Path.Combine(
+        AppContext.BaseDirectory.Replace(Path.Combine("bench", "Stillwall.PageBench"), Path.Combine("src", "Stillwall.Web"), StringComparison.Ordinal),
+        "Stillwall.Web.dll"
+    )
+);
 var clock = Stopwatch.StartNew();
-using var program = Process.Start(new ProcessStartInfo("dotnet", [web, "--urls", "http://127.0.0.1:0", "--folder", folder]) { RedirectStandardOutput = true, RedirectStandardInput = true })!;
+using var program = Process.Start(
+    new ProcessStartInfo("dotnet", [web, "--urls", "http://127.0.0.1:0", "--folder", folder]) { RedirectStandardOutput = true, RedirectStandardInput = true }
+)!;
 try
 {
     var address = (await program.StandardOutput.ReadLineAsync())!.Split(' ')[3];
@@ -30,7 +39,9 @@ try
     Say("ready: from the start of the program to the first page, ms", clock.Elapsed.TotalMilliseconds);
 
     using var playwright = await Playwright.CreateAsync();
-    await using var browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox"] });
+    await using var browser = await playwright.Chromium.LaunchAsync(
+        new BrowserTypeLaunchOptions { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox"] }
+    );
     var first = await browser.NewPageAsync();
     var weight = 0L;
     first.RequestFinished += async (_, request) => weight += (await request.SizesAsync()).ResponseBodySize;

@@ -72,7 +72,9 @@ public static class CliApp
 
         var call = new Invocation(session, parsed);
         call.CheckOutputs();
-        return command is Verb { Do: { } body } ? body(call) : throw Refusal.Input($"{ParseFaults.Path(command)}: which? see {ParseFaults.Path(command)} --help");
+        return command is Verb { Do: { } body }
+            ? body(call)
+            : throw Refusal.Input($"{ParseFaults.Path(command)}: which? see {ParseFaults.Path(command)} --help");
     }
 
     private static Command Root()
@@ -86,6 +88,5 @@ public static class CliApp
         return root;
     }
 
-    private static string VersionText() =>
-        typeof(CliApp).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+    private static string VersionText() => typeof(CliApp).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
 }

@@ -33,7 +33,13 @@ public static class Visible
         return shown.ToString();
     }
 
-    private static bool IsHidden(Rune rune) => Rune.GetUnicodeCategory(rune)
-        is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned;
+    private static bool IsHidden(Rune rune) =>
+        Rune.GetUnicodeCategory(rune)
+            is UnicodeCategory.Control
+                or UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator
+                or UnicodeCategory.Surrogate
+                or UnicodeCategory.PrivateUse
+                or UnicodeCategory.OtherNotAssigned;
 }

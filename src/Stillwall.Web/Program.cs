@@ -28,7 +28,11 @@ builder.Services.AddRazorComponents().AddInteractiveServerComponents(options => 
 builder.Services.AddResponseCompression(options => options.EnableForHttps = true);
 
 // The keys of this page live as long as it does; the service that would keep some in the maker's home folder, and warn of it, has nothing to do.
-foreach (var keeper in builder.Services.Where(s => s.ServiceType == typeof(IHostedService) && s.ImplementationType?.Assembly == typeof(EphemeralDataProtectionProvider).Assembly).ToList())
+foreach (
+    var keeper in builder
+        .Services.Where(s => s.ServiceType == typeof(IHostedService) && s.ImplementationType?.Assembly == typeof(EphemeralDataProtectionProvider).Assembly)
+        .ToList()
+)
 {
     builder.Services.Remove(keeper);
 }

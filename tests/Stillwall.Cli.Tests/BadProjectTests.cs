@@ -35,7 +35,10 @@ public sealed class BadProjectTests : IDisposable
         }
 
         Assert.Equal(plans.Count, plans.Distinct(StringComparer.Ordinal).Count());
-        Assert.True(left.SequenceEqual(failing.Select(Id)), string.Join('\n', [.. told, .. failing.Select(f => $"left: {Id(f)}: {f.GetProperty("because")} → {f.GetProperty("remedy")}")]));
+        Assert.True(
+            left.SequenceEqual(failing.Select(Id)),
+            string.Join('\n', [.. told, .. failing.Select(f => $"left: {Id(f)}: {f.GetProperty("because")} → {f.GetProperty("remedy")}")])
+        );
         Assert.All(failing, f => Assert.Contains("no stated change within reach", f.GetProperty("remedy").GetString(), StringComparison.Ordinal));
     }
 
@@ -47,7 +50,10 @@ public sealed class BadProjectTests : IDisposable
         var fit = Failing("reading-room").Single(f => Id(f) == "brief/cabinet-fits-the-spot");
 
         Assert.Equal(0, fit.GetProperty("change").GetArrayLength());
-        Assert.Matches(@"^no stated change within reach makes it hold by itself: height \d+ mm instead of 244 mm would, but makes fail: ", fit.GetProperty("remedy").GetString());
+        Assert.Matches(
+            @"^no stated change within reach makes it hold by itself: height \d+ mm instead of 244 mm would, but makes fail: ",
+            fit.GetProperty("remedy").GetString()
+        );
         Assert.Contains("Driver: fits the front", fit.GetProperty("remedy").GetString(), StringComparison.Ordinal);
     }
 

@@ -36,8 +36,12 @@ public sealed partial class CautionTests : IDisposable
     // The demo, and one that gives cause for what the demo does not.
     private static readonly (string Key, string Json)[] Grave =
     [
-        ("materials.cast", "{ \"mix\": \"own\", \"own\": { \"powder_density\": \"2600 kg/m3\", \"bound_water\": 0.2, \"modulus\": \"5 GPa\" }, \"bucket\": \"2 L\" }"),
-        ("limits.lift_mass", "\"5 kg\""), ("cabinet.openings.drying_hole", "\"5 mm\""),
+        (
+            "materials.cast",
+            "{ \"mix\": \"own\", \"own\": { \"powder_density\": \"2600 kg/m3\", \"bound_water\": 0.2, \"modulus\": \"5 GPa\" }, \"bucket\": \"2 L\" }"
+        ),
+        ("limits.lift_mass", "\"5 kg\""),
+        ("cabinet.openings.drying_hole", "\"5 mm\""),
     ];
 
     private readonly Desk desk = new();
@@ -46,7 +50,10 @@ public sealed partial class CautionTests : IDisposable
 
     [Fact]
     public void Every_step_is_one_of_the_job_or_has_a_verb_of_its_own() =>
-        Assert.All(WorkSteps.All, s => Assert.True(s.Say is not null || Faces.ContainsKey(s.Step) || s.Step == WorkStep.Template, $"{s.Word}: name the verb that is called for it"));
+        Assert.All(
+            WorkSteps.All,
+            s => Assert.True(s.Say is not null || Faces.ContainsKey(s.Step) || s.Step == WorkStep.Template, $"{s.Word}: name the verb that is called for it")
+        );
 
     [Theory]
     [InlineData(false)]
@@ -68,11 +75,15 @@ public sealed partial class CautionTests : IDisposable
     {
         var facts = Prepared(isGrave);
         var all = Flat(desk.Run("appraise", "reading-room", "--all"));
-        Assert.All(Cautions.Of(facts).GroupBy(c => c.Hazard), g => Assert.Contains($"! {g.First().Sentence} ({string.Join(", ", g.Select(c => WorkSteps.Word(c.Step)))})", all, StringComparison.Ordinal));
+        Assert.All(
+            Cautions.Of(facts).GroupBy(c => c.Hazard),
+            g => Assert.Contains($"! {g.First().Sentence} ({string.Join(", ", g.Select(c => WorkSteps.Word(c.Step)))})", all, StringComparison.Ordinal)
+        );
         var json = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("cautions").EnumerateArray().ToList();
         Assert.Equal(
             Cautions.Of(facts).Select(c => (Key(c.Step), Key(c.Hazard), c.Sentence)),
-            json.Select(c => (c.GetProperty("step").GetString()!, c.GetProperty("hazard").GetString()!, c.GetProperty("sentence").GetString()!)));
+            json.Select(c => (c.GetProperty("step").GetString()!, c.GetProperty("hazard").GetString()!, c.GetProperty("sentence").GetString()!))
+        );
     }
 
     [Fact]
@@ -112,7 +123,11 @@ public sealed partial class CautionTests : IDisposable
     public void What_a_script_reads_has_no_caution_in_it()
     {
         Assert.DoesNotContain("!", desk.Run("prove", "hold", "--seconds", "2", "--project", "reading-room", "--json").Output, StringComparison.Ordinal);
-        Assert.DoesNotContain("!", desk.Run("filter", "transform", "--f0", "49Hz", "--q", "0.7", "--fp", "28Hz", "--csv", "-").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "!",
+            desk.Run("filter", "transform", "--f0", "49Hz", "--q", "0.7", "--fp", "28Hz", "--csv", "-").Output,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("!", desk.Run("filter", "peaking", "--f0", "49Hz", "--gain", "-6 dB").Output, StringComparison.Ordinal);
     }
 
@@ -135,7 +150,10 @@ public sealed partial class CautionTests : IDisposable
 
         var read = ProjectReader.Read(File.ReadAllText(desk.Project));
         Assert.True(read.Project is not null, string.Join("; ", read.Faults));
-        return new Facts(read.Project, [.. DriverTable.Read(File.ReadAllText(desk.PathTo("reading-room/drivers.csv")), "drivers.csv").Rows.Select(r => r.Sheet)]);
+        return new Facts(
+            read.Project,
+            [.. DriverTable.Read(File.ReadAllText(desk.PathTo("reading-room/drivers.csv")), "drivers.csv").Rows.Select(r => r.Sheet)]
+        );
     }
 
     // Until it is dry the weigh-in comes before the seal.

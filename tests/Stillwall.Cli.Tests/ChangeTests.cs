@@ -15,7 +15,8 @@ public sealed class ChangeTests : IDisposable
     {
         Assert.Equal(
             ["drivers.csv", "measurements", "stillwall.json", "stillwall.schema.json"],
-            Directory.GetFileSystemEntries(desk.PathTo("reading-room")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Directory.GetFileSystemEntries(desk.PathTo("reading-room")).Select(Path.GetFileName).Order(StringComparer.Ordinal)
+        );
         Assert.Equal(File.ReadAllBytes(Path.Combine(Repository.Folder, "samples/reading-room/stillwall.json")), File.ReadAllBytes(desk.Project));
         Assert.Equal(desk.Run("schema").Output, File.ReadAllText(desk.PathTo("reading-room/stillwall.schema.json")));
     }
@@ -32,7 +33,10 @@ public sealed class ChangeTests : IDisposable
     public void Nobody_is_asked_without_a_terminal_or_for_the_demo()
     {
         Assert.Equal("", desk.Run(["start", "piped"], terminal => terminal with { OutputIsTerminal = true }, "Window cabinet\n").Error);
-        Assert.Equal("", desk.Run(["start", "demo", "--demo"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, "Window cabinet\n").Error);
+        Assert.Equal(
+            "",
+            desk.Run(["start", "demo", "--demo"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, "Window cabinet\n").Error
+        );
         Assert.Equal(File.ReadAllBytes(desk.Project), File.ReadAllBytes(desk.PathTo("piped/stillwall.json")));
         Assert.Equal(File.ReadAllBytes(desk.Project), File.ReadAllBytes(desk.PathTo("demo/stillwall.json")));
     }
@@ -54,7 +58,11 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(0, desk.Run("set", "cabinet.fill.note", "two layers of wool felt", "--project", "reading-room").ExitCode);
         Assert.Equal(0, desk.Run("set", "cabinet.fill.mass", "--remove", "--project", "reading-room").ExitCode);
         Assert.Contains("\"fill\": { \"note\": \"two layers of wool felt\" }", File.ReadAllText(desk.Project), StringComparison.Ordinal);
-        Assert.Contains("not stated yet: mass of the fill (cabinet.fill.mass)", Regex.Replace(desk.Run("appraise", "reading-room", "--all").Output, @"\s+", " "), StringComparison.Ordinal);
+        Assert.Contains(
+            "not stated yet: mass of the fill (cabinet.fill.mass)",
+            Regex.Replace(desk.Run("appraise", "reading-room", "--all").Output, @"\s+", " "),
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, desk.Run("set", "cabinet.fill", "--remove", "--block", "--project", "reading-room").ExitCode);
         Assert.DoesNotContain("wool felt", File.ReadAllText(desk.Project), StringComparison.Ordinal);
         Assert.Contains("no fill is stated", desk.Run("appraise", "reading-room", "--all").Output, StringComparison.Ordinal);
@@ -84,8 +92,7 @@ public sealed class ChangeTests : IDisposable
     [InlineData("brief.aim.system_q", "0.75")]
     [InlineData("brief.room.seat_at", "2 m, 2.5 m, 1.1 m")]
     [InlineData("name", "Another name")]
-    public void Any_stated_value_can_be_set(string key, string value) =>
-        Assert.Equal(0, desk.Run("set", key, value, "--project", "reading-room").ExitCode);
+    public void Any_stated_value_can_be_set(string key, string value) => Assert.Equal(0, desk.Run("set", key, value, "--project", "reading-room").ExitCode);
 
     [Fact]
     public void A_stated_value_is_taken_out_so_that_its_default_holds()
@@ -104,7 +111,10 @@ public sealed class ChangeTests : IDisposable
     {
         desk.State("brief.aim.level", "\"110 dB\"");
         desk.State("cabinet.strut_pitch", "\"110 mm\"");
-        var proposed = Findings().Where(f => f.GetProperty("change").GetArrayLength() > 0 && f.GetProperty("verdict").GetString() == "fails").Select(f => f.GetProperty("id").GetString()!).ToList();
+        var proposed = Findings()
+            .Where(f => f.GetProperty("change").GetArrayLength() > 0 && f.GetProperty("verdict").GetString() == "fails")
+            .Select(f => f.GetProperty("id").GetString()!)
+            .ToList();
         Assert.NotEmpty(proposed);
 
         foreach (var id in proposed)
@@ -119,7 +129,10 @@ public sealed class ChangeTests : IDisposable
     public void The_project_file_itself_may_be_named()
     {
         Assert.Equal(desk.Run("appraise", "reading-room", "--json").Output, desk.Run("appraise", "reading-room/stillwall.json", "--json").Output);
-        Assert.Equal(desk.Run("appraise", "reading-room", "--json").Output, desk.Run(["appraise", "--json"], terminal => terminal with { Folder = desk.PathTo("reading-room") }).Output);
+        Assert.Equal(
+            desk.Run("appraise", "reading-room", "--json").Output,
+            desk.Run(["appraise", "--json"], terminal => terminal with { Folder = desk.PathTo("reading-room") }).Output
+        );
     }
 
     [Fact]
@@ -127,7 +140,14 @@ public sealed class ChangeTests : IDisposable
     {
         using var stop = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         using var output = new MemoryStream();
-        var watched = Task.Run(() => CliApp.Run(["appraise", "reading-room", "--watch"], new Running.Terminal(Stream.Synchronized(output), TextWriter.Null, TextReader.Null) { Folder = desk.Folder, Stop = stop.Token }), stop.Token);
+        var watched = Task.Run(
+            () =>
+                CliApp.Run(
+                    ["appraise", "reading-room", "--watch"],
+                    new Running.Terminal(Stream.Synchronized(output), TextWriter.Null, TextReader.Null) { Folder = desk.Folder, Stop = stop.Token }
+                ),
+            stop.Token
+        );
         await Until(() => Count(output, "next: ") == 1, stop.Token);
         desk.State("brief.aim.level", "\"110 dB\"");
         await Until(() => Count(output, "▲ Cabinet: loud enough") == 1, stop.Token);
@@ -159,7 +179,10 @@ public sealed class ChangeTests : IDisposable
     {
         var before = File.ReadAllText(desk.Project);
         var refused = desk.Run("set", key, "--remove", "--project", "reading-room");
-        Assert.Equal((2, "", $"{key}: is {what}; --block beside --remove takes it out, or a key within it\n"), (refused.ExitCode, refused.Output, refused.Error));
+        Assert.Equal(
+            (2, "", $"{key}: is {what}; --block beside --remove takes it out, or a key within it\n"),
+            (refused.ExitCode, refused.Output, refused.Error)
+        );
         Assert.Equal(before, File.ReadAllText(desk.Project));
 
         var ran = desk.Run("set", key, "--remove", "--block", "--project", "reading-room");
@@ -177,7 +200,11 @@ public sealed class ChangeTests : IDisposable
     public void In_a_terminal_a_whole_block_is_asked_for(string answer, int exitCode)
     {
         Assert.Equal(0, desk.Run("set", "cabinet.note", "the third one", "--project", "reading-room").ExitCode);
-        var ran = desk.Run(["set", "cabinet", "--remove", "--project", "reading-room"], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, answer);
+        var ran = desk.Run(
+            ["set", "cabinet", "--remove", "--project", "reading-room"],
+            terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true },
+            answer
+        );
         Assert.Equal(exitCode, ran.ExitCode);
         Assert.StartsWith("cabinet: take out the whole block with 19 values? yes or [no]: ", ran.Error, StringComparison.Ordinal);
         Assert.Equal(exitCode != 0, File.ReadAllText(desk.Project).Contains("the third one", StringComparison.Ordinal));

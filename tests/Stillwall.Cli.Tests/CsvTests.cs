@@ -6,7 +6,8 @@ namespace Stillwall.Cli.Tests;
 /// <summary>Tables of numbers: columns, rows, and agreement with independently solved cases.</summary>
 public sealed class CsvTests : IDisposable
 {
-    private const string CurveColumns = "frequency_hz,spl_db,phase_deg,excursion_peak_mm,box_pressure_pa_rms,impedance_ohm,impedance_phase_deg,group_delay_ms,max_spl_db";
+    private const string CurveColumns =
+        "frequency_hz,spl_db,phase_deg,excursion_peak_mm,box_pressure_pa_rms,impedance_ohm,impedance_phase_deg,group_delay_ms,max_spl_db";
 
     private readonly Desk desk = new();
 
@@ -40,18 +41,25 @@ public sealed class CsvTests : IDisposable
         var one = desk.Run("curves", "reading-room", "--csv", "-", "--volts", "1").Rows;
         var ten = desk.Run("curves", "reading-room", "--csv", "-", "--volts", "10").Rows;
 
-        Assert.All(one.Zip(ten), pair =>
-        {
-            Assert.Equal(pair.First[1] + 20, pair.Second[1], 9);
-            Assert.Equal(pair.First[3] * 10, pair.Second[3], 9);
-            Assert.Equal(pair.First[5], pair.Second[5], 9);
-            Assert.Equal(pair.First[8], pair.Second[8], 9);
-        });
+        Assert.All(
+            one.Zip(ten),
+            pair =>
+            {
+                Assert.Equal(pair.First[1] + 20, pair.Second[1], 9);
+                Assert.Equal(pair.First[3] * 10, pair.Second[3], 9);
+                Assert.Equal(pair.First[5], pair.Second[5], 9);
+                Assert.Equal(pair.First[8], pair.Second[8], 9);
+            }
+        );
     }
 
     [Theory]
     [InlineData("cabinet.port", "{ \"diameter\": \"60 mm\", \"length\": \"200 mm\" }", ",port_speed_m_s")]
-    [InlineData("cabinet.passive_radiator", "{ \"sd\": \"214 cm2\", \"mms\": \"150 g\", \"cms\": \"0.4 mm/N\", \"rms\": \"2 kg/s\" }", ",radiator_excursion_mm")]
+    [InlineData(
+        "cabinet.passive_radiator",
+        "{ \"sd\": \"214 cm2\", \"mms\": \"150 g\", \"cms\": \"0.4 mm/N\", \"rms\": \"2 kg/s\" }",
+        ",radiator_excursion_mm"
+    )]
     public void A_port_or_a_passive_radiator_adds_its_column(string key, string block, string column)
     {
         desk.State(key, block);
@@ -105,11 +113,14 @@ public sealed class CsvTests : IDisposable
 
         Assert.Equal("frequency_hz,spl_db,phase_deg", ran.Lines[0]);
         Assert.Equal(96, ran.Rows.Length);
-        Assert.All(ran.Rows.Zip(expected), pair =>
-        {
-            Assert.Equal(pair.Second[0], pair.First[0]);
-            Assert.InRange(pair.First[1] - pair.Second[2], -0.02, 0.02);
-        });
+        Assert.All(
+            ran.Rows.Zip(expected),
+            pair =>
+            {
+                Assert.Equal(pair.Second[0], pair.First[0]);
+                Assert.InRange(pair.First[1] - pair.Second[2], -0.02, 0.02);
+            }
+        );
     }
 
     [Theory]
@@ -123,11 +134,14 @@ public sealed class CsvTests : IDisposable
 
         Assert.Equal("frequency_hz,magnitude_db,phase_deg", ran.Lines[0]);
         Assert.Equal(expected.Length, ran.Rows.Length);
-        Assert.All(ran.Rows.Zip(expected), pair =>
-        {
-            Assert.Equal(pair.Second[0], pair.First[0]);
-            Assert.InRange(pair.First[1] - pair.Second[1], -0.01, 0.01);
-        });
+        Assert.All(
+            ran.Rows.Zip(expected),
+            pair =>
+            {
+                Assert.Equal(pair.Second[0], pair.First[0]);
+                Assert.InRange(pair.First[1] - pair.Second[1], -0.01, 0.01);
+            }
+        );
     }
 
     [Fact]
@@ -141,8 +155,17 @@ public sealed class CsvTests : IDisposable
     public void A_thin_square_plate_agrees_with_the_solid_elements()
     {
         // Case "thin-square-clamped" of tests/data/plates: 400 mm of steel, 4 mm thick.
-        var expected = File.ReadAllLines(Repository.Data("plates/plates.csv")).Single(l => l.StartsWith("thin-square-clamped,", StringComparison.Ordinal)).Split(',')[1..7].Select(Number).ToArray();
-        var modes = desk.Run("panel", "--layers", "4:210e9:0.3:7850", "--size", "400mmx400mm", "--edges", "clamped", "--json").Json.GetProperty("bonded").GetProperty("modes_hz").EnumerateArray().Select(m => m.GetDouble()).ToArray();
+        var expected = File.ReadAllLines(Repository.Data("plates/plates.csv"))
+            .Single(l => l.StartsWith("thin-square-clamped,", StringComparison.Ordinal))
+            .Split(',')[1..7]
+            .Select(Number)
+            .ToArray();
+        var modes = desk.Run("panel", "--layers", "4:210e9:0.3:7850", "--size", "400mmx400mm", "--edges", "clamped", "--json")
+            .Json.GetProperty("bonded")
+            .GetProperty("modes_hz")
+            .EnumerateArray()
+            .Select(m => m.GetDouble())
+            .ToArray();
 
         Assert.All(modes.Zip(expected), pair => Assert.InRange(pair.First / pair.Second, 0.99, 1.01));
     }
@@ -152,7 +175,8 @@ public sealed class CsvTests : IDisposable
     public void Sizes_may_be_in_any_unit(string layers, string metric, string mixed)
     {
         // 13 in are 330.2 mm: nearly, and not quite, the same panel.
-        double First(string size) => desk.Run("panel", "--layers", layers, "--size", size, "--json").Json.GetProperty("bonded").GetProperty("modes_hz")[0].GetDouble();
+        double First(string size) =>
+            desk.Run("panel", "--layers", layers, "--size", size, "--json").Json.GetProperty("bonded").GetProperty("modes_hz")[0].GetDouble();
         Assert.InRange(First(metric) / First(mixed), 1.0000001, 1.001);
     }
 

@@ -13,7 +13,14 @@ internal sealed record Ran(int ExitCode, string Output, string Error)
     internal string[] Lines => Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>Cells of a CSV output, without its header.</summary>
-    internal double[][] Rows => [.. Lines.Skip(1).Select(l => l.Split(',').Select(c => c.Length == 0 ? double.NaN : double.Parse(c, System.Globalization.CultureInfo.InvariantCulture)).ToArray())];
+    internal double[][] Rows =>
+        [
+            .. Lines
+                .Skip(1)
+                .Select(l =>
+                    l.Split(',').Select(c => c.Length == 0 ? double.NaN : double.Parse(c, System.Globalization.CultureInfo.InvariantCulture)).ToArray()
+                ),
+        ];
 }
 
 /// <summary>A folder of its own with the demo project in <c>reading-room</c>, and runs in it.</summary>

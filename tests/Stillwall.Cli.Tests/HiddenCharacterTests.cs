@@ -17,16 +17,27 @@ public sealed partial class HiddenCharacterTests : IDisposable
     public HiddenCharacterTests()
     {
         desk.State("name", JsonSerializer.Serialize(Nasty));
-        desk.State("stock", $"[ {{ \"item\": {JsonSerializer.Serialize(Nasty)}, \"amount\": \"1 kg\" }}, {{ \"item\": \"cast powder\", \"amount\": \"6 kg\" }} ]");
+        desk.State(
+            "stock",
+            $"[ {{ \"item\": {JsonSerializer.Serialize(Nasty)}, \"amount\": \"1 kg\" }}, {{ \"item\": \"cast powder\", \"amount\": \"6 kg\" }} ]"
+        );
         var drivers = desk.PathTo("reading-room/drivers.csv");
         File.WriteAllText(drivers, File.ReadAllText(drivers).Replace("Dunlin 8", "Dun\u202Elin 8", StringComparison.Ordinal));
         desk.State("driver", JsonSerializer.Serialize("Dun\u202Elin 8"));
     }
 
     public static TheoryData<string> Commands =>
-    [
-        "appraise #", "appraise # --all", "appraise # --json", "rank #", "rank # --json", "pour #", "parts # --out #/out", "sheets # --out #/out", "curves # --csv #/curves.csv",
-    ];
+        [
+            "appraise #",
+            "appraise # --all",
+            "appraise # --json",
+            "rank #",
+            "rank # --json",
+            "pour #",
+            "parts # --out #/out",
+            "sheets # --out #/out",
+            "curves # --csv #/curves.csv",
+        ];
 
     public void Dispose() => desk.Dispose();
 

@@ -15,15 +15,28 @@ public sealed class JsonTests : IDisposable
 
     public void Dispose() => desk.Dispose();
 
-    /// <summary>Every key of the published appraisal, block by block: n is a number, s a text, b a Boolean, a list is [ ]; a block's key stands before it.</summary>
+    /// <summary>
+    /// Every key of the published appraisal, block by block: n is a number, s a text, b a Boolean, a list is [ ]; a block's key stands before it.
+    /// </summary>
     private static readonly (string Path, string Keys)[] Contract =
     [
         ("", "project:s box:{ walls:[ parts:[ pour:{ print:{ mass:{ supplies:[ quiet:{ findings:["),
-        ("box", "net_volume_m3:n effective_volume_m3:n fill_factor:n system_resonance_hz:n system_q:n f3_hz:n f10_hz:n response_peak_db:n reference_efficiency:n sensitivity_db:n leak_q:n lowest_air_mode_hz:n max_spl_at_lowest_db:n max_spl_at_seat_db:n limited_by_at_lowest:s power_needed_w:n"),
+        (
+            "box",
+            "net_volume_m3:n effective_volume_m3:n fill_factor:n system_resonance_hz:n system_q:n f3_hz:n f10_hz:n response_peak_db:n "
+                + "reference_efficiency:n sensitivity_db:n leak_q:n lowest_air_mode_hz:n max_spl_at_lowest_db:n max_spl_at_seat_db:n "
+                + "limited_by_at_lowest:s power_needed_w:n"
+        ),
         ("walls", "panel:s width_m:n height_m:n bonded:{ slipping:{ cut_core:{"),
-        ("walls.bonded", "first_mode_hz:n wall_to_cone_db:n"), ("walls.slipping", "first_mode_hz:n wall_to_cone_db:n"), ("walls.cut_core", "first_mode_hz:n wall_to_cone_db:n"),
+        ("walls.bonded", "first_mode_hz:n wall_to_cone_db:n"),
+        ("walls.slipping", "first_mode_hz:n wall_to_cone_db:n"),
+        ("walls.cut_core", "first_mode_hz:n wall_to_cone_db:n"),
         ("parts", "name:s volume_m3:n mass_kg:n size_m:[ fits:b print_seconds:n"),
-        ("pour", "cavity_volume_m3:n powder_kg:n water_kg:n slurry_density_kg_m3:n wet_mass_kg:n dry_mass_kg:n free_water_kg:n wet_in_cabinet_kg:n dry_in_cabinet_kg:n form_pressure_pa:n skin_bulge_m:n lift_height_m:n adiabatic_peak_c:n expected_peak_c:n batches:["),
+        (
+            "pour",
+            "cavity_volume_m3:n powder_kg:n water_kg:n slurry_density_kg_m3:n wet_mass_kg:n dry_mass_kg:n free_water_kg:n wet_in_cabinet_kg:n "
+                + "dry_in_cabinet_kg:n form_pressure_pa:n skin_bulge_m:n lift_height_m:n adiabatic_peak_c:n expected_peak_c:n batches:["
+        ),
         ("pour.batches", "powder_kg:n water_kg:n start_s:n pour_by_s:n lift:n"),
         ("print", "filament_kg:n filament_to_have_kg:n print_seconds:n longest_print_seconds:n spools:n"),
         ("mass", "finished_kg:n wet_kg:n"),
@@ -48,7 +61,10 @@ public sealed class JsonTests : IDisposable
                 {
                     var (name, type) = (key[..^2], key[^1]);
                     Assert.True(block.TryGetProperty(name, out var value), $"{path}.{name} is not there");
-                    Assert.True(IsA(value, type) || (value.ValueKind == JsonValueKind.Null && MayBeNull.Contains($"{path}.{name}")), $"{path}.{name} is {value.ValueKind}");
+                    Assert.True(
+                        IsA(value, type) || (value.ValueKind == JsonValueKind.Null && MayBeNull.Contains($"{path}.{name}")),
+                        $"{path}.{name} is {value.ValueKind}"
+                    );
                 }
             }
         }
@@ -59,7 +75,11 @@ public sealed class JsonTests : IDisposable
     {
         desk.State("brief.aim.system_q", "0.5");
         desk.State("brief.aim.level", "\"110 dB\"");
-        var changes = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().SelectMany(f => f.GetProperty("change").EnumerateArray()).ToList();
+        var changes = desk.Run("appraise", "reading-room", "--json")
+            .Json.GetProperty("findings")
+            .EnumerateArray()
+            .SelectMany(f => f.GetProperty("change").EnumerateArray())
+            .ToList();
 
         Assert.Contains(changes, c => c.GetProperty("value").ValueKind == JsonValueKind.String);
         Assert.All(changes, c => Assert.True(c.GetProperty("value").ValueKind is JsonValueKind.String or JsonValueKind.Number));
@@ -68,7 +88,10 @@ public sealed class JsonTests : IDisposable
     [Fact]
     public void Verdicts_are_words_in_lower_case()
     {
-        var verdicts = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("verdict").GetString());
+        var verdicts = desk.Run("appraise", "reading-room", "--json")
+            .Json.GetProperty("findings")
+            .EnumerateArray()
+            .Select(f => f.GetProperty("verdict").GetString());
         Assert.All(verdicts, v => Assert.Contains(v, new[] { "holds", "tight", "fails", "unknown" }));
     }
 
@@ -84,8 +107,15 @@ public sealed class JsonTests : IDisposable
     }
 
     [Theory]
-    [InlineData("mix --powder 6kg --powder-per-water 1.5 --mix plaster --json", "powder_kg water_kg slurry_volume_m3 slurry_density_kg_m3 wet_mass_kg dry_mass_kg free_water_kg dry_density_kg_m3 porosity adiabatic_peak_c adiabatic_peak_range_c")]
-    [InlineData("panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped --json", "bonded slipping surface_density_kg_m2 bonded.modes_hz bonded.centre_deflection_m_per_pa bonded.mean_deflection_m_per_pa slipping.modes_hz")]
+    [InlineData(
+        "mix --powder 6kg --powder-per-water 1.5 --mix plaster --json",
+        "powder_kg water_kg slurry_volume_m3 slurry_density_kg_m3 wet_mass_kg dry_mass_kg free_water_kg dry_density_kg_m3 porosity adiabatic_peak_c "
+            + "adiabatic_peak_range_c"
+    )]
+    [InlineData(
+        "panel --layers 2mm:petg,12mm:plaster,2mm:petg --size 330mmx210mm --edges clamped --json",
+        "bonded slipping surface_density_kg_m2 bonded.modes_hz bonded.centre_deflection_m_per_pa bonded.mean_deflection_m_per_pa slipping.modes_hz"
+    )]
     [InlineData("filter highpass --f0 30Hz --json", "b a")]
     [InlineData("join reading-room --json", "delay_s inverted trim_db ripple_db curve")]
     public void A_tool_has_its_published_keys(string words, string keys)
@@ -104,36 +134,40 @@ public sealed class JsonTests : IDisposable
     [InlineData("F0Hz", "f0_hz")]
     [InlineData("MaxSplAtLowestDb", "max_spl_at_lowest_db")]
     [InlineData("B", "b")]
-    public void A_key_has_an_underscore_before_every_capital(string property, string key) =>
-        Assert.Equal(key, UnderscoreNames.Policy.ConvertName(property));
+    public void A_key_has_an_underscore_before_every_capital(string property, string key) => Assert.Equal(key, UnderscoreNames.Policy.ConvertName(property));
 
     [Fact]
     public void A_key_gives_its_property_back() =>
-        Gen.Select(Gen.Char["ABCDEFGHIJ"], Gen.String[Gen.Char["abcdefgh3"], 0, 4]).Array[1, 6].Sample(words =>
-        {
-            var property = string.Concat(words.Select(w => w.Item1 + w.Item2));
-            var back = string.Concat(UnderscoreNames.Policy.ConvertName(property).Split('_').Select(w => char.ToUpperInvariant(w[0]) + w[1..]));
-            Assert.Equal(property, back);
-        });
+        Gen.Select(Gen.Char["ABCDEFGHIJ"], Gen.String[Gen.Char["abcdefgh3"], 0, 4])
+            .Array[1, 6]
+            .Sample(words =>
+            {
+                var property = string.Concat(words.Select(w => w.Item1 + w.Item2));
+                var back = string.Concat(UnderscoreNames.Policy.ConvertName(property).Split('_').Select(w => char.ToUpperInvariant(w[0]) + w[1..]));
+                Assert.Equal(property, back);
+            });
 
     [Fact]
     public void A_number_is_read_back_as_the_same_number() =>
-        Gen.Double[1e-9, 1e6].Sample(powder =>
-        {
-            var json = ResultJson.Write(Mix.FromPowder(CastMixes.Plaster, powder, 1.5));
-            Assert.Equal(powder, JsonDocument.Parse(json).RootElement.GetProperty("powder_kg").GetDouble());
-        });
+        Gen.Double[1e-9, 1e6]
+            .Sample(powder =>
+            {
+                var json = ResultJson.Write(Mix.FromPowder(CastMixes.Plaster, powder, 1.5));
+                Assert.Equal(powder, JsonDocument.Parse(json).RootElement.GetProperty("powder_kg").GetDouble());
+            });
 
     [Fact]
     public void A_quantity_as_it_would_be_written_is_taken_exactly() =>
-        Gen.Int[1, 99999].Sample(
-            thousandths =>
-            {
-                var mass = double.Parse($"{thousandths.ToString(CultureInfo.InvariantCulture)}e-3", CultureInfo.InvariantCulture);
-                var ran = desk.Run("mix", "--powder", Units.Write(mass, Dimension.Mass), "--json");
-                Assert.Equal(mass, ran.Json.GetProperty("powder_kg").GetDouble());
-            },
-            iter: 50);
+        Gen.Int[1, 99999]
+            .Sample(
+                thousandths =>
+                {
+                    var mass = double.Parse($"{thousandths.ToString(CultureInfo.InvariantCulture)}e-3", CultureInfo.InvariantCulture);
+                    var ran = desk.Run("mix", "--powder", Units.Write(mass, Dimension.Mass), "--json");
+                    Assert.Equal(mass, ran.Json.GetProperty("powder_kg").GetDouble());
+                },
+                iter: 50
+            );
 
     [Fact]
     public void A_number_that_is_not_finite_is_refused() =>
@@ -149,21 +183,24 @@ public sealed class JsonTests : IDisposable
         Assert.DoesNotContain('\r', json);
     }
 
-    private static bool IsA(JsonElement value, char type) => type switch
-    {
-        'n' => value.ValueKind == JsonValueKind.Number,
-        's' => value.ValueKind == JsonValueKind.String,
-        'b' => value.ValueKind is JsonValueKind.True or JsonValueKind.False,
-        '[' => value.ValueKind == JsonValueKind.Array,
-        _ => value.ValueKind == JsonValueKind.Object,
-    };
+    private static bool IsA(JsonElement value, char type) =>
+        type switch
+        {
+            'n' => value.ValueKind == JsonValueKind.Number,
+            's' => value.ValueKind == JsonValueKind.String,
+            'b' => value.ValueKind is JsonValueKind.True or JsonValueKind.False,
+            '[' => value.ValueKind == JsonValueKind.Array,
+            _ => value.ValueKind == JsonValueKind.Object,
+        };
 
     // Every block at a path; a list stands for each of its entries, null for none.
     private static IEnumerable<JsonElement> At(JsonElement element, string path)
     {
         if (element.ValueKind == JsonValueKind.Array)
         {
-            return path.Length == 0 && element.EnumerateArray().Any(e => e.ValueKind != JsonValueKind.Object) ? [element] : element.EnumerateArray().SelectMany(e => At(e, path));
+            return path.Length == 0 && element.EnumerateArray().Any(e => e.ValueKind != JsonValueKind.Object)
+                ? [element]
+                : element.EnumerateArray().SelectMany(e => At(e, path));
         }
 
         if (path.Length == 0)

@@ -7,29 +7,73 @@ public sealed partial class PeopleTests : IDisposable
 {
     private static readonly string[] OfAProject =
     [
-        "appraise reading-room", "appraise reading-room --all", "rank reading-room", "pour reading-room", "supplies reading-room", "quiet reading-room", "room reading-room", "join reading-room", "curves reading-room",
+        "appraise reading-room",
+        "appraise reading-room --all",
+        "rank reading-room",
+        "pour reading-room",
+        "supplies reading-room",
+        "quiet reading-room",
+        "room reading-room",
+        "join reading-room",
+        "curves reading-room",
         "filter peaking --f0 45Hz --q 2 --gain -8dB",
     ];
 
     // One result for each unit, and a few findings.
     private static readonly string[] Results =
     [
-        "box.net_volume_m3", "box.system_resonance_hz", "box.system_q", "box.max_spl_at_lowest_db", "box.power_needed_w", "walls.left.width_m", "walls.front.bonded.wall_to_cone_db", "parts[0].volume_m3", "parts[0].mass_kg",
-        "pour.form_pressure_pa", "pour.slurry_density_kg_m3", "pour.expected_peak_c", "pour.duration_s", "print.print_seconds", "pour.dry_out_least_days", "mass.finished_kg", "cost.total_price", "quiet.bands[63].neighbour_db",
-        "supplies[\"cable\"].needed", "pour/skins-bulge", "cabinet/fill-sensible", "quiet/force-into-the-floor-does-it-walk", "walls/driver-screws-hold",
+        "box.net_volume_m3",
+        "box.system_resonance_hz",
+        "box.system_q",
+        "box.max_spl_at_lowest_db",
+        "box.power_needed_w",
+        "walls.left.width_m",
+        "walls.front.bonded.wall_to_cone_db",
+        "parts[0].volume_m3",
+        "parts[0].mass_kg",
+        "pour.form_pressure_pa",
+        "pour.slurry_density_kg_m3",
+        "pour.expected_peak_c",
+        "pour.duration_s",
+        "print.print_seconds",
+        "pour.dry_out_least_days",
+        "mass.finished_kg",
+        "cost.total_price",
+        "quiet.bands[63].neighbour_db",
+        "supplies[\"cable\"].needed",
+        "pour/skins-bulge",
+        "cabinet/fill-sensible",
+        "quiet/force-into-the-floor-does-it-walk",
+        "walls/driver-screws-hold",
     ];
 
     private readonly Desk desk = new();
 
     public void Dispose() => desk.Dispose();
 
-    public static TheoryData<string, string?> Broken => new()
-    {
-        { "brief.aim.level", "\"110 dB\"" }, { "cabinet.strut_pitch", "\"110 mm\"" }, { "cabinet.outside.depth", "\"500 mm\"" }, { "materials.cast.powder_per_water", "3" },
-        { "cabinet.outer_skin", "\"0.6 mm\"" }, { "cabinet.core", "\"5 mm\"" }, { "stock", "[]" }, { "stock", null }, { "prices", null }, { "materials.cast.bucket", "\"1 L\"" }, { "brief.room", null },
-        { "brief.neighbour.partition", "\"plasterboard-75\"" }, { "measured", "{ \"core_modulus\": \"1 GPa\" }" }, { "materials.cast.hold_down", null }, { "materials.cast.pot_life", "\"3.2 min\"" },
-        { "stock", "[ { \"item\": \"cast powder\", \"amount\": \"1 kg\" }, { \"item\": \"sealant\", \"amount\": \"1 pc\", \"best_before\": \"2026-01-01\" } ]" },
-    };
+    public static TheoryData<string, string?> Broken =>
+        new()
+        {
+            { "brief.aim.level", "\"110 dB\"" },
+            { "cabinet.strut_pitch", "\"110 mm\"" },
+            { "cabinet.outside.depth", "\"500 mm\"" },
+            { "materials.cast.powder_per_water", "3" },
+            { "cabinet.outer_skin", "\"0.6 mm\"" },
+            { "cabinet.core", "\"5 mm\"" },
+            { "stock", "[]" },
+            { "stock", null },
+            { "prices", null },
+            { "materials.cast.bucket", "\"1 L\"" },
+            { "brief.room", null },
+            { "brief.neighbour.partition", "\"plasterboard-75\"" },
+            { "measured", "{ \"core_modulus\": \"1 GPa\" }" },
+            { "materials.cast.hold_down", null },
+            { "materials.cast.pot_life", "\"3.2 min\"" },
+            {
+                "stock",
+                "[ { \"item\": \"cast powder\", \"amount\": \"1 kg\" }, { \"item\": \"sealant\", \"amount\": \"1 pc\", \"best_before\": \"2026-01-01\" } ]"
+            },
+        };
 
     [Theory]
     [InlineData("metric")]
@@ -38,7 +82,10 @@ public sealed partial class PeopleTests : IDisposable
     {
         desk.State("display_units", $"\"{units}\"");
         Assert.All(OfAProject, words => OnlyIn(units, desk.Run(words.Split(' '))));
-        Assert.All(new[] { "appraise", "pour", "supplies", "curves" }, verb => Assert.Matches(units == "metric" ? Metres() : Inches(), desk.Run(verb, "reading-room").Output));
+        Assert.All(
+            new[] { "appraise", "pour", "supplies", "curves" },
+            verb => Assert.Matches(units == "metric" ? Metres() : Inches(), desk.Run(verb, "reading-room").Output)
+        );
         Assert.All(Results, result => OnlyIn(units, WithoutFormula(desk.Run("why", result, "--project", "reading-room"))));
         OnlyIn(units, desk.Run("set", "cabinet.core", "14.3 mm", "--project", "reading-room"));
         OnlyIn(units, desk.Run("set", "brief.room.seat_at", "2 m, 2.5 m, 1.1 m", "--project", "reading-room"));
@@ -58,9 +105,16 @@ public sealed partial class PeopleTests : IDisposable
         Assert.Contains("[ ] 136 drying holes of 5 mm taped from inside", pour, StringComparison.Ordinal);
         Assert.Contains("it leaks, a taped hole too, or a skin bulges", pour, StringComparison.Ordinal);
         Assert.Contains("Once it is dry each is sealed", pour, StringComparison.Ordinal);
-        Assert.Contains("! A drying hole left open lets the box leak", Spaces().Replace(desk.Run("appraise", "reading-room").Output, " "), StringComparison.Ordinal);
+        Assert.Contains(
+            "! A drying hole left open lets the box leak",
+            Spaces().Replace(desk.Run("appraise", "reading-room").Output, " "),
+            StringComparison.Ordinal
+        );
         Assert.Contains("masking tape (missing)", Spaces().Replace(desk.Run("appraise", "reading-room").Output, " "), StringComparison.Ordinal);
-        Assert.Equal((2, ""), desk.Run("set", "cabinet.openings.recess", "1.5 mm", "--project", "reading-room") is var refused ? (refused.ExitCode, refused.Output) : default);
+        Assert.Equal(
+            (2, ""),
+            desk.Run("set", "cabinet.openings.recess", "1.5 mm", "--project", "reading-room") is var refused ? (refused.ExitCode, refused.Output) : default
+        );
     }
 
     [GeneratedRegex("\\s+")]
@@ -72,7 +126,9 @@ public sealed partial class PeopleTests : IDisposable
     {
         desk.State("display_units", "\"inch\"");
         desk.State(key, value);
-        foreach (var (words, width) in new[] { ("appraise reading-room", 80), ("pour reading-room", 60), ("supplies reading-room", 80), ("quiet reading-room", 80) })
+        foreach (
+            var (words, width) in new[] { ("appraise reading-room", 80), ("pour reading-room", 60), ("supplies reading-room", 80), ("quiet reading-room", 80) }
+        )
         {
             OnlyIn("inch", Within(width, words));
         }
@@ -94,8 +150,20 @@ public sealed partial class PeopleTests : IDisposable
     }
 
     [Fact]
-    public void The_other_verbs_keep_to_eighty_columns_too() => Assert.All(
-        new[] { "rank reading-room", "room reading-room", "join reading-room", "curves reading-room", "why box.system_q --project reading-room", "why walls.left.bonded.wall_to_cone_db --project reading-room", "mix --powder 4kg" }, words => Within(80, words));
+    public void The_other_verbs_keep_to_eighty_columns_too() =>
+        Assert.All(
+            new[]
+            {
+                "rank reading-room",
+                "room reading-room",
+                "join reading-room",
+                "curves reading-room",
+                "why box.system_q --project reading-room",
+                "why walls.left.bonded.wall_to_cone_db --project reading-room",
+                "mix --powder 4kg",
+            },
+            words => Within(80, words)
+        );
 
     [Theory]
     [InlineData("appraise reading-room --all")]
@@ -105,7 +173,10 @@ public sealed partial class PeopleTests : IDisposable
     [InlineData("curves reading-room")]
     public void A_table_that_is_too_wide_is_told_row_by_row_with_every_number_whole(string words)
     {
-        var (wide, narrow) = (desk.Run(words.Split(' '), terminal => terminal with { Width = 160 }), desk.Run(words.Split(' '), terminal => terminal with { Width = 44 }));
+        var (wide, narrow) = (
+            desk.Run(words.Split(' '), terminal => terminal with { Width = 160 }),
+            desk.Run(words.Split(' '), terminal => terminal with { Width = 44 })
+        );
         Assert.All(narrow.Lines.Where(l => !l.Contains("stillwall ", StringComparison.Ordinal)), l => Assert.True(l.Length <= 44, l));
         Assert.Equal(Figures(wide.Output), Figures(narrow.Output));
     }
@@ -116,8 +187,18 @@ public sealed partial class PeopleTests : IDisposable
         var pour = desk.Run("pour", "reading-room").Output;
         var batches = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("pour").GetProperty("batches").EnumerateArray().ToList();
         Assert.Equal(batches.Count, Regex.Count(pour, "MUST BE POURED BY"));
-        Assert.All(batches, b => Assert.Contains(
-            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"▶{(int)b.GetProperty("pour_by_s").GetDouble() / 60,5}:{(int)b.GetProperty("pour_by_s").GetDouble() % 60:00}  MUST BE POURED BY"), pour, StringComparison.Ordinal));
+        Assert.All(
+            batches,
+            b =>
+                Assert.Contains(
+                    string.Create(
+                        System.Globalization.CultureInfo.InvariantCulture,
+                        $"▶{(int)b.GetProperty("pour_by_s").GetDouble() / 60, 5}:{(int)b.GetProperty("pour_by_s").GetDouble() % 60:00}  MUST BE POURED BY"
+                    ),
+                    pour,
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     // 4 kg of filament are on the demo's shelf; without it four spools of 22 EUR are wanted.
@@ -125,8 +206,13 @@ public sealed partial class PeopleTests : IDisposable
     public void The_shop_list_says_what_to_spend_now_in_whole_packs()
     {
         Assert.Contains("to spend now: nothing", desk.Run("supplies", "reading-room").Output, StringComparison.Ordinal);
-        desk.State("stock", "[ { \"item\": \"driver\", \"amount\": \"1 pc\" }, { \"item\": \"cast powder\", \"amount\": \"6 kg\" }, { \"item\": \"sealant\", \"amount\": \"1 pc\", \"best_before\": \"2026-01-01\" }, "
-            + "{ \"item\": \"terminal\", \"amount\": \"1 pc\" }, { \"item\": \"fill\", \"amount\": \"500 g\" }, { \"item\": \"screw\", \"amount\": \"4 pc\" } ]");
+        desk.State(
+            "stock",
+            "[ { \"item\": \"driver\", \"amount\": \"1 pc\" }, { \"item\": \"cast powder\", \"amount\": \"6 kg\" }, { \"item\": \"sealant\", \"amount\": "
+                + "\"1 pc\", \"best_before\": \"2026-01-01\" }, "
+                + "{ \"item\": \"terminal\", \"amount\": \"1 pc\" }, { \"item\": \"fill\", \"amount\": \"500 g\" }, { \"item\": \"screw\", \"amount\": "
+                + "\"4 pc\" } ]"
+        );
         var list = desk.Run("supplies", "reading-room").Output;
         Assert.Matches(@"filament +3\.24 kg +– +3\.24 kg +4 × 1 kg +88 EUR +missing", list);
         Assert.Matches(@"screw +8 pc +4 pc +4 pc +1 × 20 pc +4\.00 EUR +short", list);
@@ -136,7 +222,11 @@ public sealed partial class PeopleTests : IDisposable
     [Fact]
     public void The_neighbour_question_is_answered_in_its_first_sentence()
     {
-        Assert.StartsWith("Your everyday 62.0 dB at the seat is polite, without any equaliser: up to ", desk.Run("quiet", "reading-room").Output, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Your everyday 62.0 dB at the seat is polite, without any equaliser: up to ",
+            desk.Run("quiet", "reading-room").Output,
+            StringComparison.Ordinal
+        );
         desk.State("brief.everyday.level", "\"75 dB\"");
         var louder = desk.Run("quiet", "reading-room").Output.ReplaceLineEndings(" ");
         Assert.StartsWith("Your everyday 75.0 dB at the seat is not polite as it is: only up to ", louder, StringComparison.Ordinal);
@@ -146,7 +236,8 @@ public sealed partial class PeopleTests : IDisposable
     }
 
     // Every number with its decimals; a heading that stands beside each row in one layout and once in the other has none.
-    private static IEnumerable<string> Figures(string text) => Regex.Matches(text, @"(?<![\w.])−?\d+\.\d+(?![\w.])").Select(m => m.Value).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Figures(string text) =>
+        Regex.Matches(text, @"(?<![\w.])−?\d+\.\d+(?![\w.])").Select(m => m.Value).Order(StringComparer.Ordinal);
 
     // The pour keeps to a telephone's width wherever it is read; a line to be typed is never broken.
     private Ran Within(int width, string words)
@@ -171,9 +262,14 @@ public sealed partial class PeopleTests : IDisposable
     }
 
     // A number with a unit, or a unit that cannot be taken for a word.
-    [GeneratedRegex(@"[\d.] ?(?:mm|cm|m|µm|nm|kg|g|L|mL|N|K|Pa)(?![\w³²/·])|(?<!\w)(?:mm|cm|kg|[kMG]Pa|nm/Pa|°C|degC|m³|m²|cm²|m³/s|kg/m³|kg/m²|N·m|N/mm?|L/min|kJ/kg)(?![\w])")]
+    [GeneratedRegex(
+        @"[\d.] ?(?:mm|cm|m|µm|nm|kg|g|L|mL|N|K|Pa)(?![\w³²/·])"
+            + @"|(?<!\w)(?:mm|cm|kg|[kMG]Pa|nm/Pa|°C|degC|m³|m²|cm²|m³/s|kg/m³|kg/m²|N·m|N/mm?|L/min|kJ/kg)(?![\w])"
+    )]
     private static partial Regex Metres();
 
-    [GeneratedRegex(@"[\d.] ?(?:in|ft|lb|oz|gal)(?![\w³²/·])|(?<!\w)(?:lb|lbf|oz|gal|fl oz|psi|ksi|°F|degF|in[³²]|ft[³²]|ft³/s|lb/ft[³²]|in·lbf|lbf/in|gal/min)(?![\w])")]
+    [GeneratedRegex(
+        @"[\d.] ?(?:in|ft|lb|oz|gal)(?![\w³²/·])|(?<!\w)(?:lb|lbf|oz|gal|fl oz|psi|ksi|°F|degF|in[³²]|ft[³²]|ft³/s|lb/ft[³²]|in·lbf|lbf/in|gal/min)(?![\w])"
+    )]
     private static partial Regex Inches();
 }

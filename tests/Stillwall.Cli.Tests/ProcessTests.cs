@@ -38,7 +38,13 @@ public sealed class ProcessTests : IDisposable
 
     private (int ExitCode, string Output, string Error) Run(params string[] args)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = desk.PathTo("reading-room"), RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = System.Text.Encoding.UTF8 };
+        var start = new ProcessStartInfo("dotnet")
+        {
+            WorkingDirectory = desk.PathTo("reading-room"),
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = System.Text.Encoding.UTF8,
+        };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "stillwall.dll"));
         foreach (var arg in args)
         {

@@ -55,7 +55,8 @@ internal static class ProofSounds
     }
 
     /// <summary>The polarity pulses after a closed box, pushed one way or the other.</summary>
-    internal static void Pulses(Desk desk, string file, double sign) => Write(desk, file, [Through(TestSignals.Pulses(3, Rate, -6), f => sign * Box(f) / new Complex(1, f / 500))]);
+    internal static void Pulses(Desk desk, string file, double sign) =>
+        Write(desk, file, [Through(TestSignals.Pulses(3, Rate, -6), f => sign * Box(f) / new Complex(1, f / 500))]);
 
     internal static void Write(Desk desk, string file, IReadOnlyList<double[]> channels) =>
         File.WriteAllBytes(desk.PathTo(file), WavWriter.Write(new Recording(Rate, channels, 0), WavSamples.Bits16));

@@ -34,12 +34,24 @@ public sealed class ProofTests : IDisposable
     {
         ProofSounds.Impedance(desk, "z.wav");
         var json = desk.Run("prove", "impedance", "z.wav", "--reference", "10 ohm", "--json").Json;
-        (string Key, double Value)[] keys = [("resonance_hz", 30), ("q_mechanical", 5.5), ("q_electrical", 0.475), ("q_total", 0.4372), ("dc_resistance_ohm", 3.55), ("inductance_h", 1.2e-3), ("peak_ohm", 44.65)];
-        Assert.All(keys, k =>
-        {
-            Assert.Equal(1, json.GetProperty(k.Key).GetDouble() / k.Value, 0.015);
-            Assert.InRange(json.GetProperty("uncertainty").GetProperty(k.Key).GetDouble(), 1e-12, 0.03 * k.Value);
-        });
+        (string Key, double Value)[] keys =
+        [
+            ("resonance_hz", 30),
+            ("q_mechanical", 5.5),
+            ("q_electrical", 0.475),
+            ("q_total", 0.4372),
+            ("dc_resistance_ohm", 3.55),
+            ("inductance_h", 1.2e-3),
+            ("peak_ohm", 44.65),
+        ];
+        Assert.All(
+            keys,
+            k =>
+            {
+                Assert.Equal(1, json.GetProperty(k.Key).GetDouble() / k.Value, 0.015);
+                Assert.InRange(json.GetProperty("uncertainty").GetProperty(k.Key).GetDouble(), 1e-12, 0.03 * k.Value);
+            }
+        );
         Assert.True(json.GetProperty("curve").GetArrayLength() > 100);
         Assert.Equal(JsonValueKind.Null, json.GetProperty("cabinet").ValueKind);
     }
@@ -56,7 +68,11 @@ public sealed class ProofTests : IDisposable
         Assert.Equal(0.8, json.GetProperty("delay_s").GetDouble(), 2e-3);
         Assert.InRange(json.GetProperty("harmonic_distortion").GetDouble(), 0, 0.01);
         Assert.True(json.GetProperty("signal_to_noise_db").GetDouble() > 40);
-        Assert.Equal(12, desk.Run("prove", "sweep", "heard.wav", "--played", "sweep.wav", "--csv", "-", "--points-per-octave", "12").Rows.Count(r => r[0] is >= 40 and < 80.0 * 0.998));
+        Assert.Equal(
+            12,
+            desk.Run("prove", "sweep", "heard.wav", "--played", "sweep.wav", "--csv", "-", "--points-per-octave", "12")
+                .Rows.Count(r => r[0] is >= 40 and < 80.0 * 0.998)
+        );
     }
 
     [Fact]
@@ -88,13 +104,26 @@ public sealed class ProofTests : IDisposable
         Assert.Equal(text, File.ReadAllText(desk.Project));
         string[] to = ["--project", "reading-room", "--keep", "--log", "2026-11-30", "--json"];
         Assert.Equal(0, desk.Run(["prove", "impedance", "z.wav", "--reference", "10 ohm", .. to]).ExitCode);
-        Assert.Equal(0, desk.Run(["prove", "tap", "taps.wav", "--length", "160mm", "--width", "40mm", "--thickness", "40mm", "--mass", "268.8g", .. to]).ExitCode);
+        Assert.Equal(
+            0,
+            desk.Run(["prove", "tap", "taps.wav", "--length", "160mm", "--width", "40mm", "--thickness", "40mm", "--mass", "268.8g", .. to]).ExitCode
+        );
         Assert.Equal(0, desk.Run(["prove", "hold", "--seconds", "2", .. to]).ExitCode);
         Assert.Equal(0, desk.Run(["prove", "wall", "here.wav", "there.wav", .. to]).ExitCode);
         var project = JsonDocument.Parse(File.ReadAllText(desk.Project)).RootElement;
-        Assert.Equal(["core_density", "core_loss_factor", "core_modulus", "leak_resistance", "party_wall", "system_q", "system_resonance"], project.GetProperty("measured").EnumerateObject().Select(p => p.Name).Where(n => n != "note").Order(StringComparer.Ordinal));
-        Assert.Equal(["impedance", "tap", "hold", "party wall"], project.GetProperty("logbook").EnumerateArray().Select(e => e.GetProperty("kind").GetString()).TakeLast(4));
-        var findings = desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Where(f => f.GetProperty("stage").GetString() == "Proof").ToDictionary(f => f.GetProperty("topic").GetString()!, f => f.GetProperty("verdict").GetString());
+        Assert.Equal(
+            ["core_density", "core_loss_factor", "core_modulus", "leak_resistance", "party_wall", "system_q", "system_resonance"],
+            project.GetProperty("measured").EnumerateObject().Select(p => p.Name).Where(n => n != "note").Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(
+            ["impedance", "tap", "hold", "party wall"],
+            project.GetProperty("logbook").EnumerateArray().Select(e => e.GetProperty("kind").GetString()).TakeLast(4)
+        );
+        var findings = desk.Run("appraise", "reading-room", "--json")
+            .Json.GetProperty("findings")
+            .EnumerateArray()
+            .Where(f => f.GetProperty("stage").GetString() == "Proof")
+            .ToDictionary(f => f.GetProperty("topic").GetString()!, f => f.GetProperty("verdict").GetString());
         Assert.NotEqual("unknown", findings["resonance as designed"]);
         Assert.NotEqual("unknown", findings["Q as designed"]);
         Assert.NotEqual("unknown", findings["core as assumed"]);
@@ -105,29 +134,53 @@ public sealed class ProofTests : IDisposable
         Assert.Equal(2, desk.Run(["prove", "polarity", "cabinet.wav", .. to]).ExitCode);
         Assert.Equal(0, desk.Run(["prove", "polarity", "cabinet.wav", "--against", "main.wav", .. to]).ExitCode);
         Assert.Equal("opposite", JsonDocument.Parse(File.ReadAllText(desk.Project)).RootElement.GetProperty("measured").GetProperty("polarity").GetString());
-        Assert.Equal("fails", desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("id").GetString() == "proof/polarity-matches-the-main-speakers").GetProperty("verdict").GetString());
+        Assert.Equal(
+            "fails",
+            desk.Run("appraise", "reading-room", "--json")
+                .Json.GetProperty("findings")
+                .EnumerateArray()
+                .Single(f => f.GetProperty("id").GetString() == "proof/polarity-matches-the-main-speakers")
+                .GetProperty("verdict")
+                .GetString()
+        );
         Assert.Equal(0, desk.Run("prove", "rattle", "--none", "--project", "reading-room", "--log", "2026-12-01").ExitCode);
-        Assert.Equal("holds", desk.Run("appraise", "reading-room", "--json").Json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("id").GetString() == "proof/no-rattle").GetProperty("verdict").GetString());
+        Assert.Equal(
+            "holds",
+            desk.Run("appraise", "reading-room", "--json")
+                .Json.GetProperty("findings")
+                .EnumerateArray()
+                .Single(f => f.GetProperty("id").GetString() == "proof/no-rattle")
+                .GetProperty("verdict")
+                .GetString()
+        );
     }
 
     [Fact]
     public void The_weighings_of_an_exact_decay_give_its_end()
     {
         // 7.6 kg + 2.4 kg·e^(−t/12 d); 5 % of 7.6 kg is left after 12·ln(2.4/0.38) = 22.1 days.
-        var rows = Enumerable.Range(0, 8).Select(i => i * 4).Select(t => FormattableString.Invariant($"{new DateOnly(2026, 11, 16).AddDays(t):yyyy-MM-dd},{7.6 + (2.4 * Math.Exp(-t / 12.0)):R}"));
+        var rows = Enumerable
+            .Range(0, 8)
+            .Select(i => i * 4)
+            .Select(t => FormattableString.Invariant($"{new DateOnly(2026, 11, 16).AddDays(t):yyyy-MM-dd},{7.6 + (2.4 * Math.Exp(-t / 12.0)):R}"));
         desk.Write("w.csv", "date,mass_kg\n" + string.Join('\n', rows) + "\n");
         var json = desk.Run("prove", "weight", "w.csv", "--json").Json;
         Assert.Equal(7.6, json.GetProperty("dry_mass_kg").GetDouble(), 1e-3);
         Assert.Equal(12, json.GetProperty("time_constant_days").GetDouble(), 1e-2);
         Assert.Equal("2026-12-09", json.GetProperty("ready_date").GetString());
         Assert.Equal(JsonValueKind.Null, json.GetProperty("stoichiometric_dry_mass_kg").ValueKind);
-        Assert.InRange(desk.Run("prove", "weight", "w.csv", "--json", "--project", "reading-room").Json.GetProperty("stoichiometric_dry_mass_kg").GetDouble(), 5, 15);
+        Assert.InRange(
+            desk.Run("prove", "weight", "w.csv", "--json", "--project", "reading-room").Json.GetProperty("stoichiometric_dry_mass_kg").GetDouble(),
+            5,
+            15
+        );
     }
 
     [Fact]
     public void A_hold_test_outside_the_stopwatch_is_a_bound()
     {
-        string Bound(string seconds) => desk.Run("prove", "hold", "--seconds", seconds, "--project", "reading-room", "--json").Json.GetProperty("bound").GetString()!;
+        string Bound(string seconds) =>
+            desk.Run("prove", "hold", "--seconds", seconds, "--project", "reading-room", "--json").Json.GetProperty("bound").GetString()!;
         Assert.Equal(("at most", "none", "at least"), (Bound("0.2"), Bound("2"), Bound("9")));
         Assert.Equal(2, desk.Run("prove", "hold", "--seconds", "0.2", "--project", "reading-room", "--keep").ExitCode);
     }
@@ -141,7 +194,15 @@ public sealed class ProofTests : IDisposable
         foreach (var length in new[] { 0, 3, 11, 12, 20, 30, 43, 44 })
         {
             File.WriteAllBytes(desk.PathTo("bad.wav"), whole[..length]);
-            foreach (string[] verb in new string[][] { ["impedance", "bad.wav", "--reference", "10 ohm"], ["sweep", "bad.wav", "--played", "z.wav"], ["wall", "bad.wav", "z.wav"], ["polarity", "bad.wav"] })
+            foreach (
+                string[] verb in new string[][]
+                {
+                    ["impedance", "bad.wav", "--reference", "10 ohm"],
+                    ["sweep", "bad.wav", "--played", "z.wav"],
+                    ["wall", "bad.wav", "z.wav"],
+                    ["polarity", "bad.wav"],
+                }
+            )
             {
                 var ran = desk.Run(["prove", .. verb, "--project", "reading-room"]);
                 Assert.Equal((2, ""), (ran.ExitCode, ran.Output));

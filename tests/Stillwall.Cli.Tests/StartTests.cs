@@ -8,7 +8,17 @@ public sealed class StartTests : IDisposable
     private const int Questions = 9;
 
     private static readonly string[] Answers =
-        ["Window cabinet", "10 x 10 x 12 in", "0.5 m x 600 mm x 45 cm", "28 Hz", "95 dB at 8 ft", "100 W into 8 ohm", "studs plaster", "58 dB", "hard gypsum, 20 lb"];
+    [
+        "Window cabinet",
+        "10 x 10 x 12 in",
+        "0.5 m x 600 mm x 45 cm",
+        "28 Hz",
+        "95 dB at 8 ft",
+        "100 W into 8 ohm",
+        "studs plaster",
+        "58 dB",
+        "hard gypsum, 20 lb",
+    ];
 
     private readonly Desk desk = new();
 
@@ -26,7 +36,10 @@ public sealed class StartTests : IDisposable
         Assert.Equal("studs-plaster, 58 dB", Texts("brief.neighbour.partition", "brief.everyday.level"));
         Assert.Equal("hard-gypsum", Stated("materials.cast.mix").GetString());
         Assert.Equal(2.8, Stated("materials.cast.powder_per_water").GetDouble());
-        Assert.Equal("20 lb", Stated("stock").EnumerateArray().Single(s => s.GetProperty("item").GetString() == "cast powder").GetProperty("amount").GetString());
+        Assert.Equal(
+            "20 lb",
+            Stated("stock").EnumerateArray().Single(s => s.GetProperty("item").GetString() == "cast powder").GetProperty("amount").GetString()
+        );
         Assert.Equal("inch", Stated("display_units").GetString());
         Assert.Equal(0, desk.Run("appraise", "asked").ExitCode);
     }
@@ -36,8 +49,21 @@ public sealed class StartTests : IDisposable
     {
         var asked = Asked([.. Enumerable.Repeat("", Questions)]).Error;
         Assert.Equal(Questions, System.Text.RegularExpressions.Regex.Count(asked, @"\d\. [^\[\]\n]+ \[[^\]\n]+\]: "));
-        Assert.All(new[] { "[Reading-room cabinet]", "[256 mm x 256 mm x 256 mm]", "[420 mm x 520 mm x 430 mm]", "[32 Hz]", "[93 dB at 2 m]", "[120 W into 4 ohm]", "[brick-255-plastered]", "[62 dB]", "[plaster, 6 kg]" },
-            shown => Assert.Contains(shown, asked, StringComparison.Ordinal));
+        Assert.All(
+            new[]
+            {
+                "[Reading-room cabinet]",
+                "[256 mm x 256 mm x 256 mm]",
+                "[420 mm x 520 mm x 430 mm]",
+                "[32 Hz]",
+                "[93 dB at 2 m]",
+                "[120 W into 4 ohm]",
+                "[brick-255-plastered]",
+                "[62 dB]",
+                "[plaster, 6 kg]",
+            },
+            shown => Assert.Contains(shown, asked, StringComparison.Ordinal)
+        );
         Assert.All(asked.Split('\n'), line => Assert.InRange(line.Length, 0, 700));
     }
 
@@ -96,7 +122,10 @@ public sealed class StartTests : IDisposable
     public void The_appraisal_counts_the_blocks_that_still_have_the_demos_values()
     {
         var closing = Asked(Answers).Output;
-        var blocks = int.Parse(closing.Split('\n').Single(l => l.Contains(" blocks have values", StringComparison.Ordinal)).Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        var blocks = int.Parse(
+            closing.Split('\n').Single(l => l.Contains(" blocks have values", StringComparison.Ordinal)).Split(' ')[0],
+            System.Globalization.CultureInfo.InvariantCulture
+        );
         Assert.Contains("- brief.room", closing, StringComparison.Ordinal);
         Assert.Contains($"\n{blocks} blocks still have values of the demo", desk.Run("appraise", "asked").Output, StringComparison.Ordinal);
         Assert.DoesNotContain("of the demo", desk.Run("appraise", "reading-room").Output, StringComparison.Ordinal);
@@ -111,7 +140,11 @@ public sealed class StartTests : IDisposable
     }
 
     private Ran Asked(IReadOnlyList<string> answers, string folder = "asked") =>
-        desk.Run(["start", folder], terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true }, string.Concat(answers.Select(a => a + "\n")));
+        desk.Run(
+            ["start", folder],
+            terminal => terminal with { InputIsTerminal = true, OutputIsTerminal = true },
+            string.Concat(answers.Select(a => a + "\n"))
+        );
 
     private JsonElement Stated(string key, string folder = "asked") =>
         key.Split('.').Aggregate(JsonDocument.Parse(File.ReadAllText(desk.PathTo($"{folder}/stillwall.json"))).RootElement, (at, k) => at.GetProperty(k));

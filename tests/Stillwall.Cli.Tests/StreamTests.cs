@@ -62,7 +62,19 @@ public sealed class StreamTests : IDisposable
     [InlineData("--gain=-9.5 dB", null)]
     public void A_value_may_begin_with_a_minus(string option, string? value)
     {
-        string[] words = ["filter", "peaking", "--f0", "45Hz", option, .. value is null ? Array.Empty<string>() : [value], "--csv", "-", "--frequencies", "at.csv"];
+        string[] words =
+        [
+            "filter",
+            "peaking",
+            "--f0",
+            "45Hz",
+            option,
+            .. value is null ? Array.Empty<string>() : [value],
+            "--csv",
+            "-",
+            "--frequencies",
+            "at.csv",
+        ];
         desk.Write("at.csv", "frequency_hz\n45\n");
 
         Assert.Equal(-9.5, desk.Run(words).Rows[0][1], 9);
@@ -75,7 +87,15 @@ public sealed class StreamTests : IDisposable
     public void Another_country_gives_the_same_bytes(string culture)
     {
         var former = CultureInfo.CurrentCulture;
-        var commands = new[] { "appraise reading-room --all", "appraise reading-room --json", "curves reading-room --csv -", "filter peaking --f0 45.5Hz --gain -8.5dB --json", "mix --powder 4.5kg", "appraise --HELP" };
+        var commands = new[]
+        {
+            "appraise reading-room --all",
+            "appraise reading-room --json",
+            "curves reading-room --csv -",
+            "filter peaking --f0 45.5Hz --gain -8.5dB --json",
+            "mix --powder 4.5kg",
+            "appraise --HELP",
+        };
         var here = commands.Select(c => desk.Run(c.Split(' '))).ToList();
         try
         {
@@ -96,7 +116,14 @@ public sealed class StreamTests : IDisposable
 
         Assert.DoesNotContain('\u001b', plain);
         Assert.Contains('\u001b', coloured);
-        Assert.Equal(plain, System.Text.RegularExpressions.Regex.Replace(coloured, "\u001b\\[[0-9;]*m", "").Split('\n').Select(l => l.TrimEnd()).Aggregate((a, b) => a + "\n" + b));
+        Assert.Equal(
+            plain,
+            System
+                .Text.RegularExpressions.Regex.Replace(coloured, "\u001b\\[[0-9;]*m", "")
+                .Split('\n')
+                .Select(l => l.TrimEnd())
+                .Aggregate((a, b) => a + "\n" + b)
+        );
     }
 
     [Fact]
@@ -159,17 +186,67 @@ public sealed class StreamTests : IDisposable
         string[] verbs = ["appraise", "curves", "room", "join", "mix", "panel", "filter", "set", "apply", "start", "schema", "rank", "--help", ""];
         string[] words =
         [
-            "reading-room", "nowhere", "-", "--", "-9.5 dB", "45 Hz", "1e300 Hz", "0", "-1", "1e308", "4kg", "1e-9 kg", "∞", "NaN", "2mm:petg", "1:1:0:1", "1mx1m", "x", "peaking", "transform", "lowshelf", "cabinet.core", "12 mm",
-            "--json", "--all", "--csv", "--volts", "--powder", "--volume", "--mix", "plaster", "own", "--layers", "--size", "--edges", "clamped", "--f0", "--fp", "--q", "--gain", "--slope", "--rate", "--frequencies", "--project", "=", "[x]", "@x", "\0", "\u202e",
+            "reading-room",
+            "nowhere",
+            "-",
+            "--",
+            "-9.5 dB",
+            "45 Hz",
+            "1e300 Hz",
+            "0",
+            "-1",
+            "1e308",
+            "4kg",
+            "1e-9 kg",
+            "∞",
+            "NaN",
+            "2mm:petg",
+            "1:1:0:1",
+            "1mx1m",
+            "x",
+            "peaking",
+            "transform",
+            "lowshelf",
+            "cabinet.core",
+            "12 mm",
+            "--json",
+            "--all",
+            "--csv",
+            "--volts",
+            "--powder",
+            "--volume",
+            "--mix",
+            "plaster",
+            "own",
+            "--layers",
+            "--size",
+            "--edges",
+            "clamped",
+            "--f0",
+            "--fp",
+            "--q",
+            "--gain",
+            "--slope",
+            "--rate",
+            "--frequencies",
+            "--project",
+            "=",
+            "[x]",
+            "@x",
+            "\0",
+            "\u202e",
         ];
-        Gen.Select(Gen.Int[0, verbs.Length - 1], Gen.Int[0, words.Length - 1].Array[0, 7]).Sample(
-            (verb, rest) =>
-            {
-                var ran = desk.Run([verbs[verb], .. rest.Select(i => words[i])]);
-                Assert.True(ran.ExitCode is 0 or 2 or 3, ran.Error);
-                Assert.True(ran.ExitCode == 0 || ran.Output.Length == 0, ran.Output);
-            },
-            iter: 200, threads: 1);
+        Gen.Select(Gen.Int[0, verbs.Length - 1], Gen.Int[0, words.Length - 1].Array[0, 7])
+            .Sample(
+                (verb, rest) =>
+                {
+                    var ran = desk.Run([verbs[verb], .. rest.Select(i => words[i])]);
+                    Assert.True(ran.ExitCode is 0 or 2 or 3, ran.Error);
+                    Assert.True(ran.ExitCode == 0 || ran.Output.Length == 0, ran.Output);
+                },
+                iter: 200,
+                threads: 1
+            );
     }
 
     private sealed class Broken : MemoryStream

@@ -14,7 +14,10 @@ internal static class Demo
     {
         var folder = Path.Combine(Source.Root, "samples", "reading-room");
         var project = ProjectReader.Read(File.ReadAllText(Path.Combine(folder, "stillwall.json"))).Project!;
-        return new Facts(change(project), [.. DriverTable.Read(File.ReadAllText(Path.Combine(folder, "drivers.csv")), "drivers.csv").Rows.Select(r => r.Sheet)]);
+        return new Facts(
+            change(project),
+            [.. DriverTable.Read(File.ReadAllText(Path.Combine(folder, "drivers.csv")), "drivers.csv").Rows.Select(r => r.Sheet)]
+        );
     }
 
     /// <summary>The same cabinet, less deep.</summary>

@@ -29,7 +29,14 @@ public sealed class Page : IDisposable
     public void Reset()
     {
         var sample = Path.Combine(Source.Root, "samples", "reading-room");
-        _ = Workshop.Current().Project!.Replace(null, File.ReadAllText(Path.Combine(sample, "stillwall.json")), File.ReadAllText(Path.Combine(sample, "drivers.csv")), "the demo again");
+        _ = Workshop
+            .Current()
+            .Project!.Replace(
+                null,
+                File.ReadAllText(Path.Combine(sample, "stillwall.json")),
+                File.ReadAllText(Path.Combine(sample, "drivers.csv")),
+                "the demo again"
+            );
     }
 
     public HttpClient Client() => new(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = Address };

@@ -13,7 +13,11 @@ internal static class Apply
     {
         var id = new TextArgument("FINDING-ID", "id of a finding, such as pour/skins-bulge; appraise shows it");
         var project = Common.ProjectOption;
-        return new Verb("apply", "makes the change that a finding proposes and says which verdicts changed; the former file is kept", "stillwall apply pour/skins-bulge --project my-cabinet")
+        return new Verb(
+            "apply",
+            "makes the change that a finding proposes and says which verdicts changed; the former file is kept",
+            "stillwall apply pour/skins-bulge --project my-cabinet"
+        )
         {
             Takes = [id, project],
             Do = call =>
@@ -35,10 +39,11 @@ internal static class Apply
 
     private static Finding Proposed(Appraisal appraisal, string id)
     {
-        var finding = appraisal.Findings.FirstOrDefault(f => f.Id == id)
+        var finding =
+            appraisal.Findings.FirstOrDefault(f => f.Id == id)
             ?? throw Refusal.Input($"{id}: no such finding{NearestWord.Suggest(id, appraisal.Findings.Select(f => f.Id))}; appraise --all shows them");
-        return finding.Change.Count > 0 ? finding
-            : throw Refusal.Input($"{id}: {(finding.Remedy is { } remedy ? $"nothing stated to change; {remedy}" : $"it {Output.AppraisalText.Says(finding.Verdict)}; nothing to change")}");
+        var why = finding.Remedy is { } remedy ? $"nothing stated to change; {remedy}" : $"it {Output.AppraisalText.Says(finding.Verdict)}; nothing to change";
+        return finding.Change.Count > 0 ? finding : throw Refusal.Input($"{id}: {why}");
     }
 
     private static string Stated(Change change) => Convert.ToString(change.Value, CultureInfo.InvariantCulture) ?? "";

@@ -15,7 +15,11 @@ internal static class Appraise
         var all = new Flag("--all", "every finding and every figure, not only what does not hold");
         var strict = new Flag("--strict", "exit code 1 where some finding fails");
         var watch = new Flag("--watch", "again whenever the project or its drivers' table is saved, until it is stopped");
-        return new Verb("appraise", "computes everything and says what does not hold, with its remedy, and what to do next", "stillwall appraise my-cabinet --all")
+        return new Verb(
+            "appraise",
+            "computes everything and says what does not hold, with its remedy, and what to do next",
+            "stillwall appraise my-cabinet --all"
+        )
         {
             Takes = [project, json, all, strict, watch],
             Do = call =>

@@ -54,23 +54,28 @@ internal static class Changing
     }
 
     /// <summary>A block in words.</summary>
-    internal static string Words(StatedBlock block) => block.EntryCount is { } entries ? Count(entries, "entry", "entries") : $"the whole block with {Count(block.ValueCount, "value", "values")}";
+    internal static string Words(StatedBlock block) =>
+        block.EntryCount is { } entries ? Count(entries, "entry", "entries") : $"the whole block with {Count(block.ValueCount, "value", "values")}";
 
     private static string Said(LoadedProject before, LoadedProject after, string key, string stated) =>
-        stated.Length == 0 && StatedBlock.Of(before.Text, key) is { } block ? $"{key}: {Words(block)} taken out" : $"{key}: {Shown(before, key)} → {Shown(after, key)}";
+        stated.Length == 0 && StatedBlock.Of(before.Text, key) is { } block
+            ? $"{key}: {Words(block)} taken out"
+            : $"{key}: {Shown(before, key)} → {Shown(after, key)}";
 
     private static string Shown(LoadedProject loaded, string key) =>
         StatedBlock.Of(loaded.Text, key) is { } block ? Words(block)
-        : ProjectKeys.Find(key)!.Kind is FieldKind.Block or FieldKind.Blocks ? NotStated : Written(loaded.Project, key);
+        : ProjectKeys.Find(key)!.Kind is FieldKind.Block or FieldKind.Blocks ? NotStated
+        : Written(loaded.Project, key);
 
     private static string Count(int count, string one, string several) => $"{count.ToString(CultureInfo.InvariantCulture)} {(count == 1 ? one : several)}";
 
-    private static string Written(Project project, string key) => ProjectKeys.Get(project, key) switch
-    {
-        null => NotStated,
-        IReadOnlyList<double> numbers => string.Join(", ", numbers.Select(n => Show.Of(project).Kept(n, ProjectKeys.Find(key)!.Dimension))),
-        double number => Show.Of(project).Kept(number, ProjectKeys.Find(key)!.Dimension),
-        DriverChoice choice => choice.Name ?? "a data sheet written in place",
-        var value => ProjectKeys.Written(ProjectKeys.Find(key)!, value),
-    };
+    private static string Written(Project project, string key) =>
+        ProjectKeys.Get(project, key) switch
+        {
+            null => NotStated,
+            IReadOnlyList<double> numbers => string.Join(", ", numbers.Select(n => Show.Of(project).Kept(n, ProjectKeys.Find(key)!.Dimension))),
+            double number => Show.Of(project).Kept(number, ProjectKeys.Find(key)!.Dimension),
+            DriverChoice choice => choice.Name ?? "a data sheet written in place",
+            var value => ProjectKeys.Written(ProjectKeys.Find(key)!, value),
+        };
 }

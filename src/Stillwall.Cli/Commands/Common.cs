@@ -14,7 +14,8 @@ internal static class Common
 
     internal static OutputOption Csv(string columns) => new("--csv", "FILE", $"writes {columns}; - is standard output");
 
-    internal static OutputOption Out => new("--out", "DIR", "folder to write into; out in the project folder where left out. Its own old files there, listed in made.json, are cleared away");
+    internal static OutputOption Out =>
+        new("--out", "DIR", "folder to write into; out in the project folder where left out. Its own old files there, listed in made.json, are cleared away");
 
     /// <summary>Says what went into a file; nothing where it went to standard output.</summary>
     internal static void SayWritten(Session session, string file, int rows)

@@ -19,12 +19,24 @@ internal static class Curves
     {
         var project = Common.Project;
         var volts = new QuantityOption("--volts", Dimension.None, "voltage of the source, V rms; 2.83 where left out") { Span = (1e-6, 1e6) };
-        var points = new QuantityOption("--points-per-decade", Dimension.None, "points in each of the two decades; 40 where left out") { IsWhole = true, Span = (1, 10000) };
+        var points = new QuantityOption("--points-per-decade", Dimension.None, "points in each of the two decades; 40 where left out")
+        {
+            IsWhole = true,
+            Span = (1, 10000),
+        };
         var csv = Common.Csv("every column for every point, 10 Hz to 1 kHz");
-        var svg = new OutputOption("--svg", "FILE", "draws the four questions: how low, how loud, how far the cone moves, what the amplifier feels; - is standard output");
+        var svg = new OutputOption(
+            "--svg",
+            "FILE",
+            "draws the four questions: how low, how loud, how far the cone moves, what the amplifier feels; - is standard output"
+        );
         var png = new OutputOption("--png", "FILE", "the same as a picture of points; - is standard output");
         var walls = new Flag("--walls", "the walls' volume velocity beside the cone's instead, 20 Hz to 1 kHz");
-        return new Verb("curves", "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m", "stillwall curves my-cabinet --csv curves.csv")
+        return new Verb(
+            "curves",
+            "level, excursion, impedance and the rest over frequency: one cabinet, half space, 1 m",
+            "stillwall curves my-cabinet --csv curves.csv"
+        )
         {
             Takes = [project, volts, points, walls, csv, svg, png],
             Do = call =>
@@ -50,7 +62,9 @@ internal static class Curves
                 {
                     if (!ChartPicture.HasFont)
                     {
-                        throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg");
+                        throw Refusal.Path(
+                            "curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg"
+                        );
                     }
 
                     call.Deliver(png, ChartPicture.Png(ResponseCharts.All(facts)));
@@ -59,7 +73,9 @@ internal static class Curves
 
                 if (file is null)
                 {
-                    call.Session.Print(Table([.. ShownHz.Select(f => ResponseCurve.PointAt(network, limits, f, drive))], drive, facts.Show, call.Session.Terminal));
+                    call.Session.Print(
+                        Table([.. ShownHz.Select(f => ResponseCurve.PointAt(network, limits, f, drive))], drive, facts.Show, call.Session.Terminal)
+                    );
                     return ExitCodes.Done;
                 }
 
@@ -73,26 +89,56 @@ internal static class Curves
 
     private static readonly (string Name, Func<CurvePoint, double?> Cell)[] Columns =
     [
-        ("frequency_hz", p => p.FrequencyHz), ("spl_db", p => p.SplDb), ("phase_deg", p => p.PhaseDeg), ("excursion_peak_mm", p => p.ExcursionPeakMm),
-        ("box_pressure_pa_rms", p => p.BoxPressurePaRms), ("impedance_ohm", p => p.ImpedanceOhm), ("impedance_phase_deg", p => p.ImpedancePhaseDeg),
-        ("group_delay_ms", p => p.GroupDelayMs), ("max_spl_db", p => p.MaxSplDb),
+        ("frequency_hz", p => p.FrequencyHz),
+        ("spl_db", p => p.SplDb),
+        ("phase_deg", p => p.PhaseDeg),
+        ("excursion_peak_mm", p => p.ExcursionPeakMm),
+        ("box_pressure_pa_rms", p => p.BoxPressurePaRms),
+        ("impedance_ohm", p => p.ImpedanceOhm),
+        ("impedance_phase_deg", p => p.ImpedancePhaseDeg),
+        ("group_delay_ms", p => p.GroupDelayMs),
+        ("max_spl_db", p => p.MaxSplDb),
     ];
 
-    private static readonly (string Name, Func<CurvePoint, double?> Cell)[] OfPort = [("port_speed_m_s", p => p.PortSpeedMS)], OfRadiator = [("radiator_excursion_mm", p => p.RadiatorExcursionMm)];
+    private static readonly (string Name, Func<CurvePoint, double?> Cell)[] OfPort = [("port_speed_m_s", p => p.PortSpeedMS)],
+        OfRadiator = [("radiator_excursion_mm", p => p.RadiatorExcursionMm)];
 
     // Of every kind of cabinet, so that a table of the same cabinet as another kind is known again.
-    private static readonly IReadOnlyList<string> Heads = [.. new[] { Columns, [.. Columns, .. OfPort], [.. Columns, .. OfRadiator], [.. Columns, .. OfPort, .. OfRadiator] }.Select(all => string.Join(',', all.Select(c => c.Name)))];
+    private static readonly IReadOnlyList<string> Heads =
+    [
+        .. new[] { Columns, [.. Columns, .. OfPort], [.. Columns, .. OfRadiator], [.. Columns, .. OfPort, .. OfRadiator] }.Select(all =>
+            string.Join(',', all.Select(c => c.Name))
+        ),
+    ];
 
     private static string Text(IReadOnlyList<CurvePoint> curve, BoxNetwork network)
     {
-        (string Name, Func<CurvePoint, double?> Cell)[] columns = [.. Columns, .. network.Port is null ? [] : OfPort, .. network.PassiveRadiator is null ? [] : OfRadiator];
+        (string Name, Func<CurvePoint, double?> Cell)[] columns =
+        [
+            .. Columns,
+            .. network.Port is null ? [] : OfPort,
+            .. network.PassiveRadiator is null ? [] : OfRadiator,
+        ];
         return CsvText.Write([.. columns.Select(c => c.Name)], curve.Select(p => (IReadOnlyList<double?>)[.. columns.Select(c => c.Cell(p))]));
     }
 
-    private static string Table(IReadOnlyList<CurvePoint> points, double volts, Show show, Terminal terminal) => Tables.Of(
-        terminal, $"One cabinet, half space, {show.Distance(1)}, driven with {Show.Number(volts)} V", [">frequency", ">level", ">greatest level", ">cone moves", ">impedance", ">group delay"],
-        points.Select(p => (IReadOnlyList<string>)[
-            Show.Frequency(p.FrequencyHz), Show.Level(p.SplDb), p.MaxSplDb is { } most ? Show.Level(most) : "unknown",
-            show.Small(p.ExcursionPeakMm / 1e3), $"{Show.Number(p.ImpedanceOhm)} Ω", $"{Show.Number(p.GroupDelayMs, 2)} ms"]))
-        + Words.Wrapped("greatest level: what cone, coil and amplifier allow. cone moves: one way, peak. No room, equaliser or main speakers.", terminal.Width) + "\n";
+    private static string Table(IReadOnlyList<CurvePoint> points, double volts, Show show, Terminal terminal) =>
+        Tables.Of(
+            terminal,
+            $"One cabinet, half space, {show.Distance(1)}, driven with {Show.Number(volts)} V",
+            [">frequency", ">level", ">greatest level", ">cone moves", ">impedance", ">group delay"],
+            points.Select(p =>
+                (IReadOnlyList<string>)
+                    [
+                        Show.Frequency(p.FrequencyHz),
+                        Show.Level(p.SplDb),
+                        p.MaxSplDb is { } most ? Show.Level(most) : "unknown",
+                        show.Small(p.ExcursionPeakMm / 1e3),
+                        $"{Show.Number(p.ImpedanceOhm)} Ω",
+                        $"{Show.Number(p.GroupDelayMs, 2)} ms",
+                    ]
+            )
+        )
+        + Words.Wrapped("greatest level: what cone, coil and amplifier allow. cone moves: one way, peak. No room, equaliser or main speakers.", terminal.Width)
+        + "\n";
 }

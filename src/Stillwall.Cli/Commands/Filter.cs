@@ -50,9 +50,15 @@ internal static class Filter
                     RateHz = call.Value(rate) ?? 48000,
                 };
                 var section = Section(inputs, call.Value(slope));
-                var points = call.Text(frequencies) is { } file ? FrequenciesOf(call.Session, file, inputs.RateHz) : [.. ResponseCurve.FrequenciesHz(40).Where(f => f <= inputs.RateHz / 2)];
+                var points = call.Text(frequencies) is { } file
+                    ? FrequenciesOf(call.Session, file, inputs.RateHz)
+                    : [.. ResponseCurve.FrequenciesHz(40).Where(f => f <= inputs.RateHz / 2)];
                 Write(call, section, points, call.Has(json), csv);
-                call.Session.Print(call.Has(json) || call.Text(csv) is not null || !LiftsTheLowest(inputs) ? "" : CareText.At(WorkStep.Equaliser, null, call.Session.Terminal.Width));
+                call.Session.Print(
+                    call.Has(json) || call.Text(csv) is not null || !LiftsTheLowest(inputs)
+                        ? ""
+                        : CareText.At(WorkStep.Equaliser, null, call.Session.Terminal.Width)
+                );
                 return ExitCodes.Done;
             },
         };
@@ -95,7 +101,13 @@ internal static class Filter
 
     private static void Write(Invocation call, Biquad section, List<double> points, bool asJson, OutputOption csv)
     {
-        call.Deliver(csv, CsvText.Write(["frequency_hz", "magnitude_db", "phase_deg"], points.Select(f => (IReadOnlyList<double?>)[f, section.MagnitudeDb(f), section.PhaseDeg(f)])));
+        call.Deliver(
+            csv,
+            CsvText.Write(
+                ["frequency_hz", "magnitude_db", "phase_deg"],
+                points.Select(f => (IReadOnlyList<double?>)[f, section.MagnitudeDb(f), section.PhaseDeg(f)])
+            )
+        );
         if (asJson)
         {
             call.Session.Print(ResultJson.Write(section));
@@ -110,9 +122,18 @@ internal static class Filter
         }
     }
 
-    private static string Table(Biquad section, Terminal terminal) => Tables.Of(
-        terminal, $"H(z) in powers of 1/z at {Show.Number(section.RateHz, 6)} Hz", ["", ">b", ">a"],
-        Enumerable.Range(0, 3).Select(i => (IReadOnlyList<string>)[i == 0 ? "1" : $"z^-{i.ToString(CultureInfo.InvariantCulture)}", Coefficient(section.B[i]), Coefficient(section.A[i])]));
+    private static string Table(Biquad section, Terminal terminal) =>
+        Tables.Of(
+            terminal,
+            $"H(z) in powers of 1/z at {Show.Number(section.RateHz, 6)} Hz",
+            ["", ">b", ">a"],
+            Enumerable
+                .Range(0, 3)
+                .Select(i =>
+                    (IReadOnlyList<string>)
+                        [i == 0 ? "1" : $"z^-{i.ToString(CultureInfo.InvariantCulture)}", Coefficient(section.B[i]), Coefficient(section.A[i])]
+                )
+        );
 
     private static string Coefficient(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 
@@ -130,9 +151,14 @@ internal static class Filter
                 continue;
             }
 
-            points.Add(isNumber && hertz >= 0 && hertz <= rateHz / 2
-                ? hertz
-                : throw Refusal.Input($"{Path.GetFileName(file)}:{(i + 1).ToString(CultureInfo.InvariantCulture)}: \"{cell}\" is no frequency; 0 to {Show.Number(rateHz / 2, 6)} Hz, half the sampling rate"));
+            points.Add(
+                isNumber && hertz >= 0 && hertz <= rateHz / 2
+                    ? hertz
+                    : throw Refusal.Input(
+                        $"{Path.GetFileName(file)}:{(i + 1).ToString(CultureInfo.InvariantCulture)}: \"{cell}\" is no frequency; 0 to "
+                            + $"{Show.Number(rateHz / 2, 6)} Hz, half the sampling rate"
+                    )
+            );
         }
 
         return points.Count > 0 ? points : throw Refusal.Input($"{Path.GetFileName(file)}: has no frequencies in its first column; one number a line");

@@ -21,9 +21,16 @@ internal static class PartFiles
         var project = Common.Project;
         var folder = Common.Out;
         var format = new TextOption("--format", "FORMAT", "3mf, or stl in millimetres; 3mf where left out", ["3mf", "stl"]);
-        var anyway = new Flag("--anyway", "writes also what cannot be used: parts that are not closed, are larger than the bed or collide; else nothing is written then");
+        var anyway = new Flag(
+            "--anyway",
+            "writes also what cannot be used: parts that are not closed, are larger than the bed or collide; else nothing is written then"
+        );
         var json = Common.Json;
-        return new Verb("parts", "draws every part to print and writes a file for each, and one with all in their places", "stillwall parts my-cabinet --out out")
+        return new Verb(
+            "parts",
+            "draws every part to print and writes a file for each, and one with all in their places",
+            "stillwall parts my-cabinet --out out"
+        )
         {
             Takes = [project, folder, format, anyway, json],
             Do = call =>
@@ -47,17 +54,24 @@ internal static class PartFiles
 
     // On every core: each part is drawn for itself, taken one by one since the sleeves are most of the work.
     private static List<MeshedPart> Meshed(Session session, IReadOnlyList<DrawnPart> parts, Projects.Printer? printer) =>
-        [.. Partitioner.Create(parts, EnumerablePartitionerOptions.NoBuffering).AsParallel().AsOrdered().WithCancellation(session.Terminal.Stop).Select(part =>
-        {
-            session.Terminal.Stop.ThrowIfCancellationRequested();
-            var meshed = MeshedPart.Of(part, printer);
-            if (session.Terminal.OutputIsTerminal)
-            {
-                session.Tell($"drawn: {part.Name}");
-            }
+        [
+            .. Partitioner
+                .Create(parts, EnumerablePartitionerOptions.NoBuffering)
+                .AsParallel()
+                .AsOrdered()
+                .WithCancellation(session.Terminal.Stop)
+                .Select(part =>
+                {
+                    session.Terminal.Stop.ThrowIfCancellationRequested();
+                    var meshed = MeshedPart.Of(part, printer);
+                    if (session.Terminal.OutputIsTerminal)
+                    {
+                        session.Tell($"drawn: {part.Name}");
+                    }
 
-            return meshed;
-        })];
+                    return meshed;
+                }),
+        ];
 
     private static void Judge(Session session, PrintedParts result, Show show, bool anyway)
     {
@@ -75,9 +89,25 @@ internal static class PartFiles
 
     private static IReadOnlyList<MadeFile> Files(List<MeshedPart> parts, List<PrintedPart> figures, string extension, string title)
     {
-        var files = parts.Zip(figures, (part, figure) => new MadeFile(figure.File, extension == "stl"
-            ? StlFile.Write(part.Surface.Mesh, part.Name) : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name)));
-        return extension == "stl" ? [.. files]
-            : [.. files, new MadeFile($"{Assembly}.3mf", ThreeMfFile.Write([.. parts.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))], title))];
+        var files = parts.Zip(
+            figures,
+            (part, figure) =>
+                new MadeFile(
+                    figure.File,
+                    extension == "stl"
+                        ? StlFile.Write(part.Surface.Mesh, part.Name)
+                        : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name)
+                )
+        );
+        return extension == "stl"
+            ? [.. files]
+            :
+            [
+                .. files,
+                new MadeFile(
+                    $"{Assembly}.3mf",
+                    ThreeMfFile.Write([.. parts.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))], title)
+                ),
+            ];
     }
 }

@@ -40,7 +40,14 @@ internal sealed partial record Question(string Ask, IReadOnlyList<string> Keys, 
     internal string Now(string text)
     {
         using var document = JsonDocument.Parse(text);
-        return string.Join(Between, Keys.Select(key => key == PowderAtHand ? PowderLine().Match(text).Groups[2].Value : key.Split('.').Aggregate(document.RootElement, (at, k) => at.GetProperty(k)).ToString()));
+        return string.Join(
+            Between,
+            Keys.Select(key =>
+                key == PowderAtHand
+                    ? PowderLine().Match(text).Groups[2].Value
+                    : key.Split('.').Aggregate(document.RootElement, (at, k) => at.GetProperty(k)).ToString()
+            )
+        );
     }
 
     /// <summary>The project's text with the answer in it, and the keys it states; a message where the answer will not do.</summary>
@@ -53,7 +60,10 @@ internal sealed partial record Question(string Ask, IReadOnlyList<string> Keys, 
         }
 
         var isOtherCast = read.Values.Any(v => v.Key == Keys[0] && v.Key == "materials.cast.mix" && v.Stated != Now(text).Split(Between)[0]);
-        var changed = read.Values.Aggregate(isOtherCast ? Unmeasured(text) : text, (at, v) => v.Key == PowderAtHand ? Stocked(at, v.Stated) : ProjectTextEditor.SetStated(at, v.Key, v.Stated));
+        var changed = read.Values.Aggregate(
+            isOtherCast ? Unmeasured(text) : text,
+            (at, v) => v.Key == PowderAtHand ? Stocked(at, v.Stated) : ProjectTextEditor.SetStated(at, v.Key, v.Stated)
+        );
         return ProjectReader.Read(changed).Faults is [var first, ..] ? (text, [], first.Message) : (changed, [.. read.Values.Select(v => v.Key)], null);
     }
 
@@ -62,7 +72,8 @@ internal sealed partial record Question(string Ask, IReadOnlyList<string> Keys, 
     private static Reading Wall(string answer, IReadOnlyList<string> keys) =>
         Partitions.Names.Contains(Hyphened(answer)) ? new([(keys[0], Hyphened(answer))]) : NotAbove(Hyphened(answer), Partitions.Names);
 
-    private static Reading NotAbove(string word, IReadOnlyList<string> words) => Reading.Of($"\"{Shortened(word)}\" is not known{NearestWord.Suggest(word, words)}; one of the words above");
+    private static Reading NotAbove(string word, IReadOnlyList<string> words) =>
+        Reading.Of($"\"{Shortened(word)}\" is not known{NearestWord.Suggest(word, words)}; one of the words above");
 
     private static string Shortened(string word) => word.Length > 40 ? word[..39] + "…" : word;
 
@@ -77,7 +88,10 @@ internal sealed partial record Question(string Ask, IReadOnlyList<string> Keys, 
 
         if (sides.Length != keys.Count)
         {
-            return Reading.Of($"\"{Shortened(answer)}\" is {sides.Length.ToString(CultureInfo.InvariantCulture)} sizes; {keys.Count.ToString(CultureInfo.InvariantCulture)} of them with x between, such as 256 mm x 256 mm x 300 mm");
+            return Reading.Of(
+                $"\"{Shortened(answer)}\" is {sides.Length.ToString(CultureInfo.InvariantCulture)} sizes; "
+                    + $"{keys.Count.ToString(CultureInfo.InvariantCulture)} of them with x between, such as 256 mm x 256 mm x 300 mm"
+            );
         }
 
         var unit = Bare().Replace(sides[^1], "");
@@ -88,7 +102,9 @@ internal sealed partial record Question(string Ask, IReadOnlyList<string> Keys, 
     private static Reading Several(string answer, IReadOnlyList<string> keys)
     {
         var values = Joints().Split(answer.Trim());
-        return values.Length <= keys.Count ? new([.. keys.Zip(values)]) : Reading.Of($"\"{Shortened(answer)}\" says too much; {keys.Count.ToString(CultureInfo.InvariantCulture)} values at most");
+        return values.Length <= keys.Count
+            ? new([.. keys.Zip(values)])
+            : Reading.Of($"\"{Shortened(answer)}\" says too much; {keys.Count.ToString(CultureInfo.InvariantCulture)} values at most");
     }
 
     private static Reading Cast(string answer, IReadOnlyList<string> keys)

@@ -17,7 +17,11 @@ internal static class QuietVerb
         var project = Common.Project;
         var csv = new OutputOption("--csv", "FILE", "writes the equaliser's coefficients at 44.1, 48 and 96 kHz; - is standard output");
         var json = new Flag("--json", "the equaliser as one JSON document: kind, frequency, Q, gain, coefficients, bands before and after");
-        return new Verb("quiet", "which everyday level is polite to the neighbour, band by band, and what would help", "stillwall quiet my-cabinet --csv equaliser.csv")
+        return new Verb(
+            "quiet",
+            "which everyday level is polite to the neighbour, band by band, and what would help",
+            "stillwall quiet my-cabinet --csv equaliser.csv"
+        )
         {
             Takes = [project, csv, json],
             Do = call =>
@@ -27,7 +31,9 @@ internal static class QuietVerb
                 if (call.Has(json) || call.Text(csv) is not null)
                 {
                     var facts = loaded.Facts();
-                    var report = EqualiserReport.Of(facts.Quiet) ?? throw Refusal.Input($"quiet: no equaliser can be sought yet; {KeyNames.Missing(facts.Quiet.Missing)}");
+                    var report =
+                        EqualiserReport.Of(facts.Quiet)
+                        ?? throw Refusal.Input($"quiet: no equaliser can be sought yet; {KeyNames.Missing(facts.Quiet.Missing)}");
                     Deliver(call, report, csv, call.Has(json));
                     return ExitCodes.Done;
                 }
@@ -35,7 +41,9 @@ internal static class QuietVerb
                 var terminal = call.Session.Terminal;
                 var appraisal = Appraisal.OfStage(loaded.Project, loaded.Candidates, "Quiet");
                 var rest = FloorText.Of(loaded.Facts(), terminal.Width);
-                call.Session.Print(QuietText.Of(loaded.Project, appraisal, terminal) + (rest.Length > 0 ? $"\n{Ink.Strong(terminal, "Ear and floor")}\n{rest}" : ""));
+                call.Session.Print(
+                    QuietText.Of(loaded.Project, appraisal, terminal) + (rest.Length > 0 ? $"\n{Ink.Strong(terminal, "Ear and floor")}\n{rest}" : "")
+                );
                 call.Session.Print("\n" + CareText.At(WorkStep.Quiet, loaded.Facts(), terminal.Width));
                 call.Session.Print(new AppraisalText(loaded, terminal).Checks(appraisal, "Quiet"));
                 return ExitCodes.Done;

@@ -50,14 +50,30 @@ internal static class Rank
     {
         var show = Show.Of(loaded.Project);
         var table = Tables.Of(
-            terminal, Title(loaded, ranked, show), ["", "driver", ">price", ">greatest level", "limited by", ">resonance", ">Q"],
-            ranked.Drivers.Select(d => (IReadOnlyList<string>)[
-                Ink.Mark(d.Verdict) + (d.Front ? " *" : ""), d.Name, d.Price is { } price ? show.Money(price) : "–",
-                d.MaxSplAtLowestDb is { } level ? Show.Level(level) : "unknown", d.LimitedByAtLowest ?? "–", d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
-                d.SystemQ is { } q ? Show.Number(q) : "–"]));
-        var legend = Words.Wrapped("● holds, ◐ tight, ▲ fails, ○ unknown; * the loudest of those that cost no more; resonance and Q: of the closed box", terminal.Width) + "\n";
-        var reasons = ranked.Drivers.Where(d => d.Reasons.Count > 0)
-            .Select(d => $"\n{Ink.Mark(d.Verdict)} {Visible.Of(d.Name)}\n" + string.Concat(d.Reasons.Select(r => $"  {Words.Wrapped(r, terminal.Width, 2, 4)}\n")));
+            terminal,
+            Title(loaded, ranked, show),
+            ["", "driver", ">price", ">greatest level", "limited by", ">resonance", ">Q"],
+            ranked.Drivers.Select(d =>
+                (IReadOnlyList<string>)
+                    [
+                        Ink.Mark(d.Verdict) + (d.Front ? " *" : ""),
+                        d.Name,
+                        d.Price is { } price ? show.Money(price) : "–",
+                        d.MaxSplAtLowestDb is { } level ? Show.Level(level) : "unknown",
+                        d.LimitedByAtLowest ?? "–",
+                        d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
+                        d.SystemQ is { } q ? Show.Number(q) : "–",
+                    ]
+            )
+        );
+        var legend =
+            Words.Wrapped("● holds, ◐ tight, ▲ fails, ○ unknown; * the loudest of those that cost no more; resonance and Q: of the closed box", terminal.Width)
+            + "\n";
+        var reasons = ranked
+            .Drivers.Where(d => d.Reasons.Count > 0)
+            .Select(d =>
+                $"\n{Ink.Mark(d.Verdict)} {Visible.Of(d.Name)}\n" + string.Concat(d.Reasons.Select(r => $"  {Words.Wrapped(r, terminal.Width, 2, 4)}\n"))
+            );
         return table + legend + string.Concat(reasons);
     }
 

@@ -24,7 +24,11 @@ internal static class Rating
                 var read = ReductionTable.Read(call.Session.Read(name, ReductionTable.GreatestLength));
                 if (read.Faults.Count > 0 || read.ReductionDb.Count == 0)
                 {
-                    throw Refusal.Input(read.Faults.Count > 0 ? read.Faults.Select(f => $"{Path.GetFileName(name)}:{f}") : [$"{Path.GetFileName(name)}:1: has no bands; one a line"]);
+                    throw Refusal.Input(
+                        read.Faults.Count > 0
+                            ? read.Faults.Select(f => $"{Path.GetFileName(name)}:{f}")
+                            : [$"{Path.GetFileName(name)}:1: has no bands; one a line"]
+                    );
                 }
 
                 var wall = RatedWall.Of(read.ReductionDb);
@@ -36,11 +40,15 @@ internal static class Rating
 
     private static string Text(RatedWall wall, Terminal terminal)
     {
-        var rating = wall.Rating is { } r ? $"Rw (C; Ctr) = {N(r.WeightedDb)} ({N(r.PinkTermDb)}; {N(r.TrafficTermDb)}) dB{(r is { PinkTermFrom50HzDb: { } pink, TrafficTermFrom50HzDb: { } traffic } ? $", from 50 Hz ({N(pink)}; {N(traffic)}) dB" : "")}, after ISO 717-1:2020."
+        var rating = wall.Rating is { } r
+            ? $"Rw (C; Ctr) = {N(r.WeightedDb)} ({N(r.PinkTermDb)}; {N(r.TrafficTermDb)}) "
+                + $"dB{(r is { PinkTermFrom50HzDb: { } pink, TrafficTermFrom50HzDb: { } traffic } ? $", from 50 Hz ({N(pink)}; {N(traffic)}) dB" : "")}, "
+                + "after ISO 717-1:2020."
             : "No rating: the sixteen bands 100 to 3150 Hz are not all there.";
         var row = wall is { ReductionDb: { } ten, LowestKnownHz: { } lowest }
             ? Words.Wrapped($"To state it, from {Show.Frequency(lowest)} as given, below with 6 dB an octave (our choice), 20 to 160 Hz:", terminal.Width)
-                + $"\n\"partition\": \"own\", \"reduction\": [{string.Join(", ", ten.Select(value => $"\"{Math.Round(value, 1).ToString(CultureInfo.InvariantCulture)} dB\""))}]\n"
+                + "\n\"partition\": \"own\", \"reduction\": "
+                + $"[{string.Join(", ", ten.Select(value => $"\"{Math.Round(value, 1).ToString(CultureInfo.InvariantCulture)} dB\""))}]\n"
             : "No row to state: the 160 Hz band is not there.\n";
         return $"{Ink.Strong(terminal, Words.Wrapped(rating, terminal.Width))}\n\n{row}\nBass is not in Rw: the row decides what the neighbour hears of it.\n";
     }

@@ -17,8 +17,17 @@ internal static class Serve
         return new Verb("serve", "starts the workshop page in a browser of this machine", "stillwall serve my-cabinet")
         {
             Takes = [project, urls],
-            Do = call => Run(call, Find(AppContext.BaseDirectory) ?? throw Refusal.Path(
-                $"serve: the workshop page ({Page}) is not beside this program; build it with dotnet build src/Stillwall.Web, or publish both into one folder"), call.Text(project), call.Text(urls)),
+            Do = call =>
+                Run(
+                    call,
+                    Find(AppContext.BaseDirectory)
+                        ?? throw Refusal.Path(
+                            $"serve: the workshop page ({Page}) is not beside this program; build it with dotnet build src/Stillwall.Web, or publish both "
+                                + "into one folder"
+                        ),
+                    call.Text(project),
+                    call.Text(urls)
+                ),
         };
     }
 

@@ -14,7 +14,11 @@ internal static class Set
         var remove = new Flag("--remove", "takes the value out instead, so that its default holds again");
         var block = new Flag("--block", "with --remove: takes a whole block of values out, or a whole list; in a terminal it is asked for where left out");
         var project = Common.ProjectOption;
-        return new Verb("set", "changes one stated value and says which verdicts changed; the former file is kept", "stillwall set cabinet.strut_pitch \"38 mm\" --project my-cabinet")
+        return new Verb(
+            "set",
+            "changes one stated value and says which verdicts changed; the former file is kept",
+            "stillwall set cabinet.strut_pitch \"38 mm\" --project my-cabinet"
+        )
         {
             Takes = [key, value, remove, block, project],
             Do = call =>

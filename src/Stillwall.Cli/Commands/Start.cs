@@ -13,7 +13,11 @@ internal static class Start
     {
         var folder = new TextArgument("DIR", "folder to make; one that is there must be empty");
         var demo = new Flag("--demo", "writes the demo project and asks nothing");
-        return new Verb("start", "makes a new project folder: from a terminal it asks nine questions, else it writes the demo project", "stillwall start my-cabinet --demo")
+        return new Verb(
+            "start",
+            "makes a new project folder: from a terminal it asks nine questions, else it writes the demo project",
+            "stillwall start my-cabinet --demo"
+        )
         {
             Takes = [folder, demo],
             Do = call =>
@@ -130,8 +134,12 @@ internal static class Start
     {
         var marks = DemoMarks.Of(ProjectReader.Read(text).Project!);
         var lines = DemoMarks.ReplaceFirst(marks).Select(what => $"- {Words.Wrapped(what, width, 2, 2)}\n");
-        return "\n" + Words.Wrapped($"{Count(marks.Count)} blocks have values that are still the demo's; a note in each names them. To replace first:", width) + "\n" + string.Concat(lines)
-            + Words.Wrapped("\"stillwall set KEY VALUE\" replaces one and takes it out of the note.", width) + "\n\n";
+        return "\n"
+            + Words.Wrapped($"{Count(marks.Count)} blocks have values that are still the demo's; a note in each names them. To replace first:", width)
+            + "\n"
+            + string.Concat(lines)
+            + Words.Wrapped("\"stillwall set KEY VALUE\" replaces one and takes it out of the note.", width)
+            + "\n\n";
     }
 
     private static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);

@@ -26,13 +26,24 @@ internal static class WallCurves
         }
         else if (call.Text(png) is not null)
         {
-            call.Deliver(png, ChartPicture.HasFont ? ChartPicture.Png(chart) : throw Refusal.Path("curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg"));
+            call.Deliver(
+                png,
+                ChartPicture.HasFont
+                    ? ChartPicture.Png(chart)
+                    : throw Refusal.Path(
+                        "curves: no sans font on this machine to write labels with; install one (DejaVu, Liberation, Noto, Arial) or draw --svg"
+                    )
+            );
         }
         else if (call.Text(csv) is { } file)
         {
-            call.Deliver(csv, CsvText.Write(
-                ["frequency_hz", .. Panels.Select(p => $"{p}_db"), "power_sum_db", "worst_phase_db"],
-                curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, .. p.PanelsDb.Select(l => (double?)l), p.PowerSumDb, p.WorstPhaseDb])));
+            call.Deliver(
+                csv,
+                CsvText.Write(
+                    ["frequency_hz", .. Panels.Select(p => $"{p}_db"), "power_sum_db", "worst_phase_db"],
+                    curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, .. p.PanelsDb.Select(l => (double?)l), p.PowerSumDb, p.WorstPhaseDb])
+                )
+            );
             Common.SayWritten(call.Session, file, curve.Count);
         }
         else
@@ -47,9 +58,17 @@ internal static class WallCurves
     {
         var fine = facts.WallCurveOf(400)!;
         return Tables.Of(
-            terminal, "Walls beside the cone, volume velocities", [">frequency", .. Panels.Select(p => ">" + p), ">all by power", ">all in step"],
-            ShownHz.Select(f => fine.MinBy(p => Math.Abs(Math.Log(p.FrequencyHz / f)))!).Select(p => (IReadOnlyList<string>)[
-                Show.Frequency(p.FrequencyHz), .. p.PanelsDb.Select(Show.Level), Show.Level(p.PowerSumDb), Show.Level(p.WorstPhaseDb)]))
-            + Words.Wrapped($"{chart.Answer} Edges supported; the box pressure drives them, the front also the cone's reaction.", terminal.Width) + "\n";
+                terminal,
+                "Walls beside the cone, volume velocities",
+                [">frequency", .. Panels.Select(p => ">" + p), ">all by power", ">all in step"],
+                ShownHz
+                    .Select(f => fine.MinBy(p => Math.Abs(Math.Log(p.FrequencyHz / f)))!)
+                    .Select(p =>
+                        (IReadOnlyList<string>)
+                            [Show.Frequency(p.FrequencyHz), .. p.PanelsDb.Select(Show.Level), Show.Level(p.PowerSumDb), Show.Level(p.WorstPhaseDb)]
+                    )
+            )
+            + Words.Wrapped($"{chart.Answer} Edges supported; the box pressure drives them, the front also the cone's reaction.", terminal.Width)
+            + "\n";
     }
 }

@@ -58,8 +58,14 @@ internal static class Watching
     {
         try
         {
-            return string.Join('\n', new DirectoryInfo(folder).EnumerateFiles().Where(f => f.Extension is ".json" or ".csv").OrderBy(f => f.Name, StringComparer.Ordinal)
-                .Select(f => FormattableString.Invariant($"{f.Name} {f.Length} {f.LastWriteTimeUtc.Ticks}")));
+            return string.Join(
+                '\n',
+                new DirectoryInfo(folder)
+                    .EnumerateFiles()
+                    .Where(f => f.Extension is ".json" or ".csv")
+                    .OrderBy(f => f.Name, StringComparer.Ordinal)
+                    .Select(f => FormattableString.Invariant($"{f.Name} {f.Length} {f.LastWriteTimeUtc.Ticks}"))
+            );
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {

@@ -45,25 +45,39 @@ internal static class Whys
     {
         string Wrap(string text) => Words.Wrapped(text, terminal.Width, 0, 2) + "\n";
         var value = e.Value is { } number ? show.InUnit(number, e.Unit) : "unknown";
-        return Ink.Strong(terminal, $"{e.Result} = {value}") + "\n" + Wrap(e.Formula) + Wrap($"source: {e.Basis}") + "\n" + (e.Inputs.Count == 0 ? "" : Tables.Of(
-            terminal, "What goes in, and what one per cent more of it does to the result", ["input", ">value", ">effect"],
-            e.Inputs.Select(i => (IReadOnlyList<string>)[i.Key, Written(i, show), Effect(i, e.Unit)])));
+        return Ink.Strong(terminal, $"{e.Result} = {value}")
+            + "\n"
+            + Wrap(e.Formula)
+            + Wrap($"source: {e.Basis}")
+            + "\n"
+            + (
+                e.Inputs.Count == 0
+                    ? ""
+                    : Tables.Of(
+                        terminal,
+                        "What goes in, and what one per cent more of it does to the result",
+                        ["input", ">value", ">effect"],
+                        e.Inputs.Select(i => (IReadOnlyList<string>)[i.Key, Written(i, show), Effect(i, e.Unit)])
+                    )
+            );
     }
 
-    private static string Effect(ExplainedInput input, string unit) => input switch
-    {
-        { Sensitivity: { } s } => $"{(s > 0 ? "+" : "")}{Show.Number(s, 2)} {(unit == "dB" ? "dB" : "%")}",
-        { Acts: Acting.Smooth } => "moves it",
-        { Acts: Acting.Steps } => "in steps",
-        { Acts: Acting.Inactive } => "not reached now",
-        _ => "–",
-    };
+    private static string Effect(ExplainedInput input, string unit) =>
+        input switch
+        {
+            { Sensitivity: { } s } => $"{(s > 0 ? "+" : "")}{Show.Number(s, 2)} {(unit == "dB" ? "dB" : "%")}",
+            { Acts: Acting.Smooth } => "moves it",
+            { Acts: Acting.Steps } => "in steps",
+            { Acts: Acting.Inactive } => "not reached now",
+            _ => "–",
+        };
 
-    private static string Written(ExplainedInput input, Show show) => input.Value switch
-    {
-        null => "–",
-        double number => show.InUnit(number, input.Unit),
-        int count => Show.Number(count),
-        var word => Convert.ToString(word, CultureInfo.InvariantCulture) ?? "–",
-    };
+    private static string Written(ExplainedInput input, Show show) =>
+        input.Value switch
+        {
+            null => "–",
+            double number => show.InUnit(number, input.Unit),
+            int count => Show.Number(count),
+            var word => Convert.ToString(word, CultureInfo.InvariantCulture) ?? "–",
+        };
 }

@@ -53,15 +53,16 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     }
 
     /// <summary>One verdict that is no longer what it was.</summary>
-    internal string Changed(Finding was, Finding now) =>
-        $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, taken: 4)}";
+    internal string Changed(Finding was, Finding now) => $"{Ink.Of(terminal, was.Verdict, Ink.Mark(was.Verdict))} → {One(now, taken: 4)}";
 
     /// <summary>What of one stage does not hold, after one line that counts what does.</summary>
     internal string Checks(Appraisal appraisal, string stage)
     {
         var all = appraisal.Findings.Where(f => f.Stage == stage).ToList();
         var open = all.Where(f => f.Verdict != Verdict.Holds).ToList();
-        var text = new StringBuilder($"\n{Number(all.Count - open.Count)} of {Number(all.Count)} checks of this stage hold{(open.Count > 0 ? "; the others:" : "")}\n");
+        var text = new StringBuilder(
+            $"\n{Number(all.Count - open.Count)} of {Number(all.Count)} checks of this stage hold{(open.Count > 0 ? "; the others:" : "")}\n"
+        );
         foreach (var finding in open.Where(f => f.Verdict != Verdict.Unknown || f.Remedy is not null))
         {
             text.Append(One(finding));
@@ -76,16 +77,28 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     }
 
     /// <summary>A verdict as a verb.</summary>
-    internal static string Says(Verdict verdict) => verdict switch { Verdict.Fails => "fails", Verdict.Tight => "is tight", Verdict.Holds => "holds", _ => "is unknown" };
+    internal static string Says(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Fails => "fails",
+            Verdict.Tight => "is tight",
+            Verdict.Holds => "holds",
+            _ => "is unknown",
+        };
 
     private string Summary(Appraisal appraisal)
     {
         int Count(Verdict verdict) => appraisal.Findings.Count(f => f.Verdict == verdict);
         var show = Show.Of(loaded.Project);
-        var counts = $"{Number(Count(Verdict.Holds))} hold, {Number(Count(Verdict.Tight))} tight, {Number(Count(Verdict.Fails))} fail, {Number(Count(Verdict.Unknown))} unknown";
+        var counts =
+            $"{Number(Count(Verdict.Holds))} hold, {Number(Count(Verdict.Tight))} tight, {Number(Count(Verdict.Fails))} fail, "
+            + $"{Number(Count(Verdict.Unknown))} unknown";
         var mass = appraisal.Mass.FinishedKg is { } kg ? show.Mass(kg) : "mass unknown";
-        var hours = appraisal.Print.HonestPrintSeconds is [var from, var to] ? $"{Number(Math.Round(from / 3600))} to {Number(Math.Round(to / 3600))} h of printing" : "printing time unknown";
-        var cost = appraisal.Cost is { TotalPrice: 0, Unpriced.Count: > 0 } ? "cost unknown"
+        var hours = appraisal.Print.HonestPrintSeconds is [var from, var to]
+            ? $"{Number(Math.Round(from / 3600))} to {Number(Math.Round(to / 3600))} h of printing"
+            : "printing time unknown";
+        var cost =
+            appraisal.Cost is { TotalPrice: 0, Unpriced.Count: > 0 } ? "cost unknown"
             : appraisal.Cost.Unpriced.Count == 0 ? show.Money(appraisal.Cost.TotalPrice)
             : $"{show.Money(appraisal.Cost.TotalPrice)} and {Number(appraisal.Cost.Unpriced.Count)} without a price";
         return $"{counts}; {mass}, {hours}, {cost}";
@@ -130,7 +143,8 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
     }
 
     private string Together(string stage, IEnumerable<string> topics, string because) =>
-        $"{Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown))} {Words.Wrapped($"{stage}: {string.Join(", ", topics)}: {because}", terminal.Width, Indent, Indent)}\n";
+        $"{Ink.Of(terminal, Verdict.Unknown, Ink.Mark(Verdict.Unknown))} "
+        + $"{Words.Wrapped($"{stage}: {string.Join(", ", topics)}: {because}", terminal.Width, Indent, Indent)}\n";
 
     private static string Number(double value) => value.ToString("0", CultureInfo.InvariantCulture);
 }

@@ -41,9 +41,15 @@ internal static class CareText
     }
 
     /// <summary>Everything to take care of in a plan, each with its steps.</summary>
-    internal static string AllOf(Appraisal appraisal, int width) => Lines(
-        appraisal.Cautions.GroupBy(c => c.Hazard).OrderBy(g => g.Key)
-            .Select(g => $"{g.First().Sentence} ({string.Join(", ", g.Select(c => WorkSteps.Word(c.Step)))})"), width, 0);
+    internal static string AllOf(Appraisal appraisal, int width) =>
+        Lines(
+            appraisal
+                .Cautions.GroupBy(c => c.Hazard)
+                .OrderBy(g => g.Key)
+                .Select(g => $"{g.First().Sentence} ({string.Join(", ", g.Select(c => WorkSteps.Word(c.Step)))})"),
+            width,
+            0
+        );
 
     private static string Lines(IEnumerable<string> sentences, int width, int indent) =>
         string.Concat(sentences.Select(s => $"{new string(' ', indent)}! {Words.Wrapped(s, width, indent + 2, indent + 2)}\n"));

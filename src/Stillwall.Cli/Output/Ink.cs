@@ -9,17 +9,35 @@ namespace Stillwall.Cli.Output;
 /// <summary>Marks and colours of verdicts; without colour the marks alone tell them apart.</summary>
 internal static partial class Ink
 {
-    // Stands for the character that begins a colour until the text is printed. Half a character, as no file that is read can hold: a colour in somebody's words is none of ours.
+    // Stands for the character that begins a colour until the text is printed. Half a character, as no file that is read can hold: a colour in
+    // somebody's words is none of ours.
     private const char Begin = '\uDC1B';
 
     private const char Escape = '\u001b';
 
     private static readonly string Off = $"{Begin}[0m";
 
-    internal static string Mark(Verdict verdict) => verdict switch { Verdict.Fails => "▲", Verdict.Tight => "◐", Verdict.Holds => "●", _ => "○" };
+    internal static string Mark(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Fails => "▲",
+            Verdict.Tight => "◐",
+            Verdict.Holds => "●",
+            _ => "○",
+        };
 
     internal static string Of(Terminal terminal, Verdict verdict, string text) =>
-        Set(terminal, text, verdict switch { Verdict.Fails => "31m", Verdict.Tight => "33m", Verdict.Holds => "32m", _ => "90m" });
+        Set(
+            terminal,
+            text,
+            verdict switch
+            {
+                Verdict.Fails => "31m",
+                Verdict.Tight => "33m",
+                Verdict.Holds => "32m",
+                _ => "90m",
+            }
+        );
 
     internal static string Strong(Terminal terminal, string text) => Set(terminal, text, "1m");
 

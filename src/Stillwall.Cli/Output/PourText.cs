@@ -10,7 +10,9 @@ namespace Stillwall.Cli.Output;
 /// <summary>The pour as a clock for the bench, no wider than a telephone.</summary>
 internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal terminal)
 {
-    private const int Widest = 60, ClockWidth = 9, LongestInMinutesS = 3 * 3600;
+    private const int Widest = 60,
+        ClockWidth = 9,
+        LongestInMinutesS = 3 * 3600;
 
     private readonly Show show = facts.Show;
 
@@ -23,12 +25,29 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
     {
         var text = new StringBuilder();
         var batches = bench.Plan.Batches;
-        text.Append(Ink.Strong(terminal, Wrap($"Pour: {Count(batches.Count, "batch", "batches")} in {Count(bench.LiftTopsM.Count, "lift", "lifts")}, {Clock(bench.Plan.DurationS)} from the first water")));
-        text.Append('\n').Append(Wrap($"Times are minutes:seconds from the first water{(bench.Plan.Batches[^1].PourByS < LongestInMinutesS ? "" : ", hours:minutes:seconds from three hours on")}.")).Append('\n');
+        text.Append(
+            Ink.Strong(
+                terminal,
+                Wrap(
+                    $"Pour: {Count(batches.Count, "batch", "batches")} in {Count(bench.LiftTopsM.Count, "lift", "lifts")}, {Clock(bench.Plan.DurationS)} "
+                        + $"from the first water"
+                )
+            )
+        );
+        text.Append('\n')
+            .Append(
+                Wrap(
+                    $"Times are minutes:seconds from the first "
+                        + $"water{(bench.Plan.Batches[^1].PourByS < LongestInMinutesS ? "" : ", hours:minutes:seconds from three hours on")}."
+                )
+            )
+            .Append('\n');
         Ready(text, bench);
         foreach (var lift in batches.Index().GroupBy(b => b.Item.Lift))
         {
-            text.Append('\n').Append(Ink.Strong(terminal, $"Lift {Number(lift.Key)}: fill to {show.Length(bench.LiftTopsM[lift.Key - 1])} from the bottom")).Append('\n');
+            text.Append('\n')
+                .Append(Ink.Strong(terminal, $"Lift {Number(lift.Key)}: fill to {show.Length(bench.LiftTopsM[lift.Key - 1])} from the bottom"))
+                .Append('\n');
             foreach (var (i, batch) in lift)
             {
                 text.Append($"  batch {Number(i + 1)}: {Weights(batch)}\n");
@@ -63,7 +82,12 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
 
         if (facts.RehearsalWaterKg is { } water)
         {
-            Box(text, $"water rehearsal done: the cavity takes {show.Mass(water)} of water, give or take {Show.Percent(WaterRehearsal.NearRatio)}. Less: air is trapped or a passage blocked. More: it leaks{(holes is null ? "" : ", a taped hole too,")} or a skin bulges. Pour it out and let the form dry; log it as actual of \"water rehearsal\"");
+            Box(
+                text,
+                $"water rehearsal done: the cavity takes {show.Mass(water)} of water, give or take {Show.Percent(WaterRehearsal.NearRatio)}. Less: air is "
+                    + $"trapped or a passage blocked. More: it leaks{(holes is null ? "" : ", a taped hole too,")} or a skin bulges. Pour it out and let "
+                    + $"the form dry; log it as actual of \"water rehearsal\""
+            );
         }
 
         foreach (var need in facts.ScaleNeeds)
@@ -72,7 +96,12 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
         }
 
         Box(text, "the form tilted by 5°, a vent open for each bay");
-        Box(text, bench.Plan.ReserveFillsTestBar ? "the test-bar mould: the end of the last batch fills it" : "no test bar: the reserve is too small to fill its mould");
+        Box(
+            text,
+            bench.Plan.ReserveFillsTestBar
+                ? "the test-bar mould: the end of the last batch fills it"
+                : "no test bar: the reserve is too small to fill its mould"
+        );
         Box(text, "dust mask and gloves on");
         text.Append(CareText.At(WorkStep.Pour, facts, width));
         if (facts.Project.Materials?.Cast?.People is > 1 and var people)
@@ -93,7 +122,9 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
         {
             var until = i + 1 < steps.Count ? $" until {Clock(steps[i + 1].AtS)}" : "";
             var by = step.Action == PourAction.PourBy;
-            var line = $"{(by ? "▶" : " ")}{Clock(step.AtS, down: by).PadLeft(ClockWidth - 1)}  {Words.Wrapped(Says(step, bench, until), width, ClockWidth + 2, ClockWidth + 2)}";
+            var line =
+                $"{(by ? "▶" : " ")}{Clock(step.AtS, down: by).PadLeft(ClockWidth - 1)}  "
+                + $"{Words.Wrapped(Says(step, bench, until), width, ClockWidth + 2, ClockWidth + 2)}";
             text.Append(by ? Ink.Strong(terminal, line) : line).Append('\n');
 
             // Said once, and meant at every batch.
@@ -101,35 +132,50 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
         }
     }
 
-    private static string Says(PourStep step, PourBench bench, string until) => step.Action switch
-    {
-        PourAction.Soak => $"powder into the water, let it soak{until}",
-        PourAction.Stir => $"stir{until}",
-        PourAction.Pour => $"pour{until}",
-        PourAction.Empty => step.Batch == bench.Plan.Batches.Count && bench.Plan.ReserveFillsTestBar
-            ? "full: tap the walls, watch the vents; the rest into the test-bar mould" : "empty: tap the walls, watch the vents",
-        PourAction.PourBy => "MUST BE POURED BY",
-        _ => $"set: lift {Number(bench.Plan.Batches[step.Batch].Lift)} may start",
-    };
+    private static string Says(PourStep step, PourBench bench, string until) =>
+        step.Action switch
+        {
+            PourAction.Soak => $"powder into the water, let it soak{until}",
+            PourAction.Stir => $"stir{until}",
+            PourAction.Pour => $"pour{until}",
+            PourAction.Empty => step.Batch == bench.Plan.Batches.Count && bench.Plan.ReserveFillsTestBar
+                ? "full: tap the walls, watch the vents; the rest into the test-bar mould"
+                : "empty: tap the walls, watch the vents",
+            PourAction.PourBy => "MUST BE POURED BY",
+            _ => $"set: lift {Number(bench.Plan.Batches[step.Batch].Lift)} may start",
+        };
 
     private void After(StringBuilder text, PourBench bench)
     {
         text.Append('\n').Append(Ink.Strong(terminal, "Afterwards")).Append('\n');
         Line(text, bench.WarmFromS, "the last batch begins to set and to warm");
         var peak = appraisal.Pour.ExpectedPeakC is { } expected
-            ? $"hottest about now: {show.Temperature(expected)} expected in the wall{(appraisal.Pour.PeakOuterFaceC is { } face ? $", {show.Temperature(face)} on its outside" : "")}{(appraisal.Pour.AdiabaticPeakC is { } most ? $", {show.Temperature(most)} if no heat is lost" : "")}"
+            ? $"hottest about now: {show.Temperature(expected)} expected in the wall"
+                + (appraisal.Pour.PeakOuterFaceC is { } face ? $", {show.Temperature(face)} on its outside" : "")
+                + (appraisal.Pour.AdiabaticPeakC is { } most ? $", {show.Temperature(most)} if no heat is lost" : "")
             : "hottest about now; how hot is not known";
         Line(text, bench.HeatEndS, peak);
-        Line(text, Math.Max(bench.HeatEndS, bench.BearsFromS), $"set: it may be moved once the skins are cool to the hand{(appraisal.Mass.WetKg is { } wet ? $"; it weighs {show.Mass(wet)}" : "")}");
+        Line(
+            text,
+            Math.Max(bench.HeatEndS, bench.BearsFromS),
+            $"set: it may be moved once the skins are cool to the hand{(appraisal.Mass.WetKg is { } wet ? $"; it weighs {show.Mass(wet)}" : "")}"
+        );
         if (facts.Cast.Holes is { } holes)
         {
-            text.Append(Wrap($"Then the tape comes off, and {Holes(holes)} stay open while it dries, the box open too. Once it is dry each is sealed with a dab before the driver goes in.")).Append('\n');
+            text.Append(
+                    Wrap(
+                        $"Then the tape comes off, and {Holes(holes)} stay open while it dries, the box open too. Once it is dry each is sealed with a "
+                            + $"dab before the driver goes in."
+                    )
+                )
+                .Append('\n');
         }
 
         text.Append(CareText.Lines(Cautions.At(WorkStep.Set, facts).Concat(Cautions.At(WorkStep.CleanUp, facts)).DistinctBy(c => c.Hazard), width));
     }
 
-    private string Holes(HoleFigures holes) => $"{Count(holes.Count, "drying hole", "drying holes")} of {show.Length(facts.Project.Cabinet!.Openings!.DryingHoleM!.Value)}";
+    private string Holes(HoleFigures holes) =>
+        $"{Count(holes.Count, "drying hole", "drying holes")} of {show.Length(facts.Project.Cabinet!.Openings!.DryingHoleM!.Value)}";
 
     private void Line(StringBuilder text, double atS, string says) =>
         text.Append($"{Clock(atS).PadLeft(ClockWidth)}  {Words.Wrapped(says, width, ClockWidth + 2, ClockWidth + 2)}\n");

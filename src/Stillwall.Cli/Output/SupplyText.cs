@@ -9,9 +9,15 @@ namespace Stillwall.Cli.Output;
 internal static class SupplyText
 {
     /// <summary>The list by the step that needs it first; null where nothing is needed.</summary>
-    internal static string? Table(Appraisal appraisal, Show show, Terminal terminal) => appraisal.Supplies.Count == 0 ? null : Tables.Of(
-        terminal, "Supplies", ["for what", ">needed", ">in stock", ">to buy", ">in packs", ">price", "state"],
-        appraisal.Supplies.GroupBy(s => s.Step).SelectMany(step => step.Select(s => Row(s, show)).Prepend([Purpose(step.Key), "", "", "", "", "", ""])));
+    internal static string? Table(Appraisal appraisal, Show show, Terminal terminal) =>
+        appraisal.Supplies.Count == 0
+            ? null
+            : Tables.Of(
+                terminal,
+                "Supplies",
+                ["for what", ">needed", ">in stock", ">to buy", ">in packs", ">price", "state"],
+                appraisal.Supplies.GroupBy(s => s.Step).SelectMany(step => step.Select(s => Row(s, show)).Prepend([Purpose(step.Key), "", "", "", "", "", ""]))
+            );
 
     /// <summary>What is to be spent now, then what is past its date, missing, short or not known.</summary>
     internal static string Summary(Appraisal appraisal, Show show, int width)
@@ -40,16 +46,17 @@ internal static class SupplyText
     }
 
     /// <summary>An amount as it is asked for in a shop.</summary>
-    internal static string Amount(double? amount, string unit, Show show) => (amount, unit) switch
-    {
-        (null, _) => "unknown",
-        (0, _) => "–",
-        ({ } v, "kg") => show.Mass(v),
-        ({ } v, "m") => show.Distance(v),
-        ({ } v, "m3") => show.Liquid(v),
-        ({ } v, "m2") => show.InUnit(v, unit, 3),
-        ({ } v, _) => $"{Show.Number(v)} {unit}",
-    };
+    internal static string Amount(double? amount, string unit, Show show) =>
+        (amount, unit) switch
+        {
+            (null, _) => "unknown",
+            (0, _) => "–",
+            ({ } v, "kg") => show.Mass(v),
+            ({ } v, "m") => show.Distance(v),
+            ({ } v, "m3") => show.Liquid(v),
+            ({ } v, "m2") => show.InUnit(v, unit, 3),
+            ({ } v, _) => $"{Show.Number(v)} {unit}",
+        };
 
     private static string Spending(Appraisal appraisal, List<SupplyLine> open, Show show)
     {
@@ -72,20 +79,35 @@ internal static class SupplyText
     }
 
     private static IReadOnlyList<string> Row(SupplyLine s, Show show) =>
-    [
-        $"  {s.Item}", Amount(s.Needed, s.Unit, show), Amount(s.InStock, s.Unit, show), Amount(s.ToBuy, s.Unit, show), Packs(s, show),
-        s.ToBuy is 0 ? "–" : s.PriceToBuy is { } price ? show.Money(price) : "unknown", s.State,
-    ];
+        [
+            $"  {s.Item}",
+            Amount(s.Needed, s.Unit, show),
+            Amount(s.InStock, s.Unit, show),
+            Amount(s.ToBuy, s.Unit, show),
+            Packs(s, show),
+            s.ToBuy is 0 ? "–"
+            : s.PriceToBuy is { } price ? show.Money(price)
+            : "unknown",
+            s.State,
+        ];
 
-    private static string Packs(SupplyLine s, Show show) => s switch
-    {
-        { ToBuy: 0 } => "–",
-        { PackCount: { } pieces, Pack: 1, Unit: "pc" } => Show.Number(pieces),
-        { PackCount: { } packs, Pack: { } pack } => $"{Show.Number(packs)} × {Amount(pack, s.Unit, show)}",
-        _ => "unknown",
-    };
+    private static string Packs(SupplyLine s, Show show) =>
+        s switch
+        {
+            { ToBuy: 0 } => "–",
+            { PackCount: { } pieces, Pack: 1, Unit: "pc" } => Show.Number(pieces),
+            { PackCount: { } packs, Pack: { } pack } => $"{Show.Number(packs)} × {Amount(pack, s.Unit, show)}",
+            _ => "unknown",
+        };
 
-    private static string Purpose(string step) => step switch { "Driver" => "the driver", "Parts" => "printing", "Pour" => "the pour", _ => "finishing" };
+    private static string Purpose(string step) =>
+        step switch
+        {
+            "Driver" => "the driver",
+            "Parts" => "printing",
+            "Pour" => "the pour",
+            _ => "finishing",
+        };
 
     private static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
 }

@@ -27,7 +27,11 @@ internal static class Tables
         var table = new Table { ShowHeaders = header.Any(h => h.Length > 0), Border = TableBorder.None };
         foreach (var head in header)
         {
-            var column = new TableColumn(new Text(head.TrimStart('>'), new Style(decoration: Decoration.Dim))) { Padding = new Padding(1, 0, 2, 0), NoWrap = head.StartsWith('>') };
+            var column = new TableColumn(new Text(head.TrimStart('>'), new Style(decoration: Decoration.Dim)))
+            {
+                Padding = new Padding(1, 0, 2, 0),
+                NoWrap = head.StartsWith('>'),
+            };
             table.AddColumn(head.StartsWith('>') ? column.RightAligned() : column);
         }
 
@@ -37,14 +41,16 @@ internal static class Tables
         }
 
         using var writer = new StringWriter();
-        var console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = terminal.HasColour ? AnsiSupport.Yes : AnsiSupport.No,
-            ColorSystem = terminal.HasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
-            Interactive = InteractionSupport.No,
-            Enrichment = new ProfileEnrichment { UseDefaultEnrichers = false },
-            Out = new AnsiConsoleOutput(writer),
-        });
+        var console = AnsiConsole.Create(
+            new AnsiConsoleSettings
+            {
+                Ansi = terminal.HasColour ? AnsiSupport.Yes : AnsiSupport.No,
+                ColorSystem = terminal.HasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+                Interactive = InteractionSupport.No,
+                Enrichment = new ProfileEnrichment { UseDefaultEnrichers = false },
+                Out = new AnsiConsoleOutput(writer),
+            }
+        );
         console.Profile.Width = Widest;
         console.Profile.Capabilities.Unicode = true;
         console.Write(table);

@@ -33,7 +33,8 @@ internal sealed record Invocation(Session Session, ParseResult Parsed)
 
     /// <summary>The value of an option that must be given.</summary>
     /// <exception cref="Refusal">It is not given, or none of the words that it may be.</exception>
-    internal string Needed(TextOption option) => Text(option) ?? throw Refusal.Input($"{option.Name} is missing; {(option.Words is { } words ? OneOf(words) : option.HelpName)}");
+    internal string Needed(TextOption option) =>
+        Text(option) ?? throw Refusal.Input($"{option.Name} is missing; {(option.Words is { } words ? OneOf(words) : option.HelpName)}");
 
     /// <summary>Refuses a word and says which there are.</summary>
     internal static Refusal NotOneOf(string what, string word, IReadOnlyList<string> words) =>
@@ -64,7 +65,8 @@ internal sealed record Invocation(Session Session, ParseResult Parsed)
     /// <param name="option">The option.</param>
     /// <param name="text">All of the file.</param>
     /// <param name="otherHeads">For a table: header lines that the same option writes at other times.</param>
-    internal void Deliver(OutputOption option, string text, params IReadOnlyList<string> otherHeads) => Deliver(option, Encoding.UTF8.GetBytes(text), otherHeads);
+    internal void Deliver(OutputOption option, string text, params IReadOnlyList<string> otherHeads) =>
+        Deliver(option, Encoding.UTF8.GetBytes(text), otherHeads);
 
     /// <inheritdoc cref="Deliver(OutputOption, string, IReadOnlyList{string})"/>
     internal void Deliver(OutputOption option, byte[] bytes, params IReadOnlyList<string> otherHeads)

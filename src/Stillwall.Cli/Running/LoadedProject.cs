@@ -47,13 +47,18 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
     {
         var reading = ProjectReader.Read(text, Path.GetFileName(File));
         return reading.Project is { } project
-            ? this with { Text = text, Project = project, Candidates = CandidatesOf(session, File, project, out _) }
+            ? this with
+            {
+                Text = text,
+                Project = project,
+                Candidates = CandidatesOf(session, File, project, out _),
+            }
             : throw Refusal.Input(reading.Faults.Select(f => f.ToString()));
     }
 
     /// <summary>The line that makes the change a finding proposes.</summary>
-    internal string ApplyLine(string id) => Named == "." ? $"stillwall apply {id}"
-        : $"stillwall apply {id} --project {(Named.Contains(' ', StringComparison.Ordinal) ? $"\"{Named}\"" : Named)}";
+    internal string ApplyLine(string id) =>
+        Named == "." ? $"stillwall apply {id}" : $"stillwall apply {id} --project {(Named.Contains(' ', StringComparison.Ordinal) ? $"\"{Named}\"" : Named)}";
 
     /// <summary>Everything computed from it, each result when it is asked for.</summary>
     internal Facts Facts() => new(Project, Candidates);
@@ -65,7 +70,15 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
         var chosen = project.Driver?.Name;
         if (project.Drivers is not { } table)
         {
-            return chosen is null ? [] : throw Refusal.Input(Told(file, "driver", $"names \"{chosen}\", but no table of drivers is stated; \"drivers\" with the name of a CSV file in the project folder"));
+            return chosen is null
+                ? []
+                : throw Refusal.Input(
+                    Told(
+                        file,
+                        "driver",
+                        $"names \"{chosen}\", but no table of drivers is stated; \"drivers\" with the name of a CSV file in the project folder"
+                    )
+                );
         }
 
         if (FolderPath.Inside(folder, table) is null)
@@ -92,5 +105,6 @@ internal sealed record LoadedProject(string Named, string File, string Text, Pro
 
     private static string Told(string file, string key, string message) => $"{file}: {key}: {message}";
 
-    private static string Listed(List<string> names) => names.Count == 0 ? "a row of it" : $"one of {string.Join(", ", names.Take(12))}{(names.Count > 12 ? " …" : "")}";
+    private static string Listed(List<string> names) =>
+        names.Count == 0 ? "a row of it" : $"one of {string.Join(", ", names.Take(12))}{(names.Count > 12 ? " …" : "")}";
 }

@@ -12,7 +12,10 @@ internal static class ParseFaults
     {
         var command = parsed.CommandResult.Command;
         var path = Path(command);
-        return Directive(parsed, path) ?? Unmatched(parsed, command, path) ?? Disguised(parsed, command, path) ?? parsed.Errors.Select(e => Told(e, path)).FirstOrDefault();
+        return Directive(parsed, path)
+            ?? Unmatched(parsed, command, path)
+            ?? Disguised(parsed, command, path)
+            ?? parsed.Errors.Select(e => Told(e, path)).FirstOrDefault();
     }
 
     // The parser knows words in brackets that act on itself; here they are no more than mistyped verbs.
@@ -31,7 +34,8 @@ internal static class ParseFaults
         }
 
         return LooksLikeOption(first) ? UnknownOption(first, command, path)
-            : command.Subcommands.Count > 0 ? $"{path}: \"{first}\" is not a verb{NearestWord.Suggest(first, command.Subcommands.Select(c => c.Name))}; see {path} --help"
+            : command.Subcommands.Count > 0
+                ? $"{path}: \"{first}\" is not a verb{NearestWord.Suggest(first, command.Subcommands.Select(c => c.Name))}; see {path} --help"
             : $"{path}: \"{first}\" is one word too many; see {path} --help";
     }
 
@@ -68,15 +72,17 @@ internal static class ParseFaults
         return $"{path}: {name} is not an option{NearestWord.Suggest(name, command.Options.Select(o => o.Name).Append("--help"))}; see {path} --help";
     }
 
-    private static string Told(ParseError error, string path) => error.SymbolResult switch
-    {
-        OptionResult { Tokens.Count: 0 } option => $"{option.Option.Name} needs a value: {option.Option.HelpName}; see {path} --help",
-        OptionResult { IdentifierTokenCount: > 1 } option => $"{option.Option.Name} stands here {option.IdentifierTokenCount switch { 2 => "twice", _ => "more than twice" }}; once",
-        OptionResult option => $"{option.Option.Name} takes one value; in quotation marks where it has a space in it",
-        ArgumentResult argument => $"{path}: {argument.Argument.Name} is missing; see {path} --help",
-        CommandResult { Command: Verb { Do: not null } } => $"{path}: {error.Message}",
-        _ => $"{path}: a verb is missing; see {path} --help",
-    };
+    private static string Told(ParseError error, string path) =>
+        error.SymbolResult switch
+        {
+            OptionResult { Tokens.Count: 0 } option => $"{option.Option.Name} needs a value: {option.Option.HelpName}; see {path} --help",
+            OptionResult { IdentifierTokenCount: > 1 } option =>
+                $"{option.Option.Name} stands here {option.IdentifierTokenCount switch { 2 => "twice", _ => "more than twice" }}; once",
+            OptionResult option => $"{option.Option.Name} takes one value; in quotation marks where it has a space in it",
+            ArgumentResult argument => $"{path}: {argument.Argument.Name} is missing; see {path} --help",
+            CommandResult { Command: Verb { Do: not null } } => $"{path}: {error.Message}",
+            _ => $"{path}: a verb is missing; see {path} --help",
+        };
 
     private static bool LooksLikeOption(string word) => word.Length > 1 && word[0] == '-' && (word[1] == '-' || char.IsAsciiLetter(word[1]));
 }

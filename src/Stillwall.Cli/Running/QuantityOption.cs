@@ -22,17 +22,24 @@ internal sealed class QuantityOption : Option<string>
     /// <exception cref="Refusal">It is not what is accepted.</exception>
     internal double Read(string text)
     {
-        var value = Dimension == Dimension.None ? Bare(text) : Units.TryRead(text, Dimension, out var si, out var fault) ? si : throw Refusal.Input($"{Name}: {fault}");
+        var value =
+            Dimension == Dimension.None ? Bare(text)
+            : Units.TryRead(text, Dimension, out var si, out var fault) ? si
+            : throw Refusal.Input($"{Name}: {fault}");
         return value >= Span.Least && value <= Span.Greatest ? value : throw Refusal.Input($"{Name}: \"{text}\" is out of range; {Accepted}");
     }
 
     /// <summary>What is accepted, in words.</summary>
-    internal string Accepted => Units.Accepted(Dimension).Replace("a bare number", IsWhole ? "a whole number" : "a bare number", StringComparison.Ordinal)
+    internal string Accepted =>
+        Units.Accepted(Dimension).Replace("a bare number", IsWhole ? "a whole number" : "a bare number", StringComparison.Ordinal)
         + $", {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
 
     private double Bare(string text)
     {
-        var isNumber = double.TryParse(text.Replace('\u2212', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number);
-        return isNumber && (!IsWhole || number == Math.Floor(number)) ? number : throw Refusal.Input($"{Name}: \"{text}\" is not {(IsWhole ? "a whole number" : "a number")}; {Accepted}");
+        var isNumber =
+            double.TryParse(text.Replace('\u2212', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number);
+        return isNumber && (!IsWhole || number == Math.Floor(number))
+            ? number
+            : throw Refusal.Input($"{Name}: \"{text}\" is not {(IsWhole ? "a whole number" : "a number")}; {Accepted}");
     }
 }

@@ -3,7 +3,11 @@ namespace Stillwall.Cli.Running;
 /// <summary>What the command line ends with.</summary>
 internal static class ExitCodes
 {
-    internal const int Done = 0, SomethingFails = 1, BadInput = 2, BadPath = 3, Defect = 70;
+    internal const int Done = 0,
+        SomethingFails = 1,
+        BadInput = 2,
+        BadPath = 3,
+        Defect = 70;
 }
 
 /// <summary>A run that cannot go on, for a reason that lies with what was given to it.</summary>

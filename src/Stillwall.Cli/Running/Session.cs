@@ -94,7 +94,10 @@ internal sealed class Session(Terminal terminal) : IDisposable
         Refuse(Path.Combine(folder, file ?? ""), fault);
         if (strangers.Count > 0)
         {
-            Tell($"{folder}: left as {(strangers.Count == 1 ? "it is, for no verb wrote it" : "they are, for no verb wrote them")}: {string.Join(", ", strangers)}");
+            Tell(
+                $"{folder}: left as {(strangers.Count == 1 ? "it is, for no verb wrote it" : "they are, for no verb wrote them")}: "
+                    + $"{string.Join(", ", strangers)}"
+            );
         }
     }
 
@@ -109,11 +112,16 @@ internal sealed class Session(Terminal terminal) : IDisposable
             var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, most + 1) : most + 1];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             outputs.Reads(path);
-            return read <= most ? bytes[..read] : throw Refusal.Input($"{shown}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
+            return read <= most
+                ? bytes[..read]
+                : throw Refusal.Input($"{shown}: is larger than {(most >> 20).ToString(CultureInfo.InvariantCulture)} MB; a smaller file");
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({PathTrouble.Why(e)})")}; a file that may be read");
+            throw Refusal.Path(
+                $"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({PathTrouble.Why(e)})")}; a "
+                    + "file that may be read"
+            );
         }
     }
 

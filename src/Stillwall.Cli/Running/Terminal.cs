@@ -41,7 +41,8 @@ public sealed record Terminal(Stream Output, TextWriter Error, TextReader Input)
         {
             OutputIsTerminal = isTerminal,
             InputIsTerminal = !Console.IsInputRedirected,
-            HasColour = isTerminal && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb",
+            HasColour =
+                isTerminal && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb",
             Width = isTerminal ? Math.Clamp(WidthOfWindow(), 40, 160) : UsualWidth,
         };
     }

@@ -68,9 +68,7 @@ internal class TextOption : Option<string>
 internal sealed class OutputOption : TextOption
 {
     internal OutputOption(string name, string shape, string description)
-        : base(name, shape, description)
-    {
-    }
+        : base(name, shape, description) { }
 }
 
 /// <summary>An argument of a verb.</summary>

@@ -10,7 +10,9 @@ namespace Stillwall.Files.Audio;
 /// <param name="IsFloat">Whether a sample is a floating-point number.</param>
 internal sealed record WavFormat(int RateHz, int ChannelCount, int SampleLength, bool IsFloat)
 {
-    private const int Plain = 1, Float = 3, Extensible = 0xFFFE;
+    private const int Plain = 1,
+        Float = 3,
+        Extensible = 0xFFFE;
 
     internal int FrameLength => ChannelCount * SampleLength;
 
@@ -57,7 +59,10 @@ internal sealed record WavFormat(int RateHz, int ChannelCount, int SampleLength,
 
         return frame == channels * bits / 8
             ? new WavFormat((int)rate, channels, bits / 8, kind == Float)
-            : throw WavFault.At(at + 12, $"contradicts itself: {Text(channels)} channels of {Text(bits)} bit in {Text(frame)} bytes; {Text(channels * bits / 8)} bytes");
+            : throw WavFault.At(
+                at + 12,
+                $"contradicts itself: {Text(channels)} channels of {Text(bits)} bit in {Text(frame)} bytes; {Text(channels * bits / 8)} bytes"
+            );
     }
 
     private static int Word(ReadOnlySpan<byte> body, int at) => BinaryPrimitives.ReadUInt16LittleEndian(body[at..]);
@@ -68,5 +73,9 @@ internal sealed record WavFormat(int RateHz, int ChannelCount, int SampleLength,
 /// <summary>What is wrong with a WAV file; caught where it is read.</summary>
 internal sealed class WavFault(string message) : Exception(message)
 {
-    internal static WavFault At(long at, string message) => new($"byte {at.ToString(CultureInfo.InvariantCulture)}: {(message.Contains(';', StringComparison.Ordinal) ? message : $"{message}; {WavReader.Accepted}")}");
+    internal static WavFault At(long at, string message) =>
+        new(
+            $"byte {at.ToString(CultureInfo.InvariantCulture)}: "
+                + $"{(message.Contains(';', StringComparison.Ordinal) ? message : $"{message}; {WavReader.Accepted}")}"
+        );
 }

@@ -11,7 +11,10 @@ namespace Stillwall.Files.Audio;
 public sealed record WavReading(Recording? Recording, string? Fault, IReadOnlyList<string> Warnings);
 
 /// <summary>Reads WAV files: 16, 24 and 32 bit and float, plain and extensible.</summary>
-/// <remarks>Source: "Multimedia Programming Interface and Data Specifications 1.0" (1991) and its extensible form (2001), from memory; tests read and write both.</remarks>
+/// <remarks>
+/// Source: "Multimedia Programming Interface and Data Specifications 1.0" (1991) and its extensible form (2001), from memory; tests read and write
+/// both.
+/// </remarks>
 public static class WavReader
 {
     /// <summary>Largest file that is read, bytes: two hours of 16 bit mono at 44.1 kHz, or five and a half minutes of 32 bit stereo at 192 kHz.</summary>
@@ -20,7 +23,8 @@ public static class WavReader
     /// <summary>What is accepted, in words.</summary>
     public const string Accepted = "a WAV file of 16, 24 or 32 bit or float, 1 to 8 channels, 8 to 192 kHz";
 
-    private const double LeastRateHz = 8000, GreatestRateHz = 192000;
+    private const double LeastRateHz = 8000,
+        GreatestRateHz = 192000;
     private const int MostChannels = 8;
 
     /// <summary>Reads a file.</summary>
@@ -44,17 +48,24 @@ public static class WavReader
     {
         if (bytes.Length < 12 || !bytes[..4].SequenceEqual("RIFF"u8) || !bytes[8..12].SequenceEqual("WAVE"u8))
         {
-            throw WavFault.At(0, bytes.Length == 0 ? "is empty" : bytes.Length < 12 ? "is too short for a WAV file" : "is not a WAV file (it does not begin with RIFF … WAVE)");
+            throw WavFault.At(
+                0,
+                bytes.Length == 0 ? "is empty"
+                    : bytes.Length < 12 ? "is too short for a WAV file"
+                    : "is not a WAV file (it does not begin with RIFF … WAVE)"
+            );
         }
 
         WavFormat? format = null;
-        for (var at = 12; at + 8 <= bytes.Length;)
+        for (var at = 12; at + 8 <= bytes.Length; )
         {
             var id = bytes.Slice(at, 4);
             var (size, body, left) = (BinaryPrimitives.ReadUInt32LittleEndian(bytes[(at + 4)..]), at + 8, (uint)(bytes.Length - at - 8));
             if (id.SequenceEqual("fmt "u8))
             {
-                format = format is null ? WavFormat.Read(bytes.Slice(body, (int)Math.Min(size, left)), body) : throw WavFault.At(at, "has a second format chunk; one");
+                format = format is null
+                    ? WavFormat.Read(bytes.Slice(body, (int)Math.Min(size, left)), body)
+                    : throw WavFault.At(at, "has a second format chunk; one");
             }
             else if (id.SequenceEqual("data"u8))
             {
@@ -93,7 +104,8 @@ public static class WavReader
         return length;
     }
 
-    private static string Seconds(long length, WavFormat format) => (length / (double)format.FrameLength / format.RateHz).ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Seconds(long length, WavFormat format) =>
+        (length / (double)format.FrameLength / format.RateHz).ToString("0.##", CultureInfo.InvariantCulture);
 
     private static Recording Samples(WavFormat format, ReadOnlySpan<byte> data, int start)
     {
@@ -105,7 +117,11 @@ public static class WavReader
             Fill(channels[c], data[(c * format.SampleLength)..], format);
             if (format.IsFloat && Array.FindIndex(channels[c], x => !(Math.Abs(x) < GreatestSample)) is >= 0 and var bad)
             {
-                throw WavFault.At(start + ((long)bad * format.FrameLength) + (c * format.SampleLength), $"has a sample that is no number or beyond all reason ({channels[c][bad].ToString("G4", CultureInfo.InvariantCulture)}); samples about −1 to 1");
+                throw WavFault.At(
+                    start + ((long)bad * format.FrameLength) + (c * format.SampleLength),
+                    $"has a sample that is no number or beyond all reason ({channels[c][bad].ToString("G4", CultureInfo.InvariantCulture)}); samples "
+                        + "about −1 to 1"
+                );
             }
         }
 

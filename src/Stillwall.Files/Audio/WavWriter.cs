@@ -28,7 +28,12 @@ public static class WavWriter
     {
         ArgumentNullException.ThrowIfNull(recording);
         var isFloat = samples == WavSamples.FloatingPoint;
-        var length = samples switch { WavSamples.Bits16 => 2, WavSamples.Bits24 => 3, _ => 4 };
+        var length = samples switch
+        {
+            WavSamples.Bits16 => 2,
+            WavSamples.Bits24 => 3,
+            _ => 4,
+        };
         var frame = length * recording.Channels.Count;
         ArgumentOutOfRangeException.ThrowIfGreaterThan((long)recording.LengthCount * frame, WavReader.GreatestLength - 100, nameof(recording));
         var size = recording.LengthCount * frame;
@@ -61,7 +66,9 @@ public static class WavWriter
         {
             foreach (var channel in recording.Channels)
             {
-                at = isFloat ? Number(bytes, at, BitConverter.SingleToInt32Bits((float)channel[i]), 4) : Number(bytes, at, Whole(channel[i], 8 * length), length);
+                at = isFloat
+                    ? Number(bytes, at, BitConverter.SingleToInt32Bits((float)channel[i]), 4)
+                    : Number(bytes, at, Whole(channel[i], 8 * length), length);
             }
         }
 

@@ -7,19 +7,29 @@ namespace Stillwall.Files.Charts;
 /// <summary>The points of a chart as a table of numbers.</summary>
 public static partial class ChartCsv
 {
-    /// <summary>Writes every point of a chart: a column for the axis across, one for each line, one for the former state in pencil where there is one, two for each band.</summary>
+    /// <summary>
+    /// Writes every point of a chart: a column for the axis across, one for each line, one for the former state in pencil where there is one, two for
+    /// each band.
+    /// </summary>
     /// <param name="chart">The chart.</param>
-    /// <returns>The text: names in snake case with the unit last, numbers in the axes' units; a cell is empty where a line has no point. A chart of points alone gives its landmarks.</returns>
+    /// <returns>
+    /// The text: names in snake case with the unit last, numbers in the axes' units; a cell is empty where a line has no point. A chart of points
+    /// alone gives its landmarks.
+    /// </returns>
     public static string Write(Chart chart)
     {
         ArgumentNullException.ThrowIfNull(chart);
-        var columns = IsCurve(chart)
-            ? Columns(chart) : [(Name(chart.Up.Label, chart.Up.Unit), [.. chart.Landmarks.Select(l => l.At)])];
+        var columns = IsCurve(chart) ? Columns(chart) : [(Name(chart.Up.Label, chart.Up.Unit), [.. chart.Landmarks.Select(l => l.At)])];
         // Neighbouring runs of one line share a point.
         var cells = columns.Select(c => c.Points.DistinctBy(p => p.X).ToDictionary(p => p.X, p => p.Y)).ToList();
         return CsvText.Write(
             [Name(chart.Across.Label, chart.Across.Unit), .. columns.Select(c => c.Name)],
-            columns.SelectMany(c => c.Points.Select(p => p.X)).Distinct().Order().Select(x => (IReadOnlyList<double?>)[x, .. cells.Select(c => c.TryGetValue(x, out var y) ? (double?)y : null)]));
+            columns
+                .SelectMany(c => c.Points.Select(p => p.X))
+                .Distinct()
+                .Order()
+                .Select(x => (IReadOnlyList<double?>)[x, .. cells.Select(c => c.TryGetValue(x, out var y) ? (double?)y : null)])
+        );
     }
 
     private static bool IsCurve(Chart chart) => chart.Across.IsLogarithmic;

@@ -24,7 +24,10 @@ internal static class ChartLabels
 
         List<TextMark?> texts =
         [
-            .. chart.Landmarks.Where(l => l.Label.Length > 0).OrderBy(l => l.MayDropLabel).Select(l => placer.Place(Beside(plot.At(l.At), l.Label, theme.Ink, theme), l.MayDropLabel)),
+            .. chart
+                .Landmarks.Where(l => l.Label.Length > 0)
+                .OrderBy(l => l.MayDropLabel)
+                .Select(l => placer.Place(Beside(plot.At(l.At), l.Label, theme.Ink, theme), l.MayDropLabel)),
             .. chart.Limits.Select(l => placer.Place(PastEdge(l, plot, theme))),
             .. chart.Rules.Select(r => placer.Place(BesideRule(r, plot, theme))),
             .. chart.Series.Reverse().Where(s => s.Name.Length > 0 && s.Shape != SeriesShape.Bars).Select(s => placer.Place(Along(s, chart, plot, theme))),
@@ -71,30 +74,44 @@ internal static class ChartLabels
         }
     }
 
-    private static IEnumerable<Mark> Sign(Spot at, LandmarkMark mark, ChartTheme theme) => mark switch
-    {
-        LandmarkMark.Holds => [new DiscMark(at, Radius + 1, theme.Holds, theme.Holds, 1.4)],
-        LandmarkMark.Tight =>
-        [
-            new DiscMark(at, Radius + 1, theme.Sheet, theme.Tight, 1.4),
-            new AreaMark([.. Enumerable.Range(0, 13).Select(k => new Spot(at.X - ((Radius + 1) * Math.Sin(Math.PI * k / 12)), at.Y - ((Radius + 1) * Math.Cos(Math.PI * k / 12))))], theme.Tight),
-        ],
-        LandmarkMark.Fails => [new AreaMark([new(at.X, at.Y - 6), new(at.X + 5.5, at.Y + 4), new(at.X - 5.5, at.Y + 4)], theme.Fails)],
-        LandmarkMark.Unknown => [new DiscMark(at, Radius + 1, theme.Sheet, theme.Unknown, 1.4)],
-        _ => [new DiscMark(at, Radius, theme.Sheet, theme.Ink, 1.4)],
-    };
+    private static IEnumerable<Mark> Sign(Spot at, LandmarkMark mark, ChartTheme theme) =>
+        mark switch
+        {
+            LandmarkMark.Holds => [new DiscMark(at, Radius + 1, theme.Holds, theme.Holds, 1.4)],
+            LandmarkMark.Tight =>
+            [
+                new DiscMark(at, Radius + 1, theme.Sheet, theme.Tight, 1.4),
+                new AreaMark(
+                    [
+                        .. Enumerable
+                            .Range(0, 13)
+                            .Select(k => new Spot(at.X - ((Radius + 1) * Math.Sin(Math.PI * k / 12)), at.Y - ((Radius + 1) * Math.Cos(Math.PI * k / 12)))),
+                    ],
+                    theme.Tight
+                ),
+            ],
+            LandmarkMark.Fails => [new AreaMark([new(at.X, at.Y - 6), new(at.X + 5.5, at.Y + 4), new(at.X - 5.5, at.Y + 4)], theme.Fails)],
+            LandmarkMark.Unknown => [new DiscMark(at, Radius + 1, theme.Sheet, theme.Unknown, 1.4)],
+            _ => [new DiscMark(at, Radius, theme.Sheet, theme.Ink, 1.4)],
+        };
 
     private static Box Around(Spot spot) => new(spot.X - Radius - 1, spot.Y - Radius - 1, spot.X + Radius + 1, spot.Y + Radius + 1);
 
-    private static TextMark Text(string text, double x, double y, Anchor anchor, string colour, ChartTheme theme) => new(text, new Spot(x, y), Size, anchor, colour, theme.Sheet);
+    private static TextMark Text(string text, double x, double y, Anchor anchor, string colour, ChartTheme theme) =>
+        new(text, new Spot(x, y), Size, anchor, colour, theme.Sheet);
 
     private static IEnumerable<TextMark> Beside(Spot at, string label, string colour, ChartTheme theme) =>
         from far in new[] { 10.0, 24, 40 }
         from place in new[]
         {
-            Text(label, at.X + 10, at.Y + far + 6, Anchor.Start, colour, theme), Text(label, at.X + 10, at.Y - far + 4, Anchor.Start, colour, theme), Text(label, at.X - 10, at.Y - far + 4, Anchor.End, colour, theme),
-            Text(label, at.X - 10, at.Y + far + 6, Anchor.End, colour, theme), Text(label, at.X, at.Y - far - 4, Anchor.Middle, colour, theme), Text(label, at.X, at.Y + far + 10, Anchor.Middle, colour, theme),
-            Text(label, at.X + 10, at.Y + 4, Anchor.Start, colour, theme), Text(label, at.X - 10, at.Y + 4, Anchor.End, colour, theme),
+            Text(label, at.X + 10, at.Y + far + 6, Anchor.Start, colour, theme),
+            Text(label, at.X + 10, at.Y - far + 4, Anchor.Start, colour, theme),
+            Text(label, at.X - 10, at.Y - far + 4, Anchor.End, colour, theme),
+            Text(label, at.X - 10, at.Y + far + 6, Anchor.End, colour, theme),
+            Text(label, at.X, at.Y - far - 4, Anchor.Middle, colour, theme),
+            Text(label, at.X, at.Y + far + 10, Anchor.Middle, colour, theme),
+            Text(label, at.X + 10, at.Y + 4, Anchor.Start, colour, theme),
+            Text(label, at.X - 10, at.Y + 4, Anchor.End, colour, theme),
         }
         select place;
 
@@ -125,7 +142,10 @@ internal static class ChartLabels
 
     private static IEnumerable<TextMark> Along(ChartSeries series, Chart chart, ChartPlot plot, ChartTheme theme)
     {
-        var colour = series.Role == StyleRole.Main ? theme.Ink : series.Role == StyleRole.Pencil ? theme.Pencil : theme.SecondInk;
+        var colour =
+            series.Role == StyleRole.Main ? theme.Ink
+            : series.Role == StyleRole.Pencil ? theme.Pencil
+            : theme.SecondInk;
         var line = series.Shape is SeriesShape.Strokes ? plot.Line(series.UpperPoints) : [.. plot.Clipped(plot.Line(series.Points)).SelectMany(p => p)];
         if (line.Count < 2)
         {
@@ -143,7 +163,10 @@ internal static class ChartLabels
                 var y = HeightAt(line, x);
                 foreach (var anchor in new[] { Anchor.Start, Anchor.End, Anchor.Middle })
                 {
-                    var beside = anchor == Anchor.Start ? x + 6 : anchor == Anchor.End ? x - 6 : x;
+                    var beside =
+                        anchor == Anchor.Start ? x + 6
+                        : anchor == Anchor.End ? x - 6
+                        : x;
                     yield return Text(series.Name, beside, y - far, anchor, colour, theme);
                     yield return Text(series.Name, beside, y + far + 9, anchor, colour, theme);
                 }

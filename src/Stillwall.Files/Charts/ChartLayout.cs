@@ -48,10 +48,27 @@ internal static class ChartLayout
     {
         var (area, across, up) = (plot.Area, chart.Across, chart.Up);
         yield return new StrokeMark(
-            [.. across.Ticks.Select(t => (IReadOnlyList<Spot>)[new(plot.X(t), area.Top), new(plot.X(t), area.Bottom)]), .. up.Ticks.Select(t => (IReadOnlyList<Spot>)[new(area.Left, plot.Y(t)), new(area.Right, plot.Y(t))])],
-            theme.Faint, 1);
-        yield return new StrokeMark([[new(area.Left, area.Top), new(area.Left, area.Bottom)]], theme.Rule, 1);
-        yield return new StrokeMark([[new(area.Left, area.Bottom), new(area.Right, area.Bottom)]], theme.Ink, 1);
+            [
+                .. across.Ticks.Select(t => (IReadOnlyList<Spot>)[new(plot.X(t), area.Top), new(plot.X(t), area.Bottom)]),
+                .. up.Ticks.Select(t => (IReadOnlyList<Spot>)[new(area.Left, plot.Y(t)), new(area.Right, plot.Y(t))]),
+            ],
+            theme.Faint,
+            1
+        );
+        yield return new StrokeMark(
+            [
+                [new(area.Left, area.Top), new(area.Left, area.Bottom)],
+            ],
+            theme.Rule,
+            1
+        );
+        yield return new StrokeMark(
+            [
+                [new(area.Left, area.Bottom), new(area.Right, area.Bottom)],
+            ],
+            theme.Ink,
+            1
+        );
         TextMark Text(string text, double x, double y, Anchor anchor) => new(text, new Spot(x, y), Small, anchor, theme.SecondInk, theme.Sheet);
         yield return Text(up.Unit.Length > 0 ? $"{up.Label}, {up.Unit}" : up.Label, area.Left, area.Top - 9, Anchor.Start);
         foreach (var tick in up.Ticks)
@@ -72,7 +89,13 @@ internal static class ChartLayout
             var text = Text(note.Text, Math.Max(plot.X(note.X), area.Left + (TextWidth.Of(note.Text, Small) / 2)), area.Bottom + 37, Anchor.Middle);
             if (!TextWidth.BoxOf(text).Overlaps(taken))
             {
-                yield return new StrokeMark([[new(plot.X(note.X), area.Bottom), new(plot.X(note.X), area.Bottom + 5)]], theme.SecondInk, 1);
+                yield return new StrokeMark(
+                    [
+                        [new(plot.X(note.X), area.Bottom), new(plot.X(note.X), area.Bottom + 5)],
+                    ],
+                    theme.SecondInk,
+                    1
+                );
                 yield return text;
             }
         }
@@ -91,7 +114,10 @@ internal static class ChartLayout
         {
             SeriesShape.Area => [new AreaMark(plot.Ring(series.Points.Concat(series.UpperPoints.Reverse())), theme.Cast)],
             SeriesShape.Bars => series.Points.Select(p => Bar(p, plot, theme)),
-            SeriesShape.Strokes => [new StrokeMark([.. series.Points.Zip(series.UpperPoints).SelectMany(p => Whisker(p.First, p.Second, plot))], colour, width)],
+            SeriesShape.Strokes =>
+            [
+                new StrokeMark([.. series.Points.Zip(series.UpperPoints).SelectMany(p => Whisker(p.First, p.Second, plot))], colour, width),
+            ],
             _ => plot.Clipped(plot.Line(series.Points)) is { Count: > 0 } parts ? [new StrokeMark(parts, colour, width, dash)] : [],
         };
     }
@@ -101,7 +127,12 @@ internal static class ChartLayout
         // A third-octave is a twentieth of a decade to either side; a tenth of that is left free between bars.
         var reach = Math.Pow(10, 0.9 / 20);
         var (left, right) = (plot.X(point.X / reach), plot.X(point.X * reach));
-        return new AreaMark(Rectangle(left, Math.Clamp(plot.Y(point.Y), plot.Area.Top, plot.Area.Bottom), right, plot.Area.Bottom), theme.Cast, theme.CastLine, 1);
+        return new AreaMark(
+            Rectangle(left, Math.Clamp(plot.Y(point.Y), plot.Area.Top, plot.Area.Bottom), right, plot.Area.Bottom),
+            theme.Cast,
+            theme.CastLine,
+            1
+        );
     }
 
     private static IEnumerable<IReadOnlyList<Spot>> Whisker(ChartPoint low, ChartPoint high, ChartPlot plot)
@@ -112,7 +143,8 @@ internal static class ChartLayout
         yield return [new(x - 5, bottom), new(x + 5, bottom)];
     }
 
-    private static IReadOnlyList<Spot> Rectangle(double left, double top, double right, double bottom) => [new(left, top), new(right, top), new(right, bottom), new(left, bottom)];
+    private static IReadOnlyList<Spot> Rectangle(double left, double top, double right, double bottom) =>
+        [new(left, top), new(right, top), new(right, bottom), new(left, bottom)];
 
     private static IEnumerable<string> Wrapped(string text, double size, double width)
     {

@@ -62,11 +62,15 @@ internal sealed class ChartPlot(Chart chart, Box area)
             }
         }
 
-        Spot Between(double t) => t <= 0 ? a : t >= 1 ? b : new(a.X + (t * dx), a.Y + (t * dy));
+        Spot Between(double t) =>
+            t <= 0 ? a
+            : t >= 1 ? b
+            : new(a.X + (t * dx), a.Y + (t * dy));
         return from < to ? (Between(from), Between(to)) : null;
     }
 
-    private static double Share(double value, ChartAxis axis) => axis.IsLogarithmic
-        ? Math.Log(Math.Max(value, double.Epsilon) / axis.Low) / Math.Log(axis.High / axis.Low)
-        : (value - axis.Low) / (axis.High - axis.Low);
+    private static double Share(double value, ChartAxis axis) =>
+        axis.IsLogarithmic
+            ? Math.Log(Math.Max(value, double.Epsilon) / axis.Low) / Math.Log(axis.High / axis.Low)
+            : (value - axis.Low) / (axis.High - axis.Low);
 }

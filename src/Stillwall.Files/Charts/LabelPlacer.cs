@@ -19,7 +19,9 @@ internal sealed class LabelPlacer(Box within)
         {
             var (a, b) = (line[i - 1], line[i]);
             var steps = Math.Max(1, (int)Math.Ceiling(Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2)) / 3));
-            obstacles.AddRange(Enumerable.Range(0, steps).Select(k => (new Spot(a.X + ((b.X - a.X) * k / steps), a.Y + ((b.Y - a.Y) * k / steps)), costPerPx * 3)));
+            obstacles.AddRange(
+                Enumerable.Range(0, steps).Select(k => (new Spot(a.X + ((b.X - a.X) * k / steps), a.Y + ((b.Y - a.Y) * k / steps)), costPerPx * 3))
+            );
         }
     }
 
@@ -29,8 +31,10 @@ internal sealed class LabelPlacer(Box within)
     /// <summary>Places a label at the cheapest of its places, the earlier ones preferred; null where it would cover another and may be dropped.</summary>
     internal TextMark? Place(IEnumerable<TextMark> places, bool mayDrop = false)
     {
-        var best = places.Select((mark, rank) => (Mark: Inward(mark), Rank: rank, Was: mark.At))
-            .Select(p => (p.Mark, Cost: Cost(TextWidth.BoxOf(p.Mark)) + (p.Rank * 2) + (p.Mark.At == p.Was ? 0 : Moved))).MinBy(c => c.Cost);
+        var best = places
+            .Select((mark, rank) => (Mark: Inward(mark), Rank: rank, Was: mark.At))
+            .Select(p => (p.Mark, Cost: Cost(TextWidth.BoxOf(p.Mark)) + (p.Rank * 2) + (p.Mark.At == p.Was ? 0 : Moved)))
+            .MinBy(c => c.Cost);
         if (best.Mark is null || (mayDrop && best.Cost >= OverLabel))
         {
             return null;
@@ -52,6 +56,8 @@ internal sealed class LabelPlacer(Box within)
     private double Cost(Box box)
     {
         var near = box.Grown(2);
-        return (box.Within(within.Grown(0.01)) ? 0 : Outside) + (labels.Count(l => l.Overlaps(near)) * OverLabel) + obstacles.Where(o => near.Holds(o.Spot)).Sum(o => o.Cost);
+        return (box.Within(within.Grown(0.01)) ? 0 : Outside)
+            + (labels.Count(l => l.Overlaps(near)) * OverLabel)
+            + obstacles.Where(o => near.Holds(o.Spot)).Sum(o => o.Cost);
     }
 }

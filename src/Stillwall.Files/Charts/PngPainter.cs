@@ -9,7 +9,8 @@ internal static class PngPainter
 {
     internal static byte[] Of(IEnumerable<Mark> marks, int width, int height, double scale)
     {
-        using var surface = SKSurface.Create(new SKImageInfo((int)Math.Round(width * scale), (int)Math.Round(height * scale), SKColorType.Rgba8888, SKAlphaType.Opaque))
+        using var surface =
+            SKSurface.Create(new SKImageInfo((int)Math.Round(width * scale), (int)Math.Round(height * scale), SKColorType.Rgba8888, SKAlphaType.Opaque))
             ?? throw new InvalidOperationException("no room in memory for the picture");
         var fonts = MachineFonts.Find() ?? throw new InvalidOperationException("there is no sans font on this machine to write the labels with");
         using var regular = Face(fonts.Regular);
@@ -54,15 +55,26 @@ internal static class PngPainter
     {
         using var path = Path(mark.Lines, close: false);
         using var paint = Pen(mark.Colour, mark.Width);
-        using var dash = mark.Dash.Length == 0 ? null : SKPathEffect.CreateDash([.. mark.Dash.Split(' ').Select(d => float.Parse(d, CultureInfo.InvariantCulture))], 0);
+        using var dash =
+            mark.Dash.Length == 0 ? null : SKPathEffect.CreateDash([.. mark.Dash.Split(' ').Select(d => float.Parse(d, CultureInfo.InvariantCulture))], 0);
         paint.PathEffect = dash;
         canvas.DrawPath(path, paint);
     }
 
     private static void Text(SKCanvas canvas, TextMark mark, SKTypeface face)
     {
-        using var font = new SKFont(face, (float)mark.Size) { Subpixel = true, Hinting = SKFontHinting.None, Edging = SKFontEdging.Antialias };
-        var align = mark.Anchor switch { Anchor.Middle => SKTextAlign.Center, Anchor.End => SKTextAlign.Right, _ => SKTextAlign.Left };
+        using var font = new SKFont(face, (float)mark.Size)
+        {
+            Subpixel = true,
+            Hinting = SKFontHinting.None,
+            Edging = SKFontEdging.Antialias,
+        };
+        var align = mark.Anchor switch
+        {
+            Anchor.Middle => SKTextAlign.Center,
+            Anchor.End => SKTextAlign.Right,
+            _ => SKTextAlign.Left,
+        };
         using var ground = Pen(mark.Ground, 4);
         using var ink = new SKPaint { Color = SKColor.Parse(mark.Colour), IsAntialias = true };
         canvas.DrawText(mark.Text, (float)mark.At.X, (float)mark.At.Y, align, font, ground);
@@ -81,7 +93,14 @@ internal static class PngPainter
     }
 
     private static SKPaint Pen(string colour, double width) =>
-        new() { Color = SKColor.Parse(colour), IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = (float)width, StrokeJoin = SKStrokeJoin.Round };
+        new()
+        {
+            Color = SKColor.Parse(colour),
+            IsAntialias = true,
+            Style = SKPaintStyle.Stroke,
+            StrokeWidth = (float)width,
+            StrokeJoin = SKStrokeJoin.Round,
+        };
 
     private static SKPath Path(IReadOnlyList<IReadOnlyList<Spot>> lines, bool close)
     {

@@ -9,16 +9,22 @@ internal static class TextWidth
     internal static Box BoxOf(TextMark mark)
     {
         var width = Of(mark.Text, mark.Size, mark.Bold);
-        var left = mark.Anchor switch { Anchor.Start => mark.At.X, Anchor.Middle => mark.At.X - (width / 2), _ => mark.At.X - width };
+        var left = mark.Anchor switch
+        {
+            Anchor.Start => mark.At.X,
+            Anchor.Middle => mark.At.X - (width / 2),
+            _ => mark.At.X - width,
+        };
         return new Box(left, mark.At.Y - (0.8 * mark.Size), left + width, mark.At.Y + (0.25 * mark.Size));
     }
 
-    private static double Advance(char c) => c switch
-    {
-        'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' => 0.29,
-        ' ' or 'f' or 't' or 'r' or 'I' or '-' or '(' or ')' => 0.36,
-        'm' or 'w' or 'M' or 'W' => 0.88,
-        >= 'A' and <= 'Z' => 0.68,
-        _ => 0.57,
-    };
+    private static double Advance(char c) =>
+        c switch
+        {
+            'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' => 0.29,
+            ' ' or 'f' or 't' or 'r' or 'I' or '-' or '(' or ')' => 0.36,
+            'm' or 'w' or 'M' or 'W' => 0.88,
+            >= 'A' and <= 'Z' => 0.68,
+            _ => 0.57,
+        };
 }

@@ -11,12 +11,17 @@ public static class SheetSvg
 {
     private const string Fonts = "Helvetica, Arial, 'Liberation Sans', sans-serif";
 
-    private const string Ink = "#23282B", Paper = "#FFFFFF", Body = "#F0ECE3";
+    private const string Ink = "#23282B",
+        Paper = "#FFFFFF",
+        Body = "#F0ECE3";
 
     // Hatching of what is cut: lines at 45° for plastic, dots for cast (ISO 128-3 leaves materials to the drawer; from memory).
-    private const string Patterns = "<defs>"
-        + "<pattern id=\"plastic\" width=\"1\" height=\"1\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><rect width=\"1\" height=\"1\" fill=\"#FFFFFF\"/><path d=\"M0 0V1\" stroke=\"#23282B\" stroke-width=\"0.36\"/></pattern>"
-        + "<pattern id=\"cast\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\"><rect width=\"2\" height=\"2\" fill=\"#EDE8DC\"/><circle cx=\"0.5\" cy=\"0.5\" r=\"0.2\" fill=\"#6B6558\"/><circle cx=\"1.5\" cy=\"1.5\" r=\"0.13\" fill=\"#6B6558\"/></pattern>"
+    private const string Patterns =
+        "<defs>"
+        + "<pattern id=\"plastic\" width=\"1\" height=\"1\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><rect width=\"1\" "
+        + "height=\"1\" fill=\"#FFFFFF\"/><path d=\"M0 0V1\" stroke=\"#23282B\" stroke-width=\"0.36\"/></pattern>"
+        + "<pattern id=\"cast\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\"><rect width=\"2\" height=\"2\" fill=\"#EDE8DC\"/><circle "
+        + "cx=\"0.5\" cy=\"0.5\" r=\"0.2\" fill=\"#6B6558\"/><circle cx=\"1.5\" cy=\"1.5\" r=\"0.13\" fill=\"#6B6558\"/></pattern>"
         + "</defs>\n";
 
     /// <summary>Writes a sheet.</summary>
@@ -28,8 +33,16 @@ public static class SheetSvg
         ArgumentNullException.ThrowIfNull(sheet);
         var (width, height) = (Mm(sheet.WidthMm), Mm(sheet.HeightMm));
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" role=\"img\" font-family=\"{Fonts}\" stroke-linecap=\"round\" stroke-linejoin=\"round\">\n");
-        text.Append(CultureInfo.InvariantCulture, $"<title>{Escaped(sheet.Title)}</title>\n<desc>{Escaped(sheet.Description)}</desc>\n{Patterns}<rect width=\"{width}\" height=\"{height}\" fill=\"{Paper}\"/>\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" "
+                + $"role=\"img\" font-family=\"{Fonts}\" stroke-linecap=\"round\" stroke-linejoin=\"round\">\n"
+        );
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"<title>{Escaped(sheet.Title)}</title>\n<desc>{Escaped(sheet.Description)}</desc>\n{Patterns}<rect width=\"{width}\" height=\"{height}\" "
+                + $"fill=\"{Paper}\"/>\n"
+        );
         foreach (var mark in sheet.Marks)
         {
             Write(text, mark);
@@ -52,10 +65,15 @@ public static class SheetSvg
                 text.Append("</g>\n");
                 break;
             case SheetPath path:
-                text.Append(CultureInfo.InvariantCulture, $"<path d=\"{string.Concat(path.Lines.Select(l => Path(l, path.Closed)))}\"{Look(path.Line, path.Fill)}{(path.Lines.Count > 1 && path.Fill != SheetFill.None ? " fill-rule=\"evenodd\"" : "")}/>\n");
+                var lines = string.Concat(path.Lines.Select(l => Path(l, path.Closed)));
+                var rule = path.Lines.Count > 1 && path.Fill != SheetFill.None ? " fill-rule=\"evenodd\"" : "";
+                text.Append(CultureInfo.InvariantCulture, $"<path d=\"{lines}\"{Look(path.Line, path.Fill)}{rule}/>\n");
                 break;
             case SheetCircle circle:
-                text.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{Mm(circle.Centre.XMm)}\" cy=\"{Mm(circle.Centre.YMm)}\" r=\"{Mm(circle.RadiusMm)}\"{Look(circle.Line, circle.Fill)}/>\n");
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<circle cx=\"{Mm(circle.Centre.XMm)}\" cy=\"{Mm(circle.Centre.YMm)}\" r=\"{Mm(circle.RadiusMm)}\"{Look(circle.Line, circle.Fill)}/>\n"
+                );
                 break;
             case SheetText written:
                 Write(text, written);
@@ -65,16 +83,33 @@ public static class SheetSvg
 
     private static void Write(StringBuilder text, SheetText written)
     {
-        var anchor = written.Anchor switch { SheetAnchor.Middle => " text-anchor=\"middle\"", SheetAnchor.End => " text-anchor=\"end\"", _ => "" };
+        var anchor = written.Anchor switch
+        {
+            SheetAnchor.Middle => " text-anchor=\"middle\"",
+            SheetAnchor.End => " text-anchor=\"end\"",
+            _ => "",
+        };
         var (x, y) = (Mm(written.At.XMm), Mm(written.At.YMm));
         var turned = written.Upright ? $" transform=\"rotate(-90 {x} {y})\"" : "";
-        text.Append(CultureInfo.InvariantCulture, $"<text x=\"{x}\" y=\"{y}\" font-size=\"{Mm(written.SizeMm)}\"{anchor}{turned}{(written.Bold ? " font-weight=\"700\"" : "")} fill=\"{Ink}\">{Escaped(written.Text)}</text>\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"<text x=\"{x}\" y=\"{y}\" font-size=\"{Mm(written.SizeMm)}\"{anchor}{turned}{(written.Bold ? " font-weight=\"700\"" : "")} "
+                + $"fill=\"{Ink}\">{Escaped(written.Text)}</text>\n"
+        );
     }
 
     // Widths: wide 0.35 mm and narrow 0.18 mm, two steps of ISO 128-2 apart; the frame 0.7 mm (from memory).
     private static string Look(SheetLine line, SheetFill fill)
     {
-        var inside = fill switch { SheetFill.Plastic => "url(#plastic)", SheetFill.Cast => "url(#cast)", SheetFill.Body => Body, SheetFill.Paper => Paper, SheetFill.Ink => Ink, _ => "none" };
+        var inside = fill switch
+        {
+            SheetFill.Plastic => "url(#plastic)",
+            SheetFill.Cast => "url(#cast)",
+            SheetFill.Body => Body,
+            SheetFill.Paper => Paper,
+            SheetFill.Ink => Ink,
+            _ => "none",
+        };
         var (width, dash) = line switch
         {
             SheetLine.Visible => ("0.35", ""),
@@ -84,13 +119,15 @@ public static class SheetSvg
             SheetLine.Phantom => ("0.18", "6 1 0.4 1 0.4 1"),
             _ => ("0.18", ""),
         };
-        return $" fill=\"{inside}\"" + (line == SheetLine.None ? "" : $" stroke=\"{Ink}\" stroke-width=\"{width}\"{(dash.Length > 0 ? $" stroke-dasharray=\"{dash}\"" : "")}");
+        return $" fill=\"{inside}\""
+            + (line == SheetLine.None ? "" : $" stroke=\"{Ink}\" stroke-width=\"{width}\"{(dash.Length > 0 ? $" stroke-dasharray=\"{dash}\"" : "")}");
     }
 
     private static string Path(IReadOnlyList<SheetPoint> points, bool closed) =>
         string.Concat(points.Select((p, i) => $"{(i == 0 ? "M" : i == 1 ? "L" : " ")}{Mm(p.XMm)} {Mm(p.YMm)}")) + (closed ? "Z" : "");
 
-    private static string Mm(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture) is var text && text == "-0" ? "0" : text;
+    private static string Mm(double value) =>
+        Math.Round(value, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture) is var text && text == "-0" ? "0" : text;
 
     private static string Escaped(string text) => SecurityElement.Escape(text) ?? "";
 }

@@ -38,25 +38,29 @@ public static class ResultJson
     /// <exception cref="ArgumentException">A number that is not finite: results never hold one.</exception>
     public static string Write<T>(T result)
     {
-        var info = Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException($"{typeof(T).Name} is no result this class writes; add it to {nameof(ResultContext)}");
+        var info =
+            Context.GetTypeInfo(typeof(T))
+            ?? throw new NotSupportedException($"{typeof(T).Name} is no result this class writes; add it to {nameof(ResultContext)}");
         return JsonSerializer.Serialize(result, info) + "\n";
     }
 
-    private static JsonSerializerOptions Options() => new()
-    {
-        PropertyNamingPolicy = UnderscoreNames.Policy,
-        WriteIndented = true,
-        IndentSize = 2,
-        NewLine = "\n",
-        // Read by people and by JSON readers, never put into a web page as it is: "−" stays "−".
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        NumberHandling = JsonNumberHandling.Strict,
-        Converters =
+    private static JsonSerializerOptions Options() =>
+        new()
         {
-            new JsonStringEnumConverter<Verdict>(UnderscoreNames.Policy, allowIntegerValues: false), new JsonStringEnumConverter<WorkStep>(UnderscoreNames.Policy, allowIntegerValues: false),
-            new JsonStringEnumConverter<Hazard>(UnderscoreNames.Policy, allowIntegerValues: false),
-        },
-    };
+            PropertyNamingPolicy = UnderscoreNames.Policy,
+            WriteIndented = true,
+            IndentSize = 2,
+            NewLine = "\n",
+            // Read by people and by JSON readers, never put into a web page as it is: "−" stays "−".
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+            NumberHandling = JsonNumberHandling.Strict,
+            Converters =
+            {
+                new JsonStringEnumConverter<Verdict>(UnderscoreNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<WorkStep>(UnderscoreNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<Hazard>(UnderscoreNames.Policy, allowIntegerValues: false),
+            },
+        };
 }
 
 /// <summary>The kinds of result that are written, found out when this is compiled.</summary>

@@ -7,7 +7,8 @@ namespace Stillwall.Files.Meshes;
 /// <summary>Gathers text as UTF-8, numbers without a detour through strings: a mesh has hundreds of thousands of them.</summary>
 internal sealed class ModelText
 {
-    private const int LongestNumber = 16, MicrometresPerMillimetre = 1000;
+    private const int LongestNumber = 16,
+        MicrometresPerMillimetre = 1000;
 
     private readonly ArrayBufferWriter<byte> bytes = new(1 << 16);
 

@@ -5,10 +5,14 @@ using Stillwall.Shapes;
 namespace Stillwall.Files.Meshes;
 
 /// <summary>Writes a mesh as a binary STL file.</summary>
-/// <remarks>Common practice: binary STL as commonly described; a header of 80 bytes, the number of triangles, 50 bytes a triangle, little-endian. No unit in the file; millimetres by common practice.</remarks>
+/// <remarks>
+/// Common practice: binary STL as commonly described; a header of 80 bytes, the number of triangles, 50 bytes a triangle, little-endian. No unit in
+/// the file; millimetres by common practice.
+/// </remarks>
 public static class StlFile
 {
-    private const int HeaderBytes = 80, TriangleBytes = 50;
+    private const int HeaderBytes = 80,
+        TriangleBytes = 50;
 
     // A reader takes a file that begins with the word "solid" for the other, written-out kind.
     private const string Begin = "binary STL, mm: ";
@@ -16,7 +20,10 @@ public static class StlFile
     /// <summary>Writes a mesh. The same mesh and name give the same bytes.</summary>
     /// <param name="mesh">The mesh.</param>
     /// <param name="name">The part's name, for the header; letters beyond ASCII become question marks, what is too long is cut off.</param>
-    /// <returns>The file. Corners are in millimetres as 32-bit numbers, which keep every corner of the 1 µm grid apart within 8 m; normals are those of these corners.</returns>
+    /// <returns>
+    /// The file. Corners are in millimetres as 32-bit numbers, which keep every corner of the 1 µm grid apart within 8 m; normals are those of these
+    /// corners.
+    /// </returns>
     public static byte[] Write(IndexedMesh mesh, string name)
     {
         ArgumentNullException.ThrowIfNull(mesh);

@@ -14,20 +14,23 @@ public sealed record ThreeMfPart(string Name, IndexedMesh Mesh, Placement Placem
 
 /// <summary>Writes parts as a 3MF file: one part as printed, or an assembly of all, each an object with a name.</summary>
 /// <remarks>
-/// Source: 3D Manufacturing Format, Core Specification 1.2 and later (3MF Consortium), in an Open Packaging container (ECMA-376 Part 2), from memory: unit millimeter,
-/// one object a part, one build item an object; a transform multiplies a row vector.
+/// Source: 3D Manufacturing Format, Core Specification 1.2 and later (3MF Consortium), in an Open Packaging container (ECMA-376 Part 2), from memory:
+/// unit millimeter, one object a part, one build item an object; a transform multiplies a row vector.
 /// </remarks>
 public static class ThreeMfFile
 {
-    private const string ContentTypes = """
-        <?xml version="1.0" encoding="UTF-8"?>
-        <Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="model" ContentType="application/vnd.ms-package.3dmanufacturing-3dmodel+xml"/></Types>
-        """;
+    private const string Declaration = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
 
-    private const string Relations = """
-        <?xml version="1.0" encoding="UTF-8"?>
-        <Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Target="/3D/3dmodel.model" Id="model" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>
-        """;
+    private const string ContentTypes =
+        Declaration
+        + "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
+        + "<Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
+        + "<Default Extension=\"model\" ContentType=\"application/vnd.ms-package.3dmanufacturing-3dmodel+xml\"/></Types>";
+
+    private const string Relations =
+        Declaration
+        + "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+        + "<Relationship Target=\"/3D/3dmodel.model\" Id=\"model\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/></Relationships>";
 
     private static readonly DateTimeOffset Fixed = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
@@ -108,8 +111,13 @@ public static class ThreeMfFile
         text.Add("</triangles></mesh></object>\n");
     }
 
-    private static string Escaped(string text) => new StringBuilder(string.Concat(text.Where((c, i) => XmlConvert.IsXmlChar(c) || IsPair(text, i))))
-        .Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;").Replace("\"", "&quot;").ToString();
+    private static string Escaped(string text) =>
+        new StringBuilder(string.Concat(text.Where((c, i) => XmlConvert.IsXmlChar(c) || IsPair(text, i))))
+            .Replace("&", "&amp;")
+            .Replace("<", "&lt;")
+            .Replace(">", "&gt;")
+            .Replace("\"", "&quot;")
+            .ToString();
 
     private static bool IsPair(string text, int i) =>
         (i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1])) || (i > 0 && char.IsSurrogatePair(text[i - 1], text[i]));

@@ -1,12 +1,18 @@
 namespace Stillwall.Files.Outputs;
 
-/// <summary>Tells what is no file but takes bytes: a pipe, a terminal, the null device. It is written to as it is, for nothing can be put in its place.</summary>
+/// <summary>
+/// Tells what is no file but takes bytes: a pipe, a terminal, the null device. It is written to as it is, for nothing can be put in its place.
+/// </summary>
 internal static class Device
 {
     /// <summary>Opens a device; null where the path is no device.</summary>
     internal static FileStream? Open(string path)
     {
-        if (OperatingSystem.IsWindows() ? path.StartsWith(@"\\.\", StringComparison.Ordinal) : path.StartsWith("/dev/", StringComparison.Ordinal) && !path.StartsWith("/dev/shm/", StringComparison.Ordinal))
+        if (
+            OperatingSystem.IsWindows()
+                ? path.StartsWith(@"\\.\", StringComparison.Ordinal)
+                : path.StartsWith("/dev/", StringComparison.Ordinal) && !path.StartsWith("/dev/shm/", StringComparison.Ordinal)
+        )
         {
             return Opened(path);
         }

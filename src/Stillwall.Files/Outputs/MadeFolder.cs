@@ -11,10 +11,13 @@ namespace Stillwall.Files.Outputs;
 public sealed record MadeFile(string Name, byte[] Bytes);
 
 /// <summary>
-/// A folder that verbs write many files into. <c>made.json</c> in it says which verb wrote which file and what the file's hash is: on its next run a verb takes its own old files away and
-/// leaves everybody else's, a file changed by hand among them.
+/// A folder that verbs write many files into. <c>made.json</c> in it says which verb wrote which file and what the file's hash is: on its next run a
+/// verb takes its own old files away and leaves everybody else's, a file changed by hand among them.
 /// </summary>
-/// <remarks>At every moment <c>made.json</c> knows every own file that is there, so a run that is broken off leaves nothing that the next one would take for somebody else's.</remarks>
+/// <remarks>
+/// At every moment <c>made.json</c> knows every own file that is there, so a run that is broken off leaves nothing that the next one would take for
+/// somebody else's.
+/// </remarks>
 public static class MadeFolder
 {
     /// <summary>Name of the list.</summary>
@@ -22,15 +25,28 @@ public static class MadeFolder
 
     private const int MostNamed = 8;
 
-    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Layout = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>Writes files beside their places, and prepares to clear away what the same verb wrote before.</summary>
     /// <param name="outputs">What the command writes.</param>
     /// <param name="folder">Full path of the folder, which is there.</param>
     /// <param name="verb">Name of the verb.</param>
     /// <param name="files">Its files.</param>
-    /// <returns>Names of the files that are left where they are, since no verb wrote them as they stand; or the file that is at fault, and why: then nothing has changed.</returns>
-    public static (IReadOnlyList<string> Strangers, string? File, OutputFault? Fault) Add(OutputSet outputs, string folder, string verb, IReadOnlyList<MadeFile> files)
+    /// <returns>
+    /// Names of the files that are left where they are, since no verb wrote them as they stand; or the file that is at fault, and why: then nothing
+    /// has changed.
+    /// </returns>
+    public static (IReadOnlyList<string> Strangers, string? File, OutputFault? Fault) Add(
+        OutputSet outputs,
+        string folder,
+        string verb,
+        IReadOnlyList<MadeFile> files
+    )
     {
         ArgumentNullException.ThrowIfNull(outputs);
         ArgumentNullException.ThrowIfNull(files);
@@ -50,14 +66,33 @@ public static class MadeFolder
                 return new OutputFault(true, "is not the list that parts and sheets keep of their files; another folder, or take that file away first");
             }
 
-            var there = Directory.GetFiles(home).Select(Path.GetFileName).OfType<string>().Where(name => name != ListName && outputs.CheckPlace(Path.Combine(home, name)) is null).Order(StringComparer.Ordinal).ToList();
-            var own = there.ToDictionary(name => name, name => made.Where(m => m.File == name).ToList() is { Count: > 0 } known && Hash(File.ReadAllBytes(Path.Combine(home, name))) is var hash
-                ? known.FirstOrDefault(m => m.Sha256 == hash)?.Verb : null);
-            var taken = files.Where(f => own.TryGetValue(f.Name, out var owner) && owner != verb && !MayGo(Path.Combine(home, f.Name), f.Bytes)).Select(f => f.Name).ToList();
+            var there = Directory
+                .GetFiles(home)
+                .Select(Path.GetFileName)
+                .OfType<string>()
+                .Where(name => name != ListName && outputs.CheckPlace(Path.Combine(home, name)) is null)
+                .Order(StringComparer.Ordinal)
+                .ToList();
+            var own = there.ToDictionary(
+                name => name,
+                name =>
+                    made.Where(m => m.File == name).ToList() is { Count: > 0 } known && Hash(File.ReadAllBytes(Path.Combine(home, name))) is var hash
+                        ? known.FirstOrDefault(m => m.Sha256 == hash)?.Verb
+                        : null
+            );
+            var taken = files
+                .Where(f => own.TryGetValue(f.Name, out var owner) && owner != verb && !MayGo(Path.Combine(home, f.Name), f.Bytes))
+                .Select(f => f.Name)
+                .ToList();
             if (taken.Count > 0)
             {
                 named = string.Join(", ", taken.Take(MostNamed)) + (taken.Count > MostNamed ? " …" : "");
-                return new OutputFault(true, taken.Count == 1 ? $"is there and not as {verb} left it; another folder, or take it away first" : $"are there and not as {verb} left them; another folder, or take them away first");
+                return new OutputFault(
+                    true,
+                    taken.Count == 1
+                        ? $"is there and not as {verb} left it; another folder, or take it away first"
+                        : $"are there and not as {verb} left them; another folder, or take them away first"
+                );
             }
 
             strangers = [.. there.Where(name => own[name] is null && files.All(f => f.Name != name))];
@@ -66,7 +101,15 @@ public static class MadeFolder
         return (strangers, fault is null ? null : named, fault);
     }
 
-    private static OutputFault? Stage(OutputSet outputs, string home, string verb, IReadOnlyList<MadeFile> files, IReadOnlyList<Made> made, IReadOnlyList<string> old, ref string named)
+    private static OutputFault? Stage(
+        OutputSet outputs,
+        string home,
+        string verb,
+        IReadOnlyList<MadeFile> files,
+        IReadOnlyList<Made> made,
+        IReadOnlyList<string> old,
+        ref string named
+    )
     {
         var list = Path.Combine(home, ListName);
         List<Made> now = [.. files.Select(f => new Made(verb, f.Name, Hash(f.Bytes))), .. made.Where(m => m.Verb != verb)];
@@ -138,9 +181,14 @@ public static class MadeFolder
         return entries.Any(entry => entry is null) ? null : [.. entries.OfType<Made>()];
     }
 
-    private static Made? Entry(string verb, JsonPiece item) => item is JsonBlock { Entries.Count: 2 } block
-        && block.Find("file")?.Value is JsonScalar { Type: JsonTokenType.String } file && block.Find("sha256")?.Value is JsonScalar { Type: JsonTokenType.String } hash
-        && file.Text == Path.GetFileName(file.Text) && file.Text is not ("" or "." or "..") ? new Made(verb, file.Text, hash.Text) : null;
+    private static Made? Entry(string verb, JsonPiece item) =>
+        item is JsonBlock { Entries.Count: 2 } block
+        && block.Find("file")?.Value is JsonScalar { Type: JsonTokenType.String } file
+        && block.Find("sha256")?.Value is JsonScalar { Type: JsonTokenType.String } hash
+        && file.Text == Path.GetFileName(file.Text)
+        && file.Text is not ("" or "." or "..")
+            ? new Made(verb, file.Text, hash.Text)
+            : null;
 
     private sealed record Made(string Verb, string File, string Sha256);
 }

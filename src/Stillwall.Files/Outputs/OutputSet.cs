@@ -12,8 +12,9 @@ public sealed record OutputFault(bool IsInput, string Message)
 }
 
 /// <summary>
-/// Everything that one command writes because an output option asked for it. The one place that decides where such an option may write: never over a project's own files or what
-/// the command reads, and over nothing that is not an earlier output. Each file is written beside its place when it is added, and all are put in their places at the end.
+/// Everything that one command writes because an output option asked for it. The one place that decides where such an option may write: never over a
+/// project's own files or what the command reads, and over nothing that is not an earlier output. Each file is written beside its place when it is
+/// added, and all are put in their places at the end.
 /// </summary>
 /// <remarks>A hard link needs no look at its number: its name is given to the new file, and the file behind the other name stays as it is.</remarks>
 public sealed partial class OutputSet : IDisposable
@@ -40,7 +41,11 @@ public sealed partial class OutputSet : IDisposable
     /// <param name="otherHeads">For a table: header lines that the same option writes at other times.</param>
     /// <returns>Null when it can be put in its place; else why not, and nothing has changed.</returns>
     public OutputFault? Add(string path, byte[] bytes, params IReadOnlyList<string> otherHeads) =>
-        Tried(() => Device.Open(path) is { } device ? Later(path, device, bytes) : Add(path, bytes, real => WholeFile.Says(real, bytes) || OwnMark.Is(real, bytes, otherHeads)));
+        Tried(() =>
+            Device.Open(path) is { } device
+                ? Later(path, device, bytes)
+                : Add(path, bytes, real => WholeFile.Says(real, bytes) || OwnMark.Is(real, bytes, otherHeads))
+        );
 
     /// <summary>Whether a place is free of what must stay, before anything is written.</summary>
     /// <param name="path">Full path of a file or folder.</param>
@@ -155,7 +160,11 @@ public sealed partial class OutputSet : IDisposable
             return new OutputFault(false, "cannot be written (another program is writing in its folder); a moment later");
         }
 
-        foreach (var leftover in turn.IsHeld && Directory.Exists(folder) ? Directory.GetFiles(folder, "stillwall-*.draft").Where(f => LeftBehind().IsMatch(Path.GetFileName(f))) : [])
+        foreach (
+            var leftover in turn.IsHeld && Directory.Exists(folder)
+                ? Directory.GetFiles(folder, "stillwall-*.draft").Where(f => LeftBehind().IsMatch(Path.GetFileName(f)))
+                : []
+        )
         {
             WholeFile.Discard(leftover);
         }

@@ -32,7 +32,8 @@ internal static partial class OwnMark
         {
             [(byte)'R', (byte)'I', (byte)'F', (byte)'F', ..] => SoundMark.IsOn(there),
             [0x89, (byte)'P', (byte)'N', (byte)'G', ..] => PictureMark.IsOn(there),
-            [(byte)'<', ..] => there is [(byte)'<', ..] && Encoding.UTF8.GetString(there, 0, Math.Min(there.Length, MarkupHead)).Contains(InMarkup, StringComparison.Ordinal),
+            [(byte)'<', ..] => there is [(byte)'<', ..]
+                && Encoding.UTF8.GetString(there, 0, Math.Min(there.Length, MarkupHead)).Contains(InMarkup, StringComparison.Ordinal),
             [(byte)'{', ..] => Shape(there) == Shape(bytes),
             _ => IsTable(there, [FirstLine(Encoding.UTF8.GetString(bytes)), .. otherHeads]),
         };
@@ -48,8 +49,12 @@ internal static partial class OwnMark
         return heads.Contains(lines[0]) && lines[^1].Length == 0 && lines[1..^1].All(line => line.Split(',').All(IsCell));
     }
 
-    private static bool IsCell(string cell) => cell.Length == 0
-        || (double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number.ToString("R", CultureInfo.InvariantCulture) == cell);
+    private static bool IsCell(string cell) =>
+        cell.Length == 0
+        || (
+            double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            && number.ToString("R", CultureInfo.InvariantCulture) == cell
+        );
 
     private static string FirstLine(string text) => text.Split('\n', 2)[0];
 

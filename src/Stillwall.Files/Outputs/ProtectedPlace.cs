@@ -6,8 +6,8 @@ using Stillwall.Files.Projects;
 namespace Stillwall.Files.Outputs;
 
 /// <summary>
-/// What no output may replace. Names are compared without regard to upper and lower case and to points at their end, as some file systems do: a name that is refused for nothing
-/// costs another name, one that is not refused costs a project.
+/// What no output may replace. Names are compared without regard to upper and lower case and to points at their end, as some file systems do: a name
+/// that is refused for nothing costs another name, one that is not refused costs a project.
 /// </summary>
 internal static partial class ProtectedPlace
 {
@@ -60,7 +60,9 @@ internal static partial class ProtectedPlace
         using var stream = new FileStream(project, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         var bytes = new byte[Math.Min(stream.Length, PositionedJson.GreatestLength)];
         stream.ReadExactly(bytes);
-        return PositionedJson.Parse(bytes).Root is JsonBlock root && root.Find("drivers")?.Value is JsonScalar { Type: JsonTokenType.String } table ? table.Text : null;
+        return PositionedJson.Parse(bytes).Root is JsonBlock root && root.Find("drivers")?.Value is JsonScalar { Type: JsonTokenType.String } table
+            ? table.Text
+            : null;
     }
 
     private static IEnumerable<string> Around(string file)

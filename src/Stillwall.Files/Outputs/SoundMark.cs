@@ -4,8 +4,14 @@ using System.Text;
 
 namespace Stillwall.Files.Outputs;
 
-/// <summary>Names the program behind the samples of a sound, with the hash of everything before it: a recording, and a sound that was changed since, are not taken for an own output.</summary>
-/// <remarks>Source: "Multimedia Programming Interface and Data Specifications 1.0" (1991), list of information with the name of the software, from memory; readers pass over it.</remarks>
+/// <summary>
+/// Names the program behind the samples of a sound, with the hash of everything before it: a recording, and a sound that was changed since, are not
+/// taken for an own output.
+/// </summary>
+/// <remarks>
+/// Source: "Multimedia Programming Interface and Data Specifications 1.0" (1991), list of information with the name of the software, from memory;
+/// readers pass over it.
+/// </remarks>
 public static class SoundMark
 {
     // RIFF and its length: the length grows by the mark.

@@ -6,7 +6,8 @@ namespace Stillwall.Files.Projects;
 /// <summary>Remarks in the blocks of a project file that say which of their values are still the demo's.</summary>
 public static class DemoMarks
 {
-    private const string Opening = "still the demo's: ", Closed = "every value of this block is yours";
+    private const string Opening = "still the demo's: ",
+        Closed = "every value of this block is yours";
 
     private static readonly string[] NoValues = ["$schema", "stillwall", "note", "name", "display_units"];
 
@@ -62,8 +63,10 @@ public static class DemoMarks
         foreach (var (block, marked) in Of(project))
         {
             var left = marked.Where(key => !keys.Contains(Joined(block, key))).ToList();
-            text = left.Count == marked.Count ? text
-                : ProjectTextEditor.Set(text, Joined(block, "note"), left.Count == 0 ? Closed : Opening + string.Join(", ", left), bareNumber: false);
+            text =
+                left.Count == marked.Count
+                    ? text
+                    : ProjectTextEditor.Set(text, Joined(block, "note"), left.Count == 0 ? Closed : Opening + string.Join(", ", left), bareNumber: false);
         }
 
         return text;
@@ -80,8 +83,11 @@ public static class DemoMarks
     private static IEnumerable<(string Block, IReadOnlyList<string> Keys)> BlocksOf(JsonElement block, string name)
     {
         var values = block.EnumerateObject().Where(p => p.Value.ValueKind != JsonValueKind.Object && !NoValues.Contains(p.Name)).Select(p => p.Name).ToList();
-        return block.EnumerateObject().Where(p => p.Value.ValueKind == JsonValueKind.Object)
-            .SelectMany(p => BlocksOf(p.Value, Joined(name, p.Name))).Prepend((name, values));
+        return block
+            .EnumerateObject()
+            .Where(p => p.Value.ValueKind == JsonValueKind.Object)
+            .SelectMany(p => BlocksOf(p.Value, Joined(name, p.Name)))
+            .Prepend((name, values));
     }
 
     private static IEnumerable<string> ModelBlocks(string name, ModelBlock block) =>

@@ -12,7 +12,8 @@ public sealed record Fault(string File, int Line, string Path, string Message)
     /// <summary>Most characters that a line may have.</summary>
     public const int LongestLine = 300;
 
-    private const int LongestFile = 60, LongestPath = 80;
+    private const int LongestFile = 60,
+        LongestPath = 80;
 
     /// <summary>The fault in one line of at most <see cref="LongestLine"/> characters, control characters made visible.</summary>
     /// <returns><c>file:line: path: what; what is accepted</c>.</returns>
@@ -20,7 +21,9 @@ public sealed record Fault(string File, int Line, string Path, string Message)
     {
         var file = Visible.Of(File);
         var path = Visible.Of(Path);
-        var place = $"{(file.Length > LongestFile ? "…" + Tail(file, LongestFile - 1) : file)}:{Line.ToString(CultureInfo.InvariantCulture)}: {Head(path, LongestPath)}: ";
+        var place =
+            $"{(file.Length > LongestFile ? "…" + Tail(file, LongestFile - 1) : file)}:{Line.ToString(CultureInfo.InvariantCulture)}: "
+            + $"{Head(path, LongestPath)}: ";
         return place + Head(Visible.Of(Message), LongestLine - place.Length);
     }
 

@@ -53,7 +53,10 @@ public static class FolderPath
         foreach (var part in Path.GetRelativePath(home, file).Split(Path.DirectorySeparatorChar))
         {
             at = Path.Combine(at, part);
-            if (new FileInfo(at).LinkTarget is not null && (File.ResolveLinkTarget(at, returnFinalTarget: true) is not { } target || !Within(home, target.FullName)))
+            if (
+                new FileInfo(at).LinkTarget is not null
+                && (File.ResolveLinkTarget(at, returnFinalTarget: true) is not { } target || !Within(home, target.FullName))
+            )
             {
                 return true;
             }

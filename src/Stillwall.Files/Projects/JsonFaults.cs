@@ -23,9 +23,12 @@ internal static class JsonFaults
 
         return utf8[..at].IndexOfAnyExcept(" \t\r\n"u8) < 0 && at >= utf8.Length
             ? new JsonFault(1, "is empty; one JSON object { … }")
-            : new JsonFault(line + 1, depth == 0 && at < utf8.Length && utf8[..at].TrimEnd(" \t\r\n"u8).EndsWith("}"u8)
-                ? "something follows the last bracket; one JSON object"
-                : What(utf8, at));
+            : new JsonFault(
+                line + 1,
+                depth == 0 && at < utf8.Length && utf8[..at].TrimEnd(" \t\r\n"u8).EndsWith("}"u8)
+                    ? "something follows the last bracket; one JSON object"
+                    : What(utf8, at)
+            );
     }
 
     private static string What(ReadOnlySpan<byte> utf8, int at)

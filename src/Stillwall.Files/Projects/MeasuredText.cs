@@ -15,7 +15,12 @@ public static class MeasuredText
     {
         ArgumentNullException.ThrowIfNull(values);
         var field = ProjectKeys.Find(key) ?? throw new ArgumentException($"\"{key}\" is no key of a project", nameof(key));
-        return string.Join(", ", values.Select(v => field.Dimension == Dimension.None ? Rounded(v).ToString("R", CultureInfo.InvariantCulture) : Units.Write(Rounded(v), field.Dimension)));
+        return string.Join(
+            ", ",
+            values.Select(v =>
+                field.Dimension == Dimension.None ? Rounded(v).ToString("R", CultureInfo.InvariantCulture) : Units.Write(Rounded(v), field.Dimension)
+            )
+        );
     }
 
     private static double Rounded(double value) => double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);

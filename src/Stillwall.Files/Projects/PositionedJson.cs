@@ -81,12 +81,13 @@ internal static class PositionedJson
         return new JsonFault(1 + utf8[..at].Count((byte)'\n'), $"the byte 0x{utf8[at]:x2} is not UTF-8; a file saved as UTF-8");
     }
 
-    private static JsonPiece Piece(ref Cursor cursor) => cursor.Type switch
-    {
-        JsonTokenType.StartObject => Block(ref cursor),
-        JsonTokenType.StartArray => List(ref cursor),
-        _ => new JsonScalar(cursor.Line, cursor.Start, cursor.End, cursor.Type, cursor.Text()),
-    };
+    private static JsonPiece Piece(ref Cursor cursor) =>
+        cursor.Type switch
+        {
+            JsonTokenType.StartObject => Block(ref cursor),
+            JsonTokenType.StartArray => List(ref cursor),
+            _ => new JsonScalar(cursor.Line, cursor.Start, cursor.End, cursor.Type, cursor.Text()),
+        };
 
     private static JsonList List(ref Cursor cursor)
     {

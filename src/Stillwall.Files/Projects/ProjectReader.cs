@@ -39,7 +39,17 @@ public static class ProjectReader
         }
 
         return NewerVersion(block) is { } newer
-            ? new ProjectReading(null, [new Fault(file, newer.Line, "stillwall", $"was written by a newer version, format {newer.Text}; format {FormatVersion.ToString(CultureInfo.InvariantCulture)}")])
+            ? new ProjectReading(
+                null,
+                [
+                    new Fault(
+                        file,
+                        newer.Line,
+                        "stillwall",
+                        $"was written by a newer version, format {newer.Text}; format {FormatVersion.ToString(CultureInfo.InvariantCulture)}"
+                    ),
+                ]
+            )
             : new Mapping(file, block).Reading();
     }
 
@@ -55,7 +65,8 @@ public static class ProjectReader
 
     private static JsonScalar? NewerVersion(JsonBlock root) =>
         root.Find("stillwall")?.Value is JsonScalar { Type: JsonTokenType.Number } version
-        && double.TryParse(version.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number > FormatVersion
+        && double.TryParse(version.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+        && number > FormatVersion
             ? version
             : null;
 
@@ -120,7 +131,12 @@ public static class ProjectReader
         private void Unknown(ModelBlock model, JsonEntry entry, string at, string path, HashSet<string> meant)
         {
             var nearest = faults.Count < MostFaults ? NearestWord.Of(entry.Key, model.Fields.Select(f => f.Key)) : null;
-            Add(entry.Line, at, $"is not a known key{NearestWord.Suggest(entry.Key, nearest)}; one of {string.Join(", ", model.Fields.Select(f => f.Key).Where(k => k != "$schema"))}");
+            Add(
+                entry.Line,
+                at,
+                $"is not a known key{NearestWord.Suggest(entry.Key, nearest)}; one of "
+                    + $"{string.Join(", ", model.Fields.Select(f => f.Key).Where(k => k != "$schema"))}"
+            );
             if (nearest is not null && meant.Add(nearest))
             {
                 // The mistyped key stands for the one it was meant to be: that one is not told as missing besides.
@@ -128,18 +144,19 @@ public static class ProjectReader
             }
         }
 
-        private object? Value(ModelField field, JsonPiece piece, string path) => piece switch
-        {
-            JsonScalar { Type: JsonTokenType.Null } => Refuse(piece, path, "null is not accepted; leave the key out"),
-            JsonBlock block when field.Kind == FieldKind.Block => Block(field.Block!, block, path),
-            JsonBlock block when field.Kind == FieldKind.Driver => new DriverChoice(null, (DriverSheet)Block(field.Block!, block, path)),
-            JsonList list when field.Kind == FieldKind.Blocks => Blocks(field, list, path),
-            JsonList list when field.Kind == FieldKind.Quantities => Quantities(field, list, path),
-            JsonScalar scalar when field.Kind == FieldKind.Quantities => Refuse(scalar, path, $"{Shown(scalar)} is not a list; {field.Accepted}"),
-            JsonScalar scalar => Scalar(field, scalar, path),
-            JsonList => Refuse(piece, path, $"a list is not accepted; {field.Accepted}"),
-            _ => Refuse(piece, path, $"a block is not accepted; {field.Accepted}"),
-        };
+        private object? Value(ModelField field, JsonPiece piece, string path) =>
+            piece switch
+            {
+                JsonScalar { Type: JsonTokenType.Null } => Refuse(piece, path, "null is not accepted; leave the key out"),
+                JsonBlock block when field.Kind == FieldKind.Block => Block(field.Block!, block, path),
+                JsonBlock block when field.Kind == FieldKind.Driver => new DriverChoice(null, (DriverSheet)Block(field.Block!, block, path)),
+                JsonList list when field.Kind == FieldKind.Blocks => Blocks(field, list, path),
+                JsonList list when field.Kind == FieldKind.Quantities => Quantities(field, list, path),
+                JsonScalar scalar when field.Kind == FieldKind.Quantities => Refuse(scalar, path, $"{Shown(scalar)} is not a list; {field.Accepted}"),
+                JsonScalar scalar => Scalar(field, scalar, path),
+                JsonList => Refuse(piece, path, $"a list is not accepted; {field.Accepted}"),
+                _ => Refuse(piece, path, $"a block is not accepted; {field.Accepted}"),
+            };
 
         private object? Scalar(ModelField field, JsonScalar scalar, string path)
         {
@@ -163,20 +180,30 @@ public static class ProjectReader
                 return Refuse(list, path, $"has {list.Items.Count.ToString(CultureInfo.InvariantCulture)} entries; {field.Accepted}");
             }
 
-            var values = list.Items.Select((item, i) => (item, at: Indexed(path, i))).Select(entry => entry.item switch
-            {
-                JsonScalar { Type: JsonTokenType.Null } => Refuse(entry.item, entry.at, $"null is not accepted; {Units.Accepted(field.Dimension)}"),
-                JsonScalar scalar => Scalar(field, scalar, entry.at),
-                _ => Refuse(entry.item, entry.at, $"a bracket is not accepted; {Units.Accepted(field.Dimension)}"),
-            }).ToList();
+            var values = list
+                .Items.Select((item, i) => (item, at: Indexed(path, i)))
+                .Select(entry =>
+                    entry.item switch
+                    {
+                        JsonScalar { Type: JsonTokenType.Null } => Refuse(entry.item, entry.at, $"null is not accepted; {Units.Accepted(field.Dimension)}"),
+                        JsonScalar scalar => Scalar(field, scalar, entry.at),
+                        _ => Refuse(entry.item, entry.at, $"a bracket is not accepted; {Units.Accepted(field.Dimension)}"),
+                    }
+                )
+                .ToList();
             return values.Contains(null) ? null : values.Select(v => (double)v!).ToArray();
         }
 
         private Array? Blocks(ModelField field, JsonList list, string path)
         {
-            var records = list.Items.Select((item, i) => item is JsonBlock block
-                ? Block(field.Block!, block, Indexed(path, i))
-                : Refuse(item, Indexed(path, i), $"{(item is JsonScalar scalar ? Shown(scalar) : "a list")} is not accepted; a block {{ … }}")).ToList();
+            var records = list
+                .Items.Select(
+                    (item, i) =>
+                        item is JsonBlock block
+                            ? Block(field.Block!, block, Indexed(path, i))
+                            : Refuse(item, Indexed(path, i), $"{(item is JsonScalar scalar ? Shown(scalar) : "a list")} is not accepted; a block {{ … }}")
+                )
+                .ToList();
             if (records.Contains(null))
             {
                 return null;

@@ -12,18 +12,19 @@ public static class ProjectSchema
 {
     private const string NumberPattern = @"[-+\u2212]?(\d+\.?\d*|\.\d+)([eE][-+\u2212]?\d+)?";
 
-    private static readonly JsonSerializerOptions Layout = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Layout = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>Writes the schema.</summary>
     /// <returns>JSON Schema, draft 2020-12; the same bytes every time.</returns>
     public static string Write()
     {
         var definitions = new SortedDictionary<string, JsonNode>(StringComparer.Ordinal);
-        var schema = new JsonObject
-        {
-            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
-            ["title"] = "Stillwall project",
-        };
+        var schema = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = "Stillwall project" };
         foreach (var (key, value) in Block(ModelBlock.Root, definitions).ToList())
         {
             schema[key] = value?.DeepClone();
@@ -57,7 +58,13 @@ public static class ProjectSchema
         var schema = field.Kind switch
         {
             FieldKind.Quantity => Quantity(field.Dimension, definitions),
-            FieldKind.Quantities => new JsonObject { ["type"] = "array", ["minItems"] = field.Count, ["maxItems"] = field.Count, ["items"] = Quantity(field.Dimension, definitions) },
+            FieldKind.Quantities => new JsonObject
+            {
+                ["type"] = "array",
+                ["minItems"] = field.Count,
+                ["maxItems"] = field.Count,
+                ["items"] = Quantity(field.Dimension, definitions),
+            },
             FieldKind.Number => Bare("number", field),
             FieldKind.Whole => Bare("integer", field),
             FieldKind.Date => new JsonObject { ["type"] = "string", ["pattern"] = @"^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$" },
@@ -72,9 +79,10 @@ public static class ProjectSchema
         return schema;
     }
 
-    private static JsonObject Text(ModelField field) => field.Words.Count == 0
-        ? new JsonObject { ["type"] = "string" }
-        : new JsonObject { ["enum"] = new JsonArray([.. field.Words.Select(w => (JsonNode?)JsonValue.Create(w))]) };
+    private static JsonObject Text(ModelField field) =>
+        field.Words.Count == 0
+            ? new JsonObject { ["type"] = "string" }
+            : new JsonObject { ["enum"] = new JsonArray([.. field.Words.Select(w => (JsonNode?)JsonValue.Create(w))]) };
 
     private static JsonObject Bare(string type, ModelField field)
     {
@@ -105,9 +113,10 @@ public static class ProjectSchema
     private static JsonObject Quantity(Dimension dimension, SortedDictionary<string, JsonNode> definitions)
     {
         var name = "quantity_" + JsonNamingPolicy.SnakeCaseLower.ConvertName(dimension.ToString());
-        definitions[name] = dimension == Dimension.AcousticResistance
-            ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, Pattern([dimension])) }
-            : Pattern([dimension]);
+        definitions[name] =
+            dimension == Dimension.AcousticResistance
+                ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, Pattern([dimension])) }
+                : Pattern([dimension]);
         return new JsonObject { ["$ref"] = $"#/$defs/{name}" };
     }
 
@@ -123,17 +132,19 @@ public static class ProjectSchema
         var pattern = new StringBuilder();
         foreach (var c in name)
         {
-            pattern.Append(c switch
-            {
-                '2' => "[2\u00B2]",
-                '3' => "[3\u00B3]",
-                'u' => "[u\u00B5\u03BC]",
-                '*' => "[*\u00B7\u22C5]",
-                '\u03A9' => "[\u03A9\u2126]",
-                '"' => "[\"\u2033]",
-                ' ' => "[ \u00A0\u202F\u2009]",
-                _ => c.ToString(),
-            });
+            pattern.Append(
+                c switch
+                {
+                    '2' => "[2\u00B2]",
+                    '3' => "[3\u00B3]",
+                    'u' => "[u\u00B5\u03BC]",
+                    '*' => "[*\u00B7\u22C5]",
+                    '\u03A9' => "[\u03A9\u2126]",
+                    '"' => "[\"\u2033]",
+                    ' ' => "[ \u00A0\u202F\u2009]",
+                    _ => c.ToString(),
+                }
+            );
         }
 
         return pattern.ToString();

@@ -62,11 +62,23 @@ public static class ProjectStore
         try
         {
             var bytes = ReadAtMost(file, PositionedJson.GreatestLength + 1);
-            return new StoredProject(Path.GetDirectoryName(file)!, file, Encoding.UTF8.GetString(bytes), ProjectReader.Read(bytes, Path.GetFileName(file)), null);
+            return new StoredProject(
+                Path.GetDirectoryName(file)!,
+                file,
+                Encoding.UTF8.GetString(bytes),
+                ProjectReader.Read(bytes, Path.GetFileName(file)),
+                null
+            );
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            return new StoredProject("", "", null, null, new StoreFault(StoreTrouble.Unreadable, path, $"cannot be read ({PathTrouble.Why(e)}); a file that may be read"));
+            return new StoredProject(
+                "",
+                "",
+                null,
+                null,
+                new StoreFault(StoreTrouble.Unreadable, path, $"cannot be read ({PathTrouble.Why(e)}); a file that may be read")
+            );
         }
     }
 
@@ -154,7 +166,8 @@ public static class ProjectStore
         }
     }
 
-    private static StoreFault Changed(string path) => new(StoreTrouble.Changed, path, "was changed by another program since it was read; read it again, then change it");
+    private static StoreFault Changed(string path) =>
+        new(StoreTrouble.Changed, path, "was changed by another program since it was read; read it again, then change it");
 
     private static (string File, StoreFault? Trouble) Locate(string path)
     {

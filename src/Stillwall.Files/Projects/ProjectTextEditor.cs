@@ -18,7 +18,9 @@ public static class ProjectTextEditor
     public static string SetStated(string json, string dottedKey, string stated)
     {
         ArgumentNullException.ThrowIfNull(stated);
-        var field = ProjectKeys.Find(dottedKey) ?? throw new ArgumentException($"{dottedKey}: no such key{NearestWord.Suggest(dottedKey, ProjectKeys.AllKeys())}", nameof(dottedKey));
+        var field =
+            ProjectKeys.Find(dottedKey)
+            ?? throw new ArgumentException($"{dottedKey}: no such key{NearestWord.Suggest(dottedKey, ProjectKeys.AllKeys())}", nameof(dottedKey));
         return field.Kind == FieldKind.Quantities
             ? Replace(json, dottedKey, $"[{string.Join(", ", stated.Split(',').Select(entry => Quoted(entry.Trim())))}]")
             : Set(json, dottedKey, stated, ProjectKeys.IsBare(field, stated));
@@ -30,7 +32,9 @@ public static class ProjectTextEditor
     /// <param name="newValueText">The new value, without quotation marks.</param>
     /// <param name="bareNumber">Whether it is written as a bare number; else as a text.</param>
     /// <returns>The changed text.</returns>
-    /// <exception cref="ArgumentException">The text is not a JSON object, the key leads through something that is no block, or a bare number that is none.</exception>
+    /// <exception cref="ArgumentException">
+    /// The text is not a JSON object, the key leads through something that is no block, or a bare number that is none.
+    /// </exception>
     public static string Set(string json, string dottedKey, string newValueText, bool bareNumber)
     {
         ArgumentNullException.ThrowIfNull(newValueText);
@@ -60,7 +64,10 @@ public static class ProjectTextEditor
             // Of nested pieces that hold nothing else, the outermost goes.
             if (cut is null || pieces.Count > 1)
             {
-                cut = found + 1 < pieces.Count ? (pieces[found].Start, pieces[found + 1].Start) : (found > 0 ? pieces[found - 1].Value.End : pieces[found].Start, pieces[found].Value.End);
+                cut =
+                    found + 1 < pieces.Count
+                        ? (pieces[found].Start, pieces[found + 1].Start)
+                        : (found > 0 ? pieces[found - 1].Value.End : pieces[found].Start, pieces[found].Value.End);
             }
 
             at = pieces[found].Value;
@@ -79,27 +86,36 @@ public static class ProjectTextEditor
     {
         ArgumentNullException.ThrowIfNull(entry);
         var fields = ProjectKeys.Find(list)?.Block ?? throw new ArgumentException($"{list} is no list of blocks", nameof(list));
-        var written = $"{{ {string.Join(", ", entry.Select(e => $"{Quoted(e.Key)}: {(fields.Find(e.Key) is { } field && ProjectKeys.IsBare(field, e.Stated) ? Number(e.Key, e.Stated) : Quoted(e.Stated))}"))} }}";
+        string Value((string Key, string Stated) e) =>
+            fields.Find(e.Key) is { } field && ProjectKeys.IsBare(field, e.Stated) ? Number(e.Key, e.Stated) : Quoted(e.Stated);
+        var written = $"{{ {string.Join(", ", entry.Select(e => $"{Quoted(e.Key)}: {Value(e)}"))} }}";
         var (bom, text, root) = Parsed(json);
-        return bom + root.Find(list) switch
-        {
-            null => Inserted(text, root, list, $"[ {written} ]"),
-            { Value: JsonList { Items: [.., var last] } } => Spliced(text, last.End, last.End, $",{(Gap(text, last.Start) is { Length: > 0 } gap ? gap : " ")}{written}"),
-            { Value: JsonList empty } => Spliced(text, empty.Start + 1, empty.Start + 1, $" {written} "),
-            _ => throw new ArgumentException($"{list} is no list", nameof(json)),
-        };
+        return bom
+            + root.Find(list) switch
+            {
+                null => Inserted(text, root, list, $"[ {written} ]"),
+                { Value: JsonList { Items: [.., var last] } } => Spliced(
+                    text,
+                    last.End,
+                    last.End,
+                    $",{(Gap(text, last.Start) is { Length: > 0 } gap ? gap : " ")}{written}"
+                ),
+                { Value: JsonList empty } => Spliced(text, empty.Start + 1, empty.Start + 1, $" {written} "),
+                _ => throw new ArgumentException($"{list} is no list", nameof(json)),
+            };
     }
 
     /// <summary>What a key holds; null where it is not stated.</summary>
     internal static JsonPiece? Find(string json, string dottedKey) =>
         Steps(dottedKey).Aggregate((JsonPiece?)Parsed(json).Root, (at, step) => at is null ? null : Pieces(at).Find(p => p.Step == step).Value);
 
-    private static List<(string Step, int Start, JsonPiece Value)> Pieces(JsonPiece at) => at switch
-    {
-        JsonBlock block => [.. block.Entries.Select(e => (e.Key, e.Start, e.Value))],
-        JsonList list => [.. list.Items.Select((item, i) => (Index(i), item.Start, item))],
-        _ => [],
-    };
+    private static List<(string Step, int Start, JsonPiece Value)> Pieces(JsonPiece at) =>
+        at switch
+        {
+            JsonBlock block => [.. block.Entries.Select(e => (e.Key, e.Start, e.Value))],
+            JsonList list => [.. list.Items.Select((item, i) => (Index(i), item.Start, item))],
+            _ => [],
+        };
 
     private static (string Bom, byte[] Text, JsonBlock Root) Parsed(string json)
     {
@@ -107,7 +123,9 @@ public static class ProjectTextEditor
         var bom = json.StartsWith('\uFEFF') ? "\uFEFF" : "";
         var text = Encoding.UTF8.GetBytes(json[bom.Length..]);
         var (root, fault) = PositionedJson.Parse(text);
-        return root is JsonBlock block ? (bom, text, block) : throw new ArgumentException($"line {fault?.Line ?? 1}: {fault?.Message ?? "is not a block of keys"}", nameof(json));
+        return root is JsonBlock block
+            ? (bom, text, block)
+            : throw new ArgumentException($"line {fault?.Line ?? 1}: {fault?.Message ?? "is not a block of keys"}", nameof(json));
     }
 
     private static string Replace(string json, string dottedKey, string value)
@@ -144,8 +162,7 @@ public static class ProjectTextEditor
     // "stock[1].amount" in steps: the list, its second entry, the key in it.
     private static string[] Steps(string dottedKey) => dottedKey.Replace("[", ".[", StringComparison.Ordinal).Split('.');
 
-    private static string Nested(string[] keys, string value) =>
-        keys.Reverse().Aggregate(value, (inner, key) => $"{{ {Quoted(key)}: {inner} }}");
+    private static string Nested(string[] keys, string value) => keys.Reverse().Aggregate(value, (inner, key) => $"{{ {Quoted(key)}: {inner} }}");
 
     // The new entry goes after the last one, set off from it as that one is from what stands before it.
     private static string Inserted(byte[] text, JsonBlock block, string key, string value)

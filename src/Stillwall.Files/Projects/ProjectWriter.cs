@@ -100,6 +100,7 @@ public static class ProjectWriter
     }
 
     // A block that a new record would have anyway is left out when nothing in it was changed; so is an empty list that is there from the start.
-    private static bool IsDefault(ModelField field, object value, object defaults) => field.Property.GetValue(defaults) is { } initial
+    private static bool IsDefault(ModelField field, object value, object defaults) =>
+        field.Property.GetValue(defaults) is { } initial
         && (Equals(value, initial) || (field.Kind == FieldKind.Blocks && !((System.Collections.IEnumerable)value).Cast<object>().Any()));
 }

@@ -10,7 +10,9 @@ public static class CsvText
     /// <param name="header">Names of the columns.</param>
     /// <param name="rows">Cells in the order of the header; an unknown value is null and becomes an empty cell.</param>
     /// <returns>The text; numbers in the shortest form that reads back as the same number.</returns>
-    /// <exception cref="ArgumentException">A row of another length than the header, a number that is not finite, or a header that would need quotation.</exception>
+    /// <exception cref="ArgumentException">
+    /// A row of another length than the header, a number that is not finite, or a header that would need quotation.
+    /// </exception>
     public static string Write(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<double?>> rows)
     {
         ArgumentNullException.ThrowIfNull(header);
@@ -26,7 +28,10 @@ public static class CsvText
         {
             if (row.Count != header.Count)
             {
-                throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"a row of {row.Count} cells; {header.Count}, as in the header"), nameof(rows));
+                throw new ArgumentException(
+                    string.Create(CultureInfo.InvariantCulture, $"a row of {row.Count} cells; {header.Count}, as in the header"),
+                    nameof(rows)
+                );
             }
 
             text.AppendJoin(',', row.Select(Cell)).Append('\n');
@@ -35,10 +40,14 @@ public static class CsvText
         return text.ToString();
     }
 
-    private static string Cell(double? value) => value switch
-    {
-        null => "",
-        { } number when double.IsFinite(number) => number.ToString("R", CultureInfo.InvariantCulture),
-        { } number => throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"{number} in a cell; a finite number, or null where it is unknown"), nameof(value)),
-    };
+    private static string Cell(double? value) =>
+        value switch
+        {
+            null => "",
+            { } number when double.IsFinite(number) => number.ToString("R", CultureInfo.InvariantCulture),
+            { } number => throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"{number} in a cell; a finite number, or null where it is unknown"),
+                nameof(value)
+            ),
+        };
 }

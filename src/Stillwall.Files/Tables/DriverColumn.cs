@@ -26,7 +26,7 @@ internal sealed class DriverColumn
 
     /// <summary>Every column, in the order of the model.</summary>
     internal static IReadOnlyList<DriverColumn> All { get; } =
-        [.. ModelBlock.Of(typeof(DriverSheet)).Fields.Where(f => f.Column is not null).Select(f => new DriverColumn(f))];
+    [.. ModelBlock.Of(typeof(DriverSheet)).Fields.Where(f => f.Column is not null).Select(f => new DriverColumn(f))];
 
     internal string Name { get; }
 
@@ -41,7 +41,8 @@ internal sealed class DriverColumn
 
         if (!double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
         {
-            return cell.Contains(',', StringComparison.Ordinal) && double.TryParse(cell.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            return
+                cell.Contains(',', StringComparison.Ordinal) && double.TryParse(cell.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
                 ? $"{Shown(cell)} has a decimal comma; a number with a point"
                 : $"{Shown(cell)} is not a number; {Accepted}";
         }
@@ -82,7 +83,8 @@ internal sealed class DriverColumn
         return null;
     }
 
-    private string Accepted => $"a {(setWhole is null ? "" : "whole ")}number" + (span is null ? "" : $", {Text(span.Least * perUnit)} to {Text(span.Greatest * perUnit)}");
+    private string Accepted =>
+        $"a {(setWhole is null ? "" : "whole ")}number" + (span is null ? "" : $", {Text(span.Least * perUnit)} to {Text(span.Greatest * perUnit)}");
 
     // Nine digits hide the trace of the conversion; cells of a data sheet have four or five.
     private static string Text(double number) => number.ToString("G9", CultureInfo.InvariantCulture);

@@ -196,7 +196,8 @@ internal sealed class DriverTableReader(string file)
         for (var i = 0; i < columns.Length; i++)
         {
             var cell = i < cells.FieldCount ? cells.GetString(i) : "";
-            var message = cell.Length > LongestCell ? "is far too long; a name or a number"
+            var message =
+                cell.Length > LongestCell ? "is far too long; a name or a number"
                 : cell.Length > 0 ? columns[i]?.Read(sheet, cell)
                 : needed[i] ? "is empty; this cell is needed"
                 : null;
@@ -232,8 +233,10 @@ internal sealed class DriverTableReader(string file)
         var frameM2 = Math.PI / 4 * frameM * frameM;
         return sdM2 <= frameM2
             ? null
-            : string.Create(CultureInfo.InvariantCulture,
-                $"{sdM2 * 1e4:0.##} is larger than the {(sheet.FlangeM is null ? "driver" : "flange")} of {frameM * 1e3:0.##} mm; less than {frameM2 * 1e4:0.#}");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{sdM2 * 1e4:0.##} is larger than the {(sheet.FlangeM is null ? "driver" : "flange")} of {frameM * 1e3:0.##} mm; less than {frameM2 * 1e4:0.#}"
+            );
     }
 
     private static bool IsBlank(CsvReader cells)

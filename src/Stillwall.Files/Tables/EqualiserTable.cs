@@ -14,7 +14,12 @@ public static class EqualiserTable
     public static IReadOnlyList<IReadOnlyList<double?>> Rows(EqualiserReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return [.. report.Sections.SelectMany((s, i) => s.Digital.Select(d => (IReadOnlyList<double?>)[i + 1, s.Section.F0Hz, s.Section.Q, s.Section.GainDb, d.RateHz, .. d.B, .. d.A]))];
+        return
+        [
+            .. report.Sections.SelectMany(
+                (s, i) => s.Digital.Select(d => (IReadOnlyList<double?>)[i + 1, s.Section.F0Hz, s.Section.Q, s.Section.GainDb, d.RateHz, .. d.B, .. d.A])
+            ),
+        ];
     }
 
     /// <summary>The table as text.</summary>

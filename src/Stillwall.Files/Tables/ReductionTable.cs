@@ -48,7 +48,8 @@ public sealed record ReductionTable(IReadOnlyDictionary<double, double> Reductio
         return rows.TryAdd(band, reduction) ? null : $"{band.ToString(CultureInfo.InvariantCulture)} Hz stands here twice; each band once";
     }
 
-    private static bool TryNumber(string cell, out double number) => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
+    private static bool TryNumber(string cell, out double number) =>
+        double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
 
     private static string Shortened(string cell) => cell.Length > 40 ? cell[..39] + "…" : cell;
 }

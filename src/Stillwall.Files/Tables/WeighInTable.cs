@@ -19,7 +19,8 @@ public static class WeighInTable
     /// <summary>Largest file that is read, bytes.</summary>
     public const int GreatestLength = 1 << 20;
 
-    private const double LeastKg = 1e-3, GreatestKg = 1e4;
+    private const double LeastKg = 1e-3,
+        GreatestKg = 1e4;
 
     /// <summary>Reads a log.</summary>
     /// <param name="bytes">All of the file, UTF-8.</param>
@@ -46,7 +47,10 @@ public static class WeighInTable
             var number = (i + 1).ToString(CultureInfo.InvariantCulture);
             if (cells.Length != head.Length)
             {
-                faults.Add($"{number}: has {cells.Length.ToString(CultureInfo.InvariantCulture)} cells; {head.Length.ToString(CultureInfo.InvariantCulture)}, as in the header");
+                faults.Add(
+                    $"{number}: has {cells.Length.ToString(CultureInfo.InvariantCulture)} cells; {head.Length.ToString(CultureInfo.InvariantCulture)}, as "
+                        + "in the header"
+                );
             }
             else if (!DateOnly.TryParseExact(cells[date], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
             {

@@ -14,13 +14,20 @@ internal sealed record ChartPacket(ChartLayout Layout, byte[] Points)
         var series = chart.Series.Select((s, i) => Packed(s, i, floats)).ToList();
         var limits = chart.Limits.Select(l => Packed(l, floats)).ToList();
         var layout = new ChartLayout(
-            chart.Name, Axis(chart.Across), Axis(chart.Up), series, limits,
-            [.. chart.Landmarks.Select(l => new LandmarkLayout(l.At.X, l.At.Y, l.Label, l.Name, Word(l.Mark), l.MayDropLabel))], [.. chart.Rules.Select(r => new RuleLayout(r.X, r.Label))]);
+            chart.Name,
+            Axis(chart.Across),
+            Axis(chart.Up),
+            series,
+            limits,
+            [.. chart.Landmarks.Select(l => new LandmarkLayout(l.At.X, l.At.Y, l.Label, l.Name, Word(l.Mark), l.MayDropLabel))],
+            [.. chart.Rules.Select(r => new RuleLayout(r.X, r.Label))]
+        );
         return new ChartPacket(layout, MemoryMarshal.AsBytes(CollectionsMarshal.AsSpan(floats)).ToArray());
     }
 
     /// <summary>Series that a check box switches together have one key: the runs of a line that changes its reason are one line.</summary>
-    internal static string KeyOf(ChartSeries series, int index) => series.Role is StyleRole.Main or StyleRole.Pencil ? Word(series.Role) : $"{Word(series.Role)}-{index}";
+    internal static string KeyOf(ChartSeries series, int index) =>
+        series.Role is StyleRole.Main or StyleRole.Pencil ? Word(series.Role) : $"{Word(series.Role)}-{index}";
 
     private static SeriesLayout Packed(ChartSeries series, int index, List<float> floats)
     {
@@ -46,7 +53,8 @@ internal sealed record ChartPacket(ChartLayout Layout, byte[] Points)
         return new LimitLayout(limit.Name, limit.Edge.Count, limit.Region.Count);
     }
 
-    private static AxisLayout Axis(ChartAxis axis) => new(axis.Label, axis.Unit, axis.IsLogarithmic, axis.Low, axis.High, axis.Ticks, axis.TickLabels, axis.Notes);
+    private static AxisLayout Axis(ChartAxis axis) =>
+        new(axis.Label, axis.Unit, axis.IsLogarithmic, axis.Low, axis.High, axis.Ticks, axis.TickLabels, axis.Notes);
 
 #pragma warning disable CA1308 // Words of the page's scripts, not keys to compare.
     private static string Word<T>(T value)
@@ -56,10 +64,26 @@ internal sealed record ChartPacket(ChartLayout Layout, byte[] Points)
 
 /// <summary>Everything of a chart but its points.</summary>
 internal sealed record ChartLayout(
-    string Name, AxisLayout Across, AxisLayout Up, IReadOnlyList<SeriesLayout> Series, IReadOnlyList<LimitLayout> Limits, IReadOnlyList<LandmarkLayout> Landmarks, IReadOnlyList<RuleLayout> Rules);
+    string Name,
+    AxisLayout Across,
+    AxisLayout Up,
+    IReadOnlyList<SeriesLayout> Series,
+    IReadOnlyList<LimitLayout> Limits,
+    IReadOnlyList<LandmarkLayout> Landmarks,
+    IReadOnlyList<RuleLayout> Rules
+);
 
 /// <summary>An axis.</summary>
-internal sealed record AxisLayout(string Label, string Unit, bool Log, double Low, double High, IReadOnlyList<double> Ticks, IReadOnlyList<string> TickLabels, IReadOnlyList<AxisNote> Notes);
+internal sealed record AxisLayout(
+    string Label,
+    string Unit,
+    bool Log,
+    double Low,
+    double High,
+    IReadOnlyList<double> Ticks,
+    IReadOnlyList<string> TickLabels,
+    IReadOnlyList<AxisNote> Notes
+);
 
 /// <summary>A series without its points.</summary>
 internal sealed record SeriesLayout(string Key, string Name, string Role, string Shape, int Count, bool HasUpper);

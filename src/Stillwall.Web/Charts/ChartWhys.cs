@@ -27,12 +27,16 @@ internal static class ChartWhys
     /// <param name="row">Row of the table, from 0.</param>
     /// <param name="column">Column, from 0.</param>
     /// <param name="head">First cell of the row.</param>
-    internal static (string Result, string? Driver)? Cell(string chart, int row, int column, string head) => (chart, column) switch
-    {
-        ("neighbour", >= 1) when column <= BandResults.Length => (string.Create(CultureInfo.InvariantCulture, $"quiet.bands[{row}].{BandResults[column - 1]}"), null),
-        ("price-and-level", 2) => ("box.max_spl_at_lowest_db", head),
-        _ => null,
-    };
+    internal static (string Result, string? Driver)? Cell(string chart, int row, int column, string head) =>
+        (chart, column) switch
+        {
+            ("neighbour", >= 1) when column <= BandResults.Length => (
+                string.Create(CultureInfo.InvariantCulture, $"quiet.bands[{row}].{BandResults[column - 1]}"),
+                null
+            ),
+            ("price-and-level", 2) => ("box.max_spl_at_lowest_db", head),
+            _ => null,
+        };
 
     /// <summary>Result behind the answer; null for a chart that is not known.</summary>
     internal static string? Answer(string chart) => ByName.TryGetValue(chart, out var found) ? found.Answer : null;

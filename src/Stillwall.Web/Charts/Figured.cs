@@ -30,6 +30,9 @@ public sealed partial class Figured : ComponentBase
     }
 
     // The number of a name ("Dunlin 8") stays with its name.
-    [GeneratedRegex(@"(?<![\p{L}\d])[\u2212+±]?\d+(?:[.,]\d+)*(?:[ \u00a0](?:Hz|kHz|dB|mm|cm|m|in|ft|ft³|in³|ohm|Ω|V|W|kg|lb|g|L|gal|Pa|kPa|ms|s|h|min|%|K|°C|°F|[A-Z]{3})(?!\p{L})|(?<!\p{Lu}\p{L}* [\d.,]*))(?![.,]?\d)")]
+    [GeneratedRegex(
+        @"(?<![\p{L}\d])[\u2212+±]?\d+(?:[.,]\d+)*(?:[ \u00a0]"
+            + @"(?:Hz|kHz|dB|mm|cm|m|in|ft|ft³|in³|ohm|Ω|V|W|kg|lb|g|L|gal|Pa|kPa|ms|s|h|min|%|K|°C|°F|[A-Z]{3})(?!\p{L})|(?<!\p{Lu}\p{L}* [\d.,]*))(?![.,]?\d)"
+    )]
     private static partial Regex Figure();
 }

@@ -19,14 +19,17 @@ internal static class FormerState
             return chart;
         }
 
-        var pencil = lines.Select((l, i) => new ChartSeries(i == 0 ? name : "", StyleRole.Pencil, SeriesShape.Line, l.Shape == SeriesShape.Bars ? Tops(l.Points) : l.Points));
+        var pencil = lines.Select(
+            (l, i) => new ChartSeries(i == 0 ? name : "", StyleRole.Pencil, SeriesShape.Line, l.Shape == SeriesShape.Bars ? Tops(l.Points) : l.Points)
+        );
 
         // Bars hide what lies under them.
         var at = lines[0].Shape == SeriesShape.Bars ? chart.Series.Count : chart.Series.TakeWhile(s => s.Role == StyleRole.Band).Count();
         return chart with { Series = [.. chart.Series.Take(at), .. pencil, .. chart.Series.Skip(at)] };
     }
 
-    private static List<ChartSeries> Lines(Chart chart) => [.. chart.Series.Where(s => s is { Role: StyleRole.Main, Shape: SeriesShape.Line or SeriesShape.Bars })];
+    private static List<ChartSeries> Lines(Chart chart) =>
+        [.. chart.Series.Where(s => s is { Role: StyleRole.Main, Shape: SeriesShape.Line or SeriesShape.Bars })];
 
     // Along the tops of the bars, each a third-octave wide: a twentieth of a decade to either side (IEC 61260-1, base ten).
     private static IReadOnlyList<ChartPoint> Tops(IReadOnlyList<ChartPoint> bars) =>

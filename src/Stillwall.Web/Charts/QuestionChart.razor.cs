@@ -11,11 +11,14 @@ public sealed partial class QuestionChart
 {
     private readonly string id = $"chart-{Guid.NewGuid():N}";
     private readonly HashSet<string> hidden = [];
-    private ElementReference plot, read;
-    private IJSObjectReference? module, drawn;
+    private ElementReference plot,
+        read;
+    private IJSObjectReference? module,
+        drawn;
     private LatestOnly<Shown>? latest;
     private (Chart Chart, Chart? Former, int Toggled)? sent;
-    private bool asTable, gone;
+    private bool asTable,
+        gone;
     private int toggled;
 
     /// <summary>What is drawn.</summary>
@@ -81,7 +84,18 @@ public sealed partial class QuestionChart
         {
             latest = new LatestOnly<Shown>(Send);
             module = await Script.InvokeAsync<IJSObjectReference>("import", "./client/chart.js");
-            drawn = await module.InvokeAsync<IJSObjectReference>("mount", plot, read, new { crossHair = ChartTexts.CrossHair, band = ChartTexts.Band, to = ChartTexts.To, before = ChartTexts.Before });
+            drawn = await module.InvokeAsync<IJSObjectReference>(
+                "mount",
+                plot,
+                read,
+                new
+                {
+                    crossHair = ChartTexts.CrossHair,
+                    band = ChartTexts.Band,
+                    to = ChartTexts.To,
+                    before = ChartTexts.Before,
+                }
+            );
         }
 
         if (drawn is not null && latest is not null && !gone && !SameAsSent())
@@ -116,7 +130,10 @@ public sealed partial class QuestionChart
 
     private void ShowTable(bool on) => asTable = on;
 
-    private static string NameOf(ChartSeries series) => series.Name.Length > 0 ? series.Name : series.Role == StyleRole.Pencil ? ChartTexts.Before : ChartTexts.BandOfDoubt;
+    private static string NameOf(ChartSeries series) =>
+        series.Name.Length > 0 ? series.Name
+        : series.Role == StyleRole.Pencil ? ChartTexts.Before
+        : ChartTexts.BandOfDoubt;
 
     private sealed record Shown(ChartPacket Packet, string[] Hidden);
 }

@@ -13,42 +13,45 @@ internal static partial class Entry
     /// <param name="field">The key's field.</param>
     /// <param name="wished">Unit that the place wants; null for the usual one.</param>
     /// <param name="inch">Whether inches are wanted.</param>
-    internal static string UnitOf(ModelField field, string? wished, bool inch) => (wished, inch) switch
-    {
-        _ when field.Dimension == Dimension.None => "",
-        ("mm", true) => "in",
-        ("m", true) => "ft",
-        ("kg", true) => "lb",
-        ("g", true) => "oz",
-        ("m2", true) => "ft2",
-        ("m3", true) => "ft3",
-        ("degC", true) => "degF",
-        ({ } unit, _) => unit,
-        (null, _) => Units.Of(field.Dimension) is [var first, ..] ? first.Name : "",
-    };
+    internal static string UnitOf(ModelField field, string? wished, bool inch) =>
+        (wished, inch) switch
+        {
+            _ when field.Dimension == Dimension.None => "",
+            ("mm", true) => "in",
+            ("m", true) => "ft",
+            ("kg", true) => "lb",
+            ("g", true) => "oz",
+            ("m2", true) => "ft2",
+            ("m3", true) => "ft3",
+            ("degC", true) => "degF",
+            ({ } unit, _) => unit,
+            (null, _) => Units.Of(field.Dimension) is [var first, ..] ? first.Name : "",
+        };
 
     /// <summary>Id of a key's field on the page.</summary>
     internal static string IdOf(string key) => "f-" + key.Replace('.', '-').Replace('_', '-').Replace('[', '-').Replace("]", "", StringComparison.Ordinal);
 
     /// <summary>A stated value as it stands in a field.</summary>
-    internal static string Shown(ModelField field, object? value, string unit) => value switch
-    {
-        null => "",
-        double number => Number(number, field.Dimension, unit),
-        IReadOnlyList<double> numbers => string.Join("; ", numbers.Select(n => Number(n, field.Dimension, unit))),
-        Amount { Dimension: Dimension.Length, Value: >= 1 } amount => $"{Number(amount.Value, Dimension.Length, "m")} m",
-        DriverChoice choice => choice.Name ?? "",
-        _ => ProjectKeys.Written(field, value),
-    };
+    internal static string Shown(ModelField field, object? value, string unit) =>
+        value switch
+        {
+            null => "",
+            double number => Number(number, field.Dimension, unit),
+            IReadOnlyList<double> numbers => string.Join("; ", numbers.Select(n => Number(n, field.Dimension, unit))),
+            Amount { Dimension: Dimension.Length, Value: >= 1 } amount => $"{Number(amount.Value, Dimension.Length, "m")} m",
+            DriverChoice choice => choice.Name ?? "",
+            _ => ProjectKeys.Written(field, value),
+        };
 
     /// <summary>What is typed, as it would stand in the file.</summary>
-    internal static string Stated(ModelField field, string typed, string unit) => field.Kind switch
-    {
-        FieldKind.Quantity => WithUnit(field, Pointed(typed), unit),
-        FieldKind.Quantities => string.Join(", ", Parts(typed).Select(part => WithUnit(field, Pointed(part), unit))),
-        FieldKind.Number or FieldKind.Whole => Pointed(typed),
-        _ => typed.Trim(),
-    };
+    internal static string Stated(ModelField field, string typed, string unit) =>
+        field.Kind switch
+        {
+            FieldKind.Quantity => WithUnit(field, Pointed(typed), unit),
+            FieldKind.Quantities => string.Join(", ", Parts(typed).Select(part => WithUnit(field, Pointed(part), unit))),
+            FieldKind.Number or FieldKind.Whole => Pointed(typed),
+            _ => typed.Trim(),
+        };
 
     /// <summary>What is wrong with a stated value by itself; null where nothing is.</summary>
     internal static string? Fault(ModelField field, string stated)
@@ -59,7 +62,9 @@ internal static partial class Entry
             return $"{parts.Length} entries; {field.Accepted}";
         }
 
-        return parts.Select(part => field.TryRead(part, ProjectKeys.IsBare(field, part), out _, out var fault) ? null : fault).FirstOrDefault(f => f is not null);
+        return parts
+            .Select(part => field.TryRead(part, ProjectKeys.IsBare(field, part), out _, out var fault) ? null : fault)
+            .FirstOrDefault(f => f is not null);
     }
 
     private static string[] Parts(string typed) => typed.Contains(';', StringComparison.Ordinal) ? typed.Split(';') : Commas().Split(typed.Trim());
@@ -69,13 +74,17 @@ internal static partial class Entry
         var found = Units.Of(dimension).FirstOrDefault(u => u.Name == unit);
         var value = found is null ? si : (si - found.Offset * found.Factor) / found.Factor;
         value = found is { Offset: not 0 } ? FromSi(si, found) : value;
-        return value == 0 ? "0" : Math.Round(value, Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 12)).ToString(CultureInfo.InvariantCulture);
+        return value == 0
+            ? "0"
+            : Math.Round(value, Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 12)).ToString(CultureInfo.InvariantCulture);
     }
 
     private static double FromSi(double si, Unit unit) => (si - unit.Offset) / unit.Factor;
 
     private static string WithUnit(ModelField field, string typed, string unit) =>
-        field.Dimension != Dimension.None && unit.Length > 0 && double.TryParse(typed, NumberStyles.Float, CultureInfo.InvariantCulture, out _) ? $"{typed} {unit}" : typed;
+        field.Dimension != Dimension.None && unit.Length > 0 && double.TryParse(typed, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? $"{typed} {unit}"
+            : typed;
 
     // A comma between figures is a point, unless there is a point already.
     private static string Pointed(string typed) => typed.Contains('.', StringComparison.Ordinal) ? typed.Trim() : Comma().Replace(typed.Trim(), "$1.$2");

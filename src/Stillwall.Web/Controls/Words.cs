@@ -8,7 +8,14 @@ namespace Stillwall.Web.Controls;
 internal static partial class Words
 {
     /// <summary>A verdict as its word and class.</summary>
-    internal static string Css(Verdict verdict) => verdict switch { Verdict.Holds => "holds", Verdict.Tight => "tight", Verdict.Fails => "fails", _ => "unknown" };
+    internal static string Css(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Holds => "holds",
+            Verdict.Tight => "tight",
+            Verdict.Fails => "fails",
+            _ => "unknown",
+        };
 
     /// <summary>A sentence in pieces: numbers with their units, and what stands between.</summary>
     internal static IEnumerable<(string Text, bool IsNumber)> Pieces(string sentence)
@@ -54,11 +61,17 @@ internal static partial class Words
     internal static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>A place in a room, as it would stand in the file.</summary>
-    internal static string Place(Neighbours.Rooms.Place place) => string.Join(", ", new[] { place.XM, place.YM, place.ZM }.Select(m => Projects.Units.Write(m, Projects.Dimension.Length)));
+    internal static string Place(Neighbours.Rooms.Place place) =>
+        string.Join(", ", new[] { place.XM, place.YM, place.ZM }.Select(m => Projects.Units.Write(m, Projects.Dimension.Length)));
 
     /// <summary>How much of a class list applies.</summary>
     internal static string If(bool holds, string name) => holds ? name : "";
 
-    [GeneratedRegex(@"(?<![\w.])[±−-]?\d+(?:[.,]\d+)?(?:\s?(?:mm|cm|m|in|ft|L|cm²|m²|in²|ft³|kg|g|lb|oz|Hz|kHz|dB|%|°C|°F|K|W|ohm|h|min|s|days?|kPa|Pa|MPa|GPa|psi|ksi|V|A|EUR|USD|GBP|N|N·m|kN/m|g/L|kg/m³)(?![\w]))?", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"(?<![\w.])[±−-]?\d+(?:[.,]\d+)?(?:\s?"
+            + @"(?:mm|cm|m|in|ft|L|cm²|m²|in²|ft³|kg|g|lb|oz|Hz|kHz|dB|%|°C|°F|K|W|ohm|h|min|s|days?|kPa|Pa|MPa|GPa|psi|ksi|V|A"
+            + @"|EUR|USD|GBP|N|N·m|kN/m|g/L|kg/m³)(?![\w]))?",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex NumberWithUnit();
 }

@@ -7,9 +7,13 @@ namespace Stillwall.Web.Drawings;
 /// <summary>The form at the bench, its lifts set, being filled, and to come.</summary>
 internal static class LiftColumn
 {
-    internal const double Width = 92, Height = 512;
+    internal const double Width = 92,
+        Height = 512;
 
-    private const double Left = 4, Wide = 52, Bottom = 506, Tall = 500;
+    private const double Left = 4,
+        Wide = 52,
+        Bottom = 506,
+        Tall = 500;
 
     /// <summary>Draws the column.</summary>
     /// <param name="topsM">Tops of the lifts, m.</param>
@@ -22,7 +26,12 @@ internal static class LiftColumn
         foreach (var (i, top) in topsM.Index())
         {
             var (y, h) = (Bottom - top / topsM[^1] * Tall, (top - from) / topsM[^1] * Tall);
-            var (css, word) = (i + 1 - present) switch { < 0 => ("lset", BenchTexts.Set), 0 => ("lnow", BenchTexts.Now), _ => ("lnext", BenchTexts.Waiting) };
+            var (css, word) = (i + 1 - present) switch
+            {
+                < 0 => ("lset", BenchTexts.Set),
+                0 => ("lnow", BenchTexts.Now),
+                _ => ("lnext", BenchTexts.Waiting),
+            };
             pen.Box(css, Left, y, Wide, h).Line("ltick", Left, y, 62, y).Text("lnum", 64, y + 5, DrawingTexts.Number(top * 1e3, inch));
             if (h > 44)
             {

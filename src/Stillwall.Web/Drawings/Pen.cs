@@ -43,7 +43,15 @@ internal sealed record FigurePiece(string Text, string? Of = null, string Name =
 /// <param name="Svg">The lines.</param>
 /// <param name="Fields">Values that are edited on it.</param>
 /// <param name="Marks">Findings that are marked on it, where they are trouble.</param>
-internal sealed record View(double Width, double Height, string Title, string Description, string Svg, IReadOnlyList<FieldPlace> Fields, IReadOnlyList<MarkPlace> Marks)
+internal sealed record View(
+    double Width,
+    double Height,
+    string Title,
+    string Description,
+    string Svg,
+    IReadOnlyList<FieldPlace> Fields,
+    IReadOnlyList<MarkPlace> Marks
+)
 {
     /// <summary>Figures that say why, above the lines.</summary>
     internal IReadOnlyList<FigurePlace> Figures { get; init; } = [];
@@ -53,7 +61,9 @@ internal sealed record View(double Width, double Height, string Title, string De
 internal sealed class Pen
 {
     // The middle of a line of text stands so far above its foot.
-    private const double ArrowLength = 8, ArrowHalf = 1.7, HalfLetter = 4;
+    private const double ArrowLength = 8,
+        ArrowHalf = 1.7,
+        HalfLetter = 4;
 
     private readonly StringBuilder svg = new();
     private readonly List<FigurePlace> figures = [];
@@ -71,7 +81,8 @@ internal sealed class Pen
     internal Pen Box(string css, double x, double y, double width, double height) =>
         width <= 0 || height <= 0 ? this : Put($"<rect class=\"{css}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"/>");
 
-    internal Pen Circle(string css, double x, double y, double radius) => radius <= 0 ? this : Put($"<circle class=\"{css}\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\"/>");
+    internal Pen Circle(string css, double x, double y, double radius) =>
+        radius <= 0 ? this : Put($"<circle class=\"{css}\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\"/>");
 
     internal Pen Text(string css, double x, double y, string text, string anchor = "start") =>
         Put($"<text class=\"{css}\" x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\">{WebUtility.HtmlEncode(text)}</text>");
@@ -100,7 +111,11 @@ internal sealed class Pen
         Line("ext", x1, fromY, x1, y + 4).Line("ext", x2, fromY, x2, y + 4);
         if (x2 - x1 < 2 * ArrowLength + 6)
         {
-            return Line(line, x1 - 14, y, x1, y).Line(line, x2, y, x2 + 14, y).ArrowAcross(arrow, x1, y, -1).ArrowAcross(arrow, x2, y, 1).Line(line, x1, y, x2, y);
+            return Line(line, x1 - 14, y, x1, y)
+                .Line(line, x2, y, x2 + 14, y)
+                .ArrowAcross(arrow, x1, y, -1)
+                .ArrowAcross(arrow, x2, y, 1)
+                .Line(line, x1, y, x2, y);
         }
 
         _ = gap <= 0 || gap > x2 - x1 - 4 ? Line(line, x1, y, x2, y) : Line(line, x1, y, middle - gap / 2, y).Line(line, middle + gap / 2, y, x2, y);
@@ -123,9 +138,11 @@ internal sealed class Pen
     }
 
     /// <summary>An arrowhead at a place, the way it points away from: 1 to the right, −1 to the left.</summary>
-    internal Pen ArrowAcross(string css, double x, double y, int body) => Path(css, $"M{N(x)} {N(y)}L{N(x + body * ArrowLength)} {N(y - ArrowHalf)}L{N(x + body * ArrowLength)} {N(y + ArrowHalf)}Z");
+    internal Pen ArrowAcross(string css, double x, double y, int body) =>
+        Path(css, $"M{N(x)} {N(y)}L{N(x + body * ArrowLength)} {N(y - ArrowHalf)}L{N(x + body * ArrowLength)} {N(y + ArrowHalf)}Z");
 
-    internal Pen ArrowUp(string css, double x, double y, int body) => Path(css, $"M{N(x)} {N(y)}L{N(x - ArrowHalf)} {N(y + body * ArrowLength)}L{N(x + ArrowHalf)} {N(y + body * ArrowLength)}Z");
+    internal Pen ArrowUp(string css, double x, double y, int body) =>
+        Path(css, $"M{N(x)} {N(y)}L{N(x - ArrowHalf)} {N(y + body * ArrowLength)}L{N(x + ArrowHalf)} {N(y + body * ArrowLength)}Z");
 
     /// <summary>Outline of a rectangle with round corners, for a path.</summary>
     internal static string Rounded(double x, double y, double width, double height, double radius)

@@ -7,7 +7,9 @@ namespace Stillwall.Web.Drawings;
 /// <summary>The printer's plate from above and its height beside it, to scale, with the largest part on it.</summary>
 internal static class PrinterPlan
 {
-    private const double Left = 58, Top = 22, Most = 200;
+    private const double Left = 58,
+        Top = 22,
+        Most = 200;
 
     /// <summary>Draws the view; null where the printer's build space is not stated.</summary>
     internal static View? Of(Facts facts)
@@ -24,7 +26,9 @@ internal static class PrinterPlan
         var m = printer.EdgeMarginM * scale;
         var bottom = Top + Math.Max(d, h);
         var side = Left + w + 62;
-        pen.Path("plate", Square(Left, bottom - d, w, d)).Path("hidden", Square(Left + m, bottom - d + m, w - 2 * m, d - 2 * m)).Path("plate", Square(side, bottom - h, 46, h));
+        pen.Path("plate", Square(Left, bottom - d, w, d))
+            .Path("hidden", Square(Left + m, bottom - d + m, w - 2 * m, d - 2 * m))
+            .Path("plate", Square(side, bottom - h, 46, h));
         if (facts.Parts.Count > 0)
         {
             var largest = facts.Parts.MaxBy(p => p.SizeM[0] * p.SizeM[1])!;
@@ -35,13 +39,22 @@ internal static class PrinterPlan
                 .Box("seen", side + 6, bottom - tallest.SizeM[2] * scale, 34, tallest.SizeM[2] * scale);
         }
 
-        pen.Across(true, Left, Left + w, bottom + 30, bottom + 3, 56).Up(true, bottom - d, bottom, 24, Left - 3, 34).Up(true, bottom - h, bottom, side + 84, side + 49, 34);
+        pen.Across(true, Left, Left + w, bottom + 30, bottom + 3, 56)
+            .Up(true, bottom - d, bottom, 24, Left - 3, 34)
+            .Up(true, bottom - h, bottom, side + 84, side + 49, 34);
         pen.Text("tb", Left, Top - 6, $"{DrawingTexts.Printer}, {unit}");
-        return new View(side + 114, bottom + 44, DrawingTexts.PrinterTitle, DrawingTexts.PrinterTitle, pen.Svg,
+        return new View(
+            side + 114,
+            bottom + 44,
+            DrawingTexts.PrinterTitle,
+            DrawingTexts.PrinterTitle,
+            pen.Svg,
             [
-                new("brief.printer.build_width", DrawingTexts.BuildWidth, Left + w / 2, bottom + 30, unit, 5, 1), new("brief.printer.build_depth", DrawingTexts.BuildDepth, 24, bottom - d / 2, unit, 5, 1),
+                new("brief.printer.build_width", DrawingTexts.BuildWidth, Left + w / 2, bottom + 30, unit, 5, 1),
+                new("brief.printer.build_depth", DrawingTexts.BuildDepth, 24, bottom - d / 2, unit, 5, 1),
                 new("brief.printer.build_height", DrawingTexts.BuildHeight, side + 84, bottom - h / 2, unit, 5, 1),
             ],
-            [new("parts/every-part-fits-the-printer", Left + w / 2, bottom - d / 2 + 28)]);
+            [new("parts/every-part-fits-the-printer", Left + w / 2, bottom - d / 2 + 28)]
+        );
     }
 }

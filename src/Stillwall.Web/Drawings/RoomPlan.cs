@@ -7,7 +7,10 @@ namespace Stillwall.Web.Drawings;
 /// <summary>The room from above, to scale, with the cabinet and the seat.</summary>
 internal static class RoomPlan
 {
-    private const double Left = 62, Top = 22, MostAcross = 210, MostUp = 262;
+    private const double Left = 62,
+        Top = 22,
+        MostAcross = 210,
+        MostUp = 262;
 
     /// <summary>Draws the view; null where the room's width or length is not stated.</summary>
     internal static View? Of(Facts facts)
@@ -27,22 +30,45 @@ internal static class RoomPlan
         if (cabinet is [var cx, var cy, ..])
         {
             var (across, deep) = facts.Sizes is { } s ? (s.Width * 1e-3, s.Depth * 1e-3) : (0.25, 0.25);
-            pen.Path("cabinetplan", Square(X(cx - across / 2), Y(cy), across * scale, deep * scale)).Line("lead", X(cx), Y(cy), X(cx) + 26, Y(cy) - 22).Text("t", X(cx) + 29, Y(cy) - 24, DrawingTexts.Cabinet);
+            pen.Path("cabinetplan", Square(X(cx - across / 2), Y(cy), across * scale, deep * scale))
+                .Line("lead", X(cx), Y(cy), X(cx) + 26, Y(cy) - 22)
+                .Text("t", X(cx) + 29, Y(cy) - 24, DrawingTexts.Cabinet);
         }
 
         if (seat is [var sx, var sy, ..])
         {
-            pen.Circle("thing fillp", X(sx), Y(sy), 0.14 * scale).Path("thing", $"M{N(X(sx) - .3 * scale)} {N(Y(sy) - .2 * scale)}v{N(.45 * scale)}h{N(.6 * scale)}v{N(-.45 * scale)}").Text("t", X(sx) - .38 * scale, Y(sy) + 4, DrawingTexts.Seat, "end");
+            pen.Circle("thing fillp", X(sx), Y(sy), 0.14 * scale)
+                .Path("thing", $"M{N(X(sx) - .3 * scale)} {N(Y(sy) - .2 * scale)}v{N(.45 * scale)}h{N(.6 * scale)}v{N(-.45 * scale)}")
+                .Text("t", X(sx) - .38 * scale, Y(sy) + 4, DrawingTexts.Seat, "end");
             if (cabinet is [var fx, var fy, ..])
             {
-                pen.Line("axis", X(fx), Y(fy), X(sx), Y(sy)).Figure("size", (X(fx) + X(sx)) / 2 + 8, (Y(fy) + Y(sy)) / 2, "start", new FigurePiece($"({facts.Show.Distance(facts.Standing.SeatM ?? 0)})", "standing.seat_m", DrawingTexts.SeatAway));
+                pen.Line("axis", X(fx), Y(fy), X(sx), Y(sy))
+                    .Figure(
+                        "size",
+                        (X(fx) + X(sx)) / 2 + 8,
+                        (Y(fy) + Y(sy)) / 2,
+                        "start",
+                        new FigurePiece($"({facts.Show.Distance(facts.Standing.SeatM ?? 0)})", "standing.seat_m", DrawingTexts.SeatAway)
+                    );
             }
         }
 
         pen.Text("tb", Left + 10, Top + 20, $"{DrawingTexts.Room}, m");
         pen.Across(true, Left, Left + w, Top + h + 34, Top + h + 13, 60).Up(true, Top, Top + h, 24, Left - 13, 34);
-        return new View(Left + MostAcross + 30, Top + h + 48, DrawingTexts.RoomTitle, DrawingTexts.RoomTitle, pen.Svg,
-            [new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1), new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1)], [])
-        { Figures = pen.Figures };
+        return new View(
+            Left + MostAcross + 30,
+            Top + h + 48,
+            DrawingTexts.RoomTitle,
+            DrawingTexts.RoomTitle,
+            pen.Svg,
+            [
+                new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1),
+                new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1),
+            ],
+            []
+        )
+        {
+            Figures = pen.Figures,
+        };
     }
 }

@@ -8,7 +8,8 @@ namespace Stillwall.Web.Drawings;
 /// <summary>Section B–B: across, seen from the front, on the same floor as section A–A.</summary>
 internal sealed class SectionAcross
 {
-    private const double Left = 16, Top = 36;
+    private const double Left = 16,
+        Top = 36;
 
     private readonly Pen pen = new();
     private readonly Facts facts;
@@ -30,7 +31,8 @@ internal sealed class SectionAcross
     private double Middle => X0 + Width / 2;
 
     /// <summary>Draws the view; null where the cabinet's sizes are not stated.</summary>
-    internal static View? Of(Facts facts, Facts? former) => SpotPlan.Of(facts) is { } plan ? new SectionAcross(facts, plan).Draw(former is null ? null : SpotPlan.Of(former)) : null;
+    internal static View? Of(Facts facts, Facts? former) =>
+        SpotPlan.Of(facts) is { } plan ? new SectionAcross(facts, plan).Draw(former is null ? null : SpotPlan.Of(former)) : null;
 
     private View Draw(SpotPlan? former)
     {
@@ -45,7 +47,18 @@ internal sealed class SectionAcross
         }
 
         var fields = Sizes();
-        return new View(412, Floor + 60, DrawingTexts.AcrossTitle, DrawingTexts.AcrossSaid, pen.Svg, fields, [new("parts/every-part-fits-the-printer", Middle + 62, Floor + 30), new("quiet/force-into-the-floor-does-it-walk", X0 + Width + 40, Floor - 30)]) { Figures = pen.Figures };
+        return new View(
+            412,
+            Floor + 60,
+            DrawingTexts.AcrossTitle,
+            DrawingTexts.AcrossSaid,
+            pen.Svg,
+            fields,
+            [new("parts/every-part-fits-the-printer", Middle + 62, Floor + 30), new("quiet/force-into-the-floor-does-it-walk", X0 + Width + 40, Floor - 30)]
+        )
+        {
+            Figures = pen.Figures,
+        };
     }
 
     private double Z(double height) => Bottom - height * scale;
@@ -59,11 +72,14 @@ internal sealed class SectionAcross
         }
 
         var (right, top) = (Left + plan.Width * scale, Top - 26);
-        pen.Path("brick", $"M3 {N(top)}H{N(Left)}V{N(Floor)}H{N(right)}V{N(top)}H{N(right + 13)}V{N(Floor + 13)}H3Z").Path("wall", $"M{N(Left)} {N(top)}V{N(Floor)}H{N(right)}V{N(top)}")
-            .Path("brk", $"M-1 {N(top)}H5.5l2 -5 4 10 2 -5H20").Path("brk", $"M{N(right - 4)} {N(top)}h6.5l2 -5 4 10 2 -5h6.5");
+        pen.Path("brick", $"M3 {N(top)}H{N(Left)}V{N(Floor)}H{N(right)}V{N(top)}H{N(right + 13)}V{N(Floor + 13)}H3Z")
+            .Path("wall", $"M{N(Left)} {N(top)}V{N(Floor)}H{N(right)}V{N(top)}")
+            .Path("brk", $"M-1 {N(top)}H5.5l2 -5 4 10 2 -5H20")
+            .Path("brk", $"M{N(right - 4)} {N(top)}h6.5l2 -5 4 10 2 -5h6.5");
     }
 
-    private string Ring(double inset) => Rounded(X0 + inset * scale, Top + inset * scale, Width - 2 * inset * scale, Height - 2 * inset * scale, Math.Max(0, plan.Sizes.Radius - inset) * scale);
+    private string Ring(double inset) =>
+        Rounded(X0 + inset * scale, Top + inset * scale, Width - 2 * inset * scale, Height - 2 * inset * scale, Math.Max(0, plan.Sizes.Radius - inset) * scale);
 
     private void Inside()
     {
@@ -72,7 +88,11 @@ internal sealed class SectionAcross
         if (s.Braces > 0)
         {
             var window = Math.Min(s.Wall + BuildUp.BraceFrame, Math.Min(s.Width, s.Height) / 2.5);
-            pen.Path("seen", Ring(s.Wall) + Rounded(X0 + window * scale, Top + window * scale, Width - 2 * window * scale, Height - 2 * window * scale, 22 * scale), true);
+            pen.Path(
+                "seen",
+                Ring(s.Wall) + Rounded(X0 + window * scale, Top + window * scale, Width - 2 * window * scale, Height - 2 * window * scale, 22 * scale),
+                true
+            );
         }
 
         var rear = PlateLayout.Rear(s);
@@ -120,10 +140,17 @@ internal sealed class SectionAcross
             pen.Circle("phantom", cx, cy, (facts.Sheet?.FlangeM ?? 0) * 500 * scale).Circle("phantom", cx, cy, plan.Sizes.Cutout / 2 * scale);
         }
 
-        pen.Line("axis", X0 - 10, Z(plan.Sizes.Height / 2), X0 + Width + 10, Z(plan.Sizes.Height / 2)).Line("axis", Middle, Top - 4, Middle, Bottom + 3)
-            .Line("plane", Middle, Top - 20, Middle, Top - 7).Line("planethin", Middle, Top - 19, Middle - 10, Top - 19).ArrowAcross("ak", Middle - 17, Top - 19, 1).Text("tb", Middle + 5, Top - 12, "A")
-            .Box("pad", X0 + 26 * scale, Bottom, 18 * scale, plan.Foot * scale).Box("pad", X0 + Width - 44 * scale, Bottom, 18 * scale, plan.Foot * scale)
-            .Text("tb", 26, 26, "B–B").Circle("ringc", X0 + Width * 0.746, Top + plan.Sizes.Wall / 2 * scale, 15).Text("tb", X0 + Width * 0.746 + 18, Top - 3, "C");
+        pen.Line("axis", X0 - 10, Z(plan.Sizes.Height / 2), X0 + Width + 10, Z(plan.Sizes.Height / 2))
+            .Line("axis", Middle, Top - 4, Middle, Bottom + 3)
+            .Line("plane", Middle, Top - 20, Middle, Top - 7)
+            .Line("planethin", Middle, Top - 19, Middle - 10, Top - 19)
+            .ArrowAcross("ak", Middle - 17, Top - 19, 1)
+            .Text("tb", Middle + 5, Top - 12, "A")
+            .Box("pad", X0 + 26 * scale, Bottom, 18 * scale, plan.Foot * scale)
+            .Box("pad", X0 + Width - 44 * scale, Bottom, 18 * scale, plan.Foot * scale)
+            .Text("tb", 26, 26, "B–B")
+            .Circle("ringc", X0 + Width * 0.746, Top + plan.Sizes.Wall / 2 * scale, 15)
+            .Text("tb", X0 + Width * 0.746 + 18, Top - 3, "C");
     }
 
     private List<FieldPlace> Sizes()
@@ -137,22 +164,28 @@ internal sealed class SectionAcross
         pen.Across(true, X0, X0 + Width, Floor + 30, Bottom + 3, 56);
         var fields = new List<FieldPlace>
         {
-            new("cabinet.outside.width", DrawingTexts.Width, Middle, Floor + 30, unit, 5), new("cabinet.outside.corner_radius", DrawingTexts.Radius, X0 - 27, cy - 14, unit, 3),
+            new("cabinet.outside.width", DrawingTexts.Width, Middle, Floor + 30, unit, 5),
+            new("cabinet.outside.corner_radius", DrawingTexts.Radius, X0 - 27, cy - 14, unit, 3),
         };
         if (facts.Project.Cabinet?.Feet is { StiffnessNPerM: not null } feet)
         {
             var foot = X0 + Width - 35 * scale;
-            pen.Path("lead", $"M{N(foot)} {N(Floor - 2)}L{N(X0 + Width + 8)} {N(Floor - 26)}H{N(right + 22)}").Circle("dot", foot, Floor - 2, 1.7)
-                .Text("t", right + 26, Floor - 22, feet.Kind).Text("t", right + 44, Floor - 1, facts.Show.Inch ? "N/mm" : "kN/m");
+            pen.Path("lead", $"M{N(foot)} {N(Floor - 2)}L{N(X0 + Width + 8)} {N(Floor - 26)}H{N(right + 22)}")
+                .Circle("dot", foot, Floor - 2, 1.7)
+                .Text("t", right + 26, Floor - 22, feet.Kind)
+                .Text("t", right + 44, Floor - 1, facts.Show.Inch ? "N/mm" : "kN/m");
             fields.Add(new("cabinet.feet.stiffness", DrawingTexts.Stiffness, right + 32, Floor - 5, "kN/m", 2));
         }
 
         if (plan.IsStated)
         {
             var side = (plan.Width - s.Width) / 2;
-            pen.Across(false, Left, X0, Floor + 30, Floor + 15, 0).Figure("size", (Left + X0) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
-                .Across(false, X0 + Width, right, Floor + 30, Floor + 15, 0).Figure("size", (X0 + Width + right) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
-                .Across(false, Left, right, Floor + 52, Floor + 15, 44).Figure("size", (Left + right) / 2, Floor + 56, "middle", Plain(plan.Width, "brief.spot.width", DrawingTexts.SpotWidth));
+            pen.Across(false, Left, X0, Floor + 30, Floor + 15, 0)
+                .Figure("size", (Left + X0) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
+                .Across(false, X0 + Width, right, Floor + 30, Floor + 15, 0)
+                .Figure("size", (X0 + Width + right) / 2, Floor + 25, "middle", Plain(side, "standing.beside_m", DrawingTexts.Beside))
+                .Across(false, Left, right, Floor + 52, Floor + 15, 44)
+                .Figure("size", (Left + right) / 2, Floor + 56, "middle", Plain(plan.Width, "brief.spot.width", DrawingTexts.SpotWidth));
         }
 
         return fields;

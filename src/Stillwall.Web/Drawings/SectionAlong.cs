@@ -10,12 +10,17 @@ namespace Stillwall.Web.Drawings;
 internal sealed class SectionAlong
 {
     /// <summary>Most pixels that the spot takes across and up; the scale follows.</summary>
-    private const double MostAcross = 296, MostUp = 374, Left = 64, LabelRoom = 168;
+    private const double MostAcross = 296,
+        MostUp = 374,
+        Left = 64,
+        LabelRoom = 168;
 
     private readonly Pen pen = new();
     private readonly Facts facts;
     private readonly SpotPlan plan;
-    private readonly double scale, top, shift;
+    private readonly double scale,
+        top,
+        shift;
 
     private SectionAlong(Facts facts, SpotPlan plan)
     {
@@ -36,11 +41,15 @@ internal sealed class SectionAlong
     private double Top => Z(plan.Sizes.Height);
 
     /// <summary>Pixels a millimetre, shared with section B–B.</summary>
-    internal static double ScaleOf(SpotPlan plan) => Math.Min(
-        Math.Min(MostAcross / (plan.Depth + Math.Max(0, 16 - plan.FrontAt)), MostUp / Math.Max(plan.Height, plan.Sizes.Height + plan.Foot)), MostAcross / plan.Width);
+    internal static double ScaleOf(SpotPlan plan) =>
+        Math.Min(
+            Math.Min(MostAcross / (plan.Depth + Math.Max(0, 16 - plan.FrontAt)), MostUp / Math.Max(plan.Height, plan.Sizes.Height + plan.Foot)),
+            MostAcross / plan.Width
+        );
 
     /// <summary>Draws the view; null where the cabinet's sizes are not stated.</summary>
-    internal static View? Of(Facts facts, Facts? former) => SpotPlan.Of(facts) is { } plan ? new SectionAlong(facts, plan).Draw(former is null ? null : SpotPlan.Of(former)) : null;
+    internal static View? Of(Facts facts, Facts? former) =>
+        SpotPlan.Of(facts) is { } plan ? new SectionAlong(facts, plan).Draw(former is null ? null : SpotPlan.Of(former)) : null;
 
     private double X(double depth) => Left + (depth + shift) * scale;
 
@@ -82,7 +91,8 @@ internal sealed class SectionAlong
         if (plan.IsStated)
         {
             pen.Path("brick", $"M{N(left)} {N(top - 13)}H{N(wall + 13)}V{N(Floor + 13)}H{N(left - 22)}V{N(Floor)}H{N(wall)}V{N(top)}H{N(left)}Z")
-                .Path("wall", $"M{N(left - 22)} {N(Floor)}H{N(wall)}V{N(top)}H{N(left)}V{N(top - 13)}").Line("phantom", left, top, left, Floor);
+                .Path("wall", $"M{N(left - 22)} {N(Floor)}H{N(wall)}V{N(top)}H{N(left)}V{N(top - 13)}")
+                .Line("phantom", left, top, left, Floor);
         }
         else
         {
@@ -97,15 +107,15 @@ internal sealed class SectionAlong
         string Ring(double inset) => Square(Front + inset * scale, Top + inset * scale, w - 2 * inset * scale, h - 2 * inset * scale);
         pen.Box("paper", Front, Top, w, h);
         Fill();
-        pen.Path("core", Ring(s.OuterSkin) + Ring(s.OuterSkin + s.Core), true)
-            .Path("skin", Ring(0) + Ring(s.OuterSkin), true);
+        pen.Path("core", Ring(s.OuterSkin) + Ring(s.OuterSkin + s.Core), true).Path("skin", Ring(0) + Ring(s.OuterSkin), true);
         if (s.InnerSkin > 0)
         {
             pen.Path("skin", Ring(s.OuterSkin + s.Core) + Ring(s.Wall), true);
         }
     }
 
-    private double BraceAt(int i) => plan.FrontAt + plan.Sizes.Wall + (i + 1) * (plan.Sizes.Depth - 2 * plan.Sizes.Wall) / (plan.Sizes.Braces + 1) - BuildUp.BraceThickness / 2;
+    private double BraceAt(int i) =>
+        plan.FrontAt + plan.Sizes.Wall + (i + 1) * (plan.Sizes.Depth - 2 * plan.Sizes.Wall) / (plan.Sizes.Braces + 1) - BuildUp.BraceThickness / 2;
 
     private double InsideRear => plan.FrontAt + plan.Sizes.Depth - plan.Sizes.Wall;
 
@@ -148,29 +158,48 @@ internal sealed class SectionAlong
             var (y, r, t) = (Z(opening.ZMm), opening.DiameterMm / 2 * scale, Math.Max(1.2, plan.Sizes.OuterSkin * scale));
             pen.Box("blank", Rear - wall - 0.6, y - r, wall + 1.2, 2 * r).Box("skin", Rear - wall, y - r - t, wall, t).Box("skin", Rear - wall, y + r, wall, t);
             var (cup, lip) = (24 * scale + wall, 3 * scale);
-            pen.Path("thing", $"M{N(Rear + lip)} {N(y - r - 3 * scale)}V{N(y + r + 3 * scale)}H{N(Rear)}V{N(y + r - lip)}H{N(Rear - cup)}V{N(y - r + lip)}H{N(Rear)}V{N(y - r - 3 * scale)}Z")
-                .Line("thing", Rear - cup, y - r / 3, Rear - 4 * scale, y - r / 3).Line("thing", Rear - cup, y + r / 3, Rear - 4 * scale, y + r / 3);
+            pen.Path(
+                    "thing",
+                    $"M{N(Rear + lip)} {N(y - r - 3 * scale)}V{N(y + r + 3 * scale)}H{N(Rear)}V{N(y + r - lip)}H{N(Rear - cup)}"
+                        + $"V{N(y - r + lip)}H{N(Rear)}V{N(y - r - 3 * scale)}Z"
+                )
+                .Line("thing", Rear - cup, y - r / 3, Rear - 4 * scale, y - r / 3)
+                .Line("thing", Rear - cup, y + r / 3, Rear - 4 * scale, y + r / 3);
         }
 
         foreach (var opening in layout.PourOpenings.Where(o => o.DiameterMm > 0))
         {
-            pen.Box("corepatch", Rear - plan.Sizes.OuterSkin * scale - 1, Z(opening.ZMm) - opening.DiameterMm / 2 * scale, plan.Sizes.OuterSkin * scale + 1.6, opening.DiameterMm * scale);
+            pen.Box(
+                "corepatch",
+                Rear - plan.Sizes.OuterSkin * scale - 1,
+                Z(opening.ZMm) - opening.DiameterMm / 2 * scale,
+                plan.Sizes.OuterSkin * scale + 1.6,
+                opening.DiameterMm * scale
+            );
         }
     }
 
     private void Feet()
     {
         var (w, h) = (18 * scale, plan.Foot * scale);
-        pen.Box("pad", Front + 34 * scale, Bottom, w, h).Box("pad", Rear - 46 * scale, Bottom, w, h).Line("axis", X(plan.FrontAt - 24), Z(plan.Sizes.Height / 2), X(plan.FrontAt + 150), Z(plan.Sizes.Height / 2));
+        pen.Box("pad", Front + 34 * scale, Bottom, w, h)
+            .Box("pad", Rear - 46 * scale, Bottom, w, h)
+            .Line("axis", X(plan.FrontAt - 24), Z(plan.Sizes.Height / 2), X(plan.FrontAt + 150), Z(plan.Sizes.Height / 2));
         var cut = X(plan.FrontAt + plan.Sizes.Depth / 2);
-        pen.Line("plane", cut, Top - 20, cut, Top - 6).Line("planethin", cut, Top - 19, cut + 10, Top - 19).ArrowAcross("ak", cut + 17, Top - 19, -1)
-            .Text("tb", cut - 4, Top - 12, "B", "end").Line("axis", cut, Top - 6, cut, Bottom + 3);
+        pen.Line("plane", cut, Top - 20, cut, Top - 6)
+            .Line("planethin", cut, Top - 19, cut + 10, Top - 19)
+            .ArrowAcross("ak", cut + 17, Top - 19, -1)
+            .Text("tb", cut - 4, Top - 12, "B", "end")
+            .Line("axis", cut, Top - 6, cut, Bottom + 3);
     }
 
     // The former outline, thin, the rear against the same wall.
     private void Pencil(SpotPlan former)
     {
-        var (left, right) = (X(former.FrontAt - former.BehindCabinet + plan.BehindCabinet), X(former.FrontAt + former.Sizes.Depth - former.BehindCabinet + plan.BehindCabinet));
+        var (left, right) = (
+            X(former.FrontAt - former.BehindCabinet + plan.BehindCabinet),
+            X(former.FrontAt + former.Sizes.Depth - former.BehindCabinet + plan.BehindCabinet)
+        );
         pen.Path("pencil", Square(left, Z(former.Sizes.Height), right - left, former.Sizes.Height * scale));
     }
 
@@ -185,7 +214,9 @@ internal sealed class SectionAlong
         if (layout.Openings is [{ DiameterMm: > 0 } terminal, ..])
         {
             var (x, y) = (Math.Min(Rear + 38, 366), Z(terminal.ZMm));
-            pen.Path("lead", $"M{N(x)} {N(Step(4) + 4)}V{N(y)}H{N(Rear + 2)}").Circle("dot", Rear + 1, y, 1.7).Text("t", x - 30, Step(4) - 2, DrawingTexts.Terminal, "end");
+            pen.Path("lead", $"M{N(x)} {N(Step(4) + 4)}V{N(y)}H{N(Rear + 2)}")
+                .Circle("dot", Rear + 1, y, 1.7)
+                .Text("t", x - 30, Step(4) - 2, DrawingTexts.Terminal, "end");
             fields.Add(new("cabinet.openings.terminal", DrawingTexts.TerminalOpening, x - 10, Step(4) - 6, unit, 3));
         }
 
@@ -227,30 +258,43 @@ internal sealed class SectionAlong
             return;
         }
 
-        pen.Across(false, Rear, X(plan.Depth), Floor + 30, Bottom + 3, 0).Figure("size", (Rear + X(plan.Depth)) / 2, Floor + 25, "middle", Plain(plan.BehindCabinet, "standing.behind_m", DrawingTexts.Behind))
-            .Across(false, X(0), X(plan.Depth), Floor + 52, Floor + 15, 44).Figure("size", (X(0) + X(plan.Depth)) / 2, Floor + 56, "middle", Plain(plan.Depth, "brief.spot.depth", DrawingTexts.SpotDepth))
-            .Up(false, top, Floor, 16, X(0) - 23, 20).Figure("size", 17, (top + Floor) / 2 + 4, "middle", Plain(plan.Height, "brief.spot.height", DrawingTexts.SpotHeight));
+        pen.Across(false, Rear, X(plan.Depth), Floor + 30, Bottom + 3, 0)
+            .Figure("size", (Rear + X(plan.Depth)) / 2, Floor + 25, "middle", Plain(plan.BehindCabinet, "standing.behind_m", DrawingTexts.Behind))
+            .Across(false, X(0), X(plan.Depth), Floor + 52, Floor + 15, 44)
+            .Figure("size", (X(0) + X(plan.Depth)) / 2, Floor + 56, "middle", Plain(plan.Depth, "brief.spot.depth", DrawingTexts.SpotDepth))
+            .Up(false, top, Floor, 16, X(0) - 23, 20)
+            .Figure("size", 17, (top + Floor) / 2 + 4, "middle", Plain(plan.Height, "brief.spot.height", DrawingTexts.SpotHeight));
         if (plan.Above * scale > 40)
         {
-            pen.Up(false, top, Top, 40, X(0) - 2, 20).Figure("size", 40, (top + Top) / 2 + 4, "middle", Plain(plan.Above, "standing.above_m", DrawingTexts.Above));
+            pen.Up(false, top, Top, 40, X(0) - 2, 20)
+                .Figure("size", 40, (top + Top) / 2 + 4, "middle", Plain(plan.Above, "standing.above_m", DrawingTexts.Above));
         }
     }
 
     private IReadOnlyList<MarkPlace> Marks() =>
-    [
-        new("parts/every-part-fits-the-printer", 40, (Top + Bottom) / 2 + 16), new("brief/cabinet-fits-the-spot", (Rear + X(plan.Depth)) / 2, Floor - 16),
-        new("cabinet/fill-sensible", X(FillFrom) + 30, Z(plan.Sizes.Wall) - 16), new("driver/clear-of-braces-skins-and-rear", X(plan.FrontAt + 150), Z(plan.Sizes.Height / 2) + 60 * scale),
-    ];
+        [
+            new("parts/every-part-fits-the-printer", 40, (Top + Bottom) / 2 + 16),
+            new("brief/cabinet-fits-the-spot", (Rear + X(plan.Depth)) / 2, Floor - 16),
+            new("cabinet/fill-sensible", X(FillFrom) + 30, Z(plan.Sizes.Wall) - 16),
+            new("driver/clear-of-braces-skins-and-rear", X(plan.FrontAt + 150), Z(plan.Sizes.Height / 2) + 60 * scale),
+        ];
 
-    private string Said() => DrawingTexts.AlongSaid(
-        facts.Show.Length(plan.Sizes.Depth * 1e-3), facts.Show.Length(plan.Sizes.Height * 1e-3), plan.IsStated ? facts.Show.Length(plan.Depth * 1e-3) : null, facts.Show.Length(plan.Height * 1e-3), plan.Sizes.Braces);
+    private string Said() =>
+        DrawingTexts.AlongSaid(
+            facts.Show.Length(plan.Sizes.Depth * 1e-3),
+            facts.Show.Length(plan.Sizes.Height * 1e-3),
+            plan.IsStated ? facts.Show.Length(plan.Depth * 1e-3) : null,
+            facts.Show.Length(plan.Height * 1e-3),
+            plan.Sizes.Braces
+        );
 }
 
 /// <summary>A driver from the side, cut through its axis.</summary>
 internal static class DriverSide
 {
     // Sizes of the drawn driver, mm, that a stated one is stretched from.
-    private const double DrawnDepth = 130, DrawnCutout = 184;
+    private const double DrawnDepth = 130,
+        DrawnCutout = 184;
 
     /// <summary>Draws a driver that looks to the left.</summary>
     internal static void Draw(Pen pen, DriverSheet? sheet, double x, double y, double scale)
@@ -267,9 +311,17 @@ internal static class DriverSide
         string P(double dx, double dy) => $"{N(x + dx * kx)} {N(y + dy * ky)}";
         string F(double dx, double half) => $"{N(x + dx * kx)} {N(y + half)}";
         var f = flange * scale;
-        pen.Path("thing", $"M{F(-4, -f)}L{P(-4, -95)}L{P(0, -93)}L{P(5, -91)}L{P(84, -62)}L{P(84, 0)}").Path("thing", $"M{F(-4, f)}L{P(-4, 95)}L{P(0, 93)}L{P(5, 91)}L{P(84, 62)}L{P(84, 0)}")
-            .Path("thing fillp", $"M{F(-4, -f)}L{F(0, -f)}L{P(0, -92)}L{P(6, -90)}L{P(80, -58)}L{P(86, -58)}L{F(86, -magnet)}L{F(124, -magnet)}L{F(130, -magnet * 0.9)}L{F(130, magnet * 0.9)}L{F(124, magnet)}L{F(86, magnet)}L{P(86, 58)}L{P(80, 58)}L{P(6, 90)}L{P(0, 92)}L{F(0, f)}L{F(-4, f)}L{P(-4, 97)}L{P(58, 24)}L{P(58, -24)}L{P(-4, -97)}Z")
-            .Path("thing", $"M{P(-4, -98)}C{P(-15, -96)} {P(-13, -84)} {P(-1, -84)}L{P(54, -26)}H{N(x + 86 * kx)}").Path("thing", $"M{P(-4, 98)}C{P(-15, 96)} {P(-13, 84)} {P(-1, 84)}L{P(54, 26)}H{N(x + 86 * kx)}")
-            .Path("thing", $"M{P(36, -45)}C{P(24, -26)} {P(24, 26)} {P(36, 45)}").Path("thing", $"M{F(86, -magnet)}V{N(y + magnet)}M{F(112, -magnet)}V{N(y + magnet)}");
+        pen.Path("thing", $"M{F(-4, -f)}L{P(-4, -95)}L{P(0, -93)}L{P(5, -91)}L{P(84, -62)}L{P(84, 0)}")
+            .Path("thing", $"M{F(-4, f)}L{P(-4, 95)}L{P(0, 93)}L{P(5, 91)}L{P(84, 62)}L{P(84, 0)}")
+            .Path(
+                "thing fillp",
+                $"M{F(-4, -f)}L{F(0, -f)}L{P(0, -92)}L{P(6, -90)}L{P(80, -58)}L{P(86, -58)}L{F(86, -magnet)}"
+                    + $"L{F(124, -magnet)}L{F(130, -magnet * 0.9)}L{F(130, magnet * 0.9)}L{F(124, magnet)}L{F(86, magnet)}"
+                    + $"L{P(86, 58)}L{P(80, 58)}L{P(6, 90)}L{P(0, 92)}L{F(0, f)}L{F(-4, f)}L{P(-4, 97)}L{P(58, 24)}L{P(58, -24)}L{P(-4, -97)}Z"
+            )
+            .Path("thing", $"M{P(-4, -98)}C{P(-15, -96)} {P(-13, -84)} {P(-1, -84)}L{P(54, -26)}H{N(x + 86 * kx)}")
+            .Path("thing", $"M{P(-4, 98)}C{P(-15, 96)} {P(-13, 84)} {P(-1, 84)}L{P(54, 26)}H{N(x + 86 * kx)}")
+            .Path("thing", $"M{P(36, -45)}C{P(24, -26)} {P(24, 26)} {P(36, 45)}")
+            .Path("thing", $"M{F(86, -magnet)}V{N(y + magnet)}M{F(112, -magnet)}V{N(y + magnet)}");
     }
 }

@@ -7,7 +7,10 @@ namespace Stillwall.Web.Drawings;
 /// <summary>The spot from the front and from the side, to scale, with the cabinet in it as an outline.</summary>
 internal static class SpotViews
 {
-    private const double Left = 58, Top = 22, MostUp = 240, MostAcross = 250;
+    private const double Left = 58,
+        Top = 22,
+        MostUp = 240,
+        MostAcross = 250;
 
     /// <summary>Draws the view; null where the spot is not stated.</summary>
     internal static View? Of(Facts facts)
@@ -23,25 +26,38 @@ internal static class SpotViews
         var (w, h, d) = (width * scale, height * scale, depth * scale);
         var floor = Top + h;
         var side = Left + w + 74;
-        pen.Path("brick", $"M{N(Left - 11)} {N(Top - 11)}h{N(w + 22)}v{N(h + 22)}h{N(-w - 22)}z{Square(Left, Top, w, h)}", true).Path("wall", Square(Left, Top, w, h))
-            .Path("brick", $"M{N(side)} {N(Top - 11)}H{N(side + d + 11)}V{N(floor + 11)}H{N(side - 14)}V{N(floor)}H{N(side + d)}V{N(Top)}H{N(side)}Z").Path("wall", $"M{N(side - 14)} {N(floor)}H{N(side + d)}V{N(Top)}H{N(side)}V{N(Top - 11)}").Line("phantom", side, Top, side, floor);
+        pen.Path("brick", $"M{N(Left - 11)} {N(Top - 11)}h{N(w + 22)}v{N(h + 22)}h{N(-w - 22)}z{Square(Left, Top, w, h)}", true)
+            .Path("wall", Square(Left, Top, w, h))
+            .Path("brick", $"M{N(side)} {N(Top - 11)}H{N(side + d + 11)}V{N(floor + 11)}H{N(side - 14)}V{N(floor)}H{N(side + d)}V{N(Top)}H{N(side)}Z")
+            .Path("wall", $"M{N(side - 14)} {N(floor)}H{N(side + d)}V{N(Top)}H{N(side)}V{N(Top - 11)}")
+            .Line("phantom", side, Top, side, floor);
         if (SpotPlan.Of(facts) is { } plan)
         {
             var k = scale * 1e-3;
             var (cw, ch, cd) = (plan.Sizes.Width * k, plan.Sizes.Height * k, plan.Sizes.Depth * k);
             var foot = plan.Foot * k;
-            pen.Path("outline", Rounded(Left + (w - cw) / 2, floor - foot - ch, cw, ch, plan.Sizes.Radius * k)).Path("outline", Square(side + plan.FrontAt * k, floor - foot - ch, cd, ch));
+            pen.Path("outline", Rounded(Left + (w - cw) / 2, floor - foot - ch, cw, ch, plan.Sizes.Radius * k))
+                .Path("outline", Square(side + plan.FrontAt * k, floor - foot - ch, cd, ch));
         }
 
         var clear = (spot.ClearanceM + spot.PlugSpaceM) * scale;
         pen.Line("hidden", side + d - clear, Top, side + d - clear, floor);
         pen.Text("tb", Left + 10, Top + 20, $"{DrawingTexts.Spot}, {unit}").Text("t2", side + 10, Top + 20, DrawingTexts.FromTheSide);
-        pen.Across(true, Left, Left + w, floor + 34, floor + 13, 56).Up(true, Top, floor, 24, Left - 13, 34).Across(true, side, side + d, floor + 34, floor + 13, 56);
-        return new View(side + d + 24, floor + 48, DrawingTexts.SpotTitle, DrawingTexts.SpotTitle, pen.Svg,
+        pen.Across(true, Left, Left + w, floor + 34, floor + 13, 56)
+            .Up(true, Top, floor, 24, Left - 13, 34)
+            .Across(true, side, side + d, floor + 34, floor + 13, 56);
+        return new View(
+            side + d + 24,
+            floor + 48,
+            DrawingTexts.SpotTitle,
+            DrawingTexts.SpotTitle,
+            pen.Svg,
             [
-                new("brief.spot.width", DrawingTexts.SpotWidth, Left + w / 2, floor + 34, unit, 5, 10), new("brief.spot.height", DrawingTexts.SpotHeight, 24, Top + h / 2, unit, 5, 10),
+                new("brief.spot.width", DrawingTexts.SpotWidth, Left + w / 2, floor + 34, unit, 5, 10),
+                new("brief.spot.height", DrawingTexts.SpotHeight, 24, Top + h / 2, unit, 5, 10),
                 new("brief.spot.depth", DrawingTexts.SpotDepth, side + d / 2, floor + 34, unit, 5, 10),
             ],
-            [new("brief/cabinet-fits-the-spot", Left + w / 2, Top + 44)]);
+            [new("brief/cabinet-fits-the-spot", Left + w / 2, Top + 44)]
+        );
     }
 }

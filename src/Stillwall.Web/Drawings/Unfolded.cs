@@ -7,7 +7,9 @@ namespace Stillwall.Web.Drawings;
 /// <summary>The six walls unfolded, to scale, each with its lowest resonance and its level against the cone.</summary>
 internal static class Unfolded
 {
-    private const double Margin = 14, MostAcross = 520, MostUp = 380;
+    private const double Margin = 14,
+        MostAcross = 520,
+        MostUp = 380;
 
     /// <summary>Draws the view; null where the walls are not known.</summary>
     internal static View? Of(Facts facts)
@@ -21,15 +23,25 @@ internal static class Unfolded
         var scale = Math.Min(MostAcross / (2 * s.Width + 2 * s.Depth), MostUp / (s.Height + 2 * s.Depth));
         var (w, d, h) = (s.Width * scale, s.Depth * scale, s.Height * scale);
         var (x0, y0) = (Margin, Margin + d);
-        foreach (var (panel, x, y, across, up) in new[]
-        {
-            ("left", x0, y0, d, h), ("front", x0 + d, y0, w, h), ("right", x0 + d + w, y0, d, h), ("rear", x0 + 2 * d + w, y0, w, h), ("top", x0 + d, y0 - d, w, d), ("bottom", x0 + d, y0 + h, w, d),
-        })
+        foreach (
+            var (panel, x, y, across, up) in new[]
+            {
+                ("left", x0, y0, d, h),
+                ("front", x0 + d, y0, w, h),
+                ("right", x0 + d + w, y0, d, h),
+                ("rear", x0 + 2 * d + w, y0, w, h),
+                ("top", x0 + d, y0 - d, w, d),
+                ("bottom", x0 + d, y0 + h, w, d),
+            }
+        )
         {
             Panel(pen, facts, panel, x, y, across, up);
         }
 
-        return new View(2 * w + 2 * d + 2 * Margin, h + 2 * d + 2 * Margin, WallTexts.UnfoldedTitle, WallTexts.UnfoldedTitle, pen.Svg, [], []) { Figures = pen.Figures };
+        return new View(2 * w + 2 * d + 2 * Margin, h + 2 * d + 2 * Margin, WallTexts.UnfoldedTitle, WallTexts.UnfoldedTitle, pen.Svg, [], [])
+        {
+            Figures = pen.Figures,
+        };
     }
 
     private static void Panel(Pen pen, Facts facts, string name, double x, double y, double across, double up)
@@ -42,8 +54,13 @@ internal static class Unfolded
         }
 
         var scale = Math.Min(across / (Math.Max(wall.WidthM, wall.HeightM) * 1e3), up / (Math.Max(wall.WidthM, wall.HeightM) * 1e3));
-        var (pw, ph) = name is "top" or "bottom" ? (wall.HeightM * 1e3 * scale, wall.WidthM * 1e3 * scale) : (wall.WidthM * 1e3 * scale, wall.HeightM * 1e3 * scale);
-        pen.Path("hidden", Square(x + across / 2 - Math.Min(pw, across - 8) / 2, y + up / 2 - Math.Min(ph, up - 8) / 2, Math.Min(pw, across - 8), Math.Min(ph, up - 8)));
+        var (pw, ph) = name is "top" or "bottom"
+            ? (wall.HeightM * 1e3 * scale, wall.WidthM * 1e3 * scale)
+            : (wall.WidthM * 1e3 * scale, wall.HeightM * 1e3 * scale);
+        pen.Path(
+            "hidden",
+            Square(x + across / 2 - Math.Min(pw, across - 8) / 2, y + up / 2 - Math.Min(ph, up - 8) / 2, Math.Min(pw, across - 8), Math.Min(ph, up - 8))
+        );
         if (name == "front" && facts.Sizes is { } s)
         {
             foreach (var (cx, cz) in Cabinets.PlateLayout.DriverCentres(s))
@@ -55,7 +72,11 @@ internal static class Unfolded
         // Each figure is of the case that is the worst for it.
         var cases = wall.Applying(facts.IsKeyed).ToList();
         var (lowest, loudest) = (cases.MinBy(c => c.Figures.FirstModeHz), cases.MaxBy(c => c.Figures.WallToConeDb));
-        List<FigurePiece> pieces = [new($"{name}\n"), new(Show.Frequency(lowest.Figures.FirstModeHz), $"walls.{name}.{lowest.Key}.first_mode_hz", WallTexts.ModeOf(name))];
+        List<FigurePiece> pieces =
+        [
+            new($"{name}\n"),
+            new(Show.Frequency(lowest.Figures.FirstModeHz), $"walls.{name}.{lowest.Key}.first_mode_hz", WallTexts.ModeOf(name)),
+        ];
         if (loudest.Figures.WallToConeDb is { } level)
         {
             pieces.AddRange([new("\n"), new(Show.Level(level), $"walls.{name}.{loudest.Key}.wall_to_cone_db", WallTexts.SoundOf(name))]);

@@ -8,7 +8,11 @@ namespace Stillwall.Web.Drawings;
 /// <summary>Detail C: the wall, several times larger than the sections.</summary>
 internal sealed class WallDetail
 {
-    private const double Left = 16, Wide = 282, MostWall = 81, MostPitch = 202, Top = 58;
+    private const double Left = 16,
+        Wide = 282,
+        MostWall = 81,
+        MostPitch = 202,
+        Top = 58;
 
     private readonly Pen pen = new();
     private readonly Facts facts;
@@ -37,8 +41,13 @@ internal sealed class WallDetail
         var (top, bottom) = (Top - 5, Bottom + 5);
         var edge = $"C{N(Left + 4)} {N(top + (bottom - top) * .28)} {N(Left - 4)} {N(top + (bottom - top) * .6)} {N(Left)} {N(bottom)}";
         var right = Left + Wide;
-        pen.Put($"<defs><clipPath id=\"clip-c\"><path d=\"M{N(Left)} {N(top)}{edge}L{N(right)} {N(bottom)}C{N(right - 4)} {N(top + (bottom - top) * .6)} {N(right + 4)} {N(top + (bottom - top) * .28)} {N(right)} {N(top)}Z\"/></clipPath></defs><g clip-path=\"url(#clip-c)\">");
-        pen.Box("coreb", Left - 6, CoreTop, Wide + 12, sizes.Core * scale).Box("skinb", Left - 6, Top, Wide + 12, sizes.OuterSkin * scale).Box("skinb", Left - 6, CoreBottom, Wide + 12, sizes.InnerSkin * scale);
+        pen.Put(
+            $"<defs><clipPath id=\"clip-c\"><path d=\"M{N(Left)} {N(top)}{edge}L{N(right)} {N(bottom)}C{N(right - 4)} {N(top + (bottom - top) * .6)} "
+                + $"{N(right + 4)} {N(top + (bottom - top) * .28)} {N(right)} {N(top)}Z\"/></clipPath></defs><g clip-path=\"url(#clip-c)\">"
+        );
+        pen.Box("coreb", Left - 6, CoreTop, Wide + 12, sizes.Core * scale)
+            .Box("skinb", Left - 6, Top, Wide + 12, sizes.OuterSkin * scale)
+            .Box("skinb", Left - 6, CoreBottom, Wide + 12, sizes.InnerSkin * scale);
         var pitch = sizes.StrutPitch * scale;
         if (sizes.Core > 0)
         {
@@ -50,15 +59,28 @@ internal sealed class WallDetail
             Keys(pitch);
         }
 
-        pen.Put("</g>").Path("free", $"M{N(Left)} {N(top)}{edge}").Path("free", $"M{N(right)} {N(top)}C{N(right + 4)} {N(top + (bottom - top) * .28)} {N(right - 4)} {N(top + (bottom - top) * .6)} {N(right)} {N(bottom)}");
+        pen.Put("</g>")
+            .Path("free", $"M{N(Left)} {N(top)}{edge}")
+            .Path(
+                "free",
+                $"M{N(right)} {N(top)}C{N(right + 4)} {N(top + (bottom - top) * .28)} {N(right - 4)} {N(top + (bottom - top) * .6)} {N(right)} {N(bottom)}"
+            );
         var fields = Sizes(pitch);
-        pen.Text("tb", Left, 16, "C").Text("t2", Left + 16, 16, DrawingTexts.Larger(scale / (SpotPlan.Of(facts) is { } plan ? SectionAlong.ScaleOf(plan) : 0.72)))
+        pen.Text("tb", Left, 16, "C")
+            .Text("t2", Left + 16, 16, DrawingTexts.Larger(scale / (SpotPlan.Of(facts) is { } plan ? SectionAlong.ScaleOf(plan) : 0.72)))
             .Figure("words", Left, Math.Max(Bottom + 26, Top + 106), "start", [.. DrawingTexts.Made(facts.Project.Materials)]);
-        return new View(412, Math.Max(Bottom + 36, 176), DrawingTexts.DetailTitle, DrawingTexts.DetailTitle, pen.Svg, fields,
-        [
-            new("pour/mix-flows-into-the-cavity", Middle + 40, (CoreTop + CoreBottom) / 2), new("walls/core-keyed-to-the-skins", Middle + 78, 38),
-        ])
-        { Figures = pen.Figures };
+        return new View(
+            412,
+            Math.Max(Bottom + 36, 176),
+            DrawingTexts.DetailTitle,
+            DrawingTexts.DetailTitle,
+            pen.Svg,
+            fields,
+            [new("pour/mix-flows-into-the-cavity", Middle + 40, (CoreTop + CoreBottom) / 2), new("walls/core-keyed-to-the-skins", Middle + 78, 38)]
+        )
+        {
+            Figures = pen.Figures,
+        };
     }
 
     private void Strut(double x)
@@ -72,12 +94,19 @@ internal sealed class WallDetail
 
         var gap = BuildUp.SlotGap * scale;
         var (headBottom, headTop) = (CoreBottom - gap, CoreBottom - gap - BuildUp.HeadThickness * scale);
-        pen.Path("skinb", $"M{N(x - web)} {N(CoreTop - .5)}V{N(headTop)}H{N(x - head)}V{N(headBottom)}H{N(x + head)}V{N(headTop)}H{N(x + web)}V{N(CoreTop - .5)}Z");
+        pen.Path(
+            "skinb",
+            $"M{N(x - web)} {N(CoreTop - .5)}V{N(headTop)}H{N(x - head)}V{N(headBottom)}H{N(x + head)}V{N(headTop)}H{N(x + web)}V{N(CoreTop - .5)}Z"
+        );
         var lip = BuildUp.LipThickness * scale;
         foreach (var side in new[] { -1, 1 })
         {
             var (wall, cap) = (head + gap, web + gap);
-            pen.Path("skinb", $"M{N(x + side * wall)} {N(CoreBottom + .5)}V{N(headTop - gap)}H{N(x + side * cap)}V{N(headTop - gap - lip)}H{N(x + side * (wall + lip))}V{N(CoreBottom + .5)}Z");
+            pen.Path(
+                "skinb",
+                $"M{N(x + side * wall)} "
+                    + $"{N(CoreBottom + .5)}V{N(headTop - gap)}H{N(x + side * cap)}V{N(headTop - gap - lip)}H{N(x + side * (wall + lip))}V{N(CoreBottom + .5)}Z"
+            );
         }
     }
 
@@ -97,14 +126,24 @@ internal sealed class WallDetail
             return;
         }
 
-        var (px, y1, y2) = (Middle - (count - 1) / 2.0 * Math.Min(BuildUp.KeySpacingAtEnds * scale, pitch / (count + 1)), CoreTop + height, CoreBottom - height);
+        var (px, y1, y2) = (
+            Middle - (count - 1) / 2.0 * Math.Min(BuildUp.KeySpacingAtEnds * scale, pitch / (count + 1)),
+            CoreTop + height,
+            CoreBottom - height
+        );
         pen.Path("mask", Square(px + 5, (y1 + y2) / 2 - 9, 84, 18));
         if (y2 - y1 > 20)
         {
             pen.Line("dr", px, y1, px, y2).ArrowUp("ar", px, y1, 1).ArrowUp("ar", px, y2, -1);
         }
 
-        pen.Figure("size", px + 8, (y1 + y2) / 2 + 4.5, "start", DrawingTexts.Bracketed(passage * 1e3, facts.Show.Inch, "pour/mix-flows-into-the-cavity", DrawingTexts.Passage));
+        pen.Figure(
+            "size",
+            px + 8,
+            (y1 + y2) / 2 + 4.5,
+            "start",
+            DrawingTexts.Bracketed(passage * 1e3, facts.Show.Inch, "pour/mix-flows-into-the-cavity", DrawingTexts.Passage)
+        );
     }
 
     private List<FieldPlace> Sizes(double pitch)
@@ -117,15 +156,23 @@ internal sealed class WallDetail
             pen.Line("ext", x - 15, y, x + 4, y);
         }
 
-        pen.Line("de", x, Top - 15, x, Bottom + 15).ArrowUp("ae", x, Top, -1).ArrowUp("ae", x, CoreTop, 1).ArrowUp("ae", x, CoreBottom, -1).ArrowUp("ae", x, Bottom, 1);
+        pen.Line("de", x, Top - 15, x, Bottom + 15)
+            .ArrowUp("ae", x, Top, -1)
+            .ArrowUp("ae", x, CoreTop, 1)
+            .ArrowUp("ae", x, CoreBottom, -1)
+            .ArrowUp("ae", x, Bottom, 1);
         // Numbers keep a line's distance from one another, however thin the skins are.
         var middle = (CoreTop + CoreBottom) / 2;
         var (upper, lower) = (Math.Min(Top + sizes.OuterSkin * scale / 2, middle - 25), Math.Max(Bottom - sizes.InnerSkin * scale / 2, middle + 25));
-        pen.Text("t", x + 38, upper + 4.5, DrawingTexts.OuterSkin).Text("t", x + 38, middle + 4.5, DrawingTexts.Core).Text("t", x + 38, lower + 4.5, DrawingTexts.InnerSkin);
+        pen.Text("t", x + 38, upper + 4.5, DrawingTexts.OuterSkin)
+            .Text("t", x + 38, middle + 4.5, DrawingTexts.Core)
+            .Text("t", x + 38, lower + 4.5, DrawingTexts.InnerSkin);
         return
         [
             new("cabinet.strut_pitch", DrawingTexts.StrutsEvery, Middle + 35, 38, unit, 3),
-            new("cabinet.outer_skin", DrawingTexts.OuterSkin, x + 20, upper, unit, 3, 0.2), new("cabinet.core", DrawingTexts.Core, x + 20, middle, unit, 3, 0.5), new("cabinet.inner_skin", DrawingTexts.InnerSkin, x + 20, lower, unit, 3, 0.2),
+            new("cabinet.outer_skin", DrawingTexts.OuterSkin, x + 20, upper, unit, 3, 0.2),
+            new("cabinet.core", DrawingTexts.Core, x + 20, middle, unit, 3, 0.5),
+            new("cabinet.inner_skin", DrawingTexts.InnerSkin, x + 20, lower, unit, 3, 0.2),
         ];
     }
 }

@@ -17,10 +17,16 @@ internal static class PolarityProof
             figures.Add(new(ProofTexts.AgainstMainSpeaker, same ? ProofTexts.SameWay : ProofTexts.OtherWay, null));
         }
 
-        var note = $"first swing {(isPositive ? "up" : "down")}{isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }}";
+        var note =
+            $"first swing {(isPositive ? "up" : "down")}{isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }}";
         return new ProofOutcome(
-            ProofReader.Polarity, ResultJson.Write(new PolarityReport(isPositive, isSame)), figures, [.. request.Odd, isSame is null ? ProofTexts.OneMicrophone : ProofTexts.TwoCones],
-            isSame is { } way ? [("measured.polarity", way ? "same" : "opposite")] : [], ProofReader.Entry("polarity", note));
+            ProofReader.Polarity,
+            ResultJson.Write(new PolarityReport(isPositive, isSame)),
+            figures,
+            [.. request.Odd, isSame is null ? ProofTexts.OneMicrophone : ProofTexts.TwoCones],
+            isSame is { } way ? [("measured.polarity", way ? "same" : "opposite")] : [],
+            ProofReader.Entry("polarity", note)
+        );
     }
 
     private static bool Read(ProofRequest request, string name)

@@ -21,7 +21,13 @@ internal sealed record ProofFigure(string Name, string Text, Func<Explanation>? 
 /// <param name="Measured">Keys and values that may be kept; empty where the proof gives none.</param>
 /// <param name="Entry">Keys and values of its entry in the logbook, without the day.</param>
 internal sealed record ProofOutcome(
-    string Kind, string Document, IReadOnlyList<ProofFigure> Figures, IReadOnlyList<string> Warnings, IReadOnlyList<(string Key, string Stated)> Measured, IReadOnlyList<(string Key, string Stated)> Entry)
+    string Kind,
+    string Document,
+    IReadOnlyList<ProofFigure> Figures,
+    IReadOnlyList<string> Warnings,
+    IReadOnlyList<(string Key, string Stated)> Measured,
+    IReadOnlyList<(string Key, string Stated)> Entry
+)
 {
     /// <summary>Measured over computed; null where there is no curve.</summary>
     internal Chart? Chart { get; init; }
@@ -59,7 +65,13 @@ internal sealed record ProofOutcome(
     private bool Tells(LogEntry entry)
     {
         string? Said(string key) => Entry.FirstOrDefault(e => e.Key == key).Stated;
-        return entry.Kind == Said("kind") && entry.Part == Said("part") && entry.Note == Said("note") && (Said("mass") is not { } mass || (entry.MassKg is { } kg && Units.TryRead(mass, Dimension.Mass, out var stated, out _) && Math.Abs(kg - stated) < 1e-9));
+        return entry.Kind == Said("kind")
+            && entry.Part == Said("part")
+            && entry.Note == Said("note")
+            && (
+                Said("mass") is not { } mass
+                || (entry.MassKg is { } kg && Units.TryRead(mass, Dimension.Mass, out var stated, out _) && Math.Abs(kg - stated) < 1e-9)
+            );
     }
 
     private bool States(string text)
@@ -76,7 +88,9 @@ internal sealed record ProofOutcome(
     }
 }
 
-/// <summary>The latest outcome of each proof of an open project, until the program ends; nothing is written. Every member may be called from any thread.</summary>
+/// <summary>
+/// The latest outcome of each proof of an open project, until the program ends; nothing is written. Every member may be called from any thread.
+/// </summary>
 internal sealed class ProofBoard
 {
     private readonly ConcurrentDictionary<string, ProofOutcome> latest = new(StringComparer.Ordinal);

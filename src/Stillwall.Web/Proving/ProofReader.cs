@@ -11,24 +11,36 @@ namespace Stillwall.Web.Proving;
 internal static class ProofReader
 {
     /// <summary>The step of the job that a proof is, for what to take care of.</summary>
-    internal static WorkStep StepOf(string kind) => kind switch
-    {
-        Driver => WorkStep.Driver,
-        Impedance => WorkStep.Impedance,
-        Sweep => WorkStep.Sweep,
-        Tap => WorkStep.TapTest,
-        Wall => WorkStep.PartyWall,
-        Polarity => WorkStep.Polarity,
-        Hold => WorkStep.HoldTest,
-        Weight => WorkStep.WeighIn,
-        _ => WorkStep.Rattle,
-    };
+    internal static WorkStep StepOf(string kind) =>
+        kind switch
+        {
+            Driver => WorkStep.Driver,
+            Impedance => WorkStep.Impedance,
+            Sweep => WorkStep.Sweep,
+            Tap => WorkStep.TapTest,
+            Wall => WorkStep.PartyWall,
+            Polarity => WorkStep.Polarity,
+            Hold => WorkStep.HoldTest,
+            Weight => WorkStep.WeighIn,
+            _ => WorkStep.Rattle,
+        };
 
-    internal const string Impedance = "impedance", Driver = "driver", Sweep = "sweep", Tap = "tap", Wall = "wall", Polarity = "polarity", Hold = "hold", Weight = "weight", Rattle = "rattle";
+    internal const string Impedance = "impedance",
+        Driver = "driver",
+        Sweep = "sweep",
+        Tap = "tap",
+        Wall = "wall",
+        Polarity = "polarity",
+        Hold = "hold",
+        Weight = "weight",
+        Rattle = "rattle";
 
     internal const double RateHz = 48000;
 
-    private const double LowHz = 5, HighHz = 1000, LengthS = 10, PeakDb = -12;
+    private const double LowHz = 5,
+        HighHz = 1000,
+        LengthS = 10,
+        PeakDb = -12;
 
     private static readonly Dictionary<string, Func<double[]>> Played = new(StringComparer.Ordinal)
     {
@@ -64,7 +76,8 @@ internal static class ProofReader
     internal static IEnumerable<string> Signals => Played.Keys;
 
     /// <summary>A signal as a file: peak 12 dB under full scale.</summary>
-    internal static byte[] SignalFile(string name) => WavWriter.Write(name == "sweep" ? TheSweep.Value : new Recording(RateHz, [Played[name]()], 0), WavSamples.Bits24);
+    internal static byte[] SignalFile(string name) =>
+        WavWriter.Write(name == "sweep" ? TheSweep.Value : new Recording(RateHz, [Played[name]()], 0), WavSamples.Bits24);
 
     /// <summary>How far the sweep may drive this cabinet; null where that is not known.</summary>
     internal static DriveBound? Bound(Facts facts) => facts.System is { } system ? DriveBound.Of(system.Network, LowHz, HighHz) : null;
@@ -81,7 +94,8 @@ internal static class ProofReader
     internal static ProofOutcome Answer(string kind, Func<string, string?> asked, Facts facts) => ByHand[kind](new ProofRequest(default, asked, facts, null));
 
     /// <summary>An entry of the logbook.</summary>
-    internal static IReadOnlyList<(string, string)> Entry(string kind, string note, string? part = null) => part is null ? [("kind", kind), ("note", note)] : [("kind", kind), ("part", part), ("note", note)];
+    internal static IReadOnlyList<(string, string)> Entry(string kind, string note, string? part = null) =>
+        part is null ? [("kind", kind), ("note", note)] : [("kind", kind), ("part", part), ("note", note)];
 
     /// <summary>What a reading says.</summary>
     /// <exception cref="ProofRefusal">It says nothing.</exception>

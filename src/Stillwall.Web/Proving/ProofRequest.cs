@@ -48,23 +48,27 @@ internal sealed record ProofRequest(ReadOnlyMemory<byte> Body, Func<string, stri
 
     /// <summary>A stated quantity.</summary>
     /// <exception cref="ProofRefusal">It is not stated, or out of range.</exception>
-    internal double Quantity(string name, Dimension dimension, double least, double most) => PerhapsQuantity(name, dimension, least, most) ?? throw new ProofRefusal(ProofTexts.NotStated(name));
+    internal double Quantity(string name, Dimension dimension, double least, double most) =>
+        PerhapsQuantity(name, dimension, least, most) ?? throw new ProofRefusal(ProofTexts.NotStated(name));
 
     /// <summary>A stated quantity; null where it is left empty.</summary>
     /// <exception cref="ProofRefusal">It is out of range.</exception>
-    internal double? PerhapsQuantity(string name, Dimension dimension, double least, double most) => Asked(name) is not { Length: > 0 } text ? null
+    internal double? PerhapsQuantity(string name, Dimension dimension, double least, double most) =>
+        Asked(name) is not { Length: > 0 } text ? null
         : Units.TryRead(text, dimension, out var value, out _) && value >= least && value <= most ? value
         : throw new ProofRefusal(ProofTexts.NotWithin(name, text, Units.Write(least, dimension), Units.Write(most, dimension)));
 
     /// <summary>A recording as an input of a figure.</summary>
-    internal static ExplainedInput Recorded(Recording recording, string name = "") => new(name.Length == 0 ? Main : $"{Main}.{name}", ProofTexts.Recorded(recording.DurationS, recording.RateHz), "1", null);
+    internal static ExplainedInput Recorded(Recording recording, string name = "") =>
+        new(name.Length == 0 ? Main : $"{Main}.{name}", ProofTexts.Recorded(recording.DurationS, recording.RateHz), "1", null);
 
     /// <summary>A number that went in, with what one per cent of it does.</summary>
     /// <param name="key">What it is.</param>
     /// <param name="value">The number, SI.</param>
     /// <param name="unit">Its unit.</param>
     /// <param name="result">The figure for another number in its place.</param>
-    internal static ExplainedInput Moved(string key, double value, string unit, Func<double, double?> result) => new($"{Main}.{key}", value, unit, Why.Sensitivity(value, result));
+    internal static ExplainedInput Moved(string key, double value, string unit, Func<double, double?> result) =>
+        new($"{Main}.{key}", value, unit, Why.Sensitivity(value, result));
 
     /// <summary>A measured value as a project states it.</summary>
     internal static (string, string) Kept(string key, params double[] values) => (key, MeasuredText.Of(key, values));

@@ -33,18 +33,32 @@ internal static class SweepProof
         }
 
         var r = RelativeSweep.Mean(sweeps);
-        var computed = facts.System is { } system && (!isSeat || facts.Room is not null) ? ComputedShape.Of(r, system.Network, isSeat ? facts.Room : null) : null;
+        var computed =
+            facts.System is { } system && (!isSeat || facts.Room is not null) ? ComputedShape.Of(r, system.Network, isSeat ? facts.Room : null) : null;
         ExplainedInput[] beside = [ProofRequest.Recorded(recordings[0]), new("recording.played", ProofTexts.Played, "1", null)];
         ProofFigure Figure(string name, string text, string property) => new(name, text, () => Why.Of(facts, r, property, null, beside));
         return new ProofOutcome(
-            ProofReader.Sweep, ResultJson.Write(r),
+            ProofReader.Sweep,
+            ResultJson.Write(r),
             [
-                Figure(ProofTexts.Delay, $"{Show.Number(r.DelayS * 1e3)} ms", nameof(r.DelayS)), Figure(ProofTexts.Harmonics, r.HarmonicDistortion is { } h ? Show.Percent(h) : ProofTexts.NotKnown, nameof(r.HarmonicDistortion)),
+                Figure(ProofTexts.Delay, $"{Show.Number(r.DelayS * 1e3)} ms", nameof(r.DelayS)),
+                Figure(ProofTexts.Harmonics, r.HarmonicDistortion is { } h ? Show.Percent(h) : ProofTexts.NotKnown, nameof(r.HarmonicDistortion)),
                 Figure(ProofTexts.AboveNoise, r.SignalToNoiseDb is { } snr ? Show.Level(snr) : ProofTexts.NoNoise, nameof(r.SignalToNoiseDb)),
-                Figure(ProofTexts.Clocks, r.ClockDoubtDb is { } clock ? ProofTexts.UpTo + $"{Show.Number(clock, 1)} dB" : ProofTexts.NotKnown, nameof(r.ClockDoubtDb)), new(ProofTexts.AveragedCount, Show.Number(sweeps.Count), null),
+                Figure(
+                    ProofTexts.Clocks,
+                    r.ClockDoubtDb is { } clock ? ProofTexts.UpTo + $"{Show.Number(clock, 1)} dB" : ProofTexts.NotKnown,
+                    nameof(r.ClockDoubtDb)
+                ),
+                new(ProofTexts.AveragedCount, Show.Number(sweeps.Count), null),
             ],
-            [.. request.Odd, .. warnings, isSeat ? ProofTexts.AtSeat : ProofTexts.Near], [], ProofReader.Entry("sweep", ProofTexts.SweepNote(place, sweeps.Count, r.Points.Count)))
-        { Chart = ProofCharts.Sweep(r, computed), Averaged = (place, sweeps) };
+            [.. request.Odd, .. warnings, isSeat ? ProofTexts.AtSeat : ProofTexts.Near],
+            [],
+            ProofReader.Entry("sweep", ProofTexts.SweepNote(place, sweeps.Count, r.Points.Count))
+        )
+        {
+            Chart = ProofCharts.Sweep(r, computed),
+            Averaged = (place, sweeps),
+        };
     }
 
     private static IReadOnlyList<SweepResult> Earlier(ProofRequest request, string place) =>

@@ -11,7 +11,8 @@ namespace Stillwall.Web.Proving;
 internal static class WallProof
 {
     // Accepted range of measured.party_wall.
-    private const double LeastDb = -20, MostDb = 120;
+    private const double LeastDb = -20,
+        MostDb = 120;
 
     internal static ProofOutcome Of(ProofRequest request)
     {
@@ -30,13 +31,23 @@ internal static class WallProof
 
         ExplainedInput[] beside =
         [
-            ProofRequest.Recorded(here), ProofRequest.Recorded(there, "there"),
+            ProofRequest.Recorded(here),
+            ProofRequest.Recorded(there, "there"),
             background is null ? new("recording.background", ProofTexts.NotKnown, "1", null) : ProofRequest.Recorded(background, "background"),
         ];
         return new ProofOutcome(
-            ProofReader.Wall, ResultJson.Write(reading),
-            [.. reading.Bands.Select(b => new ProofFigure(Show.Frequency(b.BandHz), (b.IsAtLeast ? ProofTexts.AtLeast : "") + Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB"), () => Why.Of(facts, b, nameof(b.DifferenceDb), null, beside)))],
+            ProofReader.Wall,
+            ResultJson.Write(reading),
+            [
+                .. reading.Bands.Select(b => new ProofFigure(
+                    Show.Frequency(b.BandHz),
+                    (b.IsAtLeast ? ProofTexts.AtLeast : "") + Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB"),
+                    () => Why.Of(facts, b, nameof(b.DifferenceDb), null, beside)
+                )),
+            ],
             [.. request.Odd, .. reading.Warnings, ProofTexts.WallSays, Cautions.Of(Hazard.LocalRules)],
-            [ProofRequest.Kept("measured.party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])], ProofReader.Entry("party wall", $"{Show.Level(reading.Bands[4].DifferenceDb)} at {Show.Frequency(reading.Bands[4].BandHz)}"));
+            [ProofRequest.Kept("measured.party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])],
+            ProofReader.Entry("party wall", $"{Show.Level(reading.Bands[4].DifferenceDb)} at {Show.Frequency(reading.Bands[4].BandHz)}")
+        );
     }
 }

@@ -36,8 +36,13 @@ internal static class Gate
     /// <param name="address">The address as it was typed.</param>
     /// <returns>The address; null where other machines could reach it, or where it is anything else.</returns>
     internal static Uri? Address(string address) =>
-        Uri.TryCreate(address, UriKind.Absolute, out var url) && url is { PathAndQuery: "/", Fragment: "", UserInfo: "" } && url.Scheme == Uri.UriSchemeHttp && Hosts.Contains(url.Host)
-        && !(url.Port == 0 && url.Host == "localhost") ? url : null;
+        Uri.TryCreate(address, UriKind.Absolute, out var url)
+        && url is { PathAndQuery: "/", Fragment: "", UserInfo: "" }
+        && url.Scheme == Uri.UriSchemeHttp
+        && Hosts.Contains(url.Host)
+        && !(url.Port == 0 && url.Host == "localhost")
+            ? url
+            : null;
 
     private static int? Refusal(HttpContext context)
     {
@@ -52,18 +57,20 @@ internal static class Gate
             return StatusCodes.Status400BadRequest;
         }
 
-        return IsForeignOrigin(request) || IsForeignFetch(request)
-            ? StatusCodes.Status403Forbidden
-            : request.ContentLength > LimitOf(context) ? StatusCodes.Status413PayloadTooLarge : null;
+        return IsForeignOrigin(request) || IsForeignFetch(request) ? StatusCodes.Status403Forbidden
+            : request.ContentLength > LimitOf(context) ? StatusCodes.Status413PayloadTooLarge
+            : null;
     }
 
-    private static long LimitOf(HttpContext context) => context.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? Start.BodyLimit;
+    private static long LimitOf(HttpContext context) =>
+        context.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? Start.BodyLimit;
 
     // A form of this page says "null", since the page sends no referrer; only the browser itself can say that it is of the same origin.
     private static bool IsForeignOrigin(HttpRequest request)
     {
         var origin = request.Headers.Origin.ToString();
-        return origin.Length > 0 && !(origin == "null" && request.Headers["Sec-Fetch-Site"] == "same-origin")
+        return origin.Length > 0
+            && !(origin == "null" && request.Headers["Sec-Fetch-Site"] == "same-origin")
             && !string.Equals(origin, $"{request.Scheme}://{request.Host}", StringComparison.OrdinalIgnoreCase);
     }
 

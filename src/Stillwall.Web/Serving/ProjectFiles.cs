@@ -24,19 +24,67 @@ internal static class ProjectFiles
     internal static void MapProjectFiles(this WebApplication app)
     {
         var files = app.MapGroup("/files/{project}");
-        files.MapGet("/project.zip", (string project, Workshop workshop) => Of(workshop, project, p => File(ProjectZip.Pack(p.Folder), "application/zip", $"{p.Name}.zip")));
-        files.MapGet("/stillwall.json", (string project, Workshop workshop) => Of(workshop, project, p => File(Encoding.UTF8.GetBytes(p.Now.Text), "application/json", "stillwall.json")));
-        files.MapGet("/appraisal.json", (string project, Workshop workshop) => Of(workshop, project, p => Results.Text(ResultJson.Write(p.Now.Plan.Appraisal), "application/json")));
-        files.MapGet("/equaliser.csv", (string project, Workshop workshop) => Of(workshop, project, p =>
-            EqualiserReport.Of(p.Now.Plan.Facts.Quiet) is { Sections.Count: > 0 } report ? File(Encoding.UTF8.GetBytes(EqualiserTable.Write(report)), "text/csv", "equaliser.csv") : Results.NotFound()));
-        files.MapGet("/drivers.csv", (string project, Workshop workshop) => Of(workshop, project, p => p.Now.TableText is { } table ? File(Encoding.UTF8.GetBytes(table), "text/csv", "drivers.csv") : Results.NotFound()));
+        files.MapGet(
+            "/project.zip",
+            (string project, Workshop workshop) => Of(workshop, project, p => File(ProjectZip.Pack(p.Folder), "application/zip", $"{p.Name}.zip"))
+        );
+        files.MapGet(
+            "/stillwall.json",
+            (string project, Workshop workshop) => Of(workshop, project, p => File(Encoding.UTF8.GetBytes(p.Now.Text), "application/json", "stillwall.json"))
+        );
+        files.MapGet(
+            "/appraisal.json",
+            (string project, Workshop workshop) => Of(workshop, project, p => Results.Text(ResultJson.Write(p.Now.Plan.Appraisal), "application/json"))
+        );
+        files.MapGet(
+            "/equaliser.csv",
+            (string project, Workshop workshop) =>
+                Of(
+                    workshop,
+                    project,
+                    p =>
+                        EqualiserReport.Of(p.Now.Plan.Facts.Quiet) is { Sections.Count: > 0 } report
+                            ? File(Encoding.UTF8.GetBytes(EqualiserTable.Write(report)), "text/csv", "equaliser.csv")
+                            : Results.NotFound()
+                )
+        );
+        files.MapGet(
+            "/drivers.csv",
+            (string project, Workshop workshop) =>
+                Of(workshop, project, p => p.Now.TableText is { } table ? File(Encoding.UTF8.GetBytes(table), "text/csv", "drivers.csv") : Results.NotFound())
+        );
         files.MapGet("/parts.zip", (string project, string? format, Workshop workshop) => Of(workshop, project, p => Parts(p, format ?? "3mf")));
         files.MapGet("/parts/{name}", (string project, string name, Workshop workshop) => Of(workshop, project, p => Part(p, name)));
-        files.MapGet("/sheets.zip", (string project, Workshop workshop) => Of(workshop, project, p =>
-            File(ProjectZip.Pack(p.Now.Plan.Sheets.Select(s => ($"{s.Name}.svg", Encoding.UTF8.GetBytes(SheetSvg.Of(s))))), "application/zip", $"{p.Name}-sheets.zip")));
-        files.MapGet("/sheets/{name}.svg", (string project, string name, Workshop workshop) => Of(workshop, project, p =>
-            p.Now.Plan.Sheets.FirstOrDefault(s => s.Name == name) is { } sheet ? Results.Text(SheetSvg.Of(sheet), "image/svg+xml") : Results.NotFound()));
-        files.MapCharts(context => Asked(context) is { } asked ? [.. asked.Now.Plan.Charts, .. asked.Proofs.Charts] : null, context => Asked(context)?.Before?.Plan.Charts);
+        files.MapGet(
+            "/sheets.zip",
+            (string project, Workshop workshop) =>
+                Of(
+                    workshop,
+                    project,
+                    p =>
+                        File(
+                            ProjectZip.Pack(p.Now.Plan.Sheets.Select(s => ($"{s.Name}.svg", Encoding.UTF8.GetBytes(SheetSvg.Of(s))))),
+                            "application/zip",
+                            $"{p.Name}-sheets.zip"
+                        )
+                )
+        );
+        files.MapGet(
+            "/sheets/{name}.svg",
+            (string project, string name, Workshop workshop) =>
+                Of(
+                    workshop,
+                    project,
+                    p =>
+                        p.Now.Plan.Sheets.FirstOrDefault(s => s.Name == name) is { } sheet
+                            ? Results.Text(SheetSvg.Of(sheet), "image/svg+xml")
+                            : Results.NotFound()
+                )
+        );
+        files.MapCharts(
+            context => Asked(context) is { } asked ? [.. asked.Now.Plan.Charts, .. asked.Proofs.Charts] : null,
+            context => Asked(context)?.Before?.Plan.Charts
+        );
         files.MapMeshes(context => Opened(context)?.Plan.Facts);
         files.MapProofs();
         files.MapPost("/drivers", TakeDrivers).WithMetadata(new SizeLimit(DriverTable.GreatestLength + 65536));
@@ -56,7 +104,8 @@ internal static class ProjectFiles
     private static IEnumerable<MeshedPart> Meshed(OpenProject project)
     {
         var (facts, printer) = (project.Now.Plan.Facts, project.Now.Project.Brief.Printer);
-        return facts.Geometry is not { } geometry ? []
+        return facts.Geometry is not { } geometry
+            ? []
             : PartDrawings.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, printer)).Select(part => MeshedPart.Of(part, printer));
     }
 
@@ -71,7 +120,15 @@ internal static class ProjectFiles
         var files = meshed.Select(m => (FileName(m.Name, format), Bytes(m, format))).ToList();
         if (format == "3mf" && meshed.Count > 0)
         {
-            files.Add(("assembly.3mf", ThreeMfFile.Write([.. meshed.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))], project.Now.Project.Name)));
+            files.Add(
+                (
+                    "assembly.3mf",
+                    ThreeMfFile.Write(
+                        [.. meshed.Where(p => p.Place is not null).Select(p => new ThreeMfPart(p.Name, p.Surface.Mesh, p.Place!))],
+                        project.Now.Project.Name
+                    )
+                )
+            );
         }
 
         return meshed.Count == 0 ? Results.NotFound() : File(ProjectZip.Pack(files), "application/zip", $"{project.Name}-parts-{format}.zip");
@@ -81,13 +138,18 @@ internal static class ProjectFiles
     {
         var format = file.EndsWith(".stl", StringComparison.Ordinal) ? "stl" : "3mf";
         var facts = project.Now.Plan.Facts;
-        var part = facts.Geometry is not { } geometry ? null
-            : PartDrawings.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, facts.Project.Brief.Printer)).FirstOrDefault(p => FileName(p.Name, format) == file);
-        return part is null ? Results.NotFound() : File(Bytes(MeshedPart.Of(part, facts.Project.Brief.Printer), format), format == "stl" ? "model/stl" : "model/3mf", file);
+        var part = facts.Geometry is not { } geometry
+            ? null
+            : PartDrawings
+                .Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, facts.Project.Brief.Printer))
+                .FirstOrDefault(p => FileName(p.Name, format) == file);
+        return part is null
+            ? Results.NotFound()
+            : File(Bytes(MeshedPart.Of(part, facts.Project.Brief.Printer), format), format == "stl" ? "model/stl" : "model/3mf", file);
     }
 
-    private static byte[] Bytes(MeshedPart part, string format) => format == "stl"
-        ? StlFile.Write(part.Surface.Mesh, part.Name) : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name);
+    private static byte[] Bytes(MeshedPart part, string format) =>
+        format == "stl" ? StlFile.Write(part.Surface.Mesh, part.Name) : ThreeMfFile.Write([new(part.Name, part.Surface.Mesh, Placement.AsPrinted)], part.Name);
 
     private static string FileName(string part, string format) => $"{part.Replace(' ', '-')}.{format}";
 
@@ -101,7 +163,9 @@ internal static class ProjectFiles
 
         using var reader = new StreamReader(file!.OpenReadStream(), Encoding.UTF8);
         var table = await reader.ReadToEndAsync(context.RequestAborted);
-        var text = opened.Now.Project.Drivers is null ? Stillwall.Files.Projects.ProjectTextEditor.SetStated(opened.Now.Text, "drivers", "drivers.csv") : opened.Now.Text;
+        var text = opened.Now.Project.Drivers is null
+            ? Stillwall.Files.Projects.ProjectTextEditor.SetStated(opened.Now.Text, "drivers", "drivers.csv")
+            : opened.Now.Text;
         var faults = opened.Replace(null, text, table, Texts.DriverTexts.Imported(file.FileName));
         return faults.Count == 0 ? Results.LocalRedirect("/driver?brought=1") : Results.BadRequest(faults[0]);
     }

@@ -19,8 +19,11 @@ internal static class ProofEndpoints
     /// <summary>Adds <c>signals/NAME.wav</c> and <c>prove/KIND</c>.</summary>
     internal static void MapProofs(this IEndpointRouteBuilder files)
     {
-        files.MapGet($"/signals/{{name:regex(^({string.Join('|', ProofReader.Signals)})$)}}.wav", (string project, string name, Workshop workshop) =>
-            workshop.Opened(project) is null ? Results.NotFound() : Results.File(ProofReader.SignalFile(name), Wav, $"{name}.wav"));
+        files.MapGet(
+            $"/signals/{{name:regex(^({string.Join('|', ProofReader.Signals)})$)}}.wav",
+            (string project, string name, Workshop workshop) =>
+                workshop.Opened(project) is null ? Results.NotFound() : Results.File(ProofReader.SignalFile(name), Wav, $"{name}.wav")
+        );
         files.MapPost($"/prove/{{kind:regex(^({string.Join('|', ProofReader.Kinds)})$)}}", Take).WithMetadata(new SizeLimit(RecordingLimit));
     }
 
@@ -44,7 +47,14 @@ internal static class ProofEndpoints
             using var body = new MemoryStream((int)Math.Min(request.ContentLength ?? 0, RecordingLimit));
             await request.Body.CopyToAsync(body, context.RequestAborted);
             var facts = opened.Now.Plan.Facts;
-            var outcome = await Task.Run(() => ProofReader.Read(kind, new ProofRequest(body.GetBuffer().AsMemory(0, (int)body.Length), name => request.Query[name], facts, opened.Proofs.Of(kind))), context.RequestAborted);
+            var outcome = await Task.Run(
+                () =>
+                    ProofReader.Read(
+                        kind,
+                        new ProofRequest(body.GetBuffer().AsMemory(0, (int)body.Length), name => request.Query[name], facts, opened.Proofs.Of(kind))
+                    ),
+                context.RequestAborted
+            );
             opened.Proofs.Take(outcome);
             using var document = JsonDocument.Parse(outcome.Document);
             return Results.Json(new { warnings = outcome.Warnings, result = document.RootElement.Clone() });

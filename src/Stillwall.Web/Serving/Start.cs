@@ -28,7 +28,8 @@ internal static class Start
 
         if (Addresses(settings).FirstOrDefault(a => Gate.Address(a) is null) is { } foreign)
         {
-            return $"--urls: \"{Visible.Of(foreign.Length > LongestShown ? foreign[..LongestShown] + "…" : foreign)}\" is no http address of this machine alone; one such as http://127.0.0.1:5310";
+            return $"--urls: \"{Visible.Of(foreign.Length > LongestShown ? foreign[..LongestShown] + "…" : foreign)}\" is no http address of this machine "
+                + "alone; one such as http://127.0.0.1:5310";
         }
 
         return settings.GetValueOrDefault("project") is { } project && ProjectStore.Load(project).Trouble is { } trouble ? trouble.ToString() : null;
@@ -59,7 +60,8 @@ internal static class Start
         }
     }
 
-    private static string[] Addresses(Dictionary<string, string> settings) => (settings.GetValueOrDefault("urls") ?? DefaultUrl).Split(';', StringSplitOptions.TrimEntries);
+    private static string[] Addresses(Dictionary<string, string> settings) =>
+        (settings.GetValueOrDefault("urls") ?? DefaultUrl).Split(';', StringSplitOptions.TrimEntries);
 
     private static Dictionary<string, string> Read(string[] args, out string? wrong)
     {

@@ -11,7 +11,8 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     private readonly Lock gate = new();
     private CancellationTokenSource remedies = new();
     private Snapshot? wanted;
-    private bool isBusy, isResting;
+    private bool isBusy,
+        isResting;
 
     /// <summary>Told when what is shown has changed, on any thread.</summary>
     internal event Action? Changed;
@@ -156,7 +157,10 @@ internal sealed class Desk(Workshop workshop) : IDisposable
     {
         if (news.By != this && news.Kind is NewsKind.Edited or NewsKind.Followed)
         {
-            Notice = news.Kind == NewsKind.Followed ? Texts.ShellTexts.FollowedFile : news.By != this ? Texts.ShellTexts.FollowedPage(Project!.Now.What) : Notice;
+            Notice =
+                news.Kind == NewsKind.Followed ? Texts.ShellTexts.FollowedFile
+                : news.By != this ? Texts.ShellTexts.FollowedPage(Project!.Now.What)
+                : Notice;
         }
 
         if (news.Kind is NewsKind.Edited or NewsKind.Followed)

@@ -117,7 +117,8 @@ internal sealed class OpenProject : IDisposable
     /// <param name="changes">Keys and values, as <c>stillwall set</c> takes them.</param>
     /// <param name="what">The change in a few words.</param>
     /// <returns>What is wrong with the values; empty when it is done.</returns>
-    internal IReadOnlyList<string> Set(object by, IReadOnlyList<(string Key, string Stated)> changes, string what) => Edit(by, ProjectEdit.Setting(changes), what);
+    internal IReadOnlyList<string> Set(object by, IReadOnlyList<(string Key, string Stated)> changes, string what) =>
+        Edit(by, ProjectEdit.Setting(changes), what);
 
     /// <summary>Changes the text of the project.</summary>
     /// <param name="by">The page that does it.</param>
@@ -312,9 +313,10 @@ internal sealed class OpenProject : IDisposable
         return null;
     }
 
-    private StoreFault? SaveTable(string name, string text) => FolderPath.Inside(Folder, name) is not { } file
-        ? new StoreFault(StoreTrouble.Unwritable, name, "leads out of the project folder; a file within it")
-        : ProjectStore.Save(file, text);
+    private StoreFault? SaveTable(string name, string text) =>
+        FolderPath.Inside(Folder, name) is not { } file
+            ? new StoreFault(StoreTrouble.Unwritable, name, "leads out of the project folder; a file within it")
+            : ProjectStore.Save(file, text);
 
     // Another program may change the file at any time: where nothing here waits to be saved, the pages follow.
     private void Look()
@@ -348,7 +350,10 @@ internal sealed class OpenProject : IDisposable
     }
 
     private (DateTime Project, DateTime Table) Stamps(Snapshot state) =>
-        (File.GetLastWriteTimeUtc(Path.Combine(Folder, ProjectStore.FileName)), File.GetLastWriteTimeUtc(Path.Combine(Folder, FolderPath.Inside(Folder, state.Project.Drivers ?? "") ?? Folder)));
+        (
+            File.GetLastWriteTimeUtc(Path.Combine(Folder, ProjectStore.FileName)),
+            File.GetLastWriteTimeUtc(Path.Combine(Folder, FolderPath.Inside(Folder, state.Project.Drivers ?? "") ?? Folder))
+        );
 
     private void Tell(NewsKind kind, object? by) => Changed?.Invoke(new ProjectNews(kind, by));
 }

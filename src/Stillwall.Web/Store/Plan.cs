@@ -38,7 +38,10 @@ internal sealed class Plan
         sheets = new(() => SheetSet.Of(new Facts(project, candidates)));
         questions =
         [
-            new(() => ResponseCharts.HowLow(Facts)), new(() => ResponseCharts.HowLoud(Facts)), new(() => ResponseCharts.HowFar(Facts)), new(() => ResponseCharts.WhatTheAmplifierFeels(Facts)),
+            new(() => ResponseCharts.HowLow(Facts)),
+            new(() => ResponseCharts.HowLoud(Facts)),
+            new(() => ResponseCharts.HowFar(Facts)),
+            new(() => ResponseCharts.WhatTheAmplifierFeels(Facts)),
         ];
     }
 
@@ -62,8 +65,21 @@ internal sealed class Plan
     }
 
     /// <summary>The same as the command line prints it.</summary>
-    internal Appraisal Appraisal => appraisal ??= new Appraisal(
-        Facts.Project.Name, Facts.Box, Facts.Walls, Facts.Parts, Facts.Pour, Facts.Print, Facts.Mass, Facts.Supplies, Facts.Cost, Facts.Quiet, mender.Value.Judged, Cautions.Of(Facts));
+    internal Appraisal Appraisal =>
+        appraisal ??= new Appraisal(
+            Facts.Project.Name,
+            Facts.Box,
+            Facts.Walls,
+            Facts.Parts,
+            Facts.Pour,
+            Facts.Print,
+            Facts.Mass,
+            Facts.Supplies,
+            Facts.Cost,
+            Facts.Quiet,
+            mender.Value.Judged,
+            Cautions.Of(Facts)
+        );
 
     /// <summary>The candidates, ranked in this cabinet.</summary>
     internal RankedDrivers Ranked => ranked.Value;
@@ -93,14 +109,26 @@ internal sealed class Plan
     internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { WallSound, Warmth, NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
 
     /// <summary>Price against level of the candidates; null where none has both.</summary>
-    internal Chart? Front => FrontChart.Of([.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))], Facts.Show, project.Brief.Aim?.LevelDb);
+    internal Chart? Front =>
+        FrontChart.Of(
+            [.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))],
+            Facts.Show,
+            project.Brief.Aim?.LevelDb
+        );
 
-    /// <summary>Seeks the remedies of what does not hold, the worst first, one after the other, on a thread of its own. Pages that share the plan share the search.</summary>
+    /// <summary>
+    /// Seeks the remedies of what does not hold, the worst first, one after the other, on a thread of its own. Pages that share the plan share the
+    /// search.
+    /// </summary>
     /// <param name="found">Told after each.</param>
     /// <param name="stop">Stops between two of them.</param>
     internal async Task SeekRemedies(Action found, CancellationToken stop)
     {
-        var open = Findings.Where(f => f.Verdict is Verdict.Fails or Verdict.Tight).OrderByDescending(f => f.Verdict == Verdict.Fails).Select(f => f.Id).ToList();
+        var open = Findings
+            .Where(f => f.Verdict is Verdict.Fails or Verdict.Tight)
+            .OrderByDescending(f => f.Verdict == Verdict.Fails)
+            .Select(f => f.Id)
+            .ToList();
         foreach (var id in open)
         {
             stop.ThrowIfCancellationRequested();
@@ -121,7 +149,12 @@ internal sealed class Plan
     private async Task Search(Task before, string id)
     {
         await before;
-        var finding = await Task.Factory.StartNew(() => mender.Value.Sought(id)!, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var finding = await Task.Factory.StartNew(
+            () => mender.Value.Sought(id)!,
+            CancellationToken.None,
+            TaskCreationOptions.LongRunning,
+            TaskScheduler.Default
+        );
         lock (gate)
         {
             sought[id] = finding;

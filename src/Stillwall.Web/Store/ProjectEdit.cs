@@ -15,5 +15,6 @@ internal sealed record ProjectEdit(IReadOnlyList<string> Keys, Func<string, stri
     internal static ProjectEdit Removing(string key) => new([key], text => ProjectTextEditor.Remove(text, key));
 
     /// <summary>Adds an entry to a list.</summary>
-    internal static ProjectEdit Adding(string list, IReadOnlyList<(string Key, string Stated)> entry) => new([list], text => ProjectTextEditor.Append(text, list, entry));
+    internal static ProjectEdit Adding(string list, IReadOnlyList<(string Key, string Stated)> entry) =>
+        new([list], text => ProjectTextEditor.Append(text, list, entry));
 }

@@ -14,7 +14,12 @@ internal static class ProjectZip
 
     /// <summary>What of a folder belongs to the project: no former versions, nothing that can be written anew, no links.</summary>
     internal static IEnumerable<(string Path, string File)> FilesOf(string folder) =>
-        Directory.EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden })
+        Directory
+            .EnumerateFiles(
+                folder,
+                "*",
+                new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden }
+            )
             .Select(file => (Path: Path.GetRelativePath(folder, file).Replace(Path.DirectorySeparatorChar, '/'), File: file))
             .Where(f => !f.Path.StartsWith("out/", StringComparison.Ordinal) && !IsFormer(f.Path))
             .OrderBy(f => f.Path, StringComparer.Ordinal);
@@ -45,7 +50,8 @@ internal static class ProjectZip
     internal static void Unpack(Stream archive, string folder)
     {
         using var zip = new ZipArchive(archive, ZipArchiveMode.Read);
-        var top = zip.Entries.Where(e => e.Name == ProjectStore.FileName).OrderBy(e => e.FullName.Length).FirstOrDefault()
+        var top =
+            zip.Entries.Where(e => e.Name == ProjectStore.FileName).OrderBy(e => e.FullName.Length).FirstOrDefault()
             ?? throw new InvalidDataException($"the archive has no {ProjectStore.FileName} in it; a project that was exported");
         var before = top.FullName[..^ProjectStore.FileName.Length];
         var left = MostBytes;
@@ -56,7 +62,9 @@ internal static class ProjectZip
                 continue;
             }
 
-            var file = FolderPath.Inside(folder, entry.FullName[before.Length..]) ?? throw new InvalidDataException($"\"{entry.FullName}\" leads out of the folder; files within it");
+            var file =
+                FolderPath.Inside(folder, entry.FullName[before.Length..])
+                ?? throw new InvalidDataException($"\"{entry.FullName}\" leads out of the folder; files within it");
             Directory.CreateDirectory(Path.GetDirectoryName(file)!);
             using var from = entry.Open();
             using var to = new FileStream(file, FileMode.CreateNew);
@@ -82,6 +90,8 @@ internal static class ProjectZip
         return left;
     }
 
-    private static bool IsFormer(string path) => path.StartsWith(ProjectStore.FileName + ".", StringComparison.Ordinal) || path.EndsWith(".tmp", StringComparison.Ordinal)
+    private static bool IsFormer(string path) =>
+        path.StartsWith(ProjectStore.FileName + ".", StringComparison.Ordinal)
+        || path.EndsWith(".tmp", StringComparison.Ordinal)
         || (path.Contains(".csv.", StringComparison.Ordinal) && char.IsDigit(path[^1]));
 }

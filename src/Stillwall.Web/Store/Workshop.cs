@@ -8,7 +8,8 @@ namespace Stillwall.Web.Store;
 /// <summary>The folder in which projects are kept, and those that are open.</summary>
 internal sealed class Workshop : IDisposable
 {
-    private const string DemoName = "reading-room", FirstName = "cabinet";
+    private const string DemoName = "reading-room",
+        FirstName = "cabinet";
 
     private readonly ConcurrentDictionary<string, OpenProject> open = new(StringComparer.Ordinal);
     private readonly Lock gate = new();
@@ -29,8 +30,11 @@ internal sealed class Workshop : IDisposable
             given = Path.GetDirectoryName(given);
         }
 
-        Folder = Path.GetFullPath(folder ?? (given is not null ? Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(given)) : null)
-            ?? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "Stillwall", "projects"));
+        Folder = Path.GetFullPath(
+            folder
+                ?? (given is not null ? Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(given)) : null)
+                ?? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "Stillwall", "projects")
+        );
     }
 
     /// <summary>Full path of the folder in which projects are kept.</summary>
@@ -44,7 +48,14 @@ internal sealed class Workshop : IDisposable
             try
             {
                 return Directory.Exists(Folder)
-                    ? [.. Directory.GetDirectories(Folder).Where(d => File.Exists(Path.Combine(d, ProjectStore.FileName))).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)]
+                    ?
+                    [
+                        .. Directory
+                            .GetDirectories(Folder)
+                            .Where(d => File.Exists(Path.Combine(d, ProjectStore.FileName)))
+                            .Select(d => Path.GetFileName(d)!)
+                            .Order(StringComparer.Ordinal),
+                    ]
                     : [];
             }
             catch (Exception e) when (PathTrouble.Is(e))
@@ -70,7 +81,9 @@ internal sealed class Workshop : IDisposable
                 return Find(first);
             }
 
-            return current is not null ? Find(current) : MakeDemo() is { } fault ? (null, [fault]) : Find(DemoName);
+            return current is not null ? Find(current)
+                : MakeDemo() is { } fault ? (null, [fault])
+                : Find(DemoName);
         }
     }
 
@@ -94,44 +107,57 @@ internal sealed class Workshop : IDisposable
 
     /// <summary>Makes a copy of a project under another name.</summary>
     /// <returns>Why not; null when it is done.</returns>
-    internal string? Duplicate(OpenProject project, string name) => Make(name, folder =>
-    {
-        foreach (var (path, file) in ProjectZip.FilesOf(project.Folder))
-        {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, path))!);
-            File.Copy(file, Path.Combine(folder, path));
-        }
-    });
+    internal string? Duplicate(OpenProject project, string name) =>
+        Make(
+            name,
+            folder =>
+            {
+                foreach (var (path, file) in ProjectZip.FilesOf(project.Folder))
+                {
+                    Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, path))!);
+                    File.Copy(file, Path.Combine(folder, path));
+                }
+            }
+        );
 
     /// <summary>Unpacks an archive as a project of that name.</summary>
     /// <returns>Why not; null when it is done.</returns>
-    internal string? Import(string name, Stream archive) => Make(name, folder =>
-    {
-        ProjectZip.Unpack(archive, folder);
-        var stored = ProjectStore.Load(folder);
-        if (stored.Trouble is { } trouble)
-        {
-            throw new InvalidDataException(trouble.Message);
-        }
+    internal string? Import(string name, Stream archive) =>
+        Make(
+            name,
+            folder =>
+            {
+                ProjectZip.Unpack(archive, folder);
+                var stored = ProjectStore.Load(folder);
+                if (stored.Trouble is { } trouble)
+                {
+                    throw new InvalidDataException(trouble.Message);
+                }
 
-        if (stored.Reading!.Faults is [var fault, ..])
-        {
-            throw new InvalidDataException(fault.ToString());
-        }
-    });
+                if (stored.Reading!.Faults is [var fault, ..])
+                {
+                    throw new InvalidDataException(fault.ToString());
+                }
+            }
+        );
 
     /// <summary>Makes a project from the demo.</summary>
     /// <returns>Why not; null when it is done.</returns>
-    internal string? MakeDemo(string name = DemoName) => Make(name, folder =>
-    {
-        Directory.CreateDirectory(Path.Combine(folder, "measurements"));
-        File.WriteAllText(Path.Combine(folder, "drivers.csv"), Embedded("demo/drivers.csv"));
-        File.WriteAllText(Path.Combine(folder, "stillwall.schema.json"), ProjectSchema.Write());
-        File.WriteAllText(Path.Combine(folder, ProjectStore.FileName), Embedded("demo/stillwall.json"));
-    });
+    internal string? MakeDemo(string name = DemoName) =>
+        Make(
+            name,
+            folder =>
+            {
+                Directory.CreateDirectory(Path.Combine(folder, "measurements"));
+                File.WriteAllText(Path.Combine(folder, "drivers.csv"), Embedded("demo/drivers.csv"));
+                File.WriteAllText(Path.Combine(folder, "stillwall.schema.json"), ProjectSchema.Write());
+                File.WriteAllText(Path.Combine(folder, ProjectStore.FileName), Embedded("demo/stillwall.json"));
+            }
+        );
 
     /// <summary>Whether a name can be that of a project folder: letters, figures, blanks, points, dashes and underscores.</summary>
-    internal static bool IsName(string name) => name.Length is > 0 and <= 80 && name == name.Trim() && name[0] != '.' && name.All(c => char.IsLetterOrDigit(c) || c is ' ' or '.' or '-' or '_');
+    internal static bool IsName(string name) =>
+        name.Length is > 0 and <= 80 && name == name.Trim() && name[0] != '.' && name.All(c => char.IsLetterOrDigit(c) || c is ' ' or '.' or '-' or '_');
 
     public void Dispose()
     {

@@ -3,7 +3,8 @@ namespace Stillwall.Web.Texts;
 /// <summary>Texts of the lists that the maker states: stock, prices, logbook.</summary>
 internal static class EntryTexts
 {
-    internal const string Add = "Add", Remove = "clear";
+    internal const string Add = "Add",
+        Remove = "clear";
 
     internal static readonly string[] Kinds = ["weigh-in", "actual", "attempt", "rattle", "no rattle"];
 

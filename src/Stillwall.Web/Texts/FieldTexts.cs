@@ -6,7 +6,8 @@ namespace Stillwall.Web.Texts;
 /// <summary>Texts of fields.</summary>
 internal static class FieldTexts
 {
-    internal const string Was = "was", NotStated = "not stated";
+    internal const string Was = "was",
+        NotStated = "not stated";
 
     /// <summary>Where a value comes from.</summary>
     /// <param name="isStated">Whether the file states it.</param>
@@ -27,18 +28,26 @@ internal static class FieldTexts
     }
 
     /// <summary>Where the figures behind a word come from; null for a key without any.</summary>
-    internal static string? SourceOf(string key, Facts facts) => key switch
-    {
-        "materials.skin" => facts.Skin?.Basis,
-        "materials.cast.mix" => facts.CastMix?.Basis,
-        "brief.neighbour.partition" => FormulaCatalogue.Find("wall-reduction")?.Source,
-        "brief.neighbour.curve" => FormulaCatalogue.Find("limit-curve")?.Source,
-        "brief.everyday.programme" => "from memory of long-term spectra, our choice",
-        _ => null,
-    };
+    internal static string? SourceOf(string key, Facts facts) =>
+        key switch
+        {
+            "materials.skin" => facts.Skin?.Basis,
+            "materials.cast.mix" => facts.CastMix?.Basis,
+            "brief.neighbour.partition" => FormulaCatalogue.Find("wall-reduction")?.Source,
+            "brief.neighbour.curve" => FormulaCatalogue.Find("limit-curve")?.Source,
+            "brief.everyday.programme" => "from memory of long-term spectra, our choice",
+            _ => null,
+        };
 
     /// <summary>Stage on which a key of the project has its field.</summary>
-    internal static string StageOf(string key) => key.Split('.', 2)[0] switch { "cabinet" => "Cabinet", "materials" => "Walls", "measured" => "Proof", _ => "Brief" };
+    internal static string StageOf(string key) =>
+        key.Split('.', 2)[0] switch
+        {
+            "cabinet" => "Cabinet",
+            "materials" => "Walls",
+            "measured" => "Proof",
+            _ => "Brief",
+        };
 
     internal static string Back(string shown) => shown.Length > 0 ? $"back to {shown}" : "clear";
 

@@ -4,5 +4,6 @@ namespace Stillwall.Web.Texts;
 internal static class PageTexts
 {
     /// <summary>Title of the window.</summary>
-    internal static string Title(string stage, string? project) => project is null ? $"{stage}, {ShellTexts.Product}" : $"{stage}, {project}, {ShellTexts.Product}";
+    internal static string Title(string stage, string? project) =>
+        project is null ? $"{stage}, {ShellTexts.Product}" : $"{stage}, {project}, {ShellTexts.Product}";
 }

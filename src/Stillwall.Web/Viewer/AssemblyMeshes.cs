@@ -13,8 +13,9 @@ namespace Stillwall.Web.Viewer;
 /// <summary>The printed parts in their places, as the page turns them: figures for people, a run of bytes for the screen.</summary>
 /// <param name="Parts">Figures of the parts that have a place, in the order of the bytes.</param>
 /// <param name="Bytes">
-/// Length of the head as a 32-bit number; the head as JSON, filled up with blanks to a multiple of four; then for each body its corners in mm (x, y, z as 32-bit floats),
-/// triangles (three indices), sharp edges (two indices) and round edges (two corners, two triangles) as 32-bit numbers, all little-endian.
+/// Length of the head as a 32-bit number; the head as JSON, filled up with blanks to a multiple of four; then for each body its corners in mm (x, y,
+/// z as 32-bit floats), triangles (three indices), sharp edges (two indices) and round edges (two corners, two triangles) as 32-bit numbers, all
+/// little-endian.
 /// </param>
 internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] Bytes)
 {
@@ -25,9 +26,13 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
 
     /// <summary>Draws the parts of a project, once for all states of it that agree in what the parts depend on.</summary>
     /// <returns>The parts; null where the cabinet is not known.</returns>
-    internal static AssemblyMeshes? Of(Facts facts) => facts.Geometry is { } geometry && facts.Project.Cabinet is { } cabinet
-        ? Drawn.Get(new Stated(geometry.Sizes, cabinet.Accents, cabinet.Feet, facts.Sheet, facts.Project.Brief.Printer, facts.Skin?.DensityKgM3), () => Draw(facts, geometry, cabinet))
-        : null;
+    internal static AssemblyMeshes? Of(Facts facts) =>
+        facts.Geometry is { } geometry && facts.Project.Cabinet is { } cabinet
+            ? Drawn.Get(
+                new Stated(geometry.Sizes, cabinet.Accents, cabinet.Feet, facts.Sheet, facts.Project.Brief.Printer, facts.Skin?.DensityKgM3),
+                () => Draw(facts, geometry, cabinet)
+            )
+            : null;
 
     private static AssemblyMeshes Draw(Facts facts, CabinetGeometry geometry, Cabinet cabinet)
     {
@@ -35,17 +40,39 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
         var job = new PartDrawingJob(geometry, cabinet, facts.Sheet, printer);
         var parts = PartDrawings.Of(job).Where(p => p.Place is not null).AsParallel().AsOrdered().Select(p => MeshedPart.Of(p, printer)).ToList();
         var placed = parts.Select(p => (p.Name, Mesh: p.Surface.Mesh.Placed(p.Place!))).ToList();
-        var shifts = ExplodedPlaces.Of([.. placed.Select(p => new PlacedPart(p.Name, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0))]);
+        var shifts = ExplodedPlaces.Of([
+            .. placed.Select(p => new PlacedPart(p.Name, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
+        ]);
         var bodies = placed.Zip(shifts, (p, shift) => new Body(p.Name, p.Mesh, shift)).ToList();
         var core = geometry.Sizes.Core > 0 ? new Body(Cast, CastBody.Of(geometry), default) : null;
-        return new AssemblyMeshes([.. parts.Select(p => p.Figures(printer, facts.Skin?.DensityKgM3, "3mf"))], Packed([.. bodies, .. core is null ? [] : new[] { core }]));
+        return new AssemblyMeshes(
+            [.. parts.Select(p => p.Figures(printer, facts.Skin?.DensityKgM3, "3mf"))],
+            Packed([.. bodies, .. core is null ? [] : new[] { core }])
+        );
     }
 
     private static byte[] Packed(IReadOnlyList<Body> bodies)
     {
         var edges = bodies.AsParallel().AsOrdered().Select(b => b.Name == Cast ? new FeatureEdges([], []) : FeatureEdges.Of(b.Mesh)).ToList();
         var head = JsonSerializer.SerializeToUtf8Bytes(
-            new Head([.. bodies.Zip(edges, (b, e) => new BodyHead(b.Name, b.Mesh.Points.Length, b.Mesh.Triangles.Length, e.Sharp.Count, e.Round.Count, b.Apart.YMm, b.Apart.ZMm, b.Name == Cast))]), JsonSerializerOptions.Web);
+            new Head([
+                .. bodies.Zip(
+                    edges,
+                    (b, e) =>
+                        new BodyHead(
+                            b.Name,
+                            b.Mesh.Points.Length,
+                            b.Mesh.Triangles.Length,
+                            e.Sharp.Count,
+                            e.Round.Count,
+                            b.Apart.YMm,
+                            b.Apart.ZMm,
+                            b.Name == Cast
+                        )
+                ),
+            ]),
+            JsonSerializerOptions.Web
+        );
         var padded = (head.Length + 3) / 4 * 4;
         using var stream = new MemoryStream();
         stream.Write(MemoryMarshal.AsBytes<int>([padded]));
@@ -83,7 +110,10 @@ internal static class CastBody
         var (from, to) = (s.OuterSkin, s.OuterSkin + s.Core);
 
         // Heights run from the rear to the front, as a part that was printed with its rear end down.
-        var solid = Solid.Empty.Add(Wall(geometry.Rear), from, to).Add(cavity.Cut(inner), to, s.Depth - to).Add(Wall(geometry.Front), s.Depth - to, s.Depth - from);
+        var solid = Solid
+            .Empty.Add(Wall(geometry.Rear), from, to)
+            .Add(cavity.Cut(inner), to, s.Depth - to)
+            .Add(Wall(geometry.Front), s.Depth - to, s.Depth - from);
         return SolidMesh.Of(solid).Mesh.Placed(Placement.AsPrinted.TurnedAboutX(1).Shifted(0, s.Depth, 0));
     }
 }

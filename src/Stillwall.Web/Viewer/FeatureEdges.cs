@@ -28,7 +28,8 @@ internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyLis
     /// <summary>Length below which an edge is left out, µm (our choice): joins of 10 µm and rounding, which would be drawn as specks.</summary>
     internal const int SpeckUm = 50;
 
-    private static readonly double SharpCosine = Math.Cos(SharpDeg * Math.PI / 180), FlatCosine = Math.Cos(FlatDeg * Math.PI / 180);
+    private static readonly double SharpCosine = Math.Cos(SharpDeg * Math.PI / 180),
+        FlatCosine = Math.Cos(FlatDeg * Math.PI / 180);
 
     /// <summary>Finds the edges of a mesh.</summary>
     internal static FeatureEdges Of(IndexedMesh mesh)
@@ -68,7 +69,8 @@ internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyLis
         return new FeatureEdges(sharp, round);
     }
 
-    private static bool IsShort(MeshPoint a, MeshPoint b) => Math.Max(Math.Abs((long)a.X - b.X), Math.Max(Math.Abs((long)a.Y - b.Y), Math.Abs((long)a.Z - b.Z))) < SpeckUm;
+    private static bool IsShort(MeshPoint a, MeshPoint b) =>
+        Math.Max(Math.Abs((long)a.X - b.X), Math.Max(Math.Abs((long)a.Y - b.Y), Math.Abs((long)a.Z - b.Z))) < SpeckUm;
 
     // Of length 1; of a triangle without area none, which counts as flat beside any.
     private static (double X, double Y, double Z)? Normal(IndexedMesh mesh, MeshTriangle t)
@@ -81,5 +83,6 @@ internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyLis
         return length > 0 ? (x / length, y / length, z / length) : null;
     }
 
-    private static double Dot((double X, double Y, double Z)? a, (double X, double Y, double Z)? b) => a is { } p && b is { } q ? (p.X * q.X) + (p.Y * q.Y) + (p.Z * q.Z) : 1;
+    private static double Dot((double X, double Y, double Z)? a, (double X, double Y, double Z)? b) =>
+        a is { } p && b is { } q ? (p.X * q.X) + (p.Y * q.Y) + (p.Z * q.Z) : 1;
 }

@@ -10,10 +10,13 @@ internal static class MeshEndpoints
     /// <param name="app">What serves them.</param>
     /// <param name="factsOf">Everything computed for a request; null where no project is open.</param>
     internal static void MapMeshes(this IEndpointRouteBuilder app, Func<HttpContext, Facts?> factsOf) =>
-        app.MapGet("/assembly", (HttpContext context) =>
-            factsOf(context) is not { } facts ? Results.Problem(ChartTexts.NothingOpen, statusCode: StatusCodes.Status404NotFound)
-            : AssemblyMeshes.Of(facts) is not { } meshes ? Results.Problem(ViewerTexts.NoCabinet, statusCode: StatusCodes.Status404NotFound)
-            : Bytes(context, meshes));
+        app.MapGet(
+            "/assembly",
+            (HttpContext context) =>
+                factsOf(context) is not { } facts ? Results.Problem(ChartTexts.NothingOpen, statusCode: StatusCodes.Status404NotFound)
+                : AssemblyMeshes.Of(facts) is not { } meshes ? Results.Problem(ViewerTexts.NoCabinet, statusCode: StatusCodes.Status404NotFound)
+                : Bytes(context, meshes)
+        );
 
     private static IResult Bytes(HttpContext context, AssemblyMeshes meshes)
     {

@@ -13,21 +13,36 @@ namespace Stillwall.Web.Viewer;
 public sealed partial class PartsViewer
 {
     private static readonly (string Key, string Name)[] Looks =
-        [("corner", ViewerTexts.Corner), ("front", ViewerTexts.Front), ("right", ViewerTexts.Right), ("above", ViewerTexts.Above), ("behind", ViewerTexts.Behind)];
+    [
+        ("corner", ViewerTexts.Corner),
+        ("front", ViewerTexts.Front),
+        ("right", ViewerTexts.Right),
+        ("above", ViewerTexts.Above),
+        ("behind", ViewerTexts.Behind),
+    ];
 
     private static readonly (string Key, string Name)[] Axes =
-        [("none", ViewerTexts.Uncut), ("width", ViewerTexts.AlongDepth), ("depth", ViewerTexts.AcrossWidth), ("height", ViewerTexts.AcrossHeight)];
+    [
+        ("none", ViewerTexts.Uncut),
+        ("width", ViewerTexts.AlongDepth),
+        ("depth", ViewerTexts.AcrossWidth),
+        ("height", ViewerTexts.AcrossHeight),
+    ];
 
     private ElementReference canvas;
-    private IJSObjectReference? module, view;
+    private IJSObjectReference? module,
+        view;
     private DotNetObjectReference<PartsViewer>? self;
     private LatestOnly<Facts>? latest;
     private LatestOnly<Sent>? moves;
     private Facts? asked;
     private int? count;
     private string axis = "none";
-    private double apart, place = 50;
-    private bool isLoading = true, hasNoView, gone;
+    private double apart,
+        place = 50;
+    private bool isLoading = true,
+        hasNoView,
+        gone;
     private string? picked;
     private string? given;
 
@@ -54,7 +69,13 @@ public sealed partial class PartsViewer
 
     private PartFigures? Shown => Parts?.FirstOrDefault(p => p.Name == picked);
 
-    private string? Said => hasNoView ? ViewerTexts.NoView : isLoading ? ViewerTexts.Drawing : count == 0 ? Facts.Geometry is null ? ViewerTexts.NoCabinet : ViewerTexts.Failed : null;
+    private string? Said =>
+        hasNoView ? ViewerTexts.NoView
+        : isLoading ? ViewerTexts.Drawing
+        : count == 0
+            ? Facts.Geometry is null ? ViewerTexts.NoCabinet
+                : ViewerTexts.Failed
+        : null;
 
     /// <summary>A part was picked on the screen.</summary>
     /// <param name="name">Its name; null for none.</param>
@@ -182,15 +203,25 @@ public sealed partial class PartsViewer
         }
     }
 
-    private static double Number(object? value) => double.TryParse(value as string, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : 0;
+    private static double Number(object? value) =>
+        double.TryParse(value as string, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : 0;
 
     private IEnumerable<(string Text, string? Result)> FiguresOf(PartFigures part)
     {
         var (show, at) = (Facts.Show, $"parts[{Facts.Parts.Index().First(p => p.Item == part).Index}]");
         IEnumerable<(string?, string?)> all =
         [
-            .. part.SizeM.Select((m, axis) => ((string?)show.Length(m), (string?)$"{at}.size_m[{axis}]")), (part.MassKg is { } kg ? show.Mass(kg) : null, $"{at}.mass_kg"),
-            (part.PrintSeconds is { } s ? ViewerTexts.Hours(s / 3600) : null, $"{at}.print_seconds"), (part.Fits is { } fits ? fits ? ViewerTexts.Fits : ViewerTexts.TooLarge : null, null),
+            .. part.SizeM.Select((m, axis) => ((string?)show.Length(m), (string?)$"{at}.size_m[{axis}]")),
+            (part.MassKg is { } kg ? show.Mass(kg) : null, $"{at}.mass_kg"),
+            (part.PrintSeconds is { } s ? ViewerTexts.Hours(s / 3600) : null, $"{at}.print_seconds"),
+            (
+                part.Fits is { } fits
+                    ? fits
+                        ? ViewerTexts.Fits
+                        : ViewerTexts.TooLarge
+                    : null,
+                null
+            ),
         ];
         return all.Where(f => f.Item1 is not null).Select(f => (f.Item1!, f.Item2));
     }

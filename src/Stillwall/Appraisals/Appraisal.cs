@@ -25,8 +25,19 @@ namespace Stillwall.Appraisals;
 /// <param name="Findings">Every finding, in the order of the job.</param>
 /// <param name="Cautions">What to take care of, step by step.</param>
 public sealed record Appraisal(
-    string Project, BoxFigures Box, IReadOnlyList<WallPanelFigures> Walls, IReadOnlyList<PartFigures> Parts, PourFigures Pour, PrintTotals Print, Mass Mass,
-    IReadOnlyList<SupplyLine> Supplies, Cost Cost, Quiet Quiet, IReadOnlyList<Finding> Findings, IReadOnlyList<StepCaution> Cautions)
+    string Project,
+    BoxFigures Box,
+    IReadOnlyList<WallPanelFigures> Walls,
+    IReadOnlyList<PartFigures> Parts,
+    PourFigures Pour,
+    PrintTotals Print,
+    Mass Mass,
+    IReadOnlyList<SupplyLine> Supplies,
+    Cost Cost,
+    Quiet Quiet,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<StepCaution> Cautions
+)
 {
     /// <summary>Appraises a project: figures, verdicts and the remedies of what does not hold.</summary>
     /// <param name="project">The project as stated.</param>
@@ -63,7 +74,20 @@ public sealed record Appraisal(
     }
 
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
-        new(facts.Project.Name, facts.Box, facts.Walls, facts.Parts, facts.Pour, facts.Print, facts.Mass, facts.Supplies, facts.Cost, facts.Quiet, findings, Care.Cautions.Of(facts));
+        new(
+            facts.Project.Name,
+            facts.Box,
+            facts.Walls,
+            facts.Parts,
+            facts.Pour,
+            facts.Print,
+            facts.Mass,
+            facts.Supplies,
+            facts.Cost,
+            facts.Quiet,
+            findings,
+            Care.Cautions.Of(facts)
+        );
 }
 
 /// <summary>The pour plan.</summary>
@@ -85,7 +109,9 @@ public sealed record Appraisal(
 /// <param name="PeakTimeS">When the wall is that warm, from the first water of its bucket, s.</param>
 /// <param name="PeakOuterFaceC">Temperature of the outer face at that time, °C.</param>
 /// <param name="ThickestPlaceM">Greatest ball that the cavity has room for, m.</param>
-/// <param name="DryOutLeastDays">Least time to dry through the openings of the rear's outer plate, lids off, and the drying holes in the inner skin, the box open, days.</param>
+/// <param name="DryOutLeastDays">
+/// Least time to dry through the openings of the rear's outer plate, lids off, and the drying holes in the inner skin, the box open, days.
+/// </param>
 /// <param name="DurationS">From the first water to the end of the last pour, s.</param>
 /// <param name="Batches">The batches in order.</param>
 public sealed record PourFigures(
@@ -109,7 +135,8 @@ public sealed record PourFigures(
     [property: ComputedBy("thickest-place")] double? ThickestPlaceM,
     [property: ComputedBy("dry-out", "pour.free_water_kg")] double? DryOutLeastDays,
     [property: ComputedBy("pour-clock")] double? DurationS,
-    IReadOnlyList<PourBatch> Batches);
+    IReadOnlyList<PourBatch> Batches
+);
 
 /// <summary>What the cabinet weighs.</summary>
 /// <param name="FinishedKg">Shells, dry cast, driver, fill and hardware, kg.</param>
@@ -120,7 +147,8 @@ public sealed record Mass(
     [property: ComputedBy("finished-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? FinishedKg,
     [property: ComputedBy("wet-mass", "mass.shells_kg", "pour.wet_in_cabinet_kg")] double? WetKg,
     [property: ComputedBy("part-mass", "parts[].mass_kg")] double? ShellsKg,
-    [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? DryShellsAndCastKg);
+    [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? DryShellsAndCastKg
+);
 
 /// <summary>What the build costs.</summary>
 /// <param name="TotalPrice">Price of everything the plan uses, in the project's currency.</param>
@@ -129,4 +157,5 @@ public sealed record Mass(
 public sealed record Cost(
     [property: ComputedBy("cost", "supplies[].price")] double TotalPrice,
     [property: ComputedBy("cost", "supplies[].price_to_buy")] double ToPayPrice,
-    IReadOnlyList<string> Unpriced);
+    IReadOnlyList<string> Unpriced
+);

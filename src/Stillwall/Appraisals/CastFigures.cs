@@ -32,7 +32,8 @@ public sealed record CastKind(
     double LossFactor,
     double PotLifeS,
     [property: ComputedBy("setting-heat")] double? ExpectedPeakC,
-    string Basis);
+    string Basis
+);
 
 /// <summary>The drying holes in the inner skin.</summary>
 /// <param name="Count">Number of holes.</param>
@@ -43,11 +44,19 @@ public sealed record HoleFigures(
     [property: ComputedBy("drying-holes")] int Count,
     [property: ComputedBy("drying-holes", "cast.holes.count")] double OpenAreaM2,
     [property: ComputedBy("hole-tape", "cast.holes.count")] double TapeM,
-    [property: ComputedBy("hole-sealant", "cast.holes.count")] double SealantM3)
+    [property: ComputedBy("hole-sealant", "cast.holes.count")] double SealantM3
+)
 {
     /// <summary>Takes them from the drawing.</summary>
-    internal static HoleFigures? Of(DryingHoles holes) => holes.Count == 0 ? null
-        : new HoleFigures(holes.Count, holes.OpenM2, HoleClosing.TapeM(holes.Count, holes.DiameterMm * 1e-3), HoleClosing.SealantM3(holes.Count, holes.DiameterMm * 1e-3));
+    internal static HoleFigures? Of(DryingHoles holes) =>
+        holes.Count == 0
+            ? null
+            : new HoleFigures(
+                holes.Count,
+                holes.OpenM2,
+                HoleClosing.TapeM(holes.Count, holes.DiameterMm * 1e-3),
+                HoleClosing.SealantM3(holes.Count, holes.DiameterMm * 1e-3)
+            );
 }
 
 /// <summary>What stands beside the pour plan: the kinds of cast, the water before, the scales, the drying after.</summary>
@@ -61,7 +70,8 @@ public sealed record CastFigures(
     [property: ComputedBy("lift-top", "pour.lift_height_m")] IReadOnlyList<double> LiftTopsM,
     IReadOnlyList<ScaleNeed> Scales,
     IReadOnlyList<CastKind> Kinds,
-    DryOutReport? Drying)
+    DryOutReport? Drying
+)
 {
     /// <summary>The drying holes; null without any.</summary>
     public HoleFigures? Holes { get; private init; }
@@ -75,8 +85,12 @@ public sealed record CastFigures(
         ArgumentNullException.ThrowIfNull(facts);
         var weighIns = facts.CabinetWeighIns.Select(e => (e.Date, e.MassKg!.Value)).ToList();
         return new CastFigures(
-            facts.RehearsalWaterKg, facts.Bench?.LiftTopsM ?? [], facts.ScaleNeeds, facts.RehearsalWaterKg is null ? [] : [.. CastMixes.All.Select(m => Kind(facts, m))],
-            weighIns.Count == 0 ? null : DryOutReport.Of(weighIns, facts.Limits.Dryness, facts.Mass.DryShellsAndCastKg))
+            facts.RehearsalWaterKg,
+            facts.Bench?.LiftTopsM ?? [],
+            facts.ScaleNeeds,
+            facts.RehearsalWaterKg is null ? [] : [.. CastMixes.All.Select(m => Kind(facts, m))],
+            weighIns.Count == 0 ? null : DryOutReport.Of(weighIns, facts.Limits.Dryness, facts.Mass.DryShellsAndCastKg)
+        )
         {
             Holes = facts.Geometry is { } drawn ? HoleFigures.Of(drawn.DryingHoles) : null,
         };
@@ -90,8 +104,19 @@ public sealed record CastFigures(
         var mixed = Mix.FromVolume(mix, cavity * (1 + facts.Limits.CastReserve), mix.PowderPerWaterRatio, air);
         var core = CoreMaterial.Dry(mix, mixed.DryDensityKgM3);
         return new CastKind(
-            mix.Name, mixed.PowderKg, mixed.WaterKg, Mix.FromVolume(mix, cavity, mix.PowderPerWaterRatio, air).DryMassKg, core.ModulusPa, core.ModulusLowPa, core.ModulusHighPa, core.CompressivePa,
-            mix.Strength.WetFactor, core.LossFactor, mix.Times.PotLifeS,
-            SettingHeat.Expected(mix, mixed, g.CoreM, facts.Skin ?? SkinMaterials.Petg, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air)?.ExpectedPeakC, mix.Basis);
+            mix.Name,
+            mixed.PowderKg,
+            mixed.WaterKg,
+            Mix.FromVolume(mix, cavity, mix.PowderPerWaterRatio, air).DryMassKg,
+            core.ModulusPa,
+            core.ModulusLowPa,
+            core.ModulusHighPa,
+            core.CompressivePa,
+            mix.Strength.WetFactor,
+            core.LossFactor,
+            mix.Times.PotLifeS,
+            SettingHeat.Expected(mix, mixed, g.CoreM, facts.Skin ?? SkinMaterials.Petg, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air)?.ExpectedPeakC,
+            mix.Basis
+        );
     }
 }

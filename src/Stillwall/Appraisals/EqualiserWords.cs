@@ -15,7 +15,11 @@ public static class EqualiserWords
         for (var i = 0; i < sections.Count; i++)
         {
             // Two high-passes of one corner are one of the fourth order.
-            var isPair = i + 1 < sections.Count && sections[i] is { Kind: "highpass" } first && sections[i + 1] is { Kind: "highpass" } second && first.F0Hz == second.F0Hz;
+            var isPair =
+                i + 1 < sections.Count
+                && sections[i] is { Kind: "highpass" } first
+                && sections[i + 1] is { Kind: "highpass" } second
+                && first.F0Hz == second.F0Hz;
             told.Add(isPair ? $"a fourth-order high-pass at {Show.Frequency(sections[i].F0Hz)}" : One(sections[i]));
             i += isPair ? 1 : 0;
         }
@@ -23,11 +27,13 @@ public static class EqualiserWords
         return told.Count < 2 ? string.Concat(told) : $"{string.Join(", ", told.Take(told.Count - 1))} and {told[^1]}";
     }
 
-    private static string One(EqualiserSection section) => section.Kind switch
-    {
-        "highpass" => $"a high-pass at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
-        "peaking" => $"a cut of {Show.Level(-section.GainDb)} at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
-        "lowshelf" => $"a shelf {Show.Level(-section.GainDb)} down below {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
-        _ => $"the box's {Show.Frequency(section.F0Hz)}, Q {Show.Number(section.Q, 2)}, made {Show.Frequency(section.FpHz ?? 0)}, Q {Show.Number(section.PoleQ ?? 0, 2)}",
-    };
+    private static string One(EqualiserSection section) =>
+        section.Kind switch
+        {
+            "highpass" => $"a high-pass at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
+            "peaking" => $"a cut of {Show.Level(-section.GainDb)} at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
+            "lowshelf" => $"a shelf {Show.Level(-section.GainDb)} down below {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
+            _ => $"the box's {Show.Frequency(section.F0Hz)}, Q {Show.Number(section.Q, 2)}, made {Show.Frequency(section.FpHz ?? 0)}, Q "
+                + $"{Show.Number(section.PoleQ ?? 0, 2)}",
+        };
 }

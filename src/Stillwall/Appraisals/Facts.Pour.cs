@@ -24,7 +24,9 @@ public sealed partial class Facts
     /// <summary>The pour moment by moment; null where something it needs is not known.</summary>
     public PourBench? Bench => bench.Value;
 
-    /// <summary>How warm the wall gets over time from the first water of its bucket, s and °C: the warmest place, the outer face; empty where it is not known.</summary>
+    /// <summary>
+    /// How warm the wall gets over time from the first water of its bucket, s and °C: the warmest place, the outer face; empty where it is not known.
+    /// </summary>
     public IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Warmth => warmth.Value;
 
     private IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> ComputeWarmth()
@@ -39,7 +41,8 @@ public sealed partial class Facts
         return SettingHeat.Course(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, Air.TemperatureC, slurry);
     }
 
-    private double SlurryC(Materials.CastMix mix, double ratio) => Project.Materials?.Cast?.WaterTemperatureC is { } water ? Mix.SlurryC(mix, ratio, Air.TemperatureC, water) : Air.TemperatureC;
+    private double SlurryC(Materials.CastMix mix, double ratio) =>
+        Project.Materials?.Cast?.WaterTemperatureC is { } water ? Mix.SlurryC(mix, ratio, Air.TemperatureC, water) : Air.TemperatureC;
 
     /// <summary>What stands beside the pour plan.</summary>
     public CastFigures Cast => cast.Value;
@@ -47,26 +50,28 @@ public sealed partial class Facts
     /// <summary>The pour as a clock; null where something it needs is not known.</summary>
     internal PourPlan? Clock => clock.Value;
 
-    private PourJob? Job => Geometry is { Sizes.Core: > 0, CavityM3: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
-        ? new PourJob
-        {
-            Mix = mix,
-            CavityVolumeM3 = g.CavityM3,
-            ReserveRatio = Limits.CastReserve,
-            LiftShares = LiftShares(g),
-            BucketM3 = bucket,
-            SoakS = cast.SoakS,
-            StirS = cast.StirS,
-            PourRateM3S = cast.PourRateM3S,
-            People = cast.People,
-        }
-        : null;
+    private PourJob? Job =>
+        Geometry is { Sizes.Core: > 0, CavityM3: > 0 } g && CastMix is { } mix && Skin is not null && Project.Materials?.Cast is { BucketM3: { } bucket } cast
+            ? new PourJob
+            {
+                Mix = mix,
+                CavityVolumeM3 = g.CavityM3,
+                ReserveRatio = Limits.CastReserve,
+                LiftShares = LiftShares(g),
+                BucketM3 = bucket,
+                SoakS = cast.SoakS,
+                StirS = cast.StirS,
+                PourRateM3S = cast.PourRateM3S,
+                People = cast.People,
+            }
+            : null;
 
     /// <summary>Pot life, as stated or as usual for the mix, s.</summary>
     internal double PotLifeS => CastMix?.Times.PotLifeS ?? 0;
 
     /// <summary>Bending stress of the worst skin at a strut, Pa; null where it is not known.</summary>
-    internal double? SkinStressPa => Geometry is { Sizes.Core: > 0 } g && Pour.FormPressurePa is { } pressure && Skin is not null ? Strip(g, pressure).StressPa : null;
+    internal double? SkinStressPa =>
+        Geometry is { Sizes.Core: > 0 } g && Pour.FormPressurePa is { } pressure && Skin is not null ? Strip(g, pressure).StressPa : null;
 
     /// <summary>Stress with which the setting cast stretches the outer skin, Pa; null where it is not known.</summary>
     internal double? ExpansionStressPa => CastMix is { SettingStrainRatio: > 0 and var strain } && Skin is { } skin ? strain * skin.HotModulusPa : null;
@@ -91,23 +96,27 @@ public sealed partial class Facts
     public double? RehearsalWaterKg => Pour.CavityVolumeM3 is > 0 and { } cavity ? WaterRehearsal.WaterKg(cavity) : null;
 
     /// <summary>What the scales must be able to weigh; empty where the pour cannot be planned.</summary>
-    public IReadOnlyList<ScaleNeed> ScaleNeeds => Clock is { } plan && Mass.WetKg is > 0 and { } wet && Pour.DryInCabinetKg is > 0 and { } dry && Core is { } core
-        ? Scales.Of(plan, wet, dry, Limits.Dryness, core.DensityKgM3 * PourClock.TestBarVolumeM3)
-        : [];
+    public IReadOnlyList<ScaleNeed> ScaleNeeds =>
+        Clock is { } plan && Mass.WetKg is > 0 and { } wet && Pour.DryInCabinetKg is > 0 and { } dry && Core is { } core
+            ? Scales.Of(plan, wet, dry, Limits.Dryness, core.DensityKgM3 * PourClock.TestBarVolumeM3)
+            : [];
 
     /// <summary>Mass of the last weigh-in of the cabinet in the logbook, kg; null without one.</summary>
     internal double? LastWeighInKg => CabinetWeighIns.OrderBy(e => e.Date).LastOrDefault()?.MassKg;
 
     /// <summary>Weigh-ins of the cabinet in the logbook.</summary>
-    internal IEnumerable<Projects.LogEntry> CabinetWeighIns => Project.Logbook.Where(e => e.Kind == "weigh-in" && (e.Part is null or "cabinet") && e.MassKg > 0);
+    internal IEnumerable<Projects.LogEntry> CabinetWeighIns =>
+        Project.Logbook.Where(e => e.Kind == "weigh-in" && (e.Part is null or "cabinet") && e.MassKg > 0);
 
     /// <summary>What stands between the project and its pour plan.</summary>
-    internal string MissingForPour => Geometry is null ? "cabinet.outside"
+    internal string MissingForPour =>
+        Geometry is null ? "cabinet.outside"
         : Geometry.Sizes.Core <= 0 ? "a single printed wall has nothing to pour"
         : Geometry.CavityM3 <= 0 ? "struts and keys fill the core"
         : CastMix is null ? "materials.cast.mix"
         : Skin is null ? "materials.skin"
-        : Project.Materials?.Cast?.BucketM3 is null ? "materials.cast.bucket" : "the bucket would have to be filled more than a thousand times";
+        : Project.Materials?.Cast?.BucketM3 is null ? "materials.cast.bucket"
+        : "the bucket would have to be filled more than a thousand times";
 
     /// <summary>What stands between the project and the heat of setting.</summary>
     internal string MissingForHeat => CastMix is { Heat: null } ? "the heat of setting of this mix is not known" : MissingForPour;
@@ -116,7 +125,29 @@ public sealed partial class Facts
     {
         if (Geometry is not { Sizes.Core: > 0, CavityM3: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio)
         {
-            return new PourFigures(Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, []);
+            return new PourFigures(
+                Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                []
+            );
         }
 
         var air = Air.TemperatureC;
@@ -127,10 +158,28 @@ public sealed partial class Facts
         double? lift = Skin is null ? null : LiftHeightsM(g).Max();
         double? pressure = lift is { } head ? FormPressure.AtDepthPa(mixed.SlurryDensityKgM3, head) : null;
         return new PourFigures(
-            g.CavityM3, mixed.PowderKg, mixed.WaterKg, mixed.SlurryDensityKgM3, mixed.WetMassKg, mixed.DryMassKg, mixed.FreeWaterKg, inside.WetMassKg, inside.DryMassKg,
-            pressure, pressure is { } p ? BulgeM(g, p) : null, lift, mixed.AdiabaticPeakC, mixed.AdiabaticPeakRangeC,
-            heat?.ExpectedPeakC, heat?.PeakTimeS, heat?.OuterFaceC, g.ThickestPlaceM,
-            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2) + g.DryingHoles.OpenM2) / SecondsPerDay, Clock?.DurationS, Clock?.Batches ?? []);
+            g.CavityM3,
+            mixed.PowderKg,
+            mixed.WaterKg,
+            mixed.SlurryDensityKgM3,
+            mixed.WetMassKg,
+            mixed.DryMassKg,
+            mixed.FreeWaterKg,
+            inside.WetMassKg,
+            inside.DryMassKg,
+            pressure,
+            pressure is { } p ? BulgeM(g, p) : null,
+            lift,
+            mixed.AdiabaticPeakC,
+            mixed.AdiabaticPeakRangeC,
+            heat?.ExpectedPeakC,
+            heat?.PeakTimeS,
+            heat?.OuterFaceC,
+            g.ThickestPlaceM,
+            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2) + g.DryingHoles.OpenM2) / SecondsPerDay,
+            Clock?.DurationS,
+            Clock?.Batches ?? []
+        );
     }
 
     // The first lift fills the front core and buries the inner sleeve; it must set before the rest presses on it. The rest goes in as few lifts as
@@ -182,6 +231,8 @@ public sealed partial class Facts
     {
         var strip = Strip(g, pressurePa).BulgeM;
         var web = g.Sizes.Web * 1e-3;
-        return g.Sizes.Tied ? strip : strip + SkinBulge.UntiedStrut(pressurePa, g.Sleeve.StrutPitch * 1e-3, g.ClearDepthM, web, g.CoreM, Skin!.HotModulusPa).SupportedM;
+        return g.Sizes.Tied
+            ? strip
+            : strip + SkinBulge.UntiedStrut(pressurePa, g.Sleeve.StrutPitch * 1e-3, g.ClearDepthM, web, g.CoreM, Skin!.HotModulusPa).SupportedM;
     }
 }

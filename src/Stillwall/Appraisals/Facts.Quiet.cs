@@ -36,18 +36,35 @@ public sealed partial class Facts
     /// <summary>The four ways to join with second and fourth orders; empty where joining is not known.</summary>
     public IReadOnlyList<Joining> WaysToJoin => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Joining.Ways(inputs) : [];
 
-    /// <summary>How cabinet and main speakers join at the seat; null where joining, room or the places of the main speakers are not known, or the crossover is above what the room is computed for.</summary>
-    public SeatJoining? JoiningAtSeat => Joining is { } free && Room is { } r && Project.Brief.MainSpeakers is { LeftAtM: [var lx, var ly, var lz], RightAtM: [var rx, var ry, var rz] }
+    /// <summary>
+    /// How cabinet and main speakers join at the seat; null where joining, room or the places of the main speakers are not known, or the crossover is
+    /// above what the room is computed for.
+    /// </summary>
+    public SeatJoining? JoiningAtSeat =>
+        Joining is { } free
+        && Room is { } r
+        && Project.Brief.MainSpeakers is { LeftAtM: [var lx, var ly, var lz], RightAtM: [var rx, var ry, var rz] }
         && JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { CrossoverHz: <= RoomModel.HighestHz / 2 } inputs
-        ? SeatJoining.Of(inputs, free, r.Geometry, Air, new Place(lx, ly, lz), new Place(rx, ry, rz)) : null;
+            ? SeatJoining.Of(inputs, free, r.Geometry, Air, new Place(lx, ly, lz), new Place(rx, ry, rz))
+            : null;
 
     /// <summary>Force into the floor at the lowest note and full level; null where mass, feet or level are not known.</summary>
     public FloorForce? Floor => floor.Value;
 
     private FloorForce? ComputeFloor()
     {
-        if (System is not { } s || Mass.FinishedKg is not { } mass || Project.Cabinet?.Feet is not { } feet || Project.Brief.Aim?.LowestHz is not { } lowest
-            || Cabinets.MaximumLevel.VoltageAt(s.Network, Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.PassiveRadiator, Project.Brief.Amplifier), lowest) is not { } drive)
+        if (
+            System is not { } s
+            || Mass.FinishedKg is not { } mass
+            || Project.Cabinet?.Feet is not { } feet
+            || Project.Brief.Aim?.LowestHz is not { } lowest
+            || Cabinets.MaximumLevel.VoltageAt(
+                s.Network,
+                Cabinets.MaximumLevel.LimitsOf(s.Network.Driver, s.Network.PassiveRadiator, Project.Brief.Amplifier),
+                lowest
+            )
+                is not { } drive
+        )
         {
             return null;
         }
@@ -62,9 +79,17 @@ public sealed partial class Facts
     public PadChoice? Pads => Mass.FinishedKg is { } mass && Project.Brief.Aim?.LowestHz is { } lowest ? PadChoice.Of(mass, lowest) : null;
 
     // Mass taken as even; the cone in the middle of the front.
-    private Rocking? Rocking => Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: "pads", StiffnessNPerM: { } along } feet
-        ? Neighbours.Rocking.OfBox(mass, sizes.Depth * 1e-3, sizes.Height * 1e-3, Math.Max(1e-3, (sizes.Depth * 1e-3) - (2 * FootInsetM)), along, feet.VerticalStiffnessNPerM)
-        : null;
+    private Rocking? Rocking =>
+        Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: "pads", StiffnessNPerM: { } along } feet
+            ? Neighbours.Rocking.OfBox(
+                mass,
+                sizes.Depth * 1e-3,
+                sizes.Height * 1e-3,
+                Math.Max(1e-3, (sizes.Depth * 1e-3) - (2 * FootInsetM)),
+                along,
+                feet.VerticalStiffnessNPerM
+            )
+            : null;
 
     /// <summary>How much of an item is on the shelf and within its date; null without a stock list.</summary>
     internal double? InStock(string item) => Supplies.FirstOrDefault(l => l.Item == item)?.InStock;
@@ -82,18 +107,38 @@ public sealed partial class Facts
     }
 
     /// <summary>What stands between the project and the neighbour question.</summary>
-    internal string MissingForQuiet => System is null ? MissingForBox : Quiet.Missing is [var first, ..] ? first : "brief.neighbour";
+    internal string MissingForQuiet =>
+        System is null ? MissingForBox
+        : Quiet.Missing is [var first, ..] ? first
+        : "brief.neighbour";
 
     /// <summary>What stands between the project and the force into the floor.</summary>
-    internal string MissingForFloor => Mass.FinishedKg is null ? MissingForMass : Project.Cabinet?.Feet is null ? "cabinet.feet" : Project.Brief.Aim?.LowestHz is null ? "brief.aim.lowest" : MissingForLevel;
+    internal string MissingForFloor =>
+        Mass.FinishedKg is null ? MissingForMass
+        : Project.Cabinet?.Feet is null ? "cabinet.feet"
+        : Project.Brief.Aim?.LowestHz is null ? "brief.aim.lowest"
+        : MissingForLevel;
 
     private IReadOnlyList<SupplyLine> ComputeSupplies()
     {
         // Both ends of both sleeves, the driver, the terminal and every drying hole are sealed.
-        double? joints = Geometry is { } g ? (2 * g.Sizes.Outline.Inset(0).Length + 2 * g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).Length + Math.PI * (g.Sizes.Cutout + g.Sizes.Terminal)) * 1e-3 : null;
+        double? joints = Geometry is { } g
+            ? (
+                2 * g.Sizes.Outline.Inset(0).Length
+                + 2 * g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).Length
+                + Math.PI * (g.Sizes.Cutout + g.Sizes.Terminal)
+            ) * 1e-3
+            : null;
         var holes = Geometry?.DryingHoles ?? Cabinets.DryingHoles.None;
         var (count, diameterM) = (holes.Count, holes.DiameterMm * 1e-3);
-        var needs = Hardware.Of(Project, Sheet, Print.FilamentToHaveKg, Pour.PowderKg, joints + Pours.HoleClosing.SealantBeadM(count, diameterM), Pours.HoleClosing.TapeM(count, diameterM));
+        var needs = Hardware.Of(
+            Project,
+            Sheet,
+            Print.FilamentToHaveKg,
+            Pour.PowderKg,
+            joints + Pours.HoleClosing.SealantBeadM(count, diameterM),
+            Pours.HoleClosing.TapeM(count, diameterM)
+        );
         return SupplyList.Of(needs, Project.Stock, Project.Prices, Project.PourDate);
     }
 
@@ -105,13 +150,15 @@ public sealed partial class Facts
 
     private Quiet ComputeQuiet() => QuietModel.Of(QuietInputsNow());
 
-    private QuietInputs QuietInputsNow() => QuietInputs.From(Project, Air, Room, VolumeVelocity) with
-    {
-        ExcursionPeakM = System is { } s ? f => s.Network.At(f, 1).ExcursionPeakM : null,
-        XmaxM = Driver?.XmaxM,
-        SystemResonanceHz = Box.SystemResonanceHz,
-        SystemQ = Box.SystemQ,
-    };
+    private QuietInputs QuietInputsNow() =>
+        QuietInputs.From(Project, Air, Room, VolumeVelocity) with
+        {
+            ExcursionPeakM = System is { } s ? f => s.Network.At(f, 1).ExcursionPeakM : null,
+            XmaxM = Driver?.XmaxM,
+            SystemResonanceHz = Box.SystemResonanceHz,
+            SystemQ = Box.SystemQ,
+        };
 
-    private Joining? ComputeJoining() => JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.Joins.Joining.Of(inputs) : null;
+    private Joining? ComputeJoining() =>
+        JoiningInputs.From(Project.Brief, Box.SystemResonanceHz, Box.SystemQ) is { } inputs ? Neighbours.Joins.Joining.Of(inputs) : null;
 }

@@ -46,12 +46,20 @@ public sealed partial class Facts
 
     /// <summary>The lowest mode of the cases that apply; null where the walls are not known.</summary>
     internal (string Panel, string Case, double ModeHz)? WorstMode =>
-        Walls.SelectMany(Cases).OrderBy(c => c.Figures.FirstModeHz).Select(c => ((string, string, double)?)(c.Panel, c.Case, c.Figures.FirstModeHz)).FirstOrDefault();
+        Walls
+            .SelectMany(Cases)
+            .OrderBy(c => c.Figures.FirstModeHz)
+            .Select(c => ((string, string, double)?)(c.Panel, c.Case, c.Figures.FirstModeHz))
+            .FirstOrDefault();
 
     /// <summary>The loudest wall of the cases that apply; null where walls, box or crossover are not known.</summary>
     internal (string Panel, string Case, double LevelDb)? WorstSound =>
-        Walls.SelectMany(Cases).Where(c => c.Figures.WallToConeDb is not null).OrderByDescending(c => c.Figures.WallToConeDb)
-            .Select(c => ((string, string, double)?)(c.Panel, c.Case, c.Figures.WallToConeDb!.Value)).FirstOrDefault();
+        Walls
+            .SelectMany(Cases)
+            .Where(c => c.Figures.WallToConeDb is not null)
+            .OrderByDescending(c => c.Figures.WallToConeDb)
+            .Select(c => ((string, string, double)?)(c.Panel, c.Case, c.Figures.WallToConeDb!.Value))
+            .FirstOrDefault();
 
     /// <summary>The thinnest core that still meets both wall limits, and the mass it would save.</summary>
     internal (double CoreM, double SavedKg) ThinnestCore
@@ -59,16 +67,29 @@ public sealed partial class Facts
         get
         {
             var stated = Project.Cabinet!.CoreM!.Value;
-            var thinnest = WallSet!.ThinnestCoreM(
-                0.002, Math.Max(0.002, stated), WorkingRangeHz(Limits.PanelModeRatio), Limits.WallToConeDb, BoxCompliance!.Value, Project.Brief.Aim!.CrossoverHz!.Value) ?? stated;
+            var thinnest =
+                WallSet!.ThinnestCoreM(
+                    0.002,
+                    Math.Max(0.002, stated),
+                    WorkingRangeHz(Limits.PanelModeRatio),
+                    Limits.WallToConeDb,
+                    BoxCompliance!.Value,
+                    Project.Brief.Aim!.CrossoverHz!.Value
+                ) ?? stated;
             return (thinnest, (Pour.DryInCabinetKg ?? 0) * (1 - thinnest / stated));
         }
     }
 
     /// <summary>Gap behind an unkeyed inner skin, m; null where the heat is not known.</summary>
-    internal double? SkinGapM => Geometry is { } g && CastMix is { } mix && Pour.ExpectedPeakC is { } peak
-        ? SkinGap.GapM(Math.Max(g.InsideWidthM, g.InsideHeightM), Math.Abs(mix.SettingStrainRatio), SkinCastExpansionPerK, Math.Max(0, peak - Air.TemperatureC))
-        : null;
+    internal double? SkinGapM =>
+        Geometry is { } g && CastMix is { } mix && Pour.ExpectedPeakC is { } peak
+            ? SkinGap.GapM(
+                Math.Max(g.InsideWidthM, g.InsideHeightM),
+                Math.Abs(mix.SettingStrainRatio),
+                SkinCastExpansionPerK,
+                Math.Max(0, peak - Air.TemperatureC)
+            )
+            : null;
 
     /// <summary>Safety factor of the weakest joint at twice the weight; null where the mass is not known.</summary>
     internal double? JointSafety
@@ -90,7 +111,12 @@ public sealed partial class Facts
 
             // The front core holds the plate by its collar, bosses and posts, the sleeve by its end keys over 80 mm.
             var posts = Math.Sqrt(4 * Math.PI * (g.Front.PostM2 + g.Front.CollarM2)) * g.CoreM * Math.Sqrt(Math.Max(1, g.Front.Posts));
-            var keys = Joints.Of("core on the outer sleeve", g.Sleeve.OuterEndKeys.Count * Cabinets.BuildUp.KeyHead * 1e-3 * Cabinets.BuildUp.EndZone * 1e-3, Limits.KeyedStrengthPa, load);
+            var keys = Joints.Of(
+                "core on the outer sleeve",
+                g.Sleeve.OuterEndKeys.Count * Cabinets.BuildUp.KeyHead * 1e-3 * Cabinets.BuildUp.EndZone * 1e-3,
+                Limits.KeyedStrengthPa,
+                load
+            );
             var plate = Joints.Of("front plate on the core", posts, Limits.KeyedStrengthPa, load);
             return Math.Min(keys.SafetyFactor, plate.SafetyFactor + sealed_.SafetyFactor);
         }
@@ -101,7 +127,11 @@ public sealed partial class Facts
     {
         get
         {
-            if (Sheet is not { BoltM: { } bolt, Bolts: > 0 and { } screws } || Driver is not { } driver || (Limits.InsertPullOutN ?? Inserts.PullOutN(bolt)) is not { } pullOut)
+            if (
+                Sheet is not { BoltM: { } bolt, Bolts: > 0 and { } screws }
+                || Driver is not { } driver
+                || (Limits.InsertPullOutN ?? Inserts.PullOutN(bolt)) is not { } pullOut
+            )
             {
                 return null;
             }
@@ -113,12 +143,18 @@ public sealed partial class Facts
             var torque = Limits.ScrewTorqueNM ?? ScrewTorquePerMetreN * bolt;
             var (preload, reaction) = (Inserts.PreloadN(torque, bolt), driver.MmsKg * omega * omega * x);
             var load = Inserts.LoadN(preload, pressure, driver.SdM2, reaction, screws);
-            double? gasket = Sheet is { CutoutM: { } opening, FlangeM: { } flange } && flange > opening ? Gasket.PressurePa(preload, screws, pressure * driver.SdM2 + reaction, opening, flange) : null;
+            double? gasket =
+                Sheet is { CutoutM: { } opening, FlangeM: { } flange } && flange > opening
+                    ? Gasket.PressurePa(preload, screws, pressure * driver.SdM2 + reaction, opening, flange)
+                    : null;
             return (torque, load, pullOut, Inserts.SafetyFactor(pullOut, load), gasket);
         }
     }
 
-    /// <summary>Angle at which the cabinet tips over, °, over which edge, and how far behind the front its centre of mass is, m; null where the mass is not known.</summary>
+    /// <summary>
+    /// Angle at which the cabinet tips over, °, over which edge, and how far behind the front its centre of mass is, m; null where the mass is not
+    /// known.
+    /// </summary>
     internal (double Deg, string Over, double CentreDepthM)? Tips
     {
         get
@@ -140,57 +176,82 @@ public sealed partial class Facts
     internal double? AssumedCoreModulusPa => AssumedCore?.ModulusPa;
 
     /// <summary>What stands between the project and its walls: a key of the project file.</summary>
-    public string MissingForWalls => Geometry is null ? "cabinet.outside" : Skin is null ? "materials.skin" : "materials.cast.mix";
+    public string MissingForWalls =>
+        Geometry is null ? "cabinet.outside"
+        : Skin is null ? "materials.skin"
+        : "materials.cast.mix";
 
     /// <summary>What stands between the project and the sound of its walls.</summary>
-    internal string MissingForWallSound => Walls.Count == 0 ? MissingForWalls : System is null ? MissingForBox : "brief.aim.crossover";
+    internal string MissingForWallSound =>
+        Walls.Count == 0 ? MissingForWalls
+        : System is null ? MissingForBox
+        : "brief.aim.crossover";
 
     /// <summary>What stands between the project and its mass.</summary>
-    internal string MissingForMass => Geometry is null ? "cabinet.outside"
+    internal string MissingForMass =>
+        Geometry is null ? "cabinet.outside"
         : Skin is null ? "materials.skin"
         : Geometry.Sizes.Core > 0 && CastMix is null ? "materials.cast.mix"
-        : Sheet is null ? MissingForDriver : "driver.mass";
+        : Sheet is null ? MissingForDriver
+        : "driver.mass";
 
     // Height of all that counts is the middle. A driver's mass is its magnet's, two thirds of its depth behind the face (our choice).
     private IReadOnlyList<MassAt> Masses()
     {
         var (g, s) = (Geometry!, Sizes!);
         var (depth, wall, skin) = (s.Depth * 1e-3, s.Wall * 1e-3, s.OuterSkin * 1e-3);
-        MassAt Printed(PartFigures part) => new(Math.Max(0, part.MassKg ?? 0), part.Name switch
-        {
-            _ when part.Name.StartsWith("front outer", StringComparison.Ordinal) || part.Name.StartsWith("trim", StringComparison.Ordinal) => skin / 2,
-            _ when part.Name.StartsWith("front inner", StringComparison.Ordinal) => wall,
-            _ when part.Name.StartsWith("rear inner", StringComparison.Ordinal) => depth - wall,
-            _ when part.Name.StartsWith("rear", StringComparison.Ordinal) || part.Name.StartsWith("lid", StringComparison.Ordinal) => depth - skin / 2,
-            _ => depth / 2,
-        });
+        MassAt Printed(PartFigures part) =>
+            new(
+                Math.Max(0, part.MassKg ?? 0),
+                part.Name switch
+                {
+                    _ when part.Name.StartsWith("front outer", StringComparison.Ordinal) || part.Name.StartsWith("trim", StringComparison.Ordinal) => skin / 2,
+                    _ when part.Name.StartsWith("front inner", StringComparison.Ordinal) => wall,
+                    _ when part.Name.StartsWith("rear inner", StringComparison.Ordinal) => depth - wall,
+                    _ when part.Name.StartsWith("rear", StringComparison.Ordinal) || part.Name.StartsWith("lid", StringComparison.Ordinal) => depth - skin / 2,
+                    _ => depth / 2,
+                }
+            );
         var cast = g.CavityM3 > 0 ? (Pour.DryInCabinetKg ?? 0) / g.CavityM3 : 0;
         var (front, rear) = (g.Front.CoreM2 * g.CoreM, g.Rear.CoreM2 * g.CoreM);
         return
         [
             .. Parts.Where(p => p.InCabinet).Select(Printed),
-            new(cast * front, skin + g.CoreM / 2), new(cast * rear, depth - skin - g.CoreM / 2), new(cast * Math.Max(0, g.CavityM3 - front - rear), depth / 2),
-            new((Project.Cabinet?.DriverCount ?? 1) * (Sheet?.MassKg ?? 0), (Sheet?.DepthM ?? 0) * 2 / 3 + s.Sunk * 1e-3), new(Project.Cabinet?.Fill?.MassKg ?? 0, depth / 2),
+            new(cast * front, skin + g.CoreM / 2),
+            new(cast * rear, depth - skin - g.CoreM / 2),
+            new(cast * Math.Max(0, g.CavityM3 - front - rear), depth / 2),
+            new((Project.Cabinet?.DriverCount ?? 1) * (Sheet?.MassKg ?? 0), (Sheet?.DepthM ?? 0) * 2 / 3 + s.Sunk * 1e-3),
+            new(Project.Cabinet?.Fill?.MassKg ?? 0, depth / 2),
         ];
     }
 
-    // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; difference of expansion of plastic and gypsum; feet 8 mm high, their centres 25 mm in.
-    private const double ScrewTorquePerMetreN = 30, SkinCastExpansionPerK = 43e-6, FootHeightM = 0.008, FootInsetM = 0.025;
+    // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; difference of expansion of plastic and gypsum; feet 8 mm high, their
+    // centres 25 mm in.
+    private const double ScrewTorquePerMetreN = 30,
+        SkinCastExpansionPerK = 43e-6,
+        FootHeightM = 0.008,
+        FootInsetM = 0.025;
 
-    private CoreMaterial? AssumedCore => CastMix is { } mix && PowderPerWater is { } ratio ? CoreMaterial.Dry(mix, Mix.FromPowder(mix, 1, ratio).DryDensityKgM3) : null;
+    private CoreMaterial? AssumedCore =>
+        CastMix is { } mix && PowderPerWater is { } ratio ? CoreMaterial.Dry(mix, Mix.FromPowder(mix, 1, ratio).DryDensityKgM3) : null;
 
     /// <summary>Compliance of the air in the box, m³/Pa; null where the box is not known.</summary>
     internal double? BoxCompliance => System is { } s ? Cabinets.Leakage.BoxComplianceM3Pa(s.Network.EffectiveVolumeM3, Air) : null;
 
     private WallSet? WallSet => wallSet.Value;
 
-    private WallSet? ComputeWallSet() => Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null) ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0, Driver?.SdM2 ?? 0) : null;
+    private WallSet? ComputeWallSet() =>
+        Geometry is { } g && Skin is { } skin && (g.Sizes.Core <= 0 || Core is not null)
+            ? new WallSet(g, skin, Core, Sheet?.MassKg ?? 0, Driver?.SdM2 ?? 0)
+            : null;
 
     /// <summary>Sound of the walls beside the cone over frequency, left, right, top, bottom, front, rear; null where walls or box are not known.</summary>
     /// <param name="pointsPerDecade">Points in a decade.</param>
     /// <returns>The curve; slipping where the core is not keyed to both skins.</returns>
     public IReadOnlyList<WallCurvePoint>? WallCurveOf(int pointsPerDecade) =>
-        WallSet is { } set && BoxCompliance is { } box ? WallCurve.Of(set.PressureModes(IsKeyed || set.Layers.Count == 1), box, pointsPerDecade, ConeOnAirHz) : null;
+        WallSet is { } set && BoxCompliance is { } box
+            ? WallCurve.Of(set.PressureModes(IsKeyed || set.Layers.Count == 1), box, pointsPerDecade, ConeOnAirHz)
+            : null;
 
     /// <summary>Resonance of the cone's mass on the air in the box, Hz; null where driver or box is not known.</summary>
     internal double? ConeOnAirHz => Driver is { } d && BoxCompliance is { } box ? WallSound.ConeOnAirHz(d.MmsKg, d.SdM2, box) : null;
@@ -206,7 +267,9 @@ public sealed partial class Facts
         }
 
         var (compliance, crossover) = (BoxCompliance, Project.Brief.Aim?.CrossoverHz);
-        return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover && before.Driver == Driver ? before.Walls : set.Figures(compliance, crossover, ConeOnAirHz);
+        return before?.WallSet == set && before.BoxCompliance == compliance && before.Project.Brief.Aim?.CrossoverHz == crossover && before.Driver == Driver
+            ? before.Walls
+            : set.Figures(compliance, crossover, ConeOnAirHz);
     }
 
     private Mass ComputeMass()

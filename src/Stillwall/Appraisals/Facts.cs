@@ -44,9 +44,7 @@ public sealed partial class Facts
     /// <param name="project">The project as stated.</param>
     /// <param name="candidates">The candidate drivers, among which the project may name one.</param>
     public Facts(Project project, IReadOnlyList<DriverSheet> candidates)
-        : this(project, candidates, null)
-    {
-    }
+        : this(project, candidates, null) { }
 
     // What a change left as it was is taken over from the facts before it; sections once drawn are shared by all that come from one project.
     private Facts(Project project, IReadOnlyList<DriverSheet> candidates, Facts? before)
@@ -57,24 +55,30 @@ public sealed partial class Facts
         this.candidates = candidates;
         this.before = before;
         drawn = before?.drawn ?? new ConcurrentDictionary<CabinetSizes, CabinetGeometry>();
-        sheet = ReadLog.Unnoted(() => project.Driver switch
-        {
-            { Sheet: { } stated } => stated,
-            { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name),
-            _ => null,
-        });
+        sheet = ReadLog.Unnoted(() =>
+            project.Driver switch
+            {
+                { Sheet: { } stated } => stated,
+                { Name: { } name } => candidates.FirstOrDefault(c => c.Name == name),
+                _ => null,
+            }
+        );
         isSound = new(() => ReadLog.Unnoted(() => !ProjectChecks.Of(project).Any()));
         moved = new(() => before is null ? ReadSet.None : Moved(before));
         air = Held(() => Air.At(Project.Brief.Air.TemperatureC, Project.Brief.Air.PressurePa), f => f.air);
         show = Held(() => Show.Of(Project), f => f.show);
         resolution = Held(() => Sheet is { } s ? DriverResolver.Resolve(s) : null, f => f.resolution);
         geometry = Held(() => Sizes is { } sizes && IsSound ? Drawn(sizes) : null, f => f.geometry);
-        system = Held(() => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, Project.Cabinet, Project.Measured, Air) : null, f => f.system);
+        system = Held(
+            () => Driver is { } driver && NetVolumeM3 is > 0 and { } net ? BoxSystem.Of(driver, net, Project.Cabinet, Project.Measured, Air) : null,
+            f => f.system
+        );
         room = Held(() => RoomGeometry.Of(Project.Brief.Room) is { } g ? RoomModel.Of(g, Air) : null, f => f.room);
         hollow = Held(() => Geometry is { } g ? Appraisals.Hollow.Of(g, Project.Cabinet!) : null, f => f.hollow);
         seatTransfer = Held(
             () => Room is { } r && Project.Brief.Aim?.LowestHz is { } lowest ? RoomCurve.SeatOverHalfSpaceDb(r, lowest, 1) - Limits.RoomAllowanceDb : null,
-            f => f.seatTransfer);
+            f => f.seatTransfer
+        );
         box = Held(ComputeBox, f => f.box);
         wallSet = Held(ComputeWallSet, f => f.wallSet);
         walls = Held(ComputeWalls, f => f.walls);
@@ -134,7 +138,13 @@ public sealed partial class Facts
     public BoxSystem? System => system.Value?.System;
 
     /// <summary>What is left about the cabinet where it stands.</summary>
-    public Briefs.Standing Standing => Briefs.Standing.Of(Project.Brief, Project.Cabinet?.Outside?.WidthM, Project.Cabinet?.Outside?.HeightM, Project.Cabinet?.Feet is null ? 0 : BuildUp.FootHeight * 1e-3);
+    public Briefs.Standing Standing =>
+        Briefs.Standing.Of(
+            Project.Brief,
+            Project.Cabinet?.Outside?.WidthM,
+            Project.Cabinet?.Outside?.HeightM,
+            Project.Cabinet?.Feet is null ? 0 : BuildUp.FootHeight * 1e-3
+        );
 
     /// <summary>The listening room; null where it is not stated in full.</summary>
     public RoomModel? Room => room.Value;
@@ -165,27 +175,32 @@ public sealed partial class Facts
     public double? WorkingRangeHz(double ratio) => Project.Brief.Aim?.CrossoverHz * ratio;
 
     /// <summary>What stands between the project and a driver.</summary>
-    internal string MissingForDriver => Project.Driver switch
-    {
-        null => "driver",
-        { Name: { } name } when Sheet is null => $"no candidate is called \"{name}\"",
-        _ when Resolution is { Impossible: [var first, ..] } => first,
-        _ when Resolution is { Missing: [var key, ..] } => key.StartsWith("driver.", StringComparison.Ordinal) ? key : $"driver.{key}",
-        _ => "driver",
-    };
+    internal string MissingForDriver =>
+        Project.Driver switch
+        {
+            null => "driver",
+            { Name: { } name } when Sheet is null => $"no candidate is called \"{name}\"",
+            _ when Resolution is { Impossible: [var first, ..] } => first,
+            _ when Resolution is { Missing: [var key, ..] } => key.StartsWith("driver.", StringComparison.Ordinal) ? key : $"driver.{key}",
+            _ => "driver",
+        };
 
     /// <summary>What stands between the project and the box: a key of the project file, or a reason in words.</summary>
-    public string MissingForBox => Driver is null ? MissingForDriver
+    public string MissingForBox =>
+        Driver is null ? MissingForDriver
         : Project.Cabinet is null ? "cabinet"
         : NetVolumeM3 is null ? "cabinet.outside"
         : NetVolumeM3 <= 0 ? "driver and braces leave no air in the cabinet"
-        : system.Value is { Missing: [var key, ..] } ? key : "cabinet";
+        : system.Value is { Missing: [var key, ..] } ? key
+        : "cabinet";
 
     /// <summary>What stands between the project and the greatest level.</summary>
-    internal string MissingForLevel => System is null ? MissingForBox
+    internal string MissingForLevel =>
+        System is null ? MissingForBox
         : Driver!.XmaxM is null ? "driver.xmax"
         : Driver.PowerW is null ? "driver.power"
-        : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power" : "brief.amplifier.rated_load";
+        : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power"
+        : "brief.amplifier.rated_load";
 
     // Whether the checks find no contradiction; they look at everything, so they count as one value that is read.
     private bool IsSound
@@ -210,7 +225,8 @@ public sealed partial class Facts
     private CabinetGeometry? Drawn(CabinetSizes sizes)
     {
         var section = sizes with { Depth = 0, Braces = 0 };
-        return before is not null && !drawn.ContainsKey(section) && drawn.Values.Sum(g => g.WorkCount) > MostDrawing ? null
+        return before is not null && !drawn.ContainsKey(section) && drawn.Values.Sum(g => g.WorkCount) > MostDrawing
+            ? null
             : drawn.GetOrAdd(section, _ => CabinetGeometry.Of(sizes)).Along(sizes);
     }
 

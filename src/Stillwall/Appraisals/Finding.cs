@@ -35,5 +35,16 @@ public sealed record Change(string Key, object Value);
 /// <param name="Change">That change as keys and values; empty where it is not a stated quantity.</param>
 /// <param name="Basis">Source, "common practice" or "our choice".</param>
 public sealed record Finding(
-    string Id, string Stage, string Topic, Verdict Verdict, double? Value, double? Limit, string Unit, double? Margin,
-    string Because, string? Remedy, IReadOnlyList<Change> Change, string Basis);
+    string Id,
+    string Stage,
+    string Topic,
+    Verdict Verdict,
+    double? Value,
+    double? Limit,
+    string Unit,
+    double? Margin,
+    string Because,
+    string? Remedy,
+    IReadOnlyList<Change> Change,
+    string Basis
+);

@@ -13,7 +13,13 @@ internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double 
 {
     /// <summary>Takes it from the drawing.</summary>
     internal static Hollow Of(CabinetGeometry geometry, Cabinet cabinet) =>
-        new(geometry, geometry.InsideM3, geometry.Sizes.Braces * geometry.BraceM3 + geometry.FittingsM3, Displacement.PortM3(cabinet.Port), Displacement.PassiveRadiatorM3(cabinet.PassiveRadiator));
+        new(
+            geometry,
+            geometry.InsideM3,
+            geometry.Sizes.Braces * geometry.BraceM3 + geometry.FittingsM3,
+            Displacement.PortM3(cabinet.Port),
+            Displacement.PassiveRadiatorM3(cabinet.PassiveRadiator)
+        );
 
     /// <summary>Stated sizes; of the driver's openings they say nothing reliable.</summary>
     internal CabinetSizes Sizes => Geometry.Sizes;
@@ -28,5 +34,6 @@ internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double 
     internal double RoomForDriverM(bool passesBraces) => Geometry.RoomForDriverM(passesBraces);
 
     /// <summary>Air that is left with as many of one driver as the cabinet has, m³; never below 0.</summary>
-    internal double NetM3(DriverSheet sheet) => Math.Max(0, InsideM3 - (BracesM3 + Sizes.DriverCount * Displacement.DriverM3(sheet) + PortM3 + PassiveRadiatorM3));
+    internal double NetM3(DriverSheet sheet) =>
+        Math.Max(0, InsideM3 - (BracesM3 + Sizes.DriverCount * Displacement.DriverM3(sheet) + PortM3 + PassiveRadiatorM3));
 }

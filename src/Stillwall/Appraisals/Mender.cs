@@ -28,6 +28,5 @@ public sealed class Mender
     /// <summary>One finding with its remedy.</summary>
     /// <param name="id">Id of the finding.</param>
     /// <returns>The finding as in the whole appraisal; null where there is none of that id.</returns>
-    public Finding? Sought(string id) =>
-        AllFindings.Find(id) is { } rule ? Remedies.Sought(rule, Judged.First(f => f.Id == rule.Id), trials) : null;
+    public Finding? Sought(string id) => AllFindings.Find(id) is { } rule ? Remedies.Sought(rule, Judged.First(f => f.Id == rule.Id), trials) : null;
 }

@@ -9,7 +9,13 @@ public static class NextStep
 {
     // Findings that a walk to the shop or time mends, not a change of the plan.
     private static readonly string[] Shelf =
-        ["parts/filament-in-stock", "pour/powder-in-stock-with-reserve", "pour/dry-before-it-is-sealed", "supplies/nothing-past-its-date", "supplies/all-to-hand-for-each-step"];
+    [
+        "parts/filament-in-stock",
+        "pour/powder-in-stock-with-reserve",
+        "pour/dry-before-it-is-sealed",
+        "supplies/nothing-past-its-date",
+        "supplies/all-to-hand-for-each-step",
+    ];
 
     // A step is done once the logbook has an entry of that kind or about that part, or of a later one.
     private static IReadOnlyList<WorkStepLine> Steps => WorkSteps.OfTheJob;
@@ -61,7 +67,8 @@ public static class NextStep
     private static string Said(WorkStepLine next, Project project, Appraisal appraisal) =>
         next == Steps[0] && appraisal.Findings.Any(f => f.Id == "supplies/all-to-hand-for-each-step" && f.Verdict == Verdict.Fails) && project.Stock is not null
             ? $"{next.Say}; what else is missing stands in the supplies"
-            : next.Step == WorkStep.Seal && project.Cabinet?.Openings?.DryingHoleM is not null ? $"{next.Say}, each drying hole from inside too" : next.Say!;
+        : next.Step == WorkStep.Seal && project.Cabinet?.Openings?.DryingHoleM is not null ? $"{next.Say}, each drying hole from inside too"
+        : next.Say!;
 
     private static string? Unstated(Project project) =>
         project.Brief == new Brief() ? "state the brief: printer, spot, aim and amplifier"

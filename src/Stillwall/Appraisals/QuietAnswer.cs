@@ -20,7 +20,8 @@ public sealed record QuietAnswer(
     [property: ComputedBy("polite-level-worst", "quiet.bands[].over_db", "quiet.bands[].uncertainty_db")] double WorstCasePoliteDb,
     [property: ComputedBy("first-band", "quiet.bands[].over_db")] double FirstBandHz,
     [property: ComputedBy("wall-uncertainty")] double? FirstBandDoubtDb,
-    IReadOnlyList<EqualiserSection> Equaliser)
+    IReadOnlyList<EqualiserSection> Equaliser
+)
 {
     /// <summary>What breaks first as it gets louder, in words: a band, or a weighted level.</summary>
     public string FirstWords { get; init; } = $"the {Show.Frequency(FirstBandHz)} band";
@@ -30,7 +31,8 @@ public sealed record QuietAnswer(
     /// <param name="quiet">Its neighbour question.</param>
     /// <returns>The answer, or null where something that it needs is not stated.</returns>
     /// <remarks>
-    /// Model: everyday level less the greatest excess, the same with the band of doubt added to every band. Validity: as the neighbour question. Source: arithmetic on its results.
+    /// Model: everyday level less the greatest excess, the same with the band of doubt added to every band. Validity: as the neighbour question.
+    /// Source: arithmetic on its results.
     /// Accuracy: as theirs.
     /// </remarks>
     public static QuietAnswer? Of(Project project, Quiet quiet)
@@ -38,7 +40,11 @@ public sealed record QuietAnswer(
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(quiet);
         var judged = quiet.Bands.Where(b => b.OverDb is not null).ToList();
-        if ((judged.Count == 0 && quiet.WeightedLimits.Count == 0) || project.Brief.Everyday?.LevelDb is not { } level || quiet is not { LoudestPoliteLevelDb: { } polite, LoudestPoliteLevelWithEqualiserDb: { } equalised })
+        if (
+            (judged.Count == 0 && quiet.WeightedLimits.Count == 0)
+            || project.Brief.Everyday?.LevelDb is not { } level
+            || quiet is not { LoudestPoliteLevelDb: { } polite, LoudestPoliteLevelWithEqualiserDb: { } equalised }
+        )
         {
             return null;
         }

@@ -9,7 +9,11 @@ namespace Stillwall.Appraisals;
 public sealed record Show(bool Inch, string Currency)
 {
     // Exact by definition: NIST SP 811 appendix B (from memory).
-    private const double CubicFootM3 = 0.028316846592, GallonM3 = 0.003785411784, PoundKg = 0.45359237, PoundForceN = 4.4482216152605, PsiPa = PoundForceN / (0.0254 * 0.0254);
+    private const double CubicFootM3 = 0.028316846592,
+        GallonM3 = 0.003785411784,
+        PoundKg = 0.45359237,
+        PoundForceN = 4.4482216152605,
+        PsiPa = PoundForceN / (0.0254 * 0.0254);
 
     /// <summary>The way a project wants its numbers.</summary>
     /// <param name="project">The project.</param>
@@ -37,7 +41,8 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="cubicMetres">Volume, m³.</param>
     /// <returns>Litres, below a tenth of one millilitres; or cubic feet.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Volume(double cubicMetres) => !Inch ? (cubicMetres != 0 && Math.Abs(cubicMetres) < 1e-4 ? $"{Digits(cubicMetres * 1e6, 3)} mL" : $"{Digits(cubicMetres * 1e3, 3)} L")
+    public string Volume(double cubicMetres) =>
+        !Inch ? (cubicMetres != 0 && Math.Abs(cubicMetres) < 1e-4 ? $"{Digits(cubicMetres * 1e6, 3)} mL" : $"{Digits(cubicMetres * 1e3, 3)} L")
         : Math.Abs(cubicMetres) < 0.05 * CubicFootM3 ? $"{Digits(cubicMetres / CubicFootM3 * 1728, 3)} in³"
         : $"{Digits(cubicMetres / CubicFootM3, 3)} ft³";
 
@@ -45,7 +50,8 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="cubicMetres">Volume, m³.</param>
     /// <returns>Litres, or US gallons and fluid ounces.</returns>
     /// <remarks>Source: our choice of digits; NIST SP 811 appendix B for the gallon (from memory; exact by definition).</remarks>
-    public string Liquid(double cubicMetres) => !Inch ? Volume(cubicMetres)
+    public string Liquid(double cubicMetres) =>
+        !Inch ? Volume(cubicMetres)
         : Math.Abs(cubicMetres) < 0.25 * GallonM3 ? $"{Digits(cubicMetres / GallonM3 * 128, 3)} fl oz"
         : $"{Digits(cubicMetres / GallonM3, 3)} gal";
 
@@ -59,13 +65,16 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="pascals">Pressure, Pa.</param>
     /// <returns>Pascals with a fitting prefix, or pounds per square inch.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Pressure(double pascals) => Inch ? Psi(pascals / PsiPa) : Math.Abs(pascals) switch
-    {
-        >= 1e9 => $"{Digits(pascals / 1e9, 2)} GPa",
-        >= 1e5 => $"{Digits(pascals / 1e6, 2)} MPa",
-        >= 100 => $"{Digits(pascals / 1e3, 2)} kPa",
-        _ => $"{Digits(pascals, 2)} Pa",
-    };
+    public string Pressure(double pascals) =>
+        Inch
+            ? Psi(pascals / PsiPa)
+            : Math.Abs(pascals) switch
+            {
+                >= 1e9 => $"{Digits(pascals / 1e9, 2)} GPa",
+                >= 1e5 => $"{Digits(pascals / 1e6, 2)} MPa",
+                >= 100 => $"{Digits(pascals / 1e3, 2)} kPa",
+                _ => $"{Digits(pascals, 2)} Pa",
+            };
 
     /// <summary>A density.</summary>
     /// <param name="kilogramsPerCubicMetre">Density, kg/m³.</param>
@@ -98,19 +107,24 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="cubicMetresPerSecond">Volume velocity, m³/s.</param>
     /// <returns>Cubic metres, or cubic feet, a second.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string VolumeVelocity(double cubicMetresPerSecond) => Inch ? $"{Digits(cubicMetresPerSecond / CubicFootM3, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
+    public string VolumeVelocity(double cubicMetresPerSecond) =>
+        Inch ? $"{Digits(cubicMetresPerSecond / CubicFootM3, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
 
     /// <summary>How fast something is poured.</summary>
     /// <param name="cubicMetresPerSecond">Flow, m³/s.</param>
     /// <returns>Litres, or gallons, a minute.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Flow(double cubicMetresPerSecond) => Inch ? $"{Digits(cubicMetresPerSecond * 60 / GallonM3, 3)} gal/min" : $"{Digits(cubicMetresPerSecond * 6e4, 3)} L/min";
+    public string Flow(double cubicMetresPerSecond) =>
+        Inch ? $"{Digits(cubicMetresPerSecond * 60 / GallonM3, 3)} gal/min" : $"{Digits(cubicMetresPerSecond * 6e4, 3)} L/min";
 
     /// <summary>A mass.</summary>
     /// <param name="kilograms">Mass, kg.</param>
     /// <returns>Kilograms or grams, or pounds and ounces.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Mass(double kilograms) => Inch ? Pounds(kilograms) : Math.Abs(kilograms) < 0.9995 ? $"{Digits(kilograms * 1e3, 3)} g" : $"{Digits(kilograms, 3)} kg";
+    public string Mass(double kilograms) =>
+        Inch ? Pounds(kilograms)
+        : Math.Abs(kilograms) < 0.9995 ? $"{Digits(kilograms * 1e3, 3)} g"
+        : $"{Digits(kilograms, 3)} kg";
 
     /// <summary>A frequency.</summary>
     /// <param name="hertz">Frequency, Hz.</param>
@@ -134,13 +148,14 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="seconds">Time, s.</param>
     /// <returns>Seconds, minutes or hours.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public static string Time(double seconds) => Math.Abs(seconds) switch
-    {
-        < 90 => $"{Digits(seconds, 2)} s",
-        < 7200 => $"{Digits(seconds / 60, 2)} min",
-        < 4 * 86400 => $"{Digits(seconds / 3600, 2)} h",
-        _ => $"{Digits(seconds / 86400, 2)} days",
-    };
+    public static string Time(double seconds) =>
+        Math.Abs(seconds) switch
+        {
+            < 90 => $"{Digits(seconds, 2)} s",
+            < 7200 => $"{Digits(seconds / 60, 2)} min",
+            < 4 * 86400 => $"{Digits(seconds / 3600, 2)} h",
+            _ => $"{Digits(seconds / 86400, 2)} days",
+        };
 
     /// <summary>A sum of money.</summary>
     /// <param name="amount">The sum, in the project's currency.</param>
@@ -166,32 +181,34 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="dimension">Kind of quantity.</param>
     /// <returns>Number and unit.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Stated(double si, Dimension dimension) => dimension switch
-    {
-        Dimension.Length => Length(si),
-        Dimension.Volume => Volume(si),
-        Dimension.Mass => Mass(si),
-        Dimension.Frequency => Frequency(si),
-        Dimension.Level => Level(si),
-        Dimension.Temperature => Temperature(si),
-        Dimension.Time => Time(si),
-        Dimension.None => Digits(si, 4),
-        _ when Inch && OfInches(si, dimension) is { } text => text,
-        _ => Units.Write(double.Parse(si.ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), dimension),
-    };
+    public string Stated(double si, Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Length => Length(si),
+            Dimension.Volume => Volume(si),
+            Dimension.Mass => Mass(si),
+            Dimension.Frequency => Frequency(si),
+            Dimension.Level => Level(si),
+            Dimension.Temperature => Temperature(si),
+            Dimension.Time => Time(si),
+            Dimension.None => Digits(si, 4),
+            _ when Inch && OfInches(si, dimension) is { } text => text,
+            _ => Units.Write(double.Parse(si.ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), dimension),
+        };
 
     /// <summary>A quantity as it stands in the file, with all its digits; beside inches with four.</summary>
     /// <param name="si">The value in SI.</param>
     /// <param name="dimension">Kind of quantity.</param>
     /// <returns>Number and unit.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Kept(double si, Dimension dimension) => (Inch, dimension) switch
-    {
-        (true, Dimension.Length) => $"{Digits(si / 0.0254, 4)} in",
-        (true, Dimension.Mass or Dimension.Volume or Dimension.Temperature) => Stated(si, dimension),
-        (true, _) when OfInches(si, dimension) is { } text => text,
-        _ => Units.Write(si, dimension),
-    };
+    public string Kept(double si, Dimension dimension) =>
+        (Inch, dimension) switch
+        {
+            (true, Dimension.Length) => $"{Digits(si / 0.0254, 4)} in",
+            (true, Dimension.Mass or Dimension.Volume or Dimension.Temperature) => Stated(si, dimension),
+            (true, _) when OfInches(si, dimension) is { } text => text,
+            _ => Units.Write(si, dimension),
+        };
 
     /// <summary>A result in the unit that its key names.</summary>
     /// <param name="si">The value in that unit.</param>
@@ -227,36 +244,40 @@ public sealed record Show(bool Inch, string Currency)
             _ => (unit == "1" ? "" : unit, 1.0, unit == "1" ? "" : unit, 1.0),
         };
         return unit == "degC"
-            ? Inch ? $"{Digits(si * 1.8 + 32, digits)} °F" : $"{Digits(si, digits)} °C"
+            ? Inch
+                ? $"{Digits(si * 1.8 + 32, digits)} °F"
+                : $"{Digits(si, digits)} °C"
             : $"{Digits(si * (Inch ? perInch : perMetric), digits)} {(Inch ? inch : metric)}".TrimEnd();
     }
 
     // Kinds of quantity that have no writer of their own above; null where they are the same in both.
-    private string? OfInches(double si, Dimension dimension) => dimension switch
-    {
-        Dimension.Area => $"{Digits(si / (0.0254 * 0.0254), 3)} in²",
-        Dimension.Pressure => Pressure(si),
-        Dimension.Density => Density(si),
-        Dimension.SurfaceDensity => SurfaceDensity(si),
-        Dimension.VolumeFlow => Flow(si),
-        Dimension.Stiffness => $"{Digits(si / PoundForceN * 0.0254, 3)} lbf/in",
-        Dimension.TemperatureDifference => $"{Digits(si * 1.8, 3)} °F",
-        Dimension.ForceFactor => $"{Digits(si / PoundForceN, 3)} lbf/A",
-        Dimension.Compliance => $"{Digits(si * PoundForceN / 0.0254, 3)} in/lbf",
-        Dimension.MechanicalResistance => $"{Digits(si / PoundKg, 3)} lb/s",
-        Dimension.AcousticResistance => $"{Digits(si / PsiPa * CubicFootM3, 3)} psi·s/ft³",
-        Dimension.SpecificHeat => $"{Digits(si / 2326, 3)} BTU/lb",
-        Dimension.Force => Force(si),
-        Dimension.Torque => Torque(si),
-        _ => null,
-    };
+    private string? OfInches(double si, Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Area => $"{Digits(si / (0.0254 * 0.0254), 3)} in²",
+            Dimension.Pressure => Pressure(si),
+            Dimension.Density => Density(si),
+            Dimension.SurfaceDensity => SurfaceDensity(si),
+            Dimension.VolumeFlow => Flow(si),
+            Dimension.Stiffness => $"{Digits(si / PoundForceN * 0.0254, 3)} lbf/in",
+            Dimension.TemperatureDifference => $"{Digits(si * 1.8, 3)} °F",
+            Dimension.ForceFactor => $"{Digits(si / PoundForceN, 3)} lbf/A",
+            Dimension.Compliance => $"{Digits(si * PoundForceN / 0.0254, 3)} in/lbf",
+            Dimension.MechanicalResistance => $"{Digits(si / PoundKg, 3)} lb/s",
+            Dimension.AcousticResistance => $"{Digits(si / PsiPa * CubicFootM3, 3)} psi·s/ft³",
+            Dimension.SpecificHeat => $"{Digits(si / 2326, 3)} BTU/lb",
+            Dimension.Force => Force(si),
+            Dimension.Torque => Torque(si),
+            _ => null,
+        };
 
     // Hundredths from one inch on, so that a printer's 10.08 in do not look like 10.
     private static string Inches(double inches) => Digits(inches, Math.Abs(inches) < 1 ? 3 : 3 + (int)Math.Floor(Math.Log10(Math.Abs(inches))));
 
     private static string Psi(double psi) => Math.Abs(psi) >= 1e4 ? $"{Digits(psi / 1e3, 3)} ksi" : $"{Digits(psi, 2)} psi";
 
-    private static string Pounds(double kilograms) => Math.Abs(kilograms) < 0.9995 * PoundKg ? $"{Digits(kilograms / PoundKg * 16, 3)} oz" : $"{Digits(kilograms / PoundKg, 3)} lb";
+    private static string Pounds(double kilograms) =>
+        Math.Abs(kilograms) < 0.9995 * PoundKg ? $"{Digits(kilograms / PoundKg * 16, 3)} oz" : $"{Digits(kilograms / PoundKg, 3)} lb";
 
     private static string Fixed(double value, int decimals)
     {

@@ -12,7 +12,8 @@ public sealed record Standing(
     [property: ComputedBy("room-in-spot")] double? BesideM,
     [property: ComputedBy("room-in-spot")] double? AboveM,
     [property: ComputedBy("room-behind")] double BehindM,
-    [property: ComputedBy("seat-distance")] double? SeatM)
+    [property: ComputedBy("seat-distance")] double? SeatM
+)
 {
     /// <summary>Works out what is left.</summary>
     /// <param name="brief">Spot and room, as far as they are stated.</param>
@@ -21,14 +22,20 @@ public sealed record Standing(
     /// <param name="footM">Height of the feet, m, 0 or more.</param>
     /// <returns>What is left.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Feet of negative height.</exception>
-    /// <remarks>Model: the cabinet in the middle of its spot, as far back as clearance and plugs leave it; the seat's distance on the plan, heights left out. Source: geometry. Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: the cabinet in the middle of its spot, as far back as clearance and plugs leave it; the seat's distance on the plan, heights left out.
+    /// Source: geometry. Accuracy: exact.
+    /// </remarks>
     public static Standing Of(Brief brief, double? widthM, double? heightM, double footM)
     {
         ArgumentNullException.ThrowIfNull(brief);
         Require.NotNegative(footM);
         var (spot, room) = (brief.Spot, brief.Room);
         return new Standing(
-            (spot?.WidthM - widthM) / 2, spot?.HeightM - heightM - footM, (spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0),
-            room is { CabinetAtM: [var cx, var cy, ..], SeatAtM: [var sx, var sy, ..] } ? Math.Sqrt(Math.Pow(sx - cx, 2) + Math.Pow(sy - cy, 2)) : null);
+            (spot?.WidthM - widthM) / 2,
+            spot?.HeightM - heightM - footM,
+            (spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0),
+            room is { CabinetAtM: [var cx, var cy, ..], SeatAtM: [var sx, var sy, ..] } ? Math.Sqrt(Math.Pow(sx - cx, 2) + Math.Pow(sy - cy, 2)) : null
+        );
     }
 }

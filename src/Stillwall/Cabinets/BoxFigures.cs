@@ -102,7 +102,9 @@ public sealed record BoxFigures
     /// <param name="aim">What is to be heard; null where not stated.</param>
     /// <param name="amplifier">The amplifier; null where not stated.</param>
     /// <param name="longestInsideM">Largest inside length, m; null where not known.</param>
-    /// <param name="seatTransferDb">Level at the seat less the half-space level at 1 m, at the lowest note, allowance for real walls taken off, dB; null without a room.</param>
+    /// <param name="seatTransferDb">
+    /// Level at the seat less the half-space level at 1 m, at the lowest note, allowance for real walls taken off, dB; null without a room.
+    /// </param>
     /// <returns>The figures; what is not stated leaves nulls.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     /// <remarks>

@@ -10,7 +10,9 @@ namespace Stillwall.Cabinets;
 /// <param name="Struts">Windows along the struts.</param>
 public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
 {
-    private const double MetresPerMillimetre = 1e-3, SquareMetresPerSquareMillimetre = 1e-6, CubicMetresPerCubicMillimetre = 1e-9;
+    private const double MetresPerMillimetre = 1e-3,
+        SquareMetresPerSquareMillimetre = 1e-6,
+        CubicMetresPerCubicMillimetre = 1e-9;
 
     /// <summary>Draws the cabinet.</summary>
     /// <param name="sizes">Stated sizes; the walls must leave an inside in every direction.</param>
@@ -37,7 +39,11 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         ArgumentNullException.ThrowIfNull(sizes);
         Require.Positive(sizes.Depth - 2 * sizes.Wall, "inside");
         return sizes == (Sizes with { Depth = sizes.Depth, Braces = sizes.Braces })
-            ? this with { Sizes = sizes, Struts = StrutsOf(sizes) }
+            ? this with
+            {
+                Sizes = sizes,
+                Struts = StrutsOf(sizes),
+            }
             : throw new ArgumentException("accepted: sizes that differ in depth and braces alone", nameof(sizes));
     }
 
@@ -47,7 +53,13 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         get
         {
             var frame = Sizes.Outline.Inset(Sizes.OuterSkin + Sizes.Core / 2);
-            var pieces = Sleeve.Struts.Count + Sleeve.Lips.Count + Sleeve.OuterKeys.Count + Sleeve.InnerKeys.Count + Sleeve.OuterEndKeys.Count + Sleeve.InnerEndKeys.Count;
+            var pieces =
+                Sleeve.Struts.Count
+                + Sleeve.Lips.Count
+                + Sleeve.OuterKeys.Count
+                + Sleeve.InnerKeys.Count
+                + Sleeve.OuterEndKeys.Count
+                + Sleeve.InnerEndKeys.Count;
             const int perJoin = 10;
             return 1 + (int)(pieces * 2 * Math.PI * frame.Radius / frame.Length) + perJoin * (Front.JoinedCount + Rear.JoinedCount);
         }
@@ -103,9 +115,17 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double ClearDepthM => (InsideDepthM - Sizes.Braces * BuildUp.BraceThickness * MetresPerMillimetre) / (Sizes.Braces + 1);
 
     /// <summary>Space between the skins that the cast fills, the drying holes in the inner skin too, m³.</summary>
-    public double CavityM3 => Sizes.Core <= 0 ? 0
-        : (Front.CoreM2 + Rear.CoreM2) * CoreM - (Front.TongueM2 + Rear.TongueM2) * BuildUp.TongueHeight * MetresPerMillimetre
-            + Sleeve.CoreRingM2 * StrutLengthM - StrutsM3 - LipsM3 - OuterKeysM3 - InnerKeysM3 + DryingHolesM3;
+    public double CavityM3 =>
+        Sizes.Core <= 0
+            ? 0
+            : (Front.CoreM2 + Rear.CoreM2) * CoreM
+                - (Front.TongueM2 + Rear.TongueM2) * BuildUp.TongueHeight * MetresPerMillimetre
+                + Sleeve.CoreRingM2 * StrutLengthM
+                - StrutsM3
+                - LipsM3
+                - OuterKeysM3
+                - InnerKeysM3
+                + DryingHolesM3;
 
     /// <summary>Holes in the inner skin through which the cast dries.</summary>
     public DryingHoles DryingHoles => DryingHoles.Of(Sizes);
@@ -120,11 +140,11 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <param name="accents">Number of accent grooves.</param>
     /// <returns>Volume of plastic.</returns>
     /// <remarks>Source: areas times lengths of the sections.</remarks>
-    public double OuterSleeveM3(int accents) =>
-        Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentGrooveM3;
+    public double OuterSleeveM3(int accents) => Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentGrooveM3;
 
     /// <summary>Volume of the inner sleeve with its slots, keys and seats, less its drying holes, m³.</summary>
-    public double InnerSleeveM3 => Sleeve.InnerSkinM2 * InsideDepthM + LipsM3 + InnerKeysM3 + Sizes.Braces * SeatsMm3 * CubicMetresPerCubicMillimetre - DryingHolesM3;
+    public double InnerSleeveM3 =>
+        Sleeve.InnerSkinM2 * InsideDepthM + LipsM3 + InnerKeysM3 + Sizes.Braces * SeatsMm3 * CubicMetresPerCubicMillimetre - DryingHolesM3;
 
     /// <summary>Volume of the groove of one accent ring, half as deep as the outer skin is thick, m³.</summary>
     public double AccentGrooveM3 =>
@@ -137,8 +157,10 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double OuterPlateM3(PlateSection plate)
     {
         ArgumentNullException.ThrowIfNull(plate);
-        return plate.OuterPlateM2 * Sizes.OuterSkin * MetresPerMillimetre + (plate.CollarM2 + plate.PostM2) * CoreM
-            + plate.TongueM2 * BuildUp.TongueHeight * MetresPerMillimetre - plate.PilotM2 * (PilotDepth - Sizes.OuterSkin) * MetresPerMillimetre
+        return plate.OuterPlateM2 * Sizes.OuterSkin * MetresPerMillimetre
+            + (plate.CollarM2 + plate.PostM2) * CoreM
+            + plate.TongueM2 * BuildUp.TongueHeight * MetresPerMillimetre
+            - plate.PilotM2 * (PilotDepth - Sizes.OuterSkin) * MetresPerMillimetre
             - RecessM3(plate);
     }
 
@@ -146,7 +168,8 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <param name="plate">Front or rear.</param>
     /// <returns>Volume; 0 without a recess.</returns>
     /// <remarks>
-    /// Model: area of the ring times the depth; in a single printed wall, which may be recessed past its outer skin, the deeper part within the sleeve alone. Source: geometry. Accuracy: exact to the 1 µm grid.
+    /// Model: area of the ring times the depth; in a single printed wall, which may be recessed past its outer skin, the deeper part within the
+    /// sleeve alone. Source: geometry. Accuracy: exact to the 1 µm grid.
     /// </remarks>
     public double RecessM3(PlateSection plate)
     {
@@ -173,7 +196,9 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
 
     /// <summary>Share of the skins held by undercut keys, struts and slots, away from the ends and near them, the lesser of both skins.</summary>
     /// <returns>Elsewhere, and within 80 mm of an end.</returns>
-    /// <remarks>Source: heads of keys and slots over the strut pitch, on the drawn section; a web is one with the outer skin. Our choice of what counts.</remarks>
+    /// <remarks>
+    /// Source: heads of keys and slots over the strut pitch, on the drawn section; a web is one with the outer skin. Our choice of what counts.
+    /// </remarks>
     public (double Elsewhere, double AtEnds) KeyedFractions()
     {
         var struts = Sleeve.Struts.Count;
@@ -184,8 +209,12 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
 
         var web = Sizes.Web;
         var slot = Sizes.Tied ? BuildUp.HeadWidth + 2 * (BuildUp.SlotGap + BuildUp.LipThickness) : 0;
-        double Share(IReadOnlyList<Shapes.Region> keys, double besides) => (keys.Count(k => k.AreaM2 > 0) * BuildUp.KeyHead / struts + besides) / Sleeve.StrutPitch;
-        return (Math.Min(Share(Sleeve.OuterKeys, web), Share(Sleeve.InnerKeys, slot)), Math.Min(Share(Sleeve.OuterEndKeys, web), Share(Sleeve.InnerEndKeys, slot)));
+        double Share(IReadOnlyList<Shapes.Region> keys, double besides) =>
+            (keys.Count(k => k.AreaM2 > 0) * BuildUp.KeyHead / struts + besides) / Sleeve.StrutPitch;
+        return (
+            Math.Min(Share(Sleeve.OuterKeys, web), Share(Sleeve.InnerKeys, slot)),
+            Math.Min(Share(Sleeve.OuterEndKeys, web), Share(Sleeve.InnerEndKeys, slot))
+        );
     }
 
     /// <summary>Least passage the mix has to go through, m: between facing keys, beside a key, or between a key and a strut.</summary>
@@ -217,19 +246,21 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     }
 
     /// <summary>Depth of the holes for inserts from the front face, mm: as deep as usual, or as the wall allows.</summary>
-    internal double PilotDepth => Math.Clamp(Sizes.Core > 0 ? Sizes.OuterSkin + Sizes.Core - 1 : Sizes.Wall, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth + Sizes.Sunk, Sizes.OuterSkin));
+    internal double PilotDepth =>
+        Math.Clamp(Sizes.Core > 0 ? Sizes.OuterSkin + Sizes.Core - 1 : Sizes.Wall, Sizes.OuterSkin, Math.Max(BuildUp.PilotDepth + Sizes.Sunk, Sizes.OuterSkin));
 
     private static double SeatsMm3 => BuildUp.Seats * BuildUp.SeatWidth * BuildUp.SeatDepth * BuildUp.SeatDepth / 2;
 
     private static double InnerTonguesMm3 => 4 * BuildUp.InnerTongue * BuildUp.TongueThickness * BuildUp.TongueHeight;
 
     private double StrutsM3 =>
-        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Sleeve.MoreAtCorners.StrutsM2, Struts, Sizes, Struts.SolidLengths().Count()) * MetresPerMillimetre;
+        StrutVolume(Sleeve.Struts.Sum(r => r.AreaM2), Sleeve.Struts.Count, Sleeve.MoreAtCorners.StrutsM2, Struts, Sizes, Struts.SolidLengths().Count())
+        * MetresPerMillimetre;
 
     /// <summary>
-    /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times mm.
-    /// A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean of v; over it pieces are a hair narrower.
-    /// What struts at a corner have more than rectangles lies at the skin that they stand on.
+    /// Struts in full, and the slopes of 45° that lead up to their lengths, at the foot through the front core zone: areas times lengths, m² times
+    /// mm. A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean
+    /// of v; over it pieces are a hair narrower. What struts at a corner have more than rectangles lies at the skin that they stand on.
     /// </summary>
     internal static double StrutVolume(double area, int count, double atCorners, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
@@ -237,7 +268,9 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         var (fromIn, toIn, topIn) = SleeveSection.StrutHeights(sizes, SleeveSection.SlopeHair);
         double Block(double width, double height) => count * Math.Max(0, width) * height * SquareMetresPerSquareMillimetre;
         var headWidth = sizes.Tied && BuildUp.HeadWidth > sizes.Web ? BuildUp.HeadWidth : 0;
-        var slope = Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2 + atCorners * sizes.Core
+        var slope =
+            Block(sizes.Web - 2 * SleeveSection.SlopeHair, sizes.Core - topIn) * (topIn + sizes.Core) / 2
+            + atCorners * sizes.Core
             + Block(headWidth - 2 * SleeveSection.SlopeHair, toIn - fromIn) * (from + to) / 2;
         return area * rhythm.Solid + slope * slopes;
     }
@@ -261,8 +294,8 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         // Over a slope the trapezium of a key, a hair narrower, grows from its foot to its head; what a key at a corner has more lies at the skin.
         var (height, hair) = (BuildUp.KeyHeightIn(Sizes.Core), 2 * SleeveSection.SlopeHair);
         var slope = (2 * (BuildUp.KeyFoot - hair) + BuildUp.KeyHead - hair) / 6 * height * height * SquareMetresPerSquareMillimetre;
-        double Volume(IReadOnlyList<Shapes.Region> keys, double more, double length, int starts) => keys.Sum(r => r.AreaM2) * (length - starts * height)
-            + starts * (keys.Count(r => r.AreaM2 > 0) * slope + more * height);
+        double Volume(IReadOnlyList<Shapes.Region> keys, double more, double length, int starts) =>
+            keys.Sum(r => r.AreaM2) * (length - starts * height) + starts * (keys.Count(r => r.AreaM2 > 0) * slope + more * height);
         return (Volume(atEnds, moreAtEnds, ends, endStarts - onBed) + Volume(along, moreAlong, inside - ends, alongStarts)) * MetresPerMillimetre;
     }
 

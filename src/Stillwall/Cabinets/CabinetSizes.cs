@@ -23,8 +23,26 @@ namespace Stillwall.Cabinets;
 /// <param name="Flange">Diameter of the flange that goes into the recess; 0 where there is none or where it is not known.</param>
 /// <param name="DryingHole">Diameter of the drying holes in the inner skin; 0 for none.</param>
 public sealed record CabinetSizes(
-    double Width, double Depth, double Height, double Radius, double OuterSkin, double Core, double InnerSkin, double StrutPitch,
-    int Braces, int DriverCount, double Cutout, double BoltCircle, int Bolts, double Terminal, double Pour, double Bolt = 0, double Recess = 0, double Flange = 0, double DryingHole = 0)
+    double Width,
+    double Depth,
+    double Height,
+    double Radius,
+    double OuterSkin,
+    double Core,
+    double InnerSkin,
+    double StrutPitch,
+    int Braces,
+    int DriverCount,
+    double Cutout,
+    double BoltCircle,
+    int Bolts,
+    double Terminal,
+    double Pour,
+    double Bolt = 0,
+    double Recess = 0,
+    double Flange = 0,
+    double DryingHole = 0
+)
 {
     /// <summary>Thickness of the whole wall, mm.</summary>
     public double Wall => OuterSkin + Core + InnerSkin;
@@ -61,10 +79,26 @@ public sealed record CabinetSizes(
     public static CabinetSizes? Of(Cabinet? cabinet, DriverSheet? sheet) =>
         cabinet is { Outside: { } outside, OuterSkinM: { } outer, CoreM: { } core } && (cabinet.InnerSkinM ?? (core == 0 ? 0 : null)) is { } inner
             ? new CabinetSizes(
-                outside.WidthM * 1e3, outside.DepthM * 1e3, outside.HeightM * 1e3, outside.CornerRadiusM * 1e3, outer * 1e3, core * 1e3, inner * 1e3,
-                cabinet.StrutPitchM * 1e3, cabinet.Braces, cabinet.DriverCount, (sheet?.CutoutM ?? 0) * 1e3, (sheet?.BoltCircleM ?? 0) * 1e3,
-                sheet?.Bolts ?? 0, (cabinet.Openings?.TerminalM ?? 0) * 1e3, (cabinet.Openings?.PourM ?? 0) * 1e3, (sheet?.BoltM ?? 0) * 1e3,
-                (cabinet.Openings?.RecessM ?? 0) * 1e3, cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0) * 1e3 : 0, (cabinet.Openings?.DryingHoleM ?? 0) * 1e3)
+                outside.WidthM * 1e3,
+                outside.DepthM * 1e3,
+                outside.HeightM * 1e3,
+                outside.CornerRadiusM * 1e3,
+                outer * 1e3,
+                core * 1e3,
+                inner * 1e3,
+                cabinet.StrutPitchM * 1e3,
+                cabinet.Braces,
+                cabinet.DriverCount,
+                (sheet?.CutoutM ?? 0) * 1e3,
+                (sheet?.BoltCircleM ?? 0) * 1e3,
+                sheet?.Bolts ?? 0,
+                (cabinet.Openings?.TerminalM ?? 0) * 1e3,
+                (cabinet.Openings?.PourM ?? 0) * 1e3,
+                (sheet?.BoltM ?? 0) * 1e3,
+                (cabinet.Openings?.RecessM ?? 0) * 1e3,
+                cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0) * 1e3 : 0,
+                (cabinet.Openings?.DryingHoleM ?? 0) * 1e3
+            )
             : null;
 }
 

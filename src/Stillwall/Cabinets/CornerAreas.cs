@@ -13,8 +13,13 @@ internal sealed record CornerAreas(double StrutsM2, double OuterKeysM2, double I
     /// <summary>Draws the pieces at the corners alone, a hair narrower.</summary>
     internal static CornerAreas Of(CabinetSizes sizes, WallPen pen)
     {
-        double Keys(bool onOuter, bool atEnds) => pen.MoreAtCornersM2(
-            SleeveSection.KeyPlaces(sizes, onOuter, atEnds), BuildUp.KeyHead - 2 * Hair, at => pen.Key(at, onOuter, Hair), ((BuildUp.KeyFoot + BuildUp.KeyHead) / 2 - 2 * Hair) * BuildUp.KeyHeightIn(sizes.Core));
+        double Keys(bool onOuter, bool atEnds) =>
+            pen.MoreAtCornersM2(
+                SleeveSection.KeyPlaces(sizes, onOuter, atEnds),
+                BuildUp.KeyHead - 2 * Hair,
+                at => pen.Key(at, onOuter, Hair),
+                ((BuildUp.KeyFoot + BuildUp.KeyHead) / 2 - 2 * Hair) * BuildUp.KeyHeightIn(sizes.Core)
+            );
 
         var (from, to, top) = SleeveSection.StrutHeights(sizes, Hair);
         var web = sizes.Web - 2 * Hair;
@@ -22,6 +27,10 @@ internal sealed record CornerAreas(double StrutsM2, double OuterKeysM2, double I
         var flat = (sizes.Tied ? head * (to - from) : 0) + web * (sizes.Core - top);
         return new CornerAreas(
             pen.MoreAtCornersM2(SleeveSection.StrutPlaces(sizes).Places, head, at => SleeveSection.Strut(pen, at, sizes, Hair), flat),
-            Keys(onOuter: true, atEnds: false), Keys(onOuter: false, atEnds: false), Keys(onOuter: true, atEnds: true), Keys(onOuter: false, atEnds: true));
+            Keys(onOuter: true, atEnds: false),
+            Keys(onOuter: false, atEnds: false),
+            Keys(onOuter: true, atEnds: true),
+            Keys(onOuter: false, atEnds: true)
+        );
     }
 }

@@ -10,7 +10,8 @@ public static class Displacement
     /// <param name="sheet">The driver's data sheet.</param>
     /// <returns>The stated volume, or an estimate from cut-out and depth, or from the cone's area alone, m³.</returns>
     /// <remarks>
-    /// All of it counts inside; the air in the front's opening does not, so that a recess, which sinks the driver into that opening by millimetres, changes nothing here.
+    /// All of it counts inside; the air in the front's opening does not, so that a recess, which sinks the driver into that opening by millimetres,
+    /// changes nothing here.
     /// Model: 0.35 of the cylinder of cut-out and depth; where they are not stated, a cut-out as wide as the cone and a depth of 0.7 of it.
     /// Source: our choice, no source. Accuracy: ±40 %, a few per cent of a small cabinet.
     /// </remarks>

@@ -30,29 +30,40 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The holes; none where none are stated, without a core, or where no strip has room.</returns>
     /// <remarks>
-    /// Model: one row in the middle of every clear strip of the four flat inner sides, between slots and keys; along the depth away from the ends, where the keys stand closely, and from each brace with its seats, as many as a pitch of 40 mm
-    /// or three diameters has room for, centred. The bay in the middle of the lower side stays whole for the names of pieces. Where the printer's size cuts the sleeve the drawing does not know: a cut may pass through a hole.
+    /// Model: one row in the middle of every clear strip of the four flat inner sides, between slots and keys; along the depth away from the ends,
+    /// where the keys stand closely, and from each brace with its seats, as many as a pitch of 40 mm or three diameters has room for, centred. The
+    /// bay in the middle of the lower side stays whole for the names of pieces. Where the printer's size cuts the sleeve the drawing does not know: a
+    /// cut may pass through a hole.
     /// Source: our choice. Accuracy: exact.
     /// </remarks>
     public static DryingHoles Of(CabinetSizes sizes)
     {
         ArgumentNullException.ThrowIfNull(sizes);
-        return sizes.DryingHole > 0 && sizes.Core > 0 && sizes.InnerSkin > 0 ? new DryingHoles(sizes.DryingHole, [.. RowsOf(sizes)], [.. HeightsOf(sizes)]) : None;
+        return sizes.DryingHole > 0 && sizes.Core > 0 && sizes.InnerSkin > 0
+            ? new DryingHoles(sizes.DryingHole, [.. RowsOf(sizes)], [.. HeightsOf(sizes)])
+            : None;
     }
 
     private static IEnumerable<PathPlace> RowsOf(CabinetSizes sizes)
     {
         var (path, struts, pitch) = SleeveSection.StrutPlaces(sizes);
         var strut = sizes.Tied ? BuildUp.HeadWidth / 2 + BuildUp.SlotGap + BuildUp.LipThickness : sizes.Web / 2;
-        var standing = struts.Select(p => (At: p, Half: strut)).Concat(SleeveSection.KeyPlaces(sizes, onOuter: false, atEnds: false).Select(p => (At: p, Half: BuildUp.KeyHead / 2)))
-            .OrderBy(s => s.At).ToList();
+        var standing = struts
+            .Select(p => (At: p, Half: strut))
+            .Concat(SleeveSection.KeyPlaces(sizes, onOuter: false, atEnds: false).Select(p => (At: p, Half: BuildUp.KeyHead / 2)))
+            .OrderBy(s => s.At)
+            .ToList();
 
         // How much earlier than the path the inner face runs into its corner, where that is sharper.
         var sooner = Math.Max(sizes.Outline.Radius, sizes.Wall) - Math.Max(sizes.Outline.Radius, sizes.OuterSkin + sizes.Core / 2);
         var room = sizes.DryingHole / 2 + BuildUp.DryingHoleRoom;
 
         // Two pieces on either side count: at a tight corner the nearest may be a key that there is no room for.
-        bool IsClear(PathPlace hole, int at) => Enumerable.Range(at - 1, 4).Select(k => standing[(k + standing.Count) % standing.Count]).All(s => Clear(hole, path.At(s.At), s.Half, sizes.Core) >= room);
+        bool IsClear(PathPlace hole, int at) =>
+            Enumerable
+                .Range(at - 1, 4)
+                .Select(k => standing[(k + standing.Count) % standing.Count])
+                .All(s => Clear(hole, path.At(s.At), s.Half, sizes.Core) >= room);
         for (var i = 0; i < standing.Count; i++)
         {
             var (one, next) = (standing[i], standing[(i + 1) % standing.Count]);
@@ -70,8 +81,12 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
     private static double Clear(PathPlace hole, PathPlace piece, double half, double core)
     {
         var foot = -core / 2 - (piece.ToCorner < half ? WallPen.Past : 0);
-        return new[] { (-half, foot), (half, foot), (-half, 0), (half, 0) }.Min(c => Math.Abs(
-            (piece.X + c.Item1 * piece.AlongX + c.Item2 * piece.AlongY - hole.X) * hole.AlongX + (piece.Y + c.Item1 * piece.AlongY - c.Item2 * piece.AlongX - hole.Y) * hole.AlongY));
+        return new[] { (-half, foot), (half, foot), (-half, 0), (half, 0) }.Min(c =>
+            Math.Abs(
+                (piece.X + c.Item1 * piece.AlongX + c.Item2 * piece.AlongY - hole.X) * hole.AlongX
+                    + (piece.Y + c.Item1 * piece.AlongY - c.Item2 * piece.AlongX - hole.Y) * hole.AlongY
+            )
+        );
     }
 
     private static IEnumerable<double> HeightsOf(CabinetSizes sizes)

@@ -13,7 +13,8 @@ public sealed record FrontFit(string What, double SpareM)
     /// <param name="cutoutM">Diameter of the opening, m.</param>
     /// <returns>The checks that could be made, the worst first.</returns>
     /// <remarks>
-    /// Model: flange within the outline, a recess for it with its play and a rim of 2 mm too, bosses of the bolt circle within the outer sleeve, opening within the inside, land between opening and bolts.
+    /// Model: flange within the outline, a recess for it with its play and a rim of 2 mm too, bosses of the bolt circle within the outer sleeve,
+    /// opening within the inside, land between opening and bolts.
     /// Source: geometry of the drawn front.
     /// </remarks>
     public static IReadOnlyList<FrontFit> Of(CabinetSizes sizes, DriverSheet sheet, double cutoutM)
@@ -21,15 +22,14 @@ public sealed record FrontFit(string What, double SpareM)
         ArgumentNullException.ThrowIfNull(sizes);
         ArgumentNullException.ThrowIfNull(sheet);
         var across = sizes.Width >= sizes.Height;
-        var half = Math.Min((across ? sizes.Width / sizes.DriverCount : sizes.Width) / 2, (across ? sizes.Height : sizes.Height / sizes.DriverCount) / 2) * 1e-3;
+        var half =
+            Math.Min((across ? sizes.Width / sizes.DriverCount : sizes.Width) / 2, (across ? sizes.Height : sizes.Height / sizes.DriverCount) / 2) * 1e-3;
         var checks = new List<FrontFit> { new("driver's opening in the inner plate", half - sizes.Wall * 1e-3 - cutoutM / 2) };
         if (sheet.FlangeM is { } flange)
         {
             // Past its outer skin a single printed wall is recessed within the sleeve alone.
             var rim = BuildUp.RecessPlay / 2 + BuildUp.RecessRim + (sizes.Recess > sizes.OuterSkin ? sizes.OuterSkin : 0);
-            checks.Add(sizes.Recess > 0
-                ? new("recess for the flange", half - flange / 2 - rim * 1e-3)
-                : new("flange on the front", half - flange / 2));
+            checks.Add(sizes.Recess > 0 ? new("recess for the flange", half - flange / 2 - rim * 1e-3) : new("flange on the front", half - flange / 2));
         }
 
         if (sheet.BoltCircleM is { } circle)

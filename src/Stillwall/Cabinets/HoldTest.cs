@@ -12,7 +12,8 @@ namespace Stillwall.Cabinets;
 public sealed record HoldTestResult(
     [property: JsonPropertyName("leak_resistance_pa_s_m3"), ComputedBy("hold-test", "recording.seconds", "box.net_volume_m3")] double LeakResistancePaSM3,
     [property: ComputedBy("leak-q", "recording.seconds", "box.net_volume_m3", "box.system_resonance_hz", "box.effective_volume_m3")] double LeakQ,
-    string Bound);
+    string Bound
+);
 
 /// <summary>The press-in-and-let-go test: how slowly the cone creeps back tells how tight the box is.</summary>
 public static class HoldTest
@@ -57,7 +58,10 @@ public static class HoldTest
     {
         ArgumentNullException.ThrowIfNull(network);
         Require.Positive(seconds);
-        var bound = seconds < ShortestS ? "at most" : seconds > LongestS ? "at least" : "none";
+        var bound =
+            seconds < ShortestS ? "at most"
+            : seconds > LongestS ? "at least"
+            : "none";
         var resistance = ResistancePaSM3(Math.Clamp(seconds, ShortestS, LongestS), airVolumeM3, network.Driver, network.Air);
         var resonance = ClosedBox.ResonanceHz(network.Driver.FsHz, ClosedBox.ComplianceRatio(network.Driver, network.EffectiveVolumeM3, network.Air));
         return new HoldTestResult(resistance, Leakage.LeakQ(resonance, network.EffectiveVolumeM3, resistance, network.Air), bound);

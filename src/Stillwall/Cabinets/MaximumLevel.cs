@@ -31,7 +31,12 @@ public static class MaximumLevel
     public static DriveLimits LimitsOf(Driver driver, PassiveRadiator? passiveRadiator, Amplifier? amplifier)
     {
         ArgumentNullException.ThrowIfNull(driver);
-        return new DriveLimits(driver.XmaxM, passiveRadiator?.XmaxM, Volts(driver.PowerW, amplifier?.RatedLoadOhm), Volts(amplifier?.PowerW, amplifier?.RatedLoadOhm));
+        return new DriveLimits(
+            driver.XmaxM,
+            passiveRadiator?.XmaxM,
+            Volts(driver.PowerW, amplifier?.RatedLoadOhm),
+            Volts(amplifier?.PowerW, amplifier?.RatedLoadOhm)
+        );
     }
 
     /// <summary>The greatest voltage at one frequency.</summary>
@@ -74,7 +79,8 @@ public static class MaximumLevel
     /// <returns>Power, W, as voltage squared over the rated load.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The load is not positive or a level is not finite.</exception>
     /// <remarks>
-    /// Model: P = 10^((wanted − level at 1 V)/10)/R. Validity: the linear network. Source: definition of the level; power at rated load after IEC 60268-5 (from memory).
+    /// Model: P = 10^((wanted − level at 1 V)/10)/R. Validity: the linear network. Source: definition of the level; power at rated load after IEC
+    /// 60268-5 (from memory).
     /// Accuracy: exact for the lumped model; the coil's warming is left out.
     /// </remarks>
     public static double PowerNeededW(double wantedDb, double levelAtOneVoltDb, double ratedLoadOhm)

@@ -11,7 +11,13 @@ namespace Stillwall.Cabinets;
 /// <param name="OutwardVolumeVelocityM3S">Volume velocity of cone, leak, ports and passive radiator together, m³/s rms.</param>
 /// <param name="Air">The air.</param>
 public sealed record NetworkPoint(
-    double FrequencyHz, Complex ImpedanceOhm, Complex ConeVelocityMS, Complex BoxPressurePa, Complex OutwardVolumeVelocityM3S, Air Air)
+    double FrequencyHz,
+    Complex ImpedanceOhm,
+    Complex ConeVelocityMS,
+    Complex BoxPressurePa,
+    Complex OutwardVolumeVelocityM3S,
+    Air Air
+)
 {
     /// <summary>Mean velocity of the air in the ports, outward positive, m/s rms; null without a port.</summary>
     public Complex? PortVelocityMS { get; init; }

@@ -10,8 +10,15 @@ namespace Stillwall.Cabinets;
 /// <param name="DryOuts">Openings in the outer plate through which the cast dries; lids close them.</param>
 /// <param name="Posts">Posts between the plates.</param>
 public sealed record PlateLayout(
-    IReadOnlyList<Circle> Openings, IReadOnlyList<Circle> Collars, IReadOnlyList<Circle> Bosses, IReadOnlyList<Circle> Pilots,
-    IReadOnlyList<Circle> PourOpenings, IReadOnlyList<Circle> Vents, IReadOnlyList<Circle> DryOuts, IReadOnlyList<Circle> Posts)
+    IReadOnlyList<Circle> Openings,
+    IReadOnlyList<Circle> Collars,
+    IReadOnlyList<Circle> Bosses,
+    IReadOnlyList<Circle> Pilots,
+    IReadOnlyList<Circle> PourOpenings,
+    IReadOnlyList<Circle> Vents,
+    IReadOnlyList<Circle> DryOuts,
+    IReadOnlyList<Circle> Posts
+)
 {
     /// <summary>Recesses for the drivers' flanges, from the front face; none where no recess is stated or no flange is known.</summary>
     public IReadOnlyList<Circle> Recesses { get; init; } = [];
@@ -31,11 +38,17 @@ public sealed record PlateLayout(
         ArgumentNullException.ThrowIfNull(sizes);
         var centres = DriverCentres(sizes);
         var openings = centres.Select(c => new Circle(c.X, c.Z, sizes.Cutout)).ToList();
-        var bosses = centres.SelectMany(c => Enumerable.Range(0, sizes.BoltCircle > 0 ? sizes.Bolts : 0).Select(i =>
-        {
-            var angle = 2 * Math.PI * (i + 0.5) / sizes.Bolts;
-            return new Circle(c.X + sizes.BoltCircle / 2 * Math.Cos(angle), c.Z + sizes.BoltCircle / 2 * Math.Sin(angle), BuildUp.Boss);
-        })).ToList();
+        var bosses = centres
+            .SelectMany(c =>
+                Enumerable
+                    .Range(0, sizes.BoltCircle > 0 ? sizes.Bolts : 0)
+                    .Select(i =>
+                    {
+                        var angle = 2 * Math.PI * (i + 0.5) / sizes.Bolts;
+                        return new Circle(c.X + sizes.BoltCircle / 2 * Math.Cos(angle), c.Z + sizes.BoltCircle / 2 * Math.Sin(angle), BuildUp.Boss);
+                    })
+            )
+            .ToList();
         IReadOnlyList<Circle> pilots = sizes.Bolt > 0 ? [.. bosses.Select(b => b with { DiameterMm = sizes.Bolt + BuildUp.PilotOver })] : [];
         return new PlateLayout(openings, [.. openings.Select(o => o.Grown(BuildUp.DriverCollar))], bosses, pilots, [], [], [], [])
         {
@@ -43,12 +56,14 @@ public sealed record PlateLayout(
         }.WithPosts(sizes);
     }
 
-    /// <summary>Lays out the rear: the terminal's opening with its collar, in the outer plate alone the pour opening, vents and openings for drying; posts.</summary>
+    /// <summary>
+    /// Lays out the rear: the terminal's opening with its collar, in the outer plate alone the pour opening, vents and openings for drying; posts.
+    /// </summary>
     /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The layout.</returns>
     /// <remarks>
-    /// Source: our choice: terminal a quarter up the inside, or as low as its opening allows, pour opening as far below the top, a vent in the middle of each bay,
-    /// openings for drying in a column at either side.
+    /// Source: our choice: terminal a quarter up the inside, or as low as its opening allows, pour opening as far below the top, a vent in the middle
+    /// of each bay, openings for drying in a column at either side.
     /// </remarks>
     public static PlateLayout Rear(CabinetSizes sizes)
     {
@@ -70,7 +85,13 @@ public sealed record PlateLayout(
         ArgumentNullException.ThrowIfNull(sizes);
         var n = sizes.DriverCount;
         var across = sizes.Width >= sizes.Height;
-        return [.. Enumerable.Range(0, n).Select(i => (i + 0.5) / n).Select(s => across ? (sizes.Width * s, sizes.Height / 2) : (sizes.Width / 2, sizes.Height * s))];
+        return
+        [
+            .. Enumerable
+                .Range(0, n)
+                .Select(i => (i + 0.5) / n)
+                .Select(s => across ? (sizes.Width * s, sizes.Height / 2) : (sizes.Width / 2, sizes.Height * s)),
+        ];
     }
 
     // In the middle of each bay, and in the middle of what the tongue leaves of the core.
@@ -79,8 +100,12 @@ public sealed record PlateLayout(
         var clear = sizes.Core - (sizes.HasTongue ? sizes.JointClearance + BuildUp.TongueThickness : 0);
         var struts = SleeveSection.StrutPlaces(sizes);
         var outwards = clear / 2 - sizes.Core / 2;
-        return [.. struts.Places.Select(p => struts.Path.At(p - struts.Pitch / 2)).Select(at =>
-            new Circle(at.X + outwards * at.AlongY, at.Y - outwards * at.AlongX, Math.Min(BuildUp.Vent, clear - 1)))];
+        return
+        [
+            .. struts
+                .Places.Select(p => struts.Path.At(p - struts.Pitch / 2))
+                .Select(at => new Circle(at.X + outwards * at.AlongY, at.Y - outwards * at.AlongX, Math.Min(BuildUp.Vent, clear - 1))),
+        ];
     }
 
     private static IReadOnlyList<Circle> DryOutsOf(CabinetSizes sizes, IReadOnlyList<Circle> avoid)
@@ -95,8 +120,12 @@ public sealed record PlateLayout(
 
         var rows = (int)((inner.Height - room) / (diameter + room));
         var columns = new[] { inner.Left + room + diameter / 2, inner.Right - room - diameter / 2 };
-        return [.. columns.SelectMany(x => Enumerable.Range(0, rows).Select(i => new Circle(x, inner.Bottom + inner.Height * (i + 0.5) / rows, diameter)))
-            .Where(c => c.DistanceTo(inner) >= room / 2 && avoid.All(a => a.DiameterMm <= 0 || c.DistanceTo(a) >= room))];
+        return
+        [
+            .. columns
+                .SelectMany(x => Enumerable.Range(0, rows).Select(i => new Circle(x, inner.Bottom + inner.Height * (i + 0.5) / rows, diameter)))
+                .Where(c => c.DistanceTo(inner) >= room / 2 && avoid.All(a => a.DiameterMm <= 0 || c.DistanceTo(a) >= room)),
+        ];
     }
 
     private PlateLayout WithPosts(CabinetSizes sizes)
@@ -108,10 +137,15 @@ public sealed record PlateLayout(
 
         var inner = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core);
         var avoid = Standing.Concat(OuterOnly).Where(c => c.DiameterMm > 0).ToList();
-        var grid = Grid(inner.Left, inner.Right, sizes.StrutPitch).SelectMany(x => Grid(inner.Bottom, inner.Top, sizes.StrutPitch).Select(z => new Circle(x, z, 0)));
+        var grid = Grid(inner.Left, inner.Right, sizes.StrutPitch)
+            .SelectMany(x => Grid(inner.Bottom, inner.Top, sizes.StrutPitch).Select(z => new Circle(x, z, 0)));
         return this with
         {
-            Posts = [.. grid.Where(p => p.DistanceTo(inner with { Radius = 0 }) >= BuildUp.PostRoom && avoid.All(c => p.DistanceTo(c) >= BuildUp.PostRoom)).Select(p => p with { DiameterMm = BuildUp.Post })],
+            Posts =
+            [
+                .. grid.Where(p => p.DistanceTo(inner with { Radius = 0 }) >= BuildUp.PostRoom && avoid.All(c => p.DistanceTo(c) >= BuildUp.PostRoom))
+                    .Select(p => p with { DiameterMm = BuildUp.Post }),
+            ],
         };
     }
 

@@ -10,7 +10,15 @@ namespace Stillwall.Cabinets;
 /// <param name="CollarM2">Area of the collars and bosses that stand on the outer plate, m².</param>
 /// <param name="TongueM2">Area of the tongue that stands on the outer plate inside the sleeve, m².</param>
 /// <param name="Layout">Where things are.</param>
-public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, double CoreM2, double OpeningM2, double CollarM2, double TongueM2, PlateLayout Layout)
+public sealed record PlateSection(
+    double OuterPlateM2,
+    double InnerPlateM2,
+    double CoreM2,
+    double OpeningM2,
+    double CollarM2,
+    double TongueM2,
+    PlateLayout Layout
+)
 {
     // A drawn disc strays less than this from its circle, mm.
     private const double Stray = 0.1;
@@ -57,22 +65,37 @@ public sealed record PlateSection(double OuterPlateM2, double InnerPlateM2, doub
         }
 
         // What the recesses take besides what is open already.
-        double Recessed(RoundedFrame plate) => layout.Recesses.Count == 0 ? 0
-            : Common(plate, [.. layout.Openings, .. layout.Pilots, .. layout.Recesses]) - Common(plate, [.. layout.Openings, .. layout.Pilots]);
+        double Recessed(RoundedFrame plate) =>
+            layout.Recesses.Count == 0
+                ? 0
+                : Common(plate, [.. layout.Openings, .. layout.Pilots, .. layout.Recesses]) - Common(plate, [.. layout.Openings, .. layout.Pilots]);
 
         var throughInner = Common(inner, layout.Openings);
         var blocked = sizes.Core > 0 ? Common(cavity, layout.Standing) : 0;
         var section = new PlateSection(
-            outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)), inner.ToRegion().AreaM2 - throughInner, 0,
-            throughInner, sizes.Core > 0 ? Math.Max(0, blocked - Common(cavity, layout.Openings)) : 0, TongueAreaM2(sizes, notches), layout);
-        return section with { CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0, RecessM2 = Recessed(outer), DeepRecessM2 = Recessed(inner), JoinedCount = joined };
+            outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)),
+            inner.ToRegion().AreaM2 - throughInner,
+            0,
+            throughInner,
+            sizes.Core > 0 ? Math.Max(0, blocked - Common(cavity, layout.Openings)) : 0,
+            TongueAreaM2(sizes, notches),
+            layout
+        );
+        return section with
+        {
+            CoreM2 = sizes.Core > 0 ? cavity.ToRegion().AreaM2 - blocked - section.PostM2 : 0,
+            RecessM2 = Recessed(outer),
+            DeepRecessM2 = Recessed(inner),
+            JoinedCount = joined,
+        };
     }
 
     private static double TongueAreaM2(CabinetSizes sizes, int notches)
     {
         var from = sizes.OuterSkin + sizes.JointClearance;
         return sizes.HasTongue
-            ? sizes.Outline.Inset(from).ToRegion().AreaM2 - sizes.Outline.Inset(from + BuildUp.TongueThickness).ToRegion().AreaM2
+            ? sizes.Outline.Inset(from).ToRegion().AreaM2
+                - sizes.Outline.Inset(from + BuildUp.TongueThickness).ToRegion().AreaM2
                 - notches * (sizes.Web + 2 * BuildUp.TongueGap) * BuildUp.TongueThickness * 1e-6
             : 0;
     }

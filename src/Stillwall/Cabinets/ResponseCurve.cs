@@ -26,14 +26,16 @@ public sealed record CurvePoint(
     [property: ComputedBy("group-delay", "box.effective_volume_m3")] double GroupDelayMs,
     [property: ComputedBy("maximum-level")] double? MaxSplDb,
     [property: JsonPropertyName("port_speed_m_s"), ComputedBy("box-network")] double? PortSpeedMS,
-    [property: ComputedBy("box-network")] double? RadiatorExcursionMm);
+    [property: ComputedBy("box-network")] double? RadiatorExcursionMm
+);
 
 /// <summary>The lowest impedance in a range of frequencies.</summary>
 /// <param name="FrequencyHz">Where it is lowest, Hz.</param>
 /// <param name="ImpedanceOhm">Its magnitude there, ohm.</param>
 public sealed record ImpedanceMinimum(
     [property: ComputedBy("minimum-impedance")] double FrequencyHz,
-    [property: ComputedBy("minimum-impedance")] double ImpedanceOhm);
+    [property: ComputedBy("minimum-impedance")] double ImpedanceOhm
+);
 
 /// <summary>The response of the driver in its box over frequency.</summary>
 public static class ResponseCurve
@@ -98,7 +100,8 @@ public static class ResponseCurve
             GroupDelayS(network, frequencyHz) * 1000,
             MaximumLevel.LevelDb(network, limits, frequencyHz),
             point.PortSpeedPeakMS,
-            point.PassiveRadiatorExcursionPeakM * 1000);
+            point.PassiveRadiatorExcursionPeakM * 1000
+        );
     }
 
     /// <summary>Group delay of the pressure, without travel time.</summary>
@@ -147,7 +150,8 @@ public static class ResponseCurve
             }
         }
 
-        double low = best - 1, high = best + 1;
+        double low = best - 1,
+            high = best + 1;
         for (var i = 0; i < 60; i++)
         {
             var third = (high - low) / 3;

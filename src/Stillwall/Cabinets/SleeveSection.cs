@@ -19,10 +19,18 @@ namespace Stillwall.Cabinets;
 /// <param name="InnerEndKeys">Keys of the inner skin near the ends, in place of the former.</param>
 /// <param name="StrutPitch">Distance between struts as drawn, mm.</param>
 public sealed record SleeveSection(
-    double OuterSkinM2, double CoreRingM2, double InnerSkinM2, double InsideM2,
-    IReadOnlyList<Region> Struts, IReadOnlyList<Region> Lips,
-    IReadOnlyList<Region> OuterKeys, IReadOnlyList<Region> InnerKeys, IReadOnlyList<Region> OuterEndKeys, IReadOnlyList<Region> InnerEndKeys,
-    double StrutPitch)
+    double OuterSkinM2,
+    double CoreRingM2,
+    double InnerSkinM2,
+    double InsideM2,
+    IReadOnlyList<Region> Struts,
+    IReadOnlyList<Region> Lips,
+    IReadOnlyList<Region> OuterKeys,
+    IReadOnlyList<Region> InnerKeys,
+    IReadOnlyList<Region> OuterEndKeys,
+    IReadOnlyList<Region> InnerEndKeys,
+    double StrutPitch
+)
 {
     /// <summary>What pieces at the corners have more than those on flat walls, over their slopes.</summary>
     internal CornerAreas MoreAtCorners { get; private init; } = new(0, 0, 0, 0, 0);
@@ -32,8 +40,14 @@ public sealed record SleeveSection(
     {
         get
         {
-            var boxes = Lips.Concat(InnerKeys).Concat(InnerEndKeys).Select(r => r.Extent).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
-            return boxes.Count == 0 ? (0, 0) : ((boxes.Max(b => b.Right) - boxes.Min(b => b.Left)) * 1e-3, (boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom)) * 1e-3);
+            var boxes = Lips.Concat(InnerKeys)
+                .Concat(InnerEndKeys)
+                .Select(r => r.Extent)
+                .OfType<(double Left, double Bottom, double Right, double Top)>()
+                .ToList();
+            return boxes.Count == 0
+                ? (0, 0)
+                : ((boxes.Max(b => b.Right) - boxes.Min(b => b.Left)) * 1e-3, (boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom)) * 1e-3);
         }
     }
 
@@ -53,7 +67,9 @@ public sealed record SleeveSection(
     /// <summary>The same with pieces that reach a little into the skins at the corners, so that drawn together with them no slit is left.</summary>
     internal static SleeveSection Rooted(CabinetSizes sizes) => Of(sizes, RootIn(sizes), 0);
 
-    /// <summary>The same with struts and keys a hair narrower on every side: what slopes are made of, so that their steps do not bend the sides of the pieces.</summary>
+    /// <summary>
+    /// The same with struts and keys a hair narrower on every side: what slopes are made of, so that their steps do not bend the sides of the pieces.
+    /// </summary>
     internal static SleeveSection RootedForSlopes(CabinetSizes sizes) => Of(sizes, RootIn(sizes), SlopeHair);
 
     /// <summary>How much narrower on either side a piece is over its slope, mm.</summary>
@@ -67,8 +83,18 @@ public sealed record SleeveSection(
     private static SleeveSection Of(CabinetSizes sizes, double root, double hair)
     {
         var outline = sizes.Outline;
-        var (outside, outerWall, innerWall, inside) = (outline.Inset(0).ToRegion(), outline.Inset(sizes.OuterSkin).ToRegion(), outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion(), outline.Inset(sizes.Wall).ToRegion());
-        var areas = (Outer: outside.AreaM2 - outerWall.AreaM2, Core: outerWall.AreaM2 - innerWall.AreaM2, Inner: innerWall.AreaM2 - inside.AreaM2, Inside: inside.AreaM2);
+        var (outside, outerWall, innerWall, inside) = (
+            outline.Inset(0).ToRegion(),
+            outline.Inset(sizes.OuterSkin).ToRegion(),
+            outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion(),
+            outline.Inset(sizes.Wall).ToRegion()
+        );
+        var areas = (
+            Outer: outside.AreaM2 - outerWall.AreaM2,
+            Core: outerWall.AreaM2 - innerWall.AreaM2,
+            Inner: innerWall.AreaM2 - inside.AreaM2,
+            Inside: inside.AreaM2
+        );
         if (sizes.Core <= 0)
         {
             return new SleeveSection(areas.Outer, areas.Core, areas.Inner, areas.Inside, [], [], [], [], [], [], 0);
@@ -81,11 +107,18 @@ public sealed record SleeveSection(
         IReadOnlyList<Region> Keys(bool onOuter, bool atEnds) => pen.OnBothSides(KeyPlaces(sizes, onOuter, atEnds), at => [pen.Key(at, onOuter, hair)]);
 
         var section = new SleeveSection(
-            areas.Outer, areas.Core, areas.Inner, areas.Inside,
+            areas.Outer,
+            areas.Core,
+            areas.Inner,
+            areas.Inside,
             pen.OnBothSides(places, p => [Strut(pen, p, sizes, hair)]),
             sizes.Tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
-            Keys(onOuter: true, atEnds: false), Keys(onOuter: false, atEnds: false), Keys(onOuter: true, atEnds: true), Keys(onOuter: false, atEnds: true),
-            pitch);
+            Keys(onOuter: true, atEnds: false),
+            Keys(onOuter: false, atEnds: false),
+            Keys(onOuter: true, atEnds: true),
+            Keys(onOuter: false, atEnds: true),
+            pitch
+        );
         return root > 0 || hair > 0 ? section : section with { MoreAtCorners = CornerAreas.Of(sizes, pen) };
     }
 
@@ -124,7 +157,9 @@ public sealed record SleeveSection(
         return (from, to, sizes.Tied ? to : from);
     }
 
-    /// <summary>Distances from the outer skin at which a strut's slope changes its width, and the core's thickness at last, mm: where its steps begin anew.</summary>
+    /// <summary>
+    /// Distances from the outer skin at which a strut's slope changes its width, and the core's thickness at last, mm: where its steps begin anew.
+    /// </summary>
     internal static IReadOnlyList<double> StrutSteps(CabinetSizes sizes)
     {
         var (from, to, _) = StrutHeights(sizes, SlopeHair);
@@ -137,7 +172,15 @@ public sealed record SleeveSection(
         var (gap, lip) = (BuildUp.SlotGap, BuildUp.LipThickness);
         var (wallAt, capFrom) = (BuildUp.HeadWidth / 2 + gap, 2 * gap + BuildUp.HeadThickness);
         var capAt = Math.Min(web / 2 + gap, wallAt);
-        (double U, double V)[] right = [(wallAt, 0), (wallAt + lip, 0), (wallAt + lip, capFrom + lip), (capAt, capFrom + lip), (capAt, capFrom), (wallAt, capFrom)];
+        (double U, double V)[] right =
+        [
+            (wallAt, 0),
+            (wallAt + lip, 0),
+            (wallAt + lip, capFrom + lip),
+            (capAt, capFrom + lip),
+            (capAt, capFrom),
+            (wallAt, capFrom),
+        ];
         return [pen.Piece(at, [.. right.Reverse().Select(c => (-c.U, c.V))]), pen.Piece(at, right)];
     }
 
@@ -145,8 +188,12 @@ public sealed record SleeveSection(
     /// <param name="sizes">Sizes of the cabinet; there must be a core.</param>
     internal static WallPen Pen(CabinetSizes sizes) => PenOf(sizes, StrutPlaces(sizes).Path, 0);
 
-    private static WallPen PenOf(CabinetSizes sizes, RoundedFrame path, double root) => new(
-        path, sizes.Core, CornerRings(path, sizes.Outline.Inset(sizes.OuterSkin - root).ToRegion(), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core + root).ToRegion()));
+    private static WallPen PenOf(CabinetSizes sizes, RoundedFrame path, double root) =>
+        new(
+            path,
+            sizes.Core,
+            CornerRings(path, sizes.Outline.Inset(sizes.OuterSkin - root).ToRegion(), sizes.Outline.Inset(sizes.OuterSkin + sizes.Core + root).ToRegion())
+        );
 
     // The ring's four quarters: a piece at a corner is clipped by the nearest one, which has few points.
     private static IReadOnlyList<Lazy<Region>> CornerRings(RoundedFrame path, Region outerWall, Region innerWall)
@@ -154,8 +201,12 @@ public sealed record SleeveSection(
         var (x, z) = ((path.Left + path.Right) / 2, (path.Bottom + path.Top) / 2);
         const double far = 1e4;
         var ring = new Lazy<Region>(() => outerWall.Cut(innerWall));
-        return [.. new[] { (-far, -far, x, z), (x, -far, far, z), (-far, z, x, far), (x, z, far, far) }
-            .Select(q => new Lazy<Region>(() => ring.Value.Intersect(Region.RoundedRectangle(q.Item1, q.Item2, q.Item3, q.Item4, 0))))];
+        return
+        [
+            .. new[] { (-far, -far, x, z), (x, -far, far, z), (-far, z, x, far), (x, z, far, far) }.Select(q => new Lazy<Region>(() =>
+                ring.Value.Intersect(Region.RoundedRectangle(q.Item1, q.Item2, q.Item3, q.Item4, 0))
+            )),
+        ];
     }
 
     // Keys stand evenly in the clear wall from one strut to the next.

@@ -13,7 +13,8 @@ public sealed record ToleranceBand(
     [property: ComputedBy("tolerance", "box.effective_volume_m3")] double LowResonanceHz,
     [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighResonanceHz,
     [property: ComputedBy("tolerance", "box.effective_volume_m3")] double LowSystemQ,
-    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighSystemQ);
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighSystemQ
+);
 
 /// <summary>Where nine in ten responses lie at one frequency.</summary>
 /// <param name="FrequencyHz">Frequency, Hz.</param>
@@ -22,7 +23,8 @@ public sealed record ToleranceBand(
 public sealed record ResponseBand(
     double FrequencyHz,
     [property: ComputedBy("tolerance", "box.effective_volume_m3")] double LowSplDb,
-    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighSplDb);
+    [property: ComputedBy("tolerance", "box.effective_volume_m3")] double HighSplDb
+);
 
 /// <summary>How far drivers of one kind differ, drawn 1 000 times from a fixed seed.</summary>
 public static class Tolerance
@@ -79,11 +81,14 @@ public static class Tolerance
         ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(frequenciesHz);
         var networks = Drawn(network.Driver).Select(d => network with { Driver = d }).ToArray();
-        return [.. frequenciesHz.Select(f =>
-        {
-            var (low, high) = Ends([.. networks.Select(n => n.At(f, volts).LevelDb(distanceM))]);
-            return new ResponseBand(f, low, high);
-        })];
+        return
+        [
+            .. frequenciesHz.Select(f =>
+            {
+                var (low, high) = Ends([.. networks.Select(n => n.At(f, volts).LevelDb(distanceM))]);
+                return new ResponseBand(f, low, high);
+            }),
+        ];
     }
 
     private static IEnumerable<Driver> Drawn(Driver driver)

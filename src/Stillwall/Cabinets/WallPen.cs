@@ -57,8 +57,7 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
         var (foot, head, height) = (BuildUp.KeyFoot / 2 - hair, BuildUp.KeyHead / 2 - hair, BuildUp.KeyHeightIn(core));
         // Round a tight corner the keys of the inner skin crowd one another and the slots; those of the outer skin only at a sharp one.
         var tight = onOuter ? path.Radius < core / 2 + BuildUp.KeyHead / 2 : path.Radius - core / 2 < BuildUp.TightCorner;
-        return tight && path.At(at).ToCorner < (onOuter ? core / 2 : Math.Max(0, core / 2 - path.Radius) + BuildUp.HeadWidth) + BuildUp.KeyHead
-            ? Region.Empty
+        return tight && path.At(at).ToCorner < (onOuter ? core / 2 : Math.Max(0, core / 2 - path.Radius) + BuildUp.HeadWidth) + BuildUp.KeyHead ? Region.Empty
             : onOuter ? Piece(at, [(-head, core - height), (head, core - height), (foot, core), (-foot, core)])
             : Piece(at, [(-foot, 0), (foot, 0), (head, height), (-head, height)]);
     }
@@ -94,9 +93,12 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
         return next.V.Equals(at.V) ? [at, past] : [past, at];
     }
 
-    private Region Drawn(PathPlace place, IEnumerable<(double U, double V)> outline) => Region.Polygon(outline.Select(c =>
-    {
-        var outwards = c.V - core / 2;
-        return (place.X + c.U * place.AlongX + outwards * place.AlongY, place.Y + c.U * place.AlongY - outwards * place.AlongX);
-    }));
+    private Region Drawn(PathPlace place, IEnumerable<(double U, double V)> outline) =>
+        Region.Polygon(
+            outline.Select(c =>
+            {
+                var outwards = c.V - core / 2;
+                return (place.X + c.U * place.AlongX + outwards * place.AlongY, place.Y + c.U * place.AlongY - outwards * place.AlongX);
+            })
+        );
 }

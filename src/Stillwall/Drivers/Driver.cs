@@ -29,7 +29,8 @@ public sealed record Driver(
     double? XmaxM,
     double? PowerW,
     DriverSheet Sheet,
-    int Count = 1)
+    int Count = 1
+)
 {
     /// <summary>Resonance in free air, Hz.</summary>
     public double FsHz => 1 / (2 * Math.PI * Math.Sqrt(MmsKg * CmsMPerN));

@@ -19,7 +19,12 @@ public sealed record ParameterMismatch(string Parameter, double StatedValue, dou
 /// <param name="Missing">Keys of the parameters that are neither stated nor implied.</param>
 /// <param name="Mismatches">Every parameter that is stated besides the set that was used, beside what that set implies.</param>
 /// <param name="Impossible">What on the sheet cannot be, one sentence each, beginning with the key.</param>
-public sealed record DriverResolution(Driver? Driver, IReadOnlyList<string> Missing, IReadOnlyList<ParameterMismatch> Mismatches, IReadOnlyList<string> Impossible)
+public sealed record DriverResolution(
+    Driver? Driver,
+    IReadOnlyList<string> Missing,
+    IReadOnlyList<ParameterMismatch> Mismatches,
+    IReadOnlyList<string> Impossible
+)
 {
     /// <summary>The greatest deviation of a stated parameter from the rest of the sheet, as a ratio; null where nothing is stated twice.</summary>
     [ComputedBy("driver-mismatch")]
@@ -88,8 +93,17 @@ public static class DriverResolver
     {
         (string Key, double? Value)[] all =
         [
-            ("re", sheet.ReOhm), ("sd", sheet.SdM2), ("fs", sheet.FsHz), ("qms", sheet.Qms), ("qes", sheet.Qes), ("vas", sheet.VasM3),
-            ("qts", sheet.Qts), ("bl", sheet.BlTM), ("mms", sheet.MmsKg), ("cms", sheet.CmsMPerN), ("rms", sheet.RmsKgS),
+            ("re", sheet.ReOhm),
+            ("sd", sheet.SdM2),
+            ("fs", sheet.FsHz),
+            ("qms", sheet.Qms),
+            ("qes", sheet.Qes),
+            ("vas", sheet.VasM3),
+            ("qts", sheet.Qts),
+            ("bl", sheet.BlTM),
+            ("mms", sheet.MmsKg),
+            ("cms", sheet.CmsMPerN),
+            ("rms", sheet.RmsKgS),
         ];
         var stated = new Dictionary<string, double>();
         foreach (var (key, value) in all)
@@ -153,10 +167,20 @@ public static class DriverResolver
     {
         (string Key, double Value)[] derived =
         [
-            ("bl", driver.BlTM), ("mms", driver.MmsKg), ("qts", driver.Qts), ("cms", driver.CmsMPerN), ("rms", driver.RmsKgS),
-            ("fs", driver.FsHz), ("qms", driver.Qms), ("qes", driver.Qes), ("vas", driver.VasM3), ("re", driver.ReOhm), ("sd", driver.SdM2),
+            ("bl", driver.BlTM),
+            ("mms", driver.MmsKg),
+            ("qts", driver.Qts),
+            ("cms", driver.CmsMPerN),
+            ("rms", driver.RmsKgS),
+            ("fs", driver.FsHz),
+            ("qms", driver.Qms),
+            ("qes", driver.Qes),
+            ("vas", driver.VasM3),
+            ("re", driver.ReOhm),
+            ("sd", driver.SdM2),
         ];
-        var compared = derived.Where(d => stated.ContainsKey(d.Key) && used?.Contains(d.Key) != true)
+        var compared = derived
+            .Where(d => stated.ContainsKey(d.Key) && used?.Contains(d.Key) != true)
             .Select(d => new ParameterMismatch(d.Key, stated[d.Key], d.Value));
 
         // In a mixture every stated value may have been needed; only what came out otherwise was stated twice.

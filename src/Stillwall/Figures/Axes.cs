@@ -4,21 +4,36 @@ namespace Stillwall.Figures;
 internal static class Axes
 {
     // Tone names after equal temperament on a' = 440 Hz (ISO 16); the voice from memory.
-    private static readonly AxisNote[] Pitches = [new(16.35, "32-foot organ pipe"), new(41.2, "double bass, low E"), new(110, "a man speaking"), new(261.6, "middle C")];
+    private static readonly AxisNote[] Pitches =
+    [
+        new(16.35, "32-foot organ pipe"),
+        new(41.2, "double bass, low E"),
+        new(110, "a man speaking"),
+        new(261.6, "middle C"),
+    ];
 
-    internal static ChartAxis Frequency(double highHz) => new("frequency", "Hz", true, 10, highHz, [.. new double[] { 10, 20, 30, 50, 70, 100, 200, 300, 500, 1000 }.Where(t => t <= highHz)])
-    {
-        Notes = Pitches,
-    };
+    internal static ChartAxis Frequency(double highHz) =>
+        new("frequency", "Hz", true, 10, highHz, [.. new double[] { 10, 20, 30, 50, 70, 100, 200, 300, 500, 1000 }.Where(t => t <= highHz)])
+        {
+            Notes = Pitches,
+        };
 
-    internal static IReadOnlyList<double> FrequenciesHz(double highHz, int steps) => [.. Enumerable.Range(0, steps + 1).Select(k => 10 * Math.Pow(highHz / 10, (double)k / steps))];
+    internal static IReadOnlyList<double> FrequenciesHz(double highHz, int steps) =>
+        [.. Enumerable.Range(0, steps + 1).Select(k => 10 * Math.Pow(highHz / 10, (double)k / steps))];
 
     /// <summary>A linear axis over whole steps, with about six numbers.</summary>
     internal static ChartAxis Linear(string label, string unit, double low, double high)
     {
         var step = Step(high - low);
         var (first, last) = ((int)Math.Floor(low / step + 1e-9), (int)Math.Ceiling(high / step - 1e-9));
-        return new ChartAxis(label, unit, false, first * step, last * step, [.. Enumerable.Range(first, last - first + 1).Select(k => Math.Round(k * step, 9))]);
+        return new ChartAxis(
+            label,
+            unit,
+            false,
+            first * step,
+            last * step,
+            [.. Enumerable.Range(first, last - first + 1).Select(k => Math.Round(k * step, 9))]
+        );
     }
 
     /// <summary>A logarithmic axis whose ends are 1, 2 or 5 times a power of ten.</summary>
@@ -30,7 +45,8 @@ internal static class Axes
     }
 
     /// <summary>A level edge from one place to another: what lies under it, or over it, is wrong.</summary>
-    internal static ChartLimit Level(string name, double fromX, double toX, double y, bool wrongAbove, ChartAxis up) => Along(name, [new(fromX, y), new(toX, y)], wrongAbove, up);
+    internal static ChartLimit Level(string name, double fromX, double toX, double y, bool wrongAbove, ChartAxis up) =>
+        Along(name, [new(fromX, y), new(toX, y)], wrongAbove, up);
 
     /// <summary>An edge of its own course: what lies under it, or over it, is wrong.</summary>
     internal static ChartLimit Along(string name, IReadOnlyList<ChartPoint> edge, bool wrongAbove, ChartAxis up)

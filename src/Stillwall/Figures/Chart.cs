@@ -127,5 +127,14 @@ public sealed record ChartTable(IReadOnlyList<string> Columns, IReadOnlyList<IRe
 /// <param name="Rules">Upright lines.</param>
 /// <param name="Table">The same as a table.</param>
 public sealed record Chart(
-    string Name, string Title, string Answer, ChartAxis Across, ChartAxis Up, IReadOnlyList<ChartSeries> Series,
-    IReadOnlyList<ChartLimit> Limits, IReadOnlyList<ChartLandmark> Landmarks, IReadOnlyList<ChartRule> Rules, ChartTable Table);
+    string Name,
+    string Title,
+    string Answer,
+    ChartAxis Across,
+    ChartAxis Up,
+    IReadOnlyList<ChartSeries> Series,
+    IReadOnlyList<ChartLimit> Limits,
+    IReadOnlyList<ChartLandmark> Landmarks,
+    IReadOnlyList<ChartRule> Rules,
+    ChartTable Table
+);

@@ -18,7 +18,10 @@ public static class FrontChart
     /// <param name="show">How numbers are written.</param>
     /// <param name="wantedDb">Level wanted, dB; null where not stated.</param>
     /// <returns>The chart; null where no driver has both a price and a level.</returns>
-    /// <remarks>Model: the ranking's own numbers; the line steps along the drivers of the front; those that fail are marked without their names, which the table has. Validity: as the ranking's. Source: our choice of picture. Accuracy: as the ranking's.</remarks>
+    /// <remarks>
+    /// Model: the ranking's own numbers; the line steps along the drivers of the front; those that fail are marked without their names, which the
+    /// table has. Validity: as the ranking's. Source: our choice of picture. Accuracy: as the ranking's.
+    /// </remarks>
     public static Chart? Of(IReadOnlyList<FrontDriver> drivers, Show show, double? wantedDb = null)
     {
         ArgumentNullException.ThrowIfNull(drivers);
@@ -34,21 +37,49 @@ public static class FrontChart
         var up = Axes.Linear("greatest level at the lowest note", "dB", levels.Min() - 2, levels.Max() + 2);
         var front = drawn.Where(d => d.OnFront).OrderBy(d => d.Price).ToList();
         return new Chart(
-            "price-and-level", "What does louder cost?", Answer(front, drivers.Count - drawn.Count, show), across, up,
+            "price-and-level",
+            "What does louder cost?",
+            Answer(front, drivers.Count - drawn.Count, show),
+            across,
+            up,
             front.Count > 1 ? [new ChartSeries("nothing cheaper is louder", StyleRole.Main, SeriesShape.Line, Steps(front))] : [],
             wantedDb is { } wanted ? [Axes.Level($"below the {Show.Level(wanted)} wanted", across.Low, across.High, wanted, false, up)] : [],
-            [.. drawn.Select(d => new ChartLandmark(new ChartPoint(d.Price!.Value, d.LevelDb!.Value), d.Verdict == Verdict.Fails ? "" : d.Name, MarkOf(d.Verdict), !d.OnFront) { Name = d.Name })],
+            [
+                .. drawn.Select(d => new ChartLandmark(
+                    new ChartPoint(d.Price!.Value, d.LevelDb!.Value),
+                    d.Verdict == Verdict.Fails ? "" : d.Name,
+                    MarkOf(d.Verdict),
+                    !d.OnFront
+                )
+                {
+                    Name = d.Name,
+                }),
+            ],
             [],
             new ChartTable(
                 ["driver", $"price, {show.Currency}", "level, dB", "verdict", "front"],
-                [.. drivers.Select(d => new[] { d.Name, d.Price is { } p ? Show.Number(p) : "", d.LevelDb is { } l ? Show.Number(l) : "", Word(d.Verdict), d.OnFront ? "yes" : "no" })]));
+                [
+                    .. drivers.Select(d =>
+                        new[]
+                        {
+                            d.Name,
+                            d.Price is { } p ? Show.Number(p) : "",
+                            d.LevelDb is { } l ? Show.Number(l) : "",
+                            Word(d.Verdict),
+                            d.OnFront ? "yes" : "no",
+                        }
+                    ),
+                ]
+            )
+        );
     }
 
     private static string Answer(List<FrontDriver> front, int left, Show show)
     {
-        var said = front.Count == 0
-            ? "No driver holds in this cabinet."
-            : $"Most level for the money: {Bargain(front[0], show)}{(front.Count > 1 ? $", up to {Bargain(front[^1], show)}" : "")}.";
+        var said =
+            front.Count == 0
+                ? "No driver holds in this cabinet."
+                : $"Most level for the money: {Bargain(front[0], show)}{(front.Count > 1 ? $", up to {Bargain(front[^1], show)}" : "")}.";
         return left == 0 ? said : $"{said} {left} without a price or a level {(left == 1 ? "is" : "are")} not drawn.";
     }
 
@@ -66,13 +97,21 @@ public static class FrontChart
         return steps;
     }
 
-    private static LandmarkMark MarkOf(Verdict verdict) => verdict switch
-    {
-        Verdict.Holds => LandmarkMark.Holds,
-        Verdict.Tight => LandmarkMark.Tight,
-        Verdict.Fails => LandmarkMark.Fails,
-        _ => LandmarkMark.Unknown,
-    };
+    private static LandmarkMark MarkOf(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Holds => LandmarkMark.Holds,
+            Verdict.Tight => LandmarkMark.Tight,
+            Verdict.Fails => LandmarkMark.Fails,
+            _ => LandmarkMark.Unknown,
+        };
 
-    private static string Word(Verdict verdict) => verdict switch { Verdict.Holds => "holds", Verdict.Tight => "tight", Verdict.Fails => "fails", _ => "unknown" };
+    private static string Word(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Holds => "holds",
+            Verdict.Tight => "tight",
+            Verdict.Fails => "fails",
+            _ => "unknown",
+        };
 }

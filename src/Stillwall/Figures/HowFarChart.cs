@@ -16,7 +16,14 @@ internal static class HowFarChart
         List<ChartSeries> series = [];
         if (network.PassiveRadiator is not null)
         {
-            series.Add(new ChartSeries("the passive radiator", StyleRole.Second, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.FrequencyHz, p.PassiveRadiatorExcursionPeakM!.Value * perMetre))]));
+            series.Add(
+                new ChartSeries(
+                    "the passive radiator",
+                    StyleRole.Second,
+                    SeriesShape.Line,
+                    [.. points.Select(p => new ChartPoint(p.FrequencyHz, p.PassiveRadiatorExcursionPeakM!.Value * perMetre))]
+                )
+            );
         }
 
         var main = points.Select(p => new ChartPoint(p.FrequencyHz, p.ExcursionPeakM * perMetre)).ToList();
@@ -25,11 +32,20 @@ internal static class HowFarChart
         double? xmax = network.Driver.XmaxM * perMetre;
         var up = Axes.Linear("excursion of the cone, one way, peak", unit, 0, Math.Max(1.1 * series.Max(s => s.Points.Max(p => p.Y)), 1.25 * (xmax ?? 0)));
         var lowest = facts.Project.Brief.Aim?.LowestHz is { } l and > 10 and < HighHz ? l : (double?)null;
-        ChartLandmark Landmark(double frequencyHz, double excursionM) => new(new(frequencyHz, excursionM * perMetre), $"{Words(excursionM)} at {Show.Frequency(frequencyHz)}");
-        return new Chart("how-far", "How far does the cone move?", Answer(points, network.Driver.XmaxM, volts, Words), across, up, series,
+        ChartLandmark Landmark(double frequencyHz, double excursionM) =>
+            new(new(frequencyHz, excursionM * perMetre), $"{Words(excursionM)} at {Show.Frequency(frequencyHz)}");
+        return new Chart(
+            "how-far",
+            "How far does the cone move?",
+            Answer(points, network.Driver.XmaxM, volts, Words),
+            across,
+            up,
+            series,
             xmax is { } x ? [Axes.Level($"past the cone's {Words(x / perMetre)}", across.Low, across.High, x, true, up)] : [],
             lowest is { } f ? [Landmark(f, network.At(f, volts).ExcursionPeakM)] : [],
-            [], ResponseCharts.Table("excursion", across, series));
+            [],
+            ResponseCharts.Table("excursion", across, series)
+        );
     }
 
     private static string Answer(List<NetworkPoint> line, double? xmaxM, double volts, Func<double, string> words)
@@ -40,11 +56,10 @@ internal static class HowFarChart
         }
 
         var last = line.FindLastIndex(p => p.ExcursionPeakM > xmax);
-        return last < 0
-            ? $"The cone stays within its {words(xmax)} at the amplifier's full {Show.Number(volts)} V."
-            : last == line.Count - 1
-                ? $"At the amplifier's full {Show.Number(volts)} V the cone is past its {words(xmax)} throughout."
-                : $"At the amplifier's full {Show.Number(volts)} V the cone passes its {words(xmax)} below {Show.Frequency(Crossing(line[last], line[last + 1], xmax))}.";
+        return last < 0 ? $"The cone stays within its {words(xmax)} at the amplifier's full {Show.Number(volts)} V."
+            : last == line.Count - 1 ? $"At the amplifier's full {Show.Number(volts)} V the cone is past its {words(xmax)} throughout."
+            : $"At the amplifier's full {Show.Number(volts)} V the cone passes its {words(xmax)} below "
+                + $"{Show.Frequency(Crossing(line[last], line[last + 1], xmax))}.";
     }
 
     private static double Crossing(NetworkPoint a, NetworkPoint b, double excursionM) =>

@@ -25,9 +25,18 @@ internal static class HowLowChart
         series.Add(new ChartSeries("with leak, fill and coil", StyleRole.Second, SeriesShape.Line, Line(system.Network, passband)));
         series.Add(new ChartSeries("this cabinet, nine of ten drivers in the band", StyleRole.Main, SeriesShape.Line, main));
         var aim = facts.Project.Brief.Aim;
-        return new Chart("how-low", "How low?", Answer(F10Hz(facts, system.Network, main), aim?.LowestHz), across, up, series, LimitsOf(aim?.LowestHz, across, up), Landmarks(facts, system.Network),
+        return new Chart(
+            "how-low",
+            "How low?",
+            Answer(F10Hz(facts, system.Network, main), aim?.LowestHz),
+            across,
+            up,
+            series,
+            LimitsOf(aim?.LowestHz, across, up),
+            Landmarks(facts, system.Network),
             aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the main speakers take over")] : [],
-            ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)]));
+            ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)])
+        );
     }
 
     // The next whole step above 0 dB would be mostly empty paper.
@@ -39,10 +48,17 @@ internal static class HowLowChart
     }
 
     // Leak, fill loss and inductance have no part in the closed forms of f3 and f10.
-    private static BoxNetwork Lossless(BoxNetwork network) => network with { LeakResistancePaSM3 = null, FillLossKgS = 0, Driver = network.Driver with { LeH = 0 } };
+    private static BoxNetwork Lossless(BoxNetwork network) =>
+        network with
+        {
+            LeakResistancePaSM3 = null,
+            FillLossKgS = 0,
+            Driver = network.Driver with { LeH = 0 },
+        };
 
     private static double PassbandDb(BoxNetwork network) =>
-        ClosedBox.SensitivityDb(ClosedBox.ReferenceEfficiency(network.Driver, network.Air), network.Air) + (10 * Math.Log10(Volts * Volts / network.Driver.ReOhm));
+        ClosedBox.SensitivityDb(ClosedBox.ReferenceEfficiency(network.Driver, network.Air), network.Air)
+        + (10 * Math.Log10(Volts * Volts / network.Driver.ReOhm));
 
     private static List<ChartPoint> Line(BoxNetwork network, double passbandDb) =>
         [.. Axes.FrequenciesHz(HighHz, 170).Select(f => new ChartPoint(f, network.At(f, Volts).LevelDb() - passbandDb))];
@@ -56,14 +72,30 @@ internal static class HowLowChart
         };
     }
 
-    private static IReadOnlyList<ChartLimit> LimitsOf(double? lowestHz, ChartAxis across, ChartAxis up) => lowestHz is not { } lowest || lowest <= across.Low || lowest >= across.High
-        ? []
-        : [new ChartLimit($"from {Show.Frequency(lowest)} up, not below −10 dB", [new(lowest, up.Low), new(lowest, -10), new(across.High, -10)], [new(lowest, up.Low), new(lowest, -10), new(across.High, -10), new(across.High, up.Low)])];
+    private static IReadOnlyList<ChartLimit> LimitsOf(double? lowestHz, ChartAxis across, ChartAxis up) =>
+        lowestHz is not { } lowest || lowest <= across.Low || lowest >= across.High
+            ? []
+            :
+            [
+                new ChartLimit(
+                    $"from {Show.Frequency(lowest)} up, not below −10 dB",
+                    [new(lowest, up.Low), new(lowest, -10), new(across.High, -10)],
+                    [new(lowest, up.Low), new(lowest, -10), new(across.High, -10), new(across.High, up.Low)]
+                ),
+            ];
 
     // With a port or a passive radiator the closed forms do not hold, so neither do their marks.
-    private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, BoxNetwork network) => IsClosed(network) && facts.Box is { F3Hz: { } f3, F10Hz: { } f10 }
-        ? [.. new ChartLandmark[] { new(new(f10, -10), $"f10 {Show.Frequency(f10)}"), new(new(f3, -10 * Math.Log10(2)), $"f3 {Show.Frequency(f3)}") }.Where(l => l.At.X is > 10 and < HighHz)]
-        : [];
+    private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, BoxNetwork network) =>
+        IsClosed(network) && facts.Box is { F3Hz: { } f3, F10Hz: { } f10 }
+            ?
+            [
+                .. new ChartLandmark[]
+                {
+                    new(new(f10, -10), $"f10 {Show.Frequency(f10)}"),
+                    new(new(f3, -10 * Math.Log10(2)), $"f3 {Show.Frequency(f3)}"),
+                }.Where(l => l.At.X is > 10 and < HighHz),
+            ]
+            : [];
 
     private static bool IsClosed(BoxNetwork network) => network.Port is null && network.PassiveRadiator is null;
 
@@ -76,7 +108,9 @@ internal static class HowLowChart
         }
 
         var last = main.FindLastIndex(p => p.Y < -10);
-        return last < 0 || last == main.Count - 1 ? null : main[last].X * Math.Pow(main[last + 1].X / main[last].X, (-10 - main[last].Y) / (main[last + 1].Y - main[last].Y));
+        return last < 0 || last == main.Count - 1
+            ? null
+            : main[last].X * Math.Pow(main[last + 1].X / main[last].X, (-10 - main[last].Y) / (main[last + 1].Y - main[last].Y));
     }
 
     private static string Answer(double? f10Hz, double? lowestHz)

@@ -16,14 +16,24 @@ internal static class ImpedanceChart
         var load = facts.Project.Brief.Amplifier?.MinimumLoadOhm;
         var up = Axes.Logarithmic("impedance", "ohm", Math.Min(least.ImpedanceOhm, load ?? double.MaxValue) * 0.7, line.Max(p => p.Y) * 1.25);
         List<ChartSeries> series = [new ChartSeries("what the amplifier drives", StyleRole.Main, SeriesShape.Line, line)];
-        var peak = line.Where((p, k) => k > 0 && k < line.Count - 1 && p.Y >= line[k - 1].Y && p.Y >= line[k + 1].Y).Select(p => (ChartPoint?)p).MaxBy(p => p!.Value.Y);
-        return new Chart("what-the-amplifier-feels", "What does the amplifier feel?", Answer(least, load), across, up, series,
+        var peak = line.Where((p, k) => k > 0 && k < line.Count - 1 && p.Y >= line[k - 1].Y && p.Y >= line[k + 1].Y)
+            .Select(p => (ChartPoint?)p)
+            .MaxBy(p => p!.Value.Y);
+        return new Chart(
+            "what-the-amplifier-feels",
+            "What does the amplifier feel?",
+            Answer(least, load),
+            across,
+            up,
+            series,
             load is { } r ? [Axes.Level($"below the {Show.Number(r)} ohm the amplifier may drive", across.Low, across.High, r, false, up)] : [],
             [
                 .. peak is { } top ? [new ChartLandmark(top, $"{Show.Number(top.Y)} ohm at {Show.Frequency(top.X)}")] : Array.Empty<ChartLandmark>(),
                 new ChartLandmark(new(least.FrequencyHz, least.ImpedanceOhm), $"{Show.Number(least.ImpedanceOhm)} ohm at {Show.Frequency(least.FrequencyHz)}"),
             ],
-            [], ResponseCharts.Table("impedance", across, series));
+            [],
+            ResponseCharts.Table("impedance", across, series)
+        );
     }
 
     private static string Answer(ImpedanceMinimum least, double? load)

@@ -22,32 +22,75 @@ public static class NeighbourChart
             return null;
         }
 
-        var ends = bands.SelectMany(b => new[] { b.NeighbourDb - (b.UncertaintyDb ?? 0), b.NeighbourDb + (b.UncertaintyDb ?? 0), b.CurveDb }).OfType<double>().ToList();
+        var ends = bands
+            .SelectMany(b => new[] { b.NeighbourDb - (b.UncertaintyDb ?? 0), b.NeighbourDb + (b.UncertaintyDb ?? 0), b.CurveDb })
+            .OfType<double>()
+            .ToList();
         var up = Axes.Linear("level in the neighbour's room", "dB", Math.Max(ends.Min() - 3, ends.Max() - 90), ends.Max() + 4);
-        var across = new ChartAxis("third-octave", "Hz", true, MiddleHz(bands[0]) / HalfBand / 1.04, MiddleHz(bands[^1]) * HalfBand * 1.04, [.. bands.Select(MiddleHz)])
+        var across = new ChartAxis(
+            "third-octave",
+            "Hz",
+            true,
+            MiddleHz(bands[0]) / HalfBand / 1.04,
+            MiddleHz(bands[^1]) * HalfBand * 1.04,
+            [.. bands.Select(MiddleHz)]
+        )
         {
             TickLabels = [.. bands.Select(b => Show.Number(b.BandHz))],
         };
         var doubtful = bands.Where(b => b.UncertaintyDb is not null).ToList();
         return new Chart(
-            "neighbour", "What does the neighbour hear?", Answer(quiet), across, up,
+            "neighbour",
+            "What does the neighbour hear?",
+            Answer(quiet),
+            across,
+            up,
             [
-                new ChartSeries("in the neighbour's room", StyleRole.Main, SeriesShape.Bars, [.. bands.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value))]),
-                new ChartSeries("nineteen in twenty such walls lie here", StyleRole.Band, SeriesShape.Strokes, [.. doubtful.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value - b.UncertaintyDb!.Value))])
+                new ChartSeries(
+                    "in the neighbour's room",
+                    StyleRole.Main,
+                    SeriesShape.Bars,
+                    [.. bands.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value))]
+                ),
+                new ChartSeries(
+                    "nineteen in twenty such walls lie here",
+                    StyleRole.Band,
+                    SeriesShape.Strokes,
+                    [.. doubtful.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value - b.UncertaintyDb!.Value))]
+                )
                 {
                     UpperPoints = [.. doubtful.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value + b.UncertaintyDb!.Value))],
                 },
             ],
-            Curve(bands, up), [], [],
+            Curve(bands, up),
+            [],
+            [],
             new ChartTable(
                 ["third-octave, Hz", "seat, dB", "wall, dB", "neighbour, dB", "doubt, dB", "curve, dB", "over, dB"],
-                [.. quiet.Bands.Select(b => new[] { Show.Number(b.BandHz), Cell(b.SeatDb), Cell(b.ReductionDb), Cell(b.NeighbourDb), Cell(b.UncertaintyDb), Cell(b.CurveDb), Cell(b.OverDb) })]));
+                [
+                    .. quiet.Bands.Select(b =>
+                        new[]
+                        {
+                            Show.Number(b.BandHz),
+                            Cell(b.SeatDb),
+                            Cell(b.ReductionDb),
+                            Cell(b.NeighbourDb),
+                            Cell(b.UncertaintyDb),
+                            Cell(b.CurveDb),
+                            Cell(b.OverDb),
+                        }
+                    ),
+                ]
+            )
+        );
     }
 
     private static IReadOnlyList<ChartLimit> Curve(List<QuietBand> bands, ChartAxis up)
     {
-        var edge = bands.Where(b => b.CurveDb is not null)
-            .SelectMany(b => new ChartPoint[] { new(MiddleHz(b) / HalfBand, b.CurveDb!.Value), new(MiddleHz(b) * HalfBand, b.CurveDb!.Value) }).ToList();
+        var edge = bands
+            .Where(b => b.CurveDb is not null)
+            .SelectMany(b => new ChartPoint[] { new(MiddleHz(b) / HalfBand, b.CurveDb!.Value), new(MiddleHz(b) * HalfBand, b.CurveDb!.Value) })
+            .ToList();
         return edge.Count == 0 ? [] : [Axes.Along("louder than the curve", edge, true, up)];
     }
 
@@ -61,9 +104,10 @@ public static class NeighbourChart
             return "No curve is stated, so nothing is said of how much is too much.";
         }
 
-        var said = over > 0
-            ? $"The band at {Show.Frequency(worst.BandHz)} is {Show.Level(over)} over the curve"
-            : $"Every band stays under the curve, the nearest at {Show.Frequency(worst.BandHz)} by {Show.Level(-over)}";
+        var said =
+            over > 0
+                ? $"The band at {Show.Frequency(worst.BandHz)} is {Show.Level(over)} over the curve"
+                : $"Every band stays under the curve, the nearest at {Show.Frequency(worst.BandHz)} by {Show.Level(-over)}";
         return quiet.LoudestPoliteLevelDb is { } polite ? $"{said}; the loudest polite level is {Show.Level(polite)}." : $"{said}.";
     }
 

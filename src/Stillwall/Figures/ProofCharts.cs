@@ -7,7 +7,9 @@ namespace Stillwall.Figures;
 /// <summary>What was measured over what was computed.</summary>
 public static class ProofCharts
 {
-    private const double HighHz = 500, LeastDb = -40, MostDb = 20;
+    private const double HighHz = 500,
+        LeastDb = -40,
+        MostDb = 20;
 
     /// <summary>The measured impedance over the computed one.</summary>
     /// <param name="result">What was measured, with the computed curve beside it.</param>
@@ -22,7 +24,16 @@ public static class ProofCharts
         var computed = points.Where(p => p.ComputedOhm is not null).Select(p => new ChartPoint(p.FrequencyHz, p.ComputedOhm!.Value)).ToList();
         var all = measured.Concat(computed).Select(p => p.Y).Where(y => y > 0).ToList();
         var up = Axes.Logarithmic("impedance", "ohm", all.Min() * 0.8, all.Max() * 1.25);
-        return Chart("proof-impedance", "What does the amplifier feel, measured?", $"Measured resonance: {Show.Frequency(result.ResonanceHz)}, with a Q of {Show.Number(result.QTotal)}.", "impedance", across, up, computed, measured);
+        return Chart(
+            "proof-impedance",
+            "What does the amplifier feel, measured?",
+            $"Measured resonance: {Show.Frequency(result.ResonanceHz)}, with a Q of {Show.Number(result.QTotal)}.",
+            "impedance",
+            across,
+            up,
+            computed,
+            measured
+        );
     }
 
     /// <summary>The measured response over the computed one, both 0 dB from 100 to 200 Hz.</summary>
@@ -36,10 +47,28 @@ public static class ProofCharts
         var (measured, plan) = (Line(result.Points), Line(computed ?? []));
         var all = measured.Concat(plan).Select(p => p.Y).DefaultIfEmpty(0).ToList();
         var up = Axes.Linear("relative level", "dB", Math.Min(-10, all.Min()), Math.Max(5, all.Max()));
-        return Chart("proof-sweep", "How low, measured?", "The microphone's own response is in the measured line: compare bends and slopes, not levels.", "relative level", Axes.Frequency(HighHz), up, plan, measured);
+        return Chart(
+            "proof-sweep",
+            "How low, measured?",
+            "The microphone's own response is in the measured line: compare bends and slopes, not levels.",
+            "relative level",
+            Axes.Frequency(HighHz),
+            up,
+            plan,
+            measured
+        );
     }
 
-    private static Chart Chart(string name, string title, string answer, string quantity, ChartAxis across, ChartAxis up, List<ChartPoint> computed, List<ChartPoint> measured)
+    private static Chart Chart(
+        string name,
+        string title,
+        string answer,
+        string quantity,
+        ChartAxis across,
+        ChartAxis up,
+        List<ChartPoint> computed,
+        List<ChartPoint> measured
+    )
     {
         List<ChartSeries> series = [new ChartSeries("measured", StyleRole.Main, SeriesShape.Line, measured)];
         if (computed.Count > 1)

@@ -21,7 +21,8 @@ public static class ResponseCharts
     /// <param name="before">The former state, drawn as a pencil line; null leaves it out.</param>
     /// <returns>The chart; null where the box is not known.</returns>
     /// <remarks>
-    /// Model: the network without leak, loss of fill and coil inductance, as the closed forms of f3 and f10 are; a second line has them in; the band is the tolerance of drivers.
+    /// Model: the network without leak, loss of fill and coil inductance, as the closed forms of f3 and f10 are; a second line has them in; the band
+    /// is the tolerance of drivers.
     /// Validity: below the first air mode of the box. Source: see <see cref="ClosedBox"/> and <see cref="Tolerance"/>. Accuracy: as theirs.
     /// </remarks>
     public static Chart? HowLow(Facts facts, Facts? before = null)
@@ -34,7 +35,8 @@ public static class ResponseCharts
     /// <param name="facts">Everything computed.</param>
     /// <returns>The chart; null where the box or one of its limits is not known.</returns>
     /// <remarks>
-    /// Model: the greatest level within excursion, coil and amplifier, half space at the listening distance; with a room also at the seat, less the allowance for real walls, to 200 Hz.
+    /// Model: the greatest level within excursion, coil and amplifier, half space at the listening distance; with a room also at the seat, less the
+    /// allowance for real walls, to 200 Hz.
     /// Validity: steady sine. Source: see <see cref="MaximumLevel"/>. Accuracy: 1 to 2 dB in half space, several decibel in a room.
     /// </remarks>
     public static Chart? HowLoud(Facts facts)
@@ -46,29 +48,45 @@ public static class ResponseCharts
     /// <summary>How far the cone moves at the amplifier's full voltage.</summary>
     /// <param name="facts">Everything computed.</param>
     /// <returns>The chart; null where the box or the amplifier is not known.</returns>
-    /// <remarks>Model: peak excursion of the network at the amplifier's voltage. Validity: up to Xmax. Source: see <see cref="BoxNetwork.At"/>. Accuracy: as the network's.</remarks>
+    /// <remarks>
+    /// Model: peak excursion of the network at the amplifier's voltage. Validity: up to Xmax. Source: see <see cref="BoxNetwork.At"/>. Accuracy: as
+    /// the network's.
+    /// </remarks>
     public static Chart? HowFar(Facts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
-        return facts.System is { } system && LimitsOf(facts, system.Network).AmplifierVoltageV is { } volts ? HowFarChart.Of(facts, system.Network, volts) : null;
+        return facts.System is { } system && LimitsOf(facts, system.Network).AmplifierVoltageV is { } volts
+            ? HowFarChart.Of(facts, system.Network, volts)
+            : null;
     }
 
     /// <summary>What the amplifier feels: the impedance over frequency.</summary>
     /// <param name="facts">Everything computed.</param>
     /// <returns>The chart; null where the box is not known.</returns>
-    /// <remarks>Model: magnitude of the network's impedance. Validity: to 1 kHz, where eddy currents set in earlier in some coils. Source: see <see cref="BoxNetwork.At"/>. Accuracy: as the network's.</remarks>
+    /// <remarks>
+    /// Model: magnitude of the network's impedance. Validity: to 1 kHz, where eddy currents set in earlier in some coils. Source: see
+    /// <see cref="BoxNetwork.At"/>. Accuracy: as the network's.
+    /// </remarks>
     public static Chart? WhatTheAmplifierFeels(Facts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
         return facts.System is { } system ? ImpedanceChart.Of(facts, system.Network) : null;
     }
 
-    internal static DriveLimits LimitsOf(Facts facts, BoxNetwork network) => MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, facts.Project.Brief.Amplifier);
+    internal static DriveLimits LimitsOf(Facts facts, BoxNetwork network) =>
+        MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator, facts.Project.Brief.Amplifier);
 
     // The lines of a table: round frequencies, one value for each series.
-    internal static ChartTable Table(string quantity, ChartAxis across, IReadOnlyList<ChartSeries> series) => new(
-        [$"{across.Label}, {across.Unit}", .. series.Select(s => s.Name.Length > 0 ? s.Name : quantity)],
-        [.. across.Ticks.Select(t => (IReadOnlyList<string>)[Show.Number(t), .. series.Select(s => Covers(s, t) ? Show.Number(Math.Round(Axes.At(s.Points, t), 2)) : "")])]);
+    internal static ChartTable Table(string quantity, ChartAxis across, IReadOnlyList<ChartSeries> series) =>
+        new(
+            [$"{across.Label}, {across.Unit}", .. series.Select(s => s.Name.Length > 0 ? s.Name : quantity)],
+            [
+                .. across.Ticks.Select(t =>
+                    (IReadOnlyList<string>)[Show.Number(t), .. series.Select(s => Covers(s, t) ? Show.Number(Math.Round(Axes.At(s.Points, t), 2)) : "")]
+                ),
+            ]
+        );
 
-    private static bool Covers(ChartSeries series, double x) => series.Points.Count > 1 && series.Points[0].X <= x * 1.0001 && series.Points[^1].X >= x * 0.9999;
+    private static bool Covers(ChartSeries series, double x) =>
+        series.Points.Count > 1 && series.Points[0].X <= x * 1.0001 && series.Points[^1].X >= x * 0.9999;
 }

@@ -21,16 +21,29 @@ public static class WarmthChart
 
         var (peak, gives) = (course.MaxBy(p => p.WarmestC), skin.SofteningC - facts.Limits.HeatMarginK);
         var across = Axes.Linear("time from the first water", "min", 0, course[^1].TimeS / SecondsPerMinute);
-        var up = Axes.Linear("temperature", "°C", Math.Min(course.Min(p => p.OuterFaceC), facts.Air.TemperatureC), Math.Max(peak.WarmestC, skin.SofteningC) + 5);
+        var up = Axes.Linear(
+            "temperature",
+            "°C",
+            Math.Min(course.Min(p => p.OuterFaceC), facts.Air.TemperatureC),
+            Math.Max(peak.WarmestC, skin.SofteningC) + 5
+        );
         List<ChartSeries> series =
         [
             new("outer face", StyleRole.Second, SeriesShape.Line, [.. course.Select(p => new ChartPoint(p.TimeS / SecondsPerMinute, p.OuterFaceC))]),
             new("warmest place", StyleRole.Main, SeriesShape.Line, [.. course.Select(p => new ChartPoint(p.TimeS / SecondsPerMinute, p.WarmestC))]),
         ];
         return new Chart(
-            "how-warm", "How warm does the wall get?",
-            $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} softens at {facts.Show.Temperature(skin.SofteningC)}.",
-            across, up, series, [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins soften", across.Low, across.High, gives, true, up)],
-            [new ChartLandmark(new(peak.TimeS / SecondsPerMinute, peak.WarmestC), facts.Show.Temperature(peak.WarmestC))], [], ResponseCharts.Table("temperature", across, series));
+            "how-warm",
+            "How warm does the wall get?",
+            $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} softens at "
+                + $"{facts.Show.Temperature(skin.SofteningC)}.",
+            across,
+            up,
+            series,
+            [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins soften", across.Low, across.High, gives, true, up)],
+            [new ChartLandmark(new(peak.TimeS / SecondsPerMinute, peak.WarmestC), facts.Show.Temperature(peak.WarmestC))],
+            [],
+            ResponseCharts.Table("temperature", across, series)
+        );
     }
 }

@@ -29,8 +29,8 @@ public static class PlanAgainstActual
     /// <param name="logbook">The entries; those of kind <c>actual</c> and <c>attempt</c> count, without a part they are about the cabinet.</param>
     /// <returns>One line for each figure that both know, in the order of the entries.</returns>
     /// <remarks>
-    /// Model: actual/planned − 1; a time within the planned span deviates by nothing, outside it from the nearer end. Source: arithmetic; what is compared with what
-    /// is our choice. Accuracy: the scales' and the clock's.
+    /// Model: actual/planned − 1; a time within the planned span deviates by nothing, outside it from the nearer end. Source: arithmetic; what is
+    /// compared with what is our choice. Accuracy: the scales' and the clock's.
     /// </remarks>
     public static IReadOnlyList<PlanDeviation> Of(IReadOnlyList<PlannedLine> plan, IReadOnlyList<LogEntry> logbook)
     {
@@ -47,7 +47,12 @@ public static class PlanAgainstActual
             return [];
         }
 
-        return [.. One("mass", entry.MassKg, line.MassKg, line.MassKg), .. One("time", entry.DurationS, line.LeastS, line.MostS), .. One("cost", entry.Cost, line.Price, line.Price)];
+        return
+        [
+            .. One("mass", entry.MassKg, line.MassKg, line.MassKg),
+            .. One("time", entry.DurationS, line.LeastS, line.MostS),
+            .. One("cost", entry.Cost, line.Price, line.Price),
+        ];
 
         IEnumerable<PlanDeviation> One(string measure, double? actual, double? least, double? most)
         {

@@ -4,7 +4,9 @@ using Stillwall.Projects;
 namespace Stillwall.Materials;
 
 /// <summary>A powder that sets with water, and what becomes of it.</summary>
-/// <param name="Name">Name as in the project file: <c>plaster</c>, <c>hard-gypsum</c>, <c>gypsum-binder</c>, <c>sand-plaster</c>, <c>cement-grout</c> or <c>own</c>.</param>
+/// <param name="Name">
+/// Name as in the project file: <c>plaster</c>, <c>hard-gypsum</c>, <c>gypsum-binder</c>, <c>sand-plaster</c>, <c>cement-grout</c> or <c>own</c>.
+/// </param>
 /// <param name="PowderDensityKgM3">Density of the powder's grains, kg/m³.</param>
 /// <param name="SolidDensityKgM3">Density of the set solid without pores, kg/m³.</param>
 /// <param name="BoundWaterRatio">Water bound in setting per mass of powder.</param>
@@ -28,7 +30,8 @@ public sealed record CastMix(
     CastThermal Thermal,
     double GrainM,
     double SettingStrainRatio,
-    string Basis);
+    string Basis
+);
 
 /// <summary>Heat that a mix gives off while it sets, per mass of powder.</summary>
 /// <param name="HeatJKg">Expected heat, J/kg.</param>
@@ -64,7 +67,8 @@ public sealed record CastStrength(
     double PorosityFactor,
     double WetFactor,
     double Poisson,
-    double LossFactor);
+    double LossFactor
+);
 
 /// <summary>How a mix stores and conducts heat.</summary>
 /// <param name="SpecificHeatJKgK">Specific heat of the set solid, J/(kg·K).</param>
@@ -74,11 +78,12 @@ public sealed record CastThermal(double SpecificHeatJKgK, double ConductivityWMK
 
 /// <summary>The mixes that are known, as data.</summary>
 /// <remarks>
-/// Hemihydrate and dihydrate: molar masses 145.149 and 172.171 g/mol, so 0.1862 kg of water is bound per kg; grains 2640 kg/m³ (2757 for the alpha form),
-/// gypsum 2320 kg/m³; specific heat of gypsum 186.2 J/(mol·K). Heat of setting from formation enthalpies: the tables span 112 to 133 kJ/kg and the middle
-/// is carried. Modulus of gypsum: a power law of density through 1.62 GPa at 650 kg/m³ (Hopkins 2007, Table A2) and 4.3 GPa at the usual 1.5:1
-/// (middle of 3 to 7 GPa, from memory). Strength of gypsum: fitted to a transcribed table of water ratio against strength whose author is not on record.
-/// Modulus of cement: a power law of density through mortar and concrete of Hopkins 2007, Table A2. Pot lives and setting times are from memory and yield to the bag.
+/// Hemihydrate and dihydrate: molar masses 145.149 and 172.171 g/mol, so 0.1862 kg of water is bound per kg; grains 2640 kg/m³ (2757 for the alpha
+/// form), gypsum 2320 kg/m³; specific heat of gypsum 186.2 J/(mol·K). Heat of setting from formation enthalpies: the tables span 112 to 133 kJ/kg and
+/// the middle is carried. Modulus of gypsum: a power law of density through 1.62 GPa at 650 kg/m³ (Hopkins 2007, Table A2) and 4.3 GPa at the usual
+/// 1.5:1 (middle of 3 to 7 GPa, from memory). Strength of gypsum: fitted to a transcribed table of water ratio against strength whose author is not
+/// on record. Modulus of cement: a power law of density through mortar and concrete of Hopkins 2007, Table A2. Pot lives and setting times are from
+/// memory and yield to the bag.
 /// </remarks>
 public static class CastMixes
 {
@@ -100,30 +105,86 @@ public static class CastMixes
     private static readonly CastThermal GypsumThermal = new(1080, 0.6, 17e-6);
 
     /// <summary>Casting plaster: beta hemihydrate.</summary>
-    public static CastMix Plaster { get; } = new(
-        "plaster", Hemihydrate, Gypsum, HemihydrateBoundRatio, 1.5, HemihydrateHeat, new CastTimes(600, 720, 1800, 1800), GypsumStrength, GypsumThermal, 0, 0.002,
-        "chemistry from published tables, loss factor and modulus anchor from Hopkins 2007, setting strain 0.19–0.22 % as measured; times from memory");
+    public static CastMix Plaster { get; } =
+        new(
+            "plaster",
+            Hemihydrate,
+            Gypsum,
+            HemihydrateBoundRatio,
+            1.5,
+            HemihydrateHeat,
+            new CastTimes(600, 720, 1800, 1800),
+            GypsumStrength,
+            GypsumThermal,
+            0,
+            0.002,
+            "chemistry from published tables, loss factor and modulus anchor from Hopkins 2007, setting strain 0.19–0.22 % as measured; times from memory"
+        );
 
     /// <summary>Hard gypsum: alpha hemihydrate, poured with little water.</summary>
-    public static CastMix HardGypsum { get; } = new(
-        "hard-gypsum", 2757, Gypsum, HemihydrateBoundRatio, 2.8, HemihydrateHeat, new CastTimes(600, 900, 2400, 2400), GypsumStrength with { BandHighFactor = 2 }, GypsumThermal, 0, 0.0015,
-        "chemistry as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density");
+    public static CastMix HardGypsum { get; } =
+        new(
+            "hard-gypsum",
+            2757,
+            Gypsum,
+            HemihydrateBoundRatio,
+            2.8,
+            HemihydrateHeat,
+            new CastTimes(600, 900, 2400, 2400),
+            GypsumStrength with
+            {
+                BandHighFactor = 2,
+            },
+            GypsumThermal,
+            0,
+            0.0015,
+            "chemistry as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density"
+        );
 
     /// <summary>Gypsum binder: hemihydrate with three parts in ten of mineral filler.</summary>
-    public static CastMix GypsumBinder { get; } = Filled(
-        "gypsum-binder", 0.7, 2700, 1.6, new CastTimes(1200, 1500, 3600, 3600), new CastStrength(1130, 4.0e9, 1.757, 0.6, 1.7, 12e6, 5.58, 0.5, 0.2, 0.012), 0, 0.0015,
-        "hemihydrate with 30 % filler, the share and the rest from memory; chemistry in proportion");
+    public static CastMix GypsumBinder { get; } =
+        Filled(
+            "gypsum-binder",
+            0.7,
+            2700,
+            1.6,
+            new CastTimes(1200, 1500, 3600, 3600),
+            new CastStrength(1130, 4.0e9, 1.757, 0.6, 1.7, 12e6, 5.58, 0.5, 0.2, 0.012),
+            0,
+            0.0015,
+            "hemihydrate with 30 % filler, the share and the rest from memory; chemistry in proportion"
+        );
 
     /// <summary>Sand plaster: equal masses of plaster and fine sand.</summary>
-    public static CastMix SandPlaster { get; } = Filled(
-        "sand-plaster", 0.5, Quartz, 2.7, new CastTimes(600, 720, 1800, 1800), new CastStrength(1460, 6.0e9, 1.757, 0.5, 2, 12e6, 5.58, 0.5, 0.2, 0.012), 0.0005, 0.0015,
-        "equal masses of plaster and sand of 0.5 mm; chemistry in proportion, modulus and strength from memory");
+    public static CastMix SandPlaster { get; } =
+        Filled(
+            "sand-plaster",
+            0.5,
+            Quartz,
+            2.7,
+            new CastTimes(600, 720, 1800, 1800),
+            new CastStrength(1460, 6.0e9, 1.757, 0.5, 2, 12e6, 5.58, 0.5, 0.2, 0.012),
+            0.0005,
+            0.0015,
+            "equal masses of plaster and sand of 0.5 mm; chemistry in proportion, modulus and strength from memory"
+        );
 
     /// <summary>Cement grout: equal masses of Portland cement and fine sand, heat of the first two days.</summary>
-    public static CastMix CementGrout { get; } = new(
-        "cement-grout", 2880, 2550, 0.10, 4.0, new CastHeat(110e3, 90e3, 130e3), new CastTimes(2700, 10800, 21600, 172800),
-        new CastStrength(2000, 21.3e9, 3.76, 0.6, 1.5, 35e6, 5, 0.9, 0.2, 0.01), new CastThermal(850, 1.2, 11e-6), 0.001, -0.0005,
-        "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus through Hopkins 2007, Table A2");
+    public static CastMix CementGrout { get; } =
+        new(
+            "cement-grout",
+            2880,
+            2550,
+            0.10,
+            4.0,
+            new CastHeat(110e3, 90e3, 130e3),
+            new CastTimes(2700, 10800, 21600, 172800),
+            new CastStrength(2000, 21.3e9, 3.76, 0.6, 1.5, 35e6, 5, 0.9, 0.2, 0.01),
+            new CastThermal(850, 1.2, 11e-6),
+            0.001,
+            -0.0005,
+            "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus through Hopkins 2007, Table A2"
+        );
 
     /// <summary>Every known mix, in the order of the project file's words.</summary>
     public static IReadOnlyList<CastMix> All { get; } = [Plaster, HardGypsum, GypsumBinder, SandPlaster, CementGrout];
@@ -144,12 +205,14 @@ public static class CastMixes
             "own" => stated.Own is null ? null : FromOwn(stated.Own),
             var name => Find(name),
         };
-        return mix is null || stated is null ? null : mix with
-        {
-            PowderPerWaterRatio = stated.PowderPerWater ?? mix.PowderPerWaterRatio,
-            Times = stated.PotLifeS is { } life ? Stretched(mix.Times, life) : mix.Times,
-            GrainM = stated.GrainM ?? mix.GrainM,
-        };
+        return mix is null || stated is null
+            ? null
+            : mix with
+            {
+                PowderPerWaterRatio = stated.PowderPerWater ?? mix.PowderPerWaterRatio,
+                Times = stated.PotLifeS is { } life ? Stretched(mix.Times, life) : mix.Times,
+                GrainM = stated.GrainM ?? mix.GrainM,
+            };
     }
 
     /// <summary>A mix of one's own: what is stated, and for the rest what plaster has.</summary>
@@ -170,7 +233,19 @@ public static class CastMixes
         var heat = own.HeatJKg is { } stated ? new CastHeat(stated, stated, stated) : null;
         var strength = new CastStrength(solid, own.ModulusPa, 0, 1, 1, null, 0, 0.5, own.Poisson, own.LossFactor);
         return new CastMix(
-            "own", own.PowderDensityKgM3, solid, own.BoundWater, Plaster.PowderPerWaterRatio, heat, Plaster.Times, strength, GypsumThermal, 0, 0.002, "stated; the rest as plaster, our choice");
+            "own",
+            own.PowderDensityKgM3,
+            solid,
+            own.BoundWater,
+            Plaster.PowderPerWaterRatio,
+            heat,
+            Plaster.Times,
+            strength,
+            GypsumThermal,
+            0,
+            0.002,
+            "stated; the rest as plaster, our choice"
+        );
     }
 
     // A stated pot life says how fast this bag is: the setting times move with it (our choice).
@@ -181,7 +256,16 @@ public static class CastMixes
     }
 
     private static CastMix Filled(
-        string name, double share, double fillerKgM3, double ratio, CastTimes times, CastStrength strength, double grainM, double strain, string basis)
+        string name,
+        double share,
+        double fillerKgM3,
+        double ratio,
+        CastTimes times,
+        CastStrength strength,
+        double grainM,
+        double strain,
+        string basis
+    )
     {
         var powder = 1 / (share / Hemihydrate + (1 - share) / fillerKgM3);
         var bound = share * HemihydrateBoundRatio;

@@ -12,7 +12,14 @@ namespace Stillwall.Materials;
 /// <param name="LossFactor">Loss factor.</param>
 /// <param name="CompressivePa">Compressive strength, Pa, or null where it is not known.</param>
 public sealed record CoreMaterial(
-    double DensityKgM3, double ModulusPa, double ModulusLowPa, double ModulusHighPa, double Poisson, double LossFactor, double? CompressivePa)
+    double DensityKgM3,
+    double ModulusPa,
+    double ModulusLowPa,
+    double ModulusHighPa,
+    double Poisson,
+    double LossFactor,
+    double? CompressivePa
+)
 {
     /// <summary>The dry cast of a mix at the density that its water left behind.</summary>
     /// <param name="mix">The mix.</param>
@@ -20,7 +27,8 @@ public sealed record CoreMaterial(
     /// <returns>The core.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The density is outside its range.</exception>
     /// <remarks>
-    /// Model: E = E₁(ρ/ρ₁)ⁿ, σ = σ₁ exp(b(ρ − ρ₁)/ρ of the solid); density over solid density is one less the porosity. Validity: dry, within a factor of 1.6 of the reference density.
+    /// Model: E = E₁(ρ/ρ₁)ⁿ, σ = σ₁ exp(b(ρ − ρ₁)/ρ of the solid); density over solid density is one less the porosity. Validity: dry, within a
+    /// factor of 1.6 of the reference density.
     /// Source: power and exponential laws of porosity are common practice in ceramics; the anchors stand with the mixes.
     /// Accuracy: strength of gypsum within 10 % of a transcribed table between 33 and 54 % porosity; the modulus carries its own band.
     /// </remarks>
@@ -31,7 +39,15 @@ public sealed record CoreMaterial(
         var known = mix.Strength;
         var modulus = known.ModulusPa * Math.Pow(dryDensityKgM3 / known.ReferenceDensityKgM3, known.ModulusExponentFactor);
         var compressive = known.CompressivePa * Math.Exp(known.PorosityFactor * (dryDensityKgM3 - known.ReferenceDensityKgM3) / mix.SolidDensityKgM3);
-        return new CoreMaterial(dryDensityKgM3, modulus, modulus * known.BandLowFactor, modulus * known.BandHighFactor, known.Poisson, known.LossFactor, compressive);
+        return new CoreMaterial(
+            dryDensityKgM3,
+            modulus,
+            modulus * known.BandLowFactor,
+            modulus * known.BandHighFactor,
+            known.Poisson,
+            known.LossFactor,
+            compressive
+        );
     }
 
     /// <summary>The same cast while it is still wet: half as stiff and strong for gypsum.</summary>
@@ -40,8 +56,8 @@ public sealed record CoreMaterial(
     /// <returns>The wet core.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The density is not positive.</exception>
     /// <remarks>
-    /// Model: modulus and strength times the mix's wet factor. Validity: soaked cast. Source: strength under water is about half of that dried at 45 °C (measured, 1954, abstract seen);
-    /// the same factor on the modulus is from memory. Accuracy: ± a third.
+    /// Model: modulus and strength times the mix's wet factor. Validity: soaked cast. Source: strength under water is about half of that dried at 45
+    /// °C (measured, 1954, abstract seen); the same factor on the modulus is from memory. Accuracy: ± a third.
     /// </remarks>
     public CoreMaterial Wet(CastMix mix, double wetDensityKgM3)
     {
@@ -61,12 +77,13 @@ public sealed record CoreMaterial(
     /// <summary>The core with what was measured in place of what was assumed.</summary>
     /// <param name="measured">What was measured; absent, or absent figures, leave the assumption.</param>
     /// <returns>The core.</returns>
-    public CoreMaterial With(Measured? measured) => this with
-    {
-        DensityKgM3 = measured?.CoreDensityKgM3 ?? DensityKgM3,
-        ModulusPa = measured?.CoreModulusPa ?? ModulusPa,
-        ModulusLowPa = measured?.CoreModulusPa ?? ModulusLowPa,
-        ModulusHighPa = measured?.CoreModulusPa ?? ModulusHighPa,
-        LossFactor = measured?.CoreLossFactor ?? LossFactor,
-    };
+    public CoreMaterial With(Measured? measured) =>
+        this with
+        {
+            DensityKgM3 = measured?.CoreDensityKgM3 ?? DensityKgM3,
+            ModulusPa = measured?.CoreModulusPa ?? ModulusPa,
+            ModulusLowPa = measured?.CoreModulusPa ?? ModulusLowPa,
+            ModulusHighPa = measured?.CoreModulusPa ?? ModulusHighPa,
+            LossFactor = measured?.CoreLossFactor ?? LossFactor,
+        };
 }

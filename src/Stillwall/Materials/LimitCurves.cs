@@ -14,11 +14,41 @@ public static class LimitCurves
     /// <summary>Every published curve; those from memory last.</summary>
     public static IReadOnlyList<LimitCurve> All { get; } =
     [
-        new("hearing-threshold", "what a good ear just hears", "ISO 226:2023, threshold of hearing", false, [78.1, 68.7, 59.5, 51.1, 44.0, 37.5, 31.5, 26.5, 22.1, 17.9]),
-        new("hearing-threshold-2003", "what a good ear just hears, by the former edition", "ISO 226:2003, threshold of hearing", false, [78.5, 68.7, 59.5, 51.1, 44.0, 37.5, 31.5, 26.5, 22.1, 17.9]),
-        new("night-rooms-se-2014", "a guide value for bedrooms at night", "FoHFS 2014:13, Swedish public health agency, indoor levels", false, [null, null, 56, 49, 43, 41.5, 40, 38, 36, 34]),
-        new("night-rooms-fi-2003", "a guide value for bedrooms at night", "Finnish guide of 2003, one hour at night", true, [74, 64, 56, 49, 44, 42, 40, 38, 36, 34]),
-        new("night-rooms-uk-2005", "a guide value for bedrooms at night", "Moorhouse, Waddington and Adams, Defra NANR45 (2005)", true, [74, 64, 56, 49, 43, 42, 40, 38, 36, 34]),
+        new(
+            "hearing-threshold",
+            "what a good ear just hears",
+            "ISO 226:2023, threshold of hearing",
+            false,
+            [78.1, 68.7, 59.5, 51.1, 44.0, 37.5, 31.5, 26.5, 22.1, 17.9]
+        ),
+        new(
+            "hearing-threshold-2003",
+            "what a good ear just hears, by the former edition",
+            "ISO 226:2003, threshold of hearing",
+            false,
+            [78.5, 68.7, 59.5, 51.1, 44.0, 37.5, 31.5, 26.5, 22.1, 17.9]
+        ),
+        new(
+            "night-rooms-se-2014",
+            "a guide value for bedrooms at night",
+            "FoHFS 2014:13, Swedish public health agency, indoor levels",
+            false,
+            [null, null, 56, 49, 43, 41.5, 40, 38, 36, 34]
+        ),
+        new(
+            "night-rooms-fi-2003",
+            "a guide value for bedrooms at night",
+            "Finnish guide of 2003, one hour at night",
+            true,
+            [74, 64, 56, 49, 44, 42, 40, 38, 36, 34]
+        ),
+        new(
+            "night-rooms-uk-2005",
+            "a guide value for bedrooms at night",
+            "Moorhouse, Waddington and Adams, Defra NANR45 (2005)",
+            true,
+            [74, 64, 56, 49, 43, 42, 40, 38, 36, 34]
+        ),
         new("audibility-nl-1999", "what one ear in ten just hears", "NSG guideline of 1999", true, [74, 62, 55, 46, 39, 33, 27, 22, null, null]),
         new("threshold-de-1997", "what counts as just heard", "DIN 45680:1997, threshold", true, [71, 63, 55.5, 48, 40.5, 33.5, 28, 23.5, null, null]),
     ];

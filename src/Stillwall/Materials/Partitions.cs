@@ -24,7 +24,8 @@ public static class Partitions
         ("plasterboard-75", double.NaN, 20, 28),
     ];
 
-    // Third-octaves 50 to 160 Hz as printed: ISO 717-1:2020 annex E.1 (heavy wall, heavy floor, lightweight wall), ISO 12354-1:2017 annex L.1 (R' over a 220 mm slab with a floating floor) and L.12 (timber floor).
+    // Third-octaves 50 to 160 Hz as printed: ISO 717-1:2020 annex E.1 (heavy wall, heavy floor, lightweight wall), ISO 12354-1:2017 annex L.1 (R'
+    // over a 220 mm slab with a floating floor) and L.12 (timber floor).
     private static readonly (string Name, double[] From50)[] Thirds =
     [
         ("heavy-wall", [35.3, 37.3, 39.4, 40.0, 40.0, 40.0]),
@@ -44,9 +45,12 @@ public static class Partitions
     /// <param name="name">One of <see cref="Names"/>.</param>
     /// <returns>Sound reduction, dB; null where the name is not in the table.</returns>
     /// <remarks>
-    /// Model: published third-octaves from 50 Hz as they are; or the published octave value at its mid-band frequency, straight lines over log f between them; 6 dB per octave under the lowest published one.
-    /// Validity: a wall of the usual size in a house without other paths; near the wall's own resonances and below the first mode of either room the number is a guess with a band.
-    /// Source: octave values Bies, Hansen and Howard (2018), table 7.6; third-octaves ISO 717-1:2020, annex E, and ISO 12354-1:2017, annex L; the interpolation and the slope below it, after the mass law, are our choice.
+    /// Model: published third-octaves from 50 Hz as they are; or the published octave value at its mid-band frequency, straight lines over log f
+    /// between them; 6 dB per octave under the lowest published one.
+    /// Validity: a wall of the usual size in a house without other paths; near the wall's own resonances and below the first mode of either room the
+    /// number is a guess with a band.
+    /// Source: octave values Bies, Hansen and Howard (2018), table 7.6; third-octaves ISO 717-1:2020, annex E, and ISO 12354-1:2017, annex L; the
+    /// interpolation and the slope below it, after the mass law, are our choice.
     /// Accuracy: <see cref="StandardDeviationDb"/>.
     /// </remarks>
     public static IReadOnlyList<double>? ReductionDb(string name)
@@ -66,20 +70,29 @@ public static class Partitions
     /// <param name="knownDb">Sound reduction in the last of the ten bands 20 to 160 Hz, dB: six of them begin at 50 Hz, three at 100 Hz; 1 to 10.</param>
     /// <returns>Sound reduction, dB; 6 dB per octave under the lowest known one, not below 0.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No value, or more than ten.</exception>
-    /// <remarks>Model: as known; slope of the mass law below. Validity: a wall without a resonance down there. Source: the slope, after the mass law, is our choice. Accuracy: <see cref="StandardDeviationDb"/>.</remarks>
+    /// <remarks>
+    /// Model: as known; slope of the mass law below. Validity: a wall without a resonance down there. Source: the slope, after the mass law, is our
+    /// choice. Accuracy: <see cref="StandardDeviationDb"/>.
+    /// </remarks>
     public static IReadOnlyList<double> ExtendedDb(IReadOnlyList<double> knownDb)
     {
         ArgumentNullException.ThrowIfNull(knownDb);
         Require.Within(knownDb.Count, 1, Count, nameof(knownDb), "bands");
         var first = Count - knownDb.Count;
-        return [.. ThirdOctaves.Bands.Select((band, i) => i >= first ? knownDb[i - first] : Below(knownDb[0], band.CentreHz, ThirdOctaves.Bands[first].CentreHz))];
+        return
+        [
+            .. ThirdOctaves.Bands.Select((band, i) => i >= first ? knownDb[i - first] : Below(knownDb[0], band.CentreHz, ThirdOctaves.Bands[first].CentreHz)),
+        ];
     }
 
     /// <summary>Sound reduction of two paths side by side.</summary>
     /// <param name="reductionDb">Sound reduction of the wall itself, dB.</param>
     /// <param name="flankingDb">Sound reduction of all other paths together, dB.</param>
     /// <returns>Apparent sound reduction, dB.</returns>
-    /// <remarks>Model: −10 log10(10^(−R/10) + 10^(−F/10)). Validity: paths that do not know of one another. Source: ISO 12354-1:2017, sum over paths; one figure for all bands is our choice. Accuracy: as what is stated.</remarks>
+    /// <remarks>
+    /// Model: −10 log10(10^(−R/10) + 10^(−F/10)). Validity: paths that do not know of one another. Source: ISO 12354-1:2017, sum over paths; one
+    /// figure for all bands is our choice. Accuracy: as what is stated.
+    /// </remarks>
     public static double WithFlankingDb(double reductionDb, double flankingDb) => -ThirdOctaves.SumDb([-reductionDb, -flankingDb]);
 
     /// <summary>Standard deviation between a forecast wall and the wall as built, in the ten third-octaves 20 to 160 Hz, dB.</summary>
@@ -94,8 +107,10 @@ public static class Partitions
     /// <returns>Sound reduction, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A frequency or mass that is not above zero.</exception>
     /// <remarks>
-    /// Model: 10 log10[1 + (π f m/(ρc))²] less the field correction. Validity: limp leaf much larger than a wavelength, far below the critical frequency.
-    /// Source: Bies, Hansen and Howard (2018), Eq. 7.40 and 7.42 (5.5 dB); Norton and Karczub (2003), Eq. 3.104 and 3.106 (5 dB). Accuracy: a small leaf does better at low frequency.
+    /// Model: 10 log10[1 + (π f m/(ρc))²] less the field correction. Validity: limp leaf much larger than a wavelength, far below the critical
+    /// frequency.
+    /// Source: Bies, Hansen and Howard (2018), Eq. 7.40 and 7.42 (5.5 dB); Norton and Karczub (2003), Eq. 3.104 and 3.106 (5 dB). Accuracy: a small
+    /// leaf does better at low frequency.
     /// </remarks>
     public static double MassLawDb(double frequencyHz, double surfaceDensityKgM2, Air air, double fieldDb = 5.5)
     {
@@ -146,5 +161,6 @@ public static class Partitions
     }
 
     // After the mass law, octaves of the base-ten system.
-    private static double Below(double lowest, double frequencyHz, double lowestHz) => Math.Max(0, lowest + (SlopeDbPerOctave * Math.Log10(frequencyHz / lowestHz) / 0.3));
+    private static double Below(double lowest, double frequencyHz, double lowestHz) =>
+        Math.Max(0, lowest + (SlopeDbPerOctave * Math.Log10(frequencyHz / lowestHz) / 0.3));
 }

@@ -24,7 +24,8 @@ public static class Programmes
     /// <returns>Relative level of each band, dB; null where the name is not known.</returns>
     /// <remarks>
     /// Model: long-term electrical spectrum in third-octaves. Validity: a rough average; one record may be 10 dB from it in a band.
-    /// Source: pink is equal energy in every third-octave by definition; speech, acoustic music and music are from memory of long-term spectra, rounded, our choice.
+    /// Source: pink is equal energy in every third-octave by definition; speech, acoustic music and music are from memory of long-term spectra,
+    /// rounded, our choice.
     /// Accuracy: not checked against a publication.
     /// </remarks>
     public static IReadOnlyList<double>? SpectrumDb(string name)
@@ -37,7 +38,8 @@ public static class Programmes
     /// <param name="name">Name of a programme.</param>
     /// <returns>Crest, dB; 14 dB for a programme of one's own.</returns>
     /// <remarks>
-    /// Model: one figure a programme. Validity: bass alone, over a whole record; a drum alone is more. Source: from memory, rounded; four standard deviations of noise are 12 dB. Accuracy: not checked against a publication; records differ by 6 dB.
+    /// Model: one figure a programme. Validity: bass alone, over a whole record; a drum alone is more. Source: from memory, rounded; four standard
+    /// deviations of noise are 12 dB. Accuracy: not checked against a publication; records differ by 6 dB.
     /// </remarks>
     public static double CrestDb(string name) => Table.FirstOrDefault(entry => entry.Name == name) is { Name: not null } row ? row.CrestDb : UsualCrestDb;
 

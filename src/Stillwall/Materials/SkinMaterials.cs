@@ -30,7 +30,8 @@ public sealed record SkinMaterial(
     double ConductivityWMK,
     double ExpansionPerK,
     double ShrinkageRatio,
-    string Basis)
+    string Basis
+)
 {
     /// <summary>Modulus while the cast sets against the skin, Pa.</summary>
     public double HotModulusPa => HotModulusFactor * ModulusPa;
@@ -47,23 +48,77 @@ public static class SkinMaterials
     private const double Warm = 0.5;
 
     /// <summary>Polylactic acid: stiff, and the first to soften.</summary>
-    public static SkinMaterial Pla { get; } = new(
-        "pla", 1240, 3.5e9, Warm, 0.36, 53, 35e6, 0.02, 1800, 0.13, 68e-6, 0.003,
-        "data sheets: 1.22–1.26 g/cm³, 3–4 GPa, 35–45 MPa across layers, deflection temperature 53 °C; expansion (101e-6 on one sheet) and the rest from memory");
+    public static SkinMaterial Pla { get; } =
+        new(
+            "pla",
+            1240,
+            3.5e9,
+            Warm,
+            0.36,
+            53,
+            35e6,
+            0.02,
+            1800,
+            0.13,
+            68e-6,
+            0.003,
+            "data sheets: 1.22–1.26 g/cm³, 3–4 GPa, 35–45 MPa across layers, deflection temperature 53 °C; expansion (101e-6 on one sheet) and the rest "
+                + "from memory"
+        );
 
     /// <summary>Glycol-modified polyester: the usual choice.</summary>
-    public static SkinMaterial Petg { get; } = new(
-        "petg", 1270, 2.0e9, Warm, 0.38, 67, 25e6, 0.03, 1200, 0.20, 60e-6, 0.004,
-        "data sheets: 1.25–1.29 g/cm³, 2–3 GPa, 25–38 MPa across layers; deflection temperature 65–70 °C and the rest from memory");
+    public static SkinMaterial Petg { get; } =
+        new(
+            "petg",
+            1270,
+            2.0e9,
+            Warm,
+            0.38,
+            67,
+            25e6,
+            0.03,
+            1200,
+            0.20,
+            60e-6,
+            0.004,
+            "data sheets: 1.25–1.29 g/cm³, 2–3 GPa, 25–38 MPa across layers; deflection temperature 65–70 °C and the rest from memory"
+        );
 
     /// <summary>Acrylonitrile styrene acrylate: stands sun and warmth; its figures are all from memory.</summary>
-    public static SkinMaterial Asa { get; } = new(
-        "asa", 1070, 2.2e9, Warm, 0.37, 90, 20e6, 0.03, 1400, 0.18, 90e-6, 0.006, "from memory: 2.0–2.4 GPa, 35–50 MPa, half of it across layers, 90–98 °C");
+    public static SkinMaterial Asa { get; } =
+        new(
+            "asa",
+            1070,
+            2.2e9,
+            Warm,
+            0.37,
+            90,
+            20e6,
+            0.03,
+            1400,
+            0.18,
+            90e-6,
+            0.006,
+            "from memory: 2.0–2.4 GPa, 35–50 MPa, half of it across layers, 90–98 °C"
+        );
 
     /// <summary>Acrylonitrile butadiene styrene.</summary>
-    public static SkinMaterial Abs { get; } = new(
-        "abs", 1040, 2.1e9, Warm, 0.37, 90, 20e6, 0.03, 1400, 0.18, 90e-6, 0.007,
-        "data sheets: 1.04 g/cm³, 2.1 GPa, 40 MPa; half of it across layers, deflection temperature 85–95 °C and the rest from memory");
+    public static SkinMaterial Abs { get; } =
+        new(
+            "abs",
+            1040,
+            2.1e9,
+            Warm,
+            0.37,
+            90,
+            20e6,
+            0.03,
+            1400,
+            0.18,
+            90e-6,
+            0.007,
+            "data sheets: 1.04 g/cm³, 2.1 GPa, 40 MPa; half of it across layers, deflection temperature 85–95 °C and the rest from memory"
+        );
 
     /// <summary>Every known plastic, in the order of the project file's words.</summary>
     public static IReadOnlyList<SkinMaterial> All { get; } = [Pla, Petg, Asa, Abs];
@@ -76,19 +131,21 @@ public static class SkinMaterials
     /// <summary>The plastic that a project states: by name, or by figures of its own.</summary>
     /// <param name="stated">What the project states; absent gives null.</param>
     /// <returns>The plastic, or null where it is not stated or its own figures are missing.</returns>
-    public static SkinMaterial? Of(Projects.Materials? stated) => stated?.Skin switch
-    {
-        null => null,
-        "own" => stated.SkinOwn is null ? null : FromOwn(stated.SkinOwn),
-        var name => Find(name),
-    };
+    public static SkinMaterial? Of(Projects.Materials? stated) =>
+        stated?.Skin switch
+        {
+            null => null,
+            "own" => stated.SkinOwn is null ? null : FromOwn(stated.SkinOwn),
+            var name => Find(name),
+        };
 
     /// <summary>A plastic of one's own: what is stated, and for the rest what plastics have in common.</summary>
     /// <param name="own">Stated figures.</param>
     /// <returns>The plastic.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A stated figure is not positive.</exception>
     /// <remarks>
-    /// Model: loss factor 0.03, specific heat 1300 J/(kg·K), conductivity 0.18 W/(m·K), expansion 70e-6 per kelvin and shrinkage 0.4 % stand in for what is not asked.
+    /// Model: loss factor 0.03, specific heat 1300 J/(kg·K), conductivity 0.18 W/(m·K), expansion 70e-6 per kelvin and shrinkage 0.4 % stand in for
+    /// what is not asked.
     /// Validity: unfilled printing plastics. Source: our choice, the middle of the known plastics. Accuracy: a factor of 1.5 on what stands in.
     /// </remarks>
     public static SkinMaterial FromOwn(OwnSkin own)
@@ -98,6 +155,19 @@ public static class SkinMaterials
         Require.Positive(own.ModulusPa);
         Require.Positive(own.StrengthPa);
         return new SkinMaterial(
-            "own", own.DensityKgM3, own.ModulusPa, Warm, own.Poisson, own.SofteningC, own.StrengthPa, 0.03, 1300, 0.18, 70e-6, 0.004, "stated; the rest our choice");
+            "own",
+            own.DensityKgM3,
+            own.ModulusPa,
+            Warm,
+            own.Poisson,
+            own.SofteningC,
+            own.StrengthPa,
+            0.03,
+            1300,
+            0.18,
+            70e-6,
+            0.004,
+            "stated; the rest our choice"
+        );
     }
 }

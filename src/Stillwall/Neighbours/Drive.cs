@@ -10,7 +10,8 @@ internal sealed class Drive
     // The contract asks for at least fifteen.
     private const int PointsPerBand = 15;
 
-    private Drive(double[][] frequencies, double[][] seat, double[][] mean, double[][] volts) => (Frequencies, SeatPowers, MeanPowers, VoltPowers) = (frequencies, seat, mean, volts);
+    private Drive(double[][] frequencies, double[][] seat, double[][] mean, double[][] volts) =>
+        (Frequencies, SeatPowers, MeanPowers, VoltPowers) = (frequencies, seat, mean, volts);
 
     /// <summary>Number of bands.</summary>
     public int Count => Frequencies.Length;
@@ -30,7 +31,11 @@ internal sealed class Drive
     /// <summary>The drive, or null where an input is missing or nothing at all is radiated.</summary>
     public static Drive? Of(QuietInputs inputs)
     {
-        if (inputs is not { CrossoverHz: { } crossover, VolumeVelocityM3S: { } velocity } || SpectrumDb(inputs) is not { } spectrum || (inputs.StatedRoom is not null && inputs.Room is null))
+        if (
+            inputs is not { CrossoverHz: { } crossover, VolumeVelocityM3S: { } velocity }
+            || SpectrumDb(inputs) is not { } spectrum
+            || (inputs.StatedRoom is not null && inputs.Room is null)
+        )
         {
             return null;
         }
@@ -48,7 +53,9 @@ internal sealed class Drive
                 var f = frequencies[b][i];
                 var low = Analogue.FourthOrderLowPass(f, crossover);
                 var u = velocity(f) * low;
-                var atSeat = inputs.Room is { } room ? room.SeatPressurePa(f, u).Magnitude : FarField.HalfSpacePressurePa(u, f, inputs.DistanceM, inputs.Air).Magnitude;
+                var atSeat = inputs.Room is { } room
+                    ? room.SeatPressurePa(f, u).Magnitude
+                    : FarField.HalfSpacePressurePa(u, f, inputs.DistanceM, inputs.Air).Magnitude;
                 var over = inputs.Room is { } whole ? whole.MeanPressurePa(f, u.Magnitude) : atSeat;
                 (seat[b][i], mean[b][i], volts[b][i]) = (share * atSeat * atSeat, share * over * over, share * low.Magnitude * low.Magnitude);
             }
@@ -60,12 +67,13 @@ internal sealed class Drive
     }
 
     /// <summary>The programme's relative spectrum, or null where an own one is asked for and not stated.</summary>
-    public static IReadOnlyList<double>? SpectrumDb(QuietInputs inputs) => inputs.Everyday switch
-    {
-        null => null,
-        { Programme: "own", SpectrumDb: var own } => Partitions.CoversTheBands(own) ? Programmes.Normalised(own!) : null,
-        { Programme: var name } => Programmes.SpectrumDb(name),
-    };
+    public static IReadOnlyList<double>? SpectrumDb(QuietInputs inputs) =>
+        inputs.Everyday switch
+        {
+            null => null,
+            { Programme: "own", SpectrumDb: var own } => Partitions.CoversTheBands(own) ? Programmes.Normalised(own!) : null,
+            { Programme: var name } => Programmes.SpectrumDb(name),
+        };
 
     /// <summary>Power at the seat in one band, Pa² for one volt of programme.</summary>
     public double Seat(int band) => SeatPowers[band].Sum();

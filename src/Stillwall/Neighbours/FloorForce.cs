@@ -17,11 +17,14 @@ public sealed record FloorForce(
     [property: ComputedBy("floor-force", "mass.finished_kg")] double ReRigidDb,
     [property: ComputedBy("feet-resonance", "mass.finished_kg")] double? FeetResonanceHz,
     [property: ComputedBy("friction", "mass.finished_kg")] double FrictionN,
-    [property: ComputedBy("friction", "mass.finished_kg")] double? FrictionRatio)
+    [property: ComputedBy("friction", "mass.finished_kg")] double? FrictionRatio
+)
 {
     private const double GravityMS2 = 9.80665;
 
-    /// <summary>Upper resonance of the cabinet on its feet, in which it rocks against its sway, Hz; null for rigid feet or where only its mass is known.</summary>
+    /// <summary>
+    /// Upper resonance of the cabinet on its feet, in which it rocks against its sway, Hz; null for rigid feet or where only its mass is known.
+    /// </summary>
     [ComputedBy("rocking", "mass.finished_kg")]
     public double? RockingHz { get; private init; }
 
@@ -65,11 +68,21 @@ public sealed record FloorForce(
     /// <returns>The forces.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: F = Mms ω² x; T = √[(1 + η²)/((1 − r²)² + η²)], r = f/f_feet, structural damping; friction μ M g. Validity: the cabinet moves as one along the cone's axis; rocking makes real feet softer.
-    /// Source: Newton's third law; transmissibility Beranek and Vér, Noise and Vibration Control Engineering, isolation of a rigid mass (from memory), one degree of freedom; friction Coulomb. Coefficients from memory.
+    /// Model: F = Mms ω² x; T = √[(1 + η²)/((1 − r²)² + η²)], r = f/f_feet, structural damping; friction μ M g. Validity: the cabinet moves as one
+    /// along the cone's axis; rocking makes real feet softer.
+    /// Source: Newton's third law; transmissibility Beranek and Vér, Noise and Vibration Control Engineering, isolation of a rigid mass (from
+    /// memory), one degree of freedom; friction Coulomb. Coefficients from memory.
     /// Accuracy: exact for the model; a real floor gives way and takes less.
     /// </remarks>
-    public static FloorForce Of(double frequencyHz, double excursionM, double movingMassKg, double cabinetMassKg, double? feetStiffness, double lossFactor = 0.1, double frictionFactor = 0.3)
+    public static FloorForce Of(
+        double frequencyHz,
+        double excursionM,
+        double movingMassKg,
+        double cabinetMassKg,
+        double? feetStiffness,
+        double lossFactor = 0.1,
+        double frictionFactor = 0.3
+    )
     {
         Require.Positive(frequencyHz);
         Require.NotNegative(excursionM);

@@ -20,7 +20,8 @@ public static class Hearing
     /// <returns>A-weighted level, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not ten levels.</exception>
     /// <remarks>
-    /// Model: energy sum of level + A at the exact mid-band frequency. Validity: these bands alone; what the main speakers add is not in it, and A-weighting hides bass.
+    /// Model: energy sum of level + A at the exact mid-band frequency. Validity: these bands alone; what the main speakers add is not in it, and
+    /// A-weighting hides bass.
     /// Source: IEC 61672-1:2013, annex E. Accuracy: 0.1 dB.
     /// </remarks>
     public static double AWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.ADb);
@@ -29,7 +30,10 @@ public static class Hearing
     /// <param name="bandLevelsDb">Levels of the ten third-octaves, dB.</param>
     /// <returns>C-weighted level, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not ten levels.</exception>
-    /// <remarks>Model: energy sum of level + C at the exact mid-band frequency. Validity: these bands alone. Source: IEC 61672-1:2013, annex E. Accuracy: 0.1 dB.</remarks>
+    /// <remarks>
+    /// Model: energy sum of level + C at the exact mid-band frequency. Validity: these bands alone. Source: IEC 61672-1:2013, annex E. Accuracy: 0.1
+    /// dB.
+    /// </remarks>
     public static double CWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.CDb);
 
     /// <summary>Share of a day's recommended dose.</summary>
@@ -38,7 +42,8 @@ public static class Hearing
     /// <returns>Dose; 1 is the whole of the recommended limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: hours / (8 / 2^((L − 85)/3)). Validity: an occupational limit; at 85 dB over 8 h some people still lose hearing. Source: NIOSH criteria document 98-126 (1998): 85 dB(A), 8 h, 3 dB exchange.
+    /// Model: hours / (8 / 2^((L − 85)/3)). Validity: an occupational limit; at 85 dB over 8 h some people still lose hearing. Source: NIOSH criteria
+    /// document 98-126 (1998): 85 dB(A), 8 h, 3 dB exchange.
     /// Accuracy: by definition.
     /// </remarks>
     public static double DoseRatio(double aWeightedLevelDb, double hours)
@@ -62,7 +67,10 @@ public static class Hearing
     /// <param name="day">The stretches of the day; levels −50 to 150 dB, hours 0 to 24.</param>
     /// <returns>Level over eight hours, dB; null for a day without any time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: 10 log10 Σ (h/8) 10^(L/10). Validity: A-weighted levels at the ear. Source: ISO 9612:2009, task-based measurement. Accuracy: by definition.</remarks>
+    /// <remarks>
+    /// Model: 10 log10 Σ (h/8) 10^(L/10). Validity: A-weighted levels at the ear. Source: ISO 9612:2009, task-based measurement. Accuracy: by
+    /// definition.
+    /// </remarks>
     public static double? DailyExposureDb(IReadOnlyList<Exposure> day)
     {
         ArgumentNullException.ThrowIfNull(day);

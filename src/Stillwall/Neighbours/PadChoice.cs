@@ -11,7 +11,16 @@ namespace Stillwall.Neighbours;
 /// <param name="LoadPa">Weight over area of each, Pa.</param>
 /// <param name="ResonanceHz">Resonance of the mass on them in shear, Hz.</param>
 /// <param name="ReRigidDb">What they pass on at the lowest note against rigid feet, dB.</param>
-public sealed record PadChoice(double StiffnessNPerM, int PadCount, double DiameterM, double ThicknessM, double ShearModulusPa, double LoadPa, double ResonanceHz, double ReRigidDb)
+public sealed record PadChoice(
+    double StiffnessNPerM,
+    int PadCount,
+    double DiameterM,
+    double ThicknessM,
+    double ShearModulusPa,
+    double LoadPa,
+    double ResonanceHz,
+    double ReRigidDb
+)
 {
     private const double GravityMS2 = 9.80665;
 
@@ -30,7 +39,9 @@ public sealed record PadChoice(double StiffnessNPerM, int PadCount, double Diame
     /// <returns>The pads.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: k = M (2πf/3)²; k = n G (πd²/4)/t. Validity: pads in shear, thinner than half their diameter, or they lean and are softer still; a cabinet that does not rock much. Source: shear of a block, any mechanics text; G of soft rubber, thickness and the factor of three from memory or our choice.
+    /// Model: k = M (2πf/3)²; k = n G (πd²/4)/t. Validity: pads in shear, thinner than half their diameter, or they lean and are softer still; a
+    /// cabinet that does not rock much. Source: shear of a block, any mechanics text; G of soft rubber, thickness and the factor of three from memory
+    /// or our choice.
     /// Accuracy: rubber scatters by a third: press one sideways with a kitchen scale before buying four.
     /// </remarks>
     public static PadChoice Of(double massKg, double lowestHz, double lossFactor = 0.1)
@@ -40,7 +51,16 @@ public sealed record PadChoice(double StiffnessNPerM, int PadCount, double Diame
         var resonance = lowestHz / AboveRatio;
         var stiffness = massKg * Math.Pow(2 * Math.PI * resonance, 2);
         var area = stiffness * UsualThicknessM / (Four * SoftRubberPa);
-        return new(stiffness, Four, Math.Sqrt(4 * area / Math.PI), UsualThicknessM, SoftRubberPa, massKg * GravityMS2 / (Four * area), resonance, 20 * Math.Log10(FloorForce.Transmissibility(AboveRatio, lossFactor)));
+        return new(
+            stiffness,
+            Four,
+            Math.Sqrt(4 * area / Math.PI),
+            UsualThicknessM,
+            SoftRubberPa,
+            massKg * GravityMS2 / (Four * area),
+            resonance,
+            20 * Math.Log10(FloorForce.Transmissibility(AboveRatio, lossFactor))
+        );
     }
 
     /// <summary>Stiffness of pads in shear.</summary>
@@ -50,7 +70,9 @@ public sealed record PadChoice(double StiffnessNPerM, int PadCount, double Diame
     /// <param name="shearModulusPa">Shear modulus, above 0 Pa.</param>
     /// <returns>Stiffness of all together, N/m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: n G (πd²/4)/t. Validity: thinner than half the diameter. Source: shear of a block, any mechanics text. Accuracy: exact for the model.</remarks>
+    /// <remarks>
+    /// Model: n G (πd²/4)/t. Validity: thinner than half the diameter. Source: shear of a block, any mechanics text. Accuracy: exact for the model.
+    /// </remarks>
     public static double ShearStiffness(int padCount, double diameterM, double thicknessM, double shearModulusPa)
     {
         Require.Within(padCount, 1, 100, nameof(padCount));

@@ -26,8 +26,10 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
     /// <returns>The wall; its parts are null where something is not stated (see <see cref="Missing"/>).</returns>
     /// <exception cref="ArgumentOutOfRangeException">Measured differences that are not ten.</exception>
     /// <remarks>
-    /// Model: D = R − 10 log10(S/A2), A2 = 0.16 V2/T2; a measured D replaces it. Validity: sound fields diffuse enough to have a level; below the first mode of either room that has no basis.
-    /// Source: ISO 16283-1:2014 and ISO 12354-1:2017 for the formula; ISO 12999-1:2020, situation A, for the deviation; 8 dB below 50 Hz and half of it all for a measured wall are our choice.
+    /// Model: D = R − 10 log10(S/A2), A2 = 0.16 V2/T2; a measured D replaces it. Validity: sound fields diffuse enough to have a level; below the
+    /// first mode of either room that has no basis.
+    /// Source: ISO 16283-1:2014 and ISO 12354-1:2017 for the formula; ISO 12999-1:2020, situation A, for the deviation; 8 dB below 50 Hz and half of
+    /// it all for a measured wall are our choice.
     /// Accuracy: its own band.
     /// </remarks>
     public static PartyWall Of(Neighbour? neighbour, IReadOnlyList<double>? measuredDb, Air? air = null)
@@ -51,7 +53,10 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
     /// <param name="decayTimeS">Its decay time, above 0 s.</param>
     /// <returns>10 log10(S/A2), dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>Model: 10 log10(S/A2), A2 = 0.16 V2/T2. Validity: diffuse field behind the wall. Source: ISO 16283-1:2014; ISO 12354-1:2017, Formula (5b). Accuracy: by definition.</remarks>
+    /// <remarks>
+    /// Model: 10 log10(S/A2), A2 = 0.16 V2/T2. Validity: diffuse field behind the wall. Source: ISO 16283-1:2014; ISO 12354-1:2017, Formula (5b).
+    /// Accuracy: by definition.
+    /// </remarks>
     public static double RoomGainDb(double areaM2, double volumeM3, double decayTimeS)
     {
         Require.Positive(areaM2);
@@ -80,7 +85,11 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
         var missing = new List<string>();
         if (Reduction(neighbour, Air.Reference) is null)
         {
-            missing.Add(neighbour.Partition == "own" ? "brief.neighbour.reduction" : IsByMass(neighbour) ? "brief.neighbour.leaf" : "brief.neighbour.partition");
+            missing.Add(
+                neighbour.Partition == "own" ? "brief.neighbour.reduction"
+                : IsByMass(neighbour) ? "brief.neighbour.leaf"
+                : "brief.neighbour.partition"
+            );
         }
 
         if (neighbour.AreaM2 is null)
@@ -107,18 +116,22 @@ public sealed record PartyWall(IReadOnlyList<double>? ReductionDb, IReadOnlyList
     private static bool IsByMass(Neighbour? neighbour) => neighbour?.Partition is "one-leaf" or "two-leaves";
 
     // What a maker measured includes every path; what is forecast knows of the wall alone.
-    private static IReadOnlyList<double>? Apparent(Neighbour? neighbour, Air air) => Reduction(neighbour, air) is not { } own ? null
-        : neighbour!.FlankingDb is { } flanking ? [.. own.Select(r => Partitions.WithFlankingDb(r, flanking))] : own;
+    private static IReadOnlyList<double>? Apparent(Neighbour? neighbour, Air air) =>
+        Reduction(neighbour, air) is not { } own ? null
+        : neighbour!.FlankingDb is { } flanking ? [.. own.Select(r => Partitions.WithFlankingDb(r, flanking))]
+        : own;
 
     // Own values need no construction's name beside them.
-    private static IReadOnlyList<double>? Reduction(Neighbour? neighbour, Air air) => neighbour switch
-    {
-        { Partition: "own" or null, ReductionDb: var own } when Partitions.CoversTheBands(own) => own,
-        { Partition: "one-leaf", LeafKgM2: { } leaf } => Leaves.OneDb(leaf, air),
-        { Partition: "two-leaves", LeafKgM2: { } first, SecondLeafKgM2: { } second, GapM: { } gap } => Leaves.TwoDb(first, second, gap, air),
-        { Partition: { } name } => Partitions.ReductionDb(name),
-        _ => null,
-    };
+    private static IReadOnlyList<double>? Reduction(Neighbour? neighbour, Air air) =>
+        neighbour switch
+        {
+            { Partition: "own" or null, ReductionDb: var own } when Partitions.CoversTheBands(own) => own,
+            { Partition: "one-leaf", LeafKgM2: { } leaf } => Leaves.OneDb(leaf, air),
+            { Partition: "two-leaves", LeafKgM2: { } first, SecondLeafKgM2: { } second, GapM: { } gap } => Leaves.TwoDb(first, second, gap, air),
+            { Partition: { } name } => Partitions.ReductionDb(name),
+            _ => null,
+        };
 
-    private static double[] Half(double share, double leastDb = 0) => [.. Partitions.StandardDeviationDb.Select(sigma => Coverage * Math.Max(share * sigma, leastDb))];
+    private static double[] Half(double share, double leastDb = 0) =>
+        [.. Partitions.StandardDeviationDb.Select(sigma => Coverage * Math.Max(share * sigma, leastDb))];
 }

@@ -54,7 +54,11 @@ internal sealed class Politeness
     /// <summary>Weighted level of the bands together, dB; null where none is known.</summary>
     public static double? WeightedDb(IReadOnlyList<double?> levelsDb, Func<double, double> weightingDb)
     {
-        var known = levelsDb.Zip(ThirdOctaves.Bands).Where(pair => pair.First is not null).Select(pair => pair.First!.Value + weightingDb(pair.Second.CentreHz)).ToList();
+        var known = levelsDb
+            .Zip(ThirdOctaves.Bands)
+            .Where(pair => pair.First is not null)
+            .Select(pair => pair.First!.Value + weightingDb(pair.Second.CentreHz))
+            .ToList();
         return known.Count == 0 ? null : ThirdOctaves.SumDb(known);
     }
 

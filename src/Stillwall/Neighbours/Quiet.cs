@@ -21,13 +21,21 @@ public sealed record QuietBand(
     [property: ComputedBy("neighbour-level", "quiet.bands[].source_room_db", "quiet.bands[].reduction_db")] double? NeighbourDb,
     [property: ComputedBy("wall-uncertainty")] double? UncertaintyDb,
     [property: ComputedBy("limit-curve")] double? CurveDb,
-    [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db", "quiet.bands[].curve_db")] double? OverDb)
+    [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db", "quiet.bands[].curve_db")] double? OverDb
+)
 {
     /// <summary>The band at another volume setting.</summary>
     /// <param name="louderDb">How much louder, dB; negative for softer.</param>
     /// <returns>The band with every level moved alike; wall, doubt and curve stay.</returns>
     /// <remarks>Model: L + change. Validity: a linear loudspeaker. Source: definition of the level. Accuracy: exact.</remarks>
-    public QuietBand Louder(double louderDb) => this with { SeatDb = SeatDb + louderDb, SourceRoomDb = SourceRoomDb + louderDb, NeighbourDb = NeighbourDb + louderDb, OverDb = OverDb + louderDb };
+    public QuietBand Louder(double louderDb) =>
+        this with
+        {
+            SeatDb = SeatDb + louderDb,
+            SourceRoomDb = SourceRoomDb + louderDb,
+            NeighbourDb = NeighbourDb + louderDb,
+            OverDb = OverDb + louderDb,
+        };
 }
 
 /// <summary>One section of the equaliser that makes the everyday level polite.</summary>
@@ -39,9 +47,12 @@ public sealed record EqualiserSection(
     string Kind,
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double F0Hz,
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double Q,
-    [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double GainDb)
+    [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double GainDb
+)
 {
-    /// <summary>Corner as wished, Hz; null for every kind but the Linkwitz transform, whose <see cref="F0Hz"/> and <see cref="Q"/> are the box as it is.</summary>
+    /// <summary>
+    /// Corner as wished, Hz; null for every kind but the Linkwitz transform, whose <see cref="F0Hz"/> and <see cref="Q"/> are the box as it is.
+    /// </summary>
     [ComputedBy("polite-equaliser", "quiet.bands[].over_db", "box.system_resonance_hz", "box.system_q")]
     public double? FpHz { get; init; }
 
@@ -53,21 +64,35 @@ public sealed record EqualiserSection(
     /// <param name="rateHz">Sampling rate, Hz.</param>
     /// <returns>The inputs of the section.</returns>
     /// <remarks>Model: the same figures. Validity: as the section. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: exact.</remarks>
-    public FilterInputs At(double rateHz) => new() { Kind = Kind, F0Hz = F0Hz, Q = Q, GainDb = GainDb, FpHz = FpHz, PoleQ = PoleQ ?? Analogue.ButterworthQ, RateHz = rateHz };
+    public FilterInputs At(double rateHz) =>
+        new()
+        {
+            Kind = Kind,
+            F0Hz = F0Hz,
+            Q = Q,
+            GainDb = GainDb,
+            FpHz = FpHz,
+            PoleQ = PoleQ ?? Analogue.ButterworthQ,
+            RateHz = rateHz,
+        };
 
     /// <summary>Response of the section before it is made digital.</summary>
     /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
     /// <returns>Complex response.</returns>
     /// <exception cref="InvalidOperationException">A kind of section that no equaliser here has.</exception>
-    /// <remarks>Model: <see cref="Analogue"/>. Validity: as there. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: exact; the digital one differs by less than 0.01 dB below 200 Hz at 44.1 kHz.</remarks>
-    public Complex Response(double frequencyHz) => Kind switch
-    {
-        "highpass" => Analogue.HighPass(frequencyHz, F0Hz, Q),
-        "lowshelf" => Analogue.LowShelf(frequencyHz, F0Hz, GainDb, Q),
-        "peaking" => Analogue.Peaking(frequencyHz, F0Hz, GainDb, Q),
-        "transform" => Analogue.Transform(frequencyHz, F0Hz, Q, FpHz!.Value, PoleQ ?? Analogue.ButterworthQ),
-        _ => throw new InvalidOperationException($"\"{Kind}\" is no section of an equaliser here"),
-    };
+    /// <remarks>
+    /// Model: <see cref="Analogue"/>. Validity: as there. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: exact; the digital one differs by
+    /// less than 0.01 dB below 200 Hz at 44.1 kHz.
+    /// </remarks>
+    public Complex Response(double frequencyHz) =>
+        Kind switch
+        {
+            "highpass" => Analogue.HighPass(frequencyHz, F0Hz, Q),
+            "lowshelf" => Analogue.LowShelf(frequencyHz, F0Hz, GainDb, Q),
+            "peaking" => Analogue.Peaking(frequencyHz, F0Hz, GainDb, Q),
+            "transform" => Analogue.Transform(frequencyHz, F0Hz, Q, FpHz!.Value, PoleQ ?? Analogue.ButterworthQ),
+            _ => throw new InvalidOperationException($"\"{Kind}\" is no section of an equaliser here"),
+        };
 }
 
 /// <summary>A plain high-pass that would do the same.</summary>
@@ -77,14 +102,13 @@ public sealed record EqualiserSection(
 public sealed record PlainHighPass(
     [property: ComputedBy("polite-high-pass", "quiet.bands[].over_db")] double F0Hz,
     [property: ComputedBy("seat-loss", "quiet.bands[].seat_db", "quiet.plain_high_pass.f0_hz")] double SeatLossDb,
-    [property: ComputedBy("audible-loss", "quiet.bands[].seat_db", "quiet.plain_high_pass.f0_hz")] double AudibleLossDb);
+    [property: ComputedBy("audible-loss", "quiet.bands[].seat_db", "quiet.plain_high_pass.f0_hz")] double AudibleLossDb
+);
 
 /// <summary>Headroom at the everyday level, the programme's peaks included.</summary>
 /// <param name="AmplifierDb">Left of the amplifier's voltage, dB; null where not stated.</param>
 /// <param name="ExcursionDb">Left of the cone's excursion, dB; null where not stated.</param>
-public sealed record Headroom(
-    [property: ComputedBy("headroom")] double? AmplifierDb,
-    [property: ComputedBy("headroom")] double? ExcursionDb);
+public sealed record Headroom([property: ComputedBy("headroom")] double? AmplifierDb, [property: ComputedBy("headroom")] double? ExcursionDb);
 
 /// <summary>The neighbour question and its answer; null where something that it needs is not stated.</summary>
 /// <param name="Bands">The ten third-octaves from 20 to 160 Hz.</param>
@@ -105,7 +129,8 @@ public sealed record Quiet(
     [property: ComputedBy("lowest-room-mode")] double? LowestRoomModeHz,
     [property: ComputedBy("weighted-level", "quiet.bands[].seat_db")] double? SeatADb,
     [property: ComputedBy("weighted-level", "quiet.bands[].seat_db")] double? SeatCDb,
-    IReadOnlyList<string> Missing)
+    IReadOnlyList<string> Missing
+)
 {
     /// <summary>Where the formula for the wall begins to have a basis, at or above the first mode of both rooms, Hz; null for a measured wall.</summary>
     [ComputedBy("wall-basis", "quiet.lowest_room_mode_hz")]
@@ -118,7 +143,9 @@ public sealed record Quiet(
     /// <summary>The plain second-order high-pass that would make the everyday level polite, for comparison; null where none is needed or none would.</summary>
     public PlainHighPass? PlainHighPass { get; init; }
 
-    /// <summary>What amplifier and cone have left at the everyday level, without and with the equaliser; null where the amplifier or the driver is not stated.</summary>
+    /// <summary>
+    /// What amplifier and cone have left at the everyday level, without and with the equaliser; null where the amplifier or the driver is not stated.
+    /// </summary>
     public Headroom? Headroom { get; init; }
 
     /// <summary>The same with the equaliser.</summary>
@@ -127,7 +154,10 @@ public sealed record Quiet(
     /// <summary>The bands behind the equaliser at the same volume setting; null where there is none.</summary>
     public IReadOnlyList<QuietBand>? BandsWithEqualiser { get; init; }
 
-    /// <summary>How much lower the box could play by Linkwitz transform, behind the equaliser's cuts; null where not at all, or where box, level or limits are not known.</summary>
+    /// <summary>
+    /// How much lower the box could play by Linkwitz transform, behind the equaliser's cuts; null where not at all, or where box, level or limits are
+    /// not known.
+    /// </summary>
     public BassExtension? Extension { get; init; }
 
     /// <summary>Weighted limits of one's own; empty where none is stated or the level is not known.</summary>

@@ -15,7 +15,8 @@ public sealed record WeightedLimit(
     [property: ComputedBy("weighted-neighbour", "quiet.bands[].neighbour_db")] double NeighbourDb,
     [property: ComputedBy("limit-curve")] double LimitDb,
     [property: ComputedBy("over-curve", "quiet.bands[].neighbour_db")] double OverDb,
-    [property: ComputedBy("weighted-doubt", "quiet.bands[].uncertainty_db")] double UncertaintyDb);
+    [property: ComputedBy("weighted-doubt", "quiet.bands[].uncertainty_db")] double UncertaintyDb
+);
 
 /// <summary>The second everyday level, for the quiet hours.</summary>
 /// <param name="LevelDb">Level at the seat in the quiet hours, dB.</param>
@@ -28,7 +29,8 @@ public sealed record QuietHoursAnswer(
     [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double OverDb,
     [property: ComputedBy("wall-uncertainty")] double UncertaintyDb,
     [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double? BandHz,
-    [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double LoudestPoliteLevelDb);
+    [property: ComputedBy("quiet-hours", "quiet.bands[].neighbour_db")] double LoudestPoliteLevelDb
+);
 
 /// <summary>Limits that are no curve by bands, and those of the quiet hours.</summary>
 internal static class QuietLimits
@@ -70,9 +72,14 @@ internal static class QuietLimits
 
         var softer = level - everydayDb;
         var curve = CurveDb(hours.Curve ?? neighbour.Curve, neighbour.CurveDb, hours.AllowanceDb);
-        IReadOnlyList<QuietBand> soft = [.. bands.Select((b, i) => b with { NeighbourDb = b.NeighbourDb + softer, OverDb = b.NeighbourDb + softer - curve?[i] })];
-        var judged = soft.Where(b => b.OverDb is not null).Select(b => (Over: b.OverDb!.Value, Doubt: b.UncertaintyDb ?? 0, Band: (double?)b.BandHz))
-            .Concat(Weighted(soft, hours.AWeightedLimitDb, hours.CWeightedLimitDb).Select(w => (Over: w.OverDb, Doubt: w.UncertaintyDb, Band: (double?)null))).ToList();
+        IReadOnlyList<QuietBand> soft =
+        [
+            .. bands.Select((b, i) => b with { NeighbourDb = b.NeighbourDb + softer, OverDb = b.NeighbourDb + softer - curve?[i] }),
+        ];
+        var judged = soft.Where(b => b.OverDb is not null)
+            .Select(b => (Over: b.OverDb!.Value, Doubt: b.UncertaintyDb ?? 0, Band: (double?)b.BandHz))
+            .Concat(Weighted(soft, hours.AWeightedLimitDb, hours.CWeightedLimitDb).Select(w => (Over: w.OverDb, Doubt: w.UncertaintyDb, Band: (double?)null)))
+            .ToList();
         if (judged.Count == 0)
         {
             return null;

@@ -20,8 +20,10 @@ public static class QuietModel
     /// <param name="inputs">Everyday listening, cabinet, room, wall and curve.</param>
     /// <returns>The answer; null values where something that they need is not stated.</returns>
     /// <remarks>
-    /// Model: one broadband gain brings the energy sum of the ten bands at the seat to the everyday level; the same drive gives the room's mean level; less the wall, plus 10 log10(S/A2), it is the neighbour's.
-    /// The polite level is the everyday level less the greatest excess over the curve. The equaliser is the one of several shapes that makes the everyday level polite and takes the least of what is audible at the seat, never more than the plain high-pass that would do.
+    /// Model: one broadband gain brings the energy sum of the ten bands at the seat to the everyday level; the same drive gives the room's mean
+    /// level; less the wall, plus 10 log10(S/A2), it is the neighbour's. The polite level is the everyday level less the greatest excess over the
+    /// curve. The equaliser is the one of several shapes that makes the everyday level polite and takes the least of what is audible at the seat,
+    /// never more than the plain high-pass that would do.
     /// Validity: steady programme, no other path than the wall; below the first mode of either room the wall formula has no basis.
     /// Source: wall ISO 16283-1:2014; curve ISO 226:2023 or as stated; how drive, room and measure are tied is our choice.
     /// Accuracy: the band of the wall; 7 to 16 dB either way at these frequencies.
@@ -59,11 +61,23 @@ public static class QuietModel
         var gain = drive is not null && inputs.Everyday?.LevelDb is { } level ? GainDb(drive, level) : (double?)null;
         IReadOnlyList<QuietBand> bands = [.. Enumerable.Range(0, ThirdOctaves.Bands.Count).Select(i => Band(i, drive, gain, wall, curve))];
         var missing = Missing(inputs, drive);
-        var answer = new Quiet(bands, null, null, null, null, inputs.Room?.LowestModeHz, Weighted(bands, Weightings.ADb), Weighted(bands, Weightings.CDb), missing)
+        var answer = new Quiet(
+            bands,
+            null,
+            null,
+            null,
+            null,
+            inputs.Room?.LowestModeHz,
+            Weighted(bands, Weightings.ADb),
+            Weighted(bands, Weightings.CDb),
+            missing
+        )
         {
             WallBasisFromHz = BasisFromHz(inputs),
             WeightedLimits = QuietLimits.Weighted(bands, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb),
-            QuietHours = inputs.Everyday is { LevelDb: { } everyday, QuietHours: var hours } ? QuietLimits.Hours(hours, inputs.Neighbour, bands, everyday) : null,
+            QuietHours = inputs.Everyday is { LevelDb: { } everyday, QuietHours: var hours }
+                ? QuietLimits.Hours(hours, inputs.Neighbour, bands, everyday)
+                : null,
         };
         var limits = Politeness.Of([.. bands.Select(band => band.NeighbourDb)], curve, inputs.Neighbour?.AWeightedLimitDb, inputs.Neighbour?.CWeightedLimitDb);
         if (drive is null || gain is null)
@@ -88,8 +102,17 @@ public static class QuietModel
         var bare = Bare(answer, inputs, trial);
         if (over > 0)
         {
-            bare = EqualiserSearch.Plain(trial) is { } plain ? bare with { PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb) } : bare;
-            bare = EqualiserSearch.Best(trial, inputs.SystemResonanceHz, inputs.SystemQ, Seeds(answer.Bands, inputs.Room)) is { } best && over - best.Effect.OverDb >= LeastGainDb ? Equalised(bare, trial, best.Sections, everyday) : bare;
+            bare = EqualiserSearch.Plain(trial) is { } plain
+                ? bare with
+                {
+                    PlainHighPass = new(plain.CornerHz, plain.Effect.SeatLossDb, plain.Effect.AudibleLossDb),
+                }
+                : bare;
+            bare =
+                EqualiserSearch.Best(trial, inputs.SystemResonanceHz, inputs.SystemQ, Seeds(answer.Bands, inputs.Room)) is { } best
+                && over - best.Effect.OverDb >= LeastGainDb
+                    ? Equalised(bare, trial, best.Sections, everyday)
+                    : bare;
         }
 
         return inputs is { SystemResonanceHz: { } hertz, SystemQ: { } q } ? bare with { Extension = BassExtension.Of(trial, bare.Equaliser!, hertz, q) } : bare;
@@ -112,18 +135,27 @@ public static class QuietModel
     // Cuts are tried first at the two bands that are most over, and at the mode of the room that is nearest to the worst.
     private static List<double> Seeds(IReadOnlyList<QuietBand> bands, RoomModel? room)
     {
-        var worst = bands.Zip(ThirdOctaves.Bands).OrderByDescending(pair => pair.First.OverDb ?? pair.First.NeighbourDb + Weightings.ADb(pair.Second.CentreHz) - 200).Take(2).Select(pair => pair.Second.CentreHz).ToList();
+        var worst = bands
+            .Zip(ThirdOctaves.Bands)
+            .OrderByDescending(pair => pair.First.OverDb ?? pair.First.NeighbourDb + Weightings.ADb(pair.Second.CentreHz) - 200)
+            .Take(2)
+            .Select(pair => pair.Second.CentreHz)
+            .ToList();
         if (room is null)
         {
             return worst;
         }
 
-        var modes = from x in Enumerable.Range(0, 4) from y in Enumerable.Range(0, 4) from z in Enumerable.Range(0, 4) where x + y + z > 0 select room.ModeHz(x, y, z);
+        var modes =
+            from x in Enumerable.Range(0, 4)
+            from y in Enumerable.Range(0, 4)
+            from z in Enumerable.Range(0, 4)
+            where x + y + z > 0
+            select room.ModeHz(x, y, z);
         return [.. worst, modes.MinBy(mode => Math.Abs(Math.Log(mode / worst[0])))];
     }
 
-    private static double GainDb(Drive drive, double everydayDb) =>
-        everydayDb - LevelDb(Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i)))!.Value;
+    private static double GainDb(Drive drive, double everydayDb) => everydayDb - LevelDb(Enumerable.Range(0, drive.Count).Sum(i => drive.Seat(i)))!.Value;
 
     private static QuietBand Band(int i, Drive? drive, double? gainDb, PartyWall wall, IReadOnlyList<double?>? curve)
     {
@@ -134,15 +166,16 @@ public static class QuietModel
     }
 
     // Null where a band has no power at all: the level of nothing is no number.
-    private static double? LevelDb(double power) =>
-        power > 0 ? 10 * Math.Log10(power / (Air.ReferencePressurePa * Air.ReferencePressurePa)) : null;
+    private static double? LevelDb(double power) => power > 0 ? 10 * Math.Log10(power / (Air.ReferencePressurePa * Air.ReferencePressurePa)) : null;
 
-    private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) => Politeness.WeightedDb([.. bands.Select(band => band.SeatDb)], weightingDb);
+    private static double? Weighted(IReadOnlyList<QuietBand> bands, Func<double, double> weightingDb) =>
+        Politeness.WeightedDb([.. bands.Select(band => band.SeatDb)], weightingDb);
 
     // A room of known volume has its first mode highest where it is a cube; a measured wall needs no diffuse field.
-    private static double? BasisFromHz(QuietInputs inputs) => inputs is { PartyWallDb: null, Neighbour.RoomVolumeM3: { } volume }
-        ? Math.Max(inputs.Room?.LowestModeHz ?? 0, inputs.Air.SpeedOfSoundMS / (2 * Math.Cbrt(volume)))
-        : null;
+    private static double? BasisFromHz(QuietInputs inputs) =>
+        inputs is { PartyWallDb: null, Neighbour.RoomVolumeM3: { } volume }
+            ? Math.Max(inputs.Room?.LowestModeHz ?? 0, inputs.Air.SpeedOfSoundMS / (2 * Math.Cbrt(volume)))
+            : null;
 
     private static IReadOnlyList<double?>? CurveDb(QuietInputs inputs) =>
         inputs.Neighbour is { } neighbour ? QuietLimits.CurveDb(neighbour.Curve, neighbour.CurveDb, neighbour.AllowanceDb) : null;

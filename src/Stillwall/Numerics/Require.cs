@@ -17,7 +17,11 @@ public static class Require
     {
         if (!(value >= least && value <= greatest))
         {
-            throw new ArgumentOutOfRangeException(name, value, string.Create(CultureInfo.InvariantCulture, $"accepted: {least} to {greatest} {unit}").TrimEnd());
+            throw new ArgumentOutOfRangeException(
+                name,
+                value,
+                string.Create(CultureInfo.InvariantCulture, $"accepted: {least} to {greatest} {unit}").TrimEnd()
+            );
         }
     }
 

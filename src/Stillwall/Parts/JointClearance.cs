@@ -17,13 +17,17 @@ public sealed record JointFit(string What, double LengthM, double ClearanceM, do
 /// <summary>Whether pieces that were printed one by one go together.</summary>
 public static class JointClearance
 {
-    private const double UnevenShareOfShrinkage = 0.5, MetresPerMillimetre = 1e-3;
+    private const double UnevenShareOfShrinkage = 0.5,
+        MetresPerMillimetre = 1e-3;
 
     /// <summary>Clearance to draw between two pieces.</summary>
     /// <param name="lengthM">Length across which they must agree, m, zero or greater.</param>
     /// <returns>Clearance, both sides together, m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative length.</exception>
-    /// <remarks>Model: 0.3 mm + 0.1 % of the length. Validity: pieces of up to half a metre. Source: common practice, no source. Accuracy: the calibration strip tells.</remarks>
+    /// <remarks>
+    /// Model: 0.3 mm + 0.1 % of the length. Validity: pieces of up to half a metre. Source: common practice, no source. Accuracy: the calibration
+    /// strip tells.
+    /// </remarks>
     public static double WantedM(double lengthM)
     {
         Require.NotNegative(lengthM);
@@ -53,9 +57,9 @@ public static class JointClearance
     /// <returns>The joints, the tightest first; none where nothing goes into anything.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative number of rings, or a shrinkage outside its range.</exception>
     /// <remarks>
-    /// Model: heads of the struts in the slots of the inner sleeve with the gap as drawn on both sides, braces in the inner sleeve and accent rings in their
-    /// grooves with the joints' clearance as drawn; each across the longer side. The tongues of the plates have that clearance on either side, twice as much together, and are never the tightest. Source: geometry of the drawn
-    /// sections. Accuracy: as the shrinkage.
+    /// Model: heads of the struts in the slots of the inner sleeve with the gap as drawn on both sides, braces in the inner sleeve and accent rings
+    /// in their grooves with the joints' clearance as drawn; each across the longer side. The tongues of the plates have that clearance on either
+    /// side, twice as much together, and are never the tightest. Source: geometry of the drawn sections. Accuracy: as the shrinkage.
     /// </remarks>
     public static IReadOnlyList<JointFit> Of(CabinetGeometry geometry, int accents, double shrinkageRatio)
     {

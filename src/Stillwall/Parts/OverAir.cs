@@ -13,7 +13,8 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     public const double StrutSlopeDeg = 45;
 
     // Held at one end alone, a ledge sags as a bridge of twice its length does at its middle (our choice).
-    private const double BridgePerLedge = 2, MetresPerMillimetre = 1e-3;
+    private const double BridgePerLedge = 2,
+        MetresPerMillimetre = 1e-3;
 
     /// <summary>Lists where the drawn cabinet is printed over air.</summary>
     /// <param name="geometry">The drawn cabinet.</param>
@@ -21,11 +22,12 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     /// <returns>The places; none where every part is a section that only runs upwards.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative number of grooves.</exception>
     /// <remarks>
-    /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown; drying holes lie level, round up to 8 mm and with a roof of 45° above. What is left: the slopes that close
-    /// the windows of the struts, the wings of a strut's head beside its web, the upper edge of an accent groove, the floor of a recess for the driver's flange. Keys and seats begin with such slopes too.
-    /// The front lies on its face, so that the floor of a recess for the driver's flange is a ring over air, held at its outer edge alone: the maker puts a support under it, or leaves the recess away.
-    /// A ledge counts as a bridge of twice its length. Validity: sleeves printed along the depth. Source: geometry of the drawn sections; how parts lie and what
-    /// a ledge amounts to are our choice. Accuracy: exact for the drawing.
+    /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown; drying holes lie level,
+    /// round up to 8 mm and with a roof of 45° above. What is left: the slopes that close the windows of the struts, the wings of a strut's head
+    /// beside its web, the upper edge of an accent groove, the floor of a recess for the driver's flange. Keys and seats begin with such slopes too.
+    /// The front lies on its face, so that the floor of a recess for the driver's flange is a ring over air, held at its outer edge alone: the maker
+    /// puts a support under it, or leaves the recess away. A ledge counts as a bridge of twice its length. Validity: sleeves printed along the depth.
+    /// Source: geometry of the drawn sections; how parts lie and what a ledge amounts to are our choice. Accuracy: exact for the drawing.
     /// </remarks>
     public static IReadOnlyList<OverAir> Of(CabinetGeometry geometry, int accents)
     {

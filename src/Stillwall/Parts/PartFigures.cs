@@ -17,7 +17,8 @@ public sealed record PartFigures(
     [property: ComputedBy("part-size")] IReadOnlyList<double> SizeM,
     bool? Fits,
     [property: ComputedBy("print-time", "parts[].volume_m3")] double? PrintSeconds,
-    bool InCabinet);
+    bool InCabinet
+);
 
 /// <summary>What the printing takes altogether.</summary>
 /// <param name="FilamentKg">Mass of all parts, kg.</param>
@@ -34,4 +35,5 @@ public sealed record PrintTotals(
     [property: ComputedBy("print-time", "parts[].print_seconds")] double? LongestPrintSeconds,
     [property: ComputedBy("print-time-honest", "print.print_seconds")] IReadOnlyList<double>? HonestPrintSeconds,
     [property: ComputedBy("spools", "print.filament_to_have_kg")] int? Spools,
-    [property: ComputedBy("pieces")] int? Pieces);
+    [property: ComputedBy("pieces")] int? Pieces
+);

@@ -55,8 +55,14 @@ public static class PartList
         var seconds = Sum(parts.Select(p => p.PrintSeconds));
         var toHave = mass * (1 + wasteRatio);
         return new PrintTotals(
-            mass, toHave, seconds, seconds is null ? null : parts.Max(p => p.PrintSeconds),
-            seconds is { } s ? [1.5 * s, 1.8 * s] : null, toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null, parts.Count);
+            mass,
+            toHave,
+            seconds,
+            seconds is null ? null : parts.Max(p => p.PrintSeconds),
+            seconds is { } s ? [1.5 * s, 1.8 * s] : null,
+            toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null,
+            parts.Count
+        );
     }
 
     private static double? Sum(IEnumerable<double?> values) => values.Aggregate((double?)0, (sum, value) => sum + value);
@@ -71,32 +77,41 @@ public static class PartList
         {
             // A single wall: both skins are one print.
             var stepped = (s.Wall + BuildUp.TongueHeight) * 1e-3;
-            return [
+            return
+            [
                 .. maker.Of("sleeve", g.OuterSleeveM3(accents) + g.InnerSleeveM3, [width, height, g.OuterSleeveLengthM]),
                 .. maker.Of("front plate", g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front), [width, height, stepped]),
                 .. maker.Of("rear plate", g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear), [width, height, stepped]),
-                .. Braces(g, maker)];
+                .. Braces(g, maker),
+            ];
         }
 
         var standing = 1e-3 * s.OuterSkin + g.CoreM;
         var inner = (s.InnerSkin + BuildUp.TongueHeight) * 1e-3;
         var (slotsWide, slotsHigh) = g.Sleeve.InnerSizeM;
-        return [
+        return
+        [
             .. maker.Of("outer sleeve", g.OuterSleeveM3(accents), [width, height, g.OuterSleeveLengthM]),
             .. maker.Of("inner sleeve", g.InnerSleeveM3, [Math.Max(width - hidden, slotsWide), Math.Max(height - hidden, slotsHigh), g.InsideDepthM]),
             .. maker.Of("front outer plate", g.OuterPlateM3(g.Front), [width, height, standing]),
             .. maker.Of("front inner plate", g.InnerPlateM3(g.Front), [width - hidden, height - hidden, inner]),
             .. maker.Of("rear outer plate", g.OuterPlateM3(g.Rear), [width, height, standing]),
             .. maker.Of("rear inner plate", g.InnerPlateM3(g.Rear), [width - hidden, height - hidden, inner]),
-            .. g.Rear.Layout.DryOuts.SelectMany((o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.DiameterMm - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)),
-            .. Braces(g, maker)];
+            .. g.Rear.Layout.DryOuts.SelectMany(
+                (o, i) => Disc(maker, Numbered("lid", i + 1, g.Rear.Layout.DryOuts.Count), (o.DiameterMm - 2 * BuildUp.LidGap) * 1e-3, s.OuterSkin * 1e-3)
+            ),
+            .. Braces(g, maker),
+        ];
     }
 
     private static IEnumerable<PartFigures> Braces(CabinetGeometry g, PartMaker maker)
     {
         var play = g.Sizes.JointClearance * 1e-3;
-        return Enumerable.Range(1, g.Sizes.Braces).SelectMany(i => maker.Of(
-            Numbered("brace", i, g.Sizes.Braces), g.BraceM3, [g.InsideWidthM - play, g.InsideHeightM - play, BuildUp.BraceThickness * 1e-3]));
+        return Enumerable
+            .Range(1, g.Sizes.Braces)
+            .SelectMany(i =>
+                maker.Of(Numbered("brace", i, g.Sizes.Braces), g.BraceM3, [g.InsideWidthM - play, g.InsideHeightM - play, BuildUp.BraceThickness * 1e-3])
+            );
     }
 
     private static IEnumerable<PartFigures> Trims(CabinetGeometry g, Cabinet cabinet, DriverSheet? sheet, PartMaker maker)
@@ -108,7 +123,13 @@ public static class PartList
             var pockets = g.Sizes is { Bolt: > 0, BoltCircle: > 0 } s ? s.Bolts * Math.PI / 4 * pocket * pocket * depth * 1e-9 : 0;
             for (var i = 1; i <= g.Sizes.DriverCount; i++)
             {
-                foreach (var ring in maker.Of(Numbered("trim ring", i, g.Sizes.DriverCount), Math.PI / 4 * (flange * flange - cutout * cutout) * thickness - pockets, [flange, flange, thickness]))
+                foreach (
+                    var ring in maker.Of(
+                        Numbered("trim ring", i, g.Sizes.DriverCount),
+                        Math.PI / 4 * (flange * flange - cutout * cutout) * thickness - pockets,
+                        [flange, flange, thickness]
+                    )
+                )
                 {
                     yield return ring;
                 }
@@ -117,9 +138,18 @@ public static class PartList
 
         var rings = g.Sizes.OuterSkin > 0 ? cabinet.Accents?.Rings ?? 0 : 0;
         var feet = cabinet.Feet is null ? 0 : 4;
-        var open = g.AccentGrooveM3 * BuildUp.AccentRingWidth / BuildUp.AccentWidth - g.Sizes.AccentGap * g.Sizes.OuterSkin / 2 * BuildUp.AccentRingWidth * 1e-9;
-        foreach (var part in Enumerable.Range(1, rings).SelectMany(i => maker.Of(Numbered("accent ring", i, rings), open, [g.Sizes.Width * 1e-3, g.Sizes.Height * 1e-3, BuildUp.AccentRingWidth * 1e-3]))
-            .Concat(Enumerable.Range(1, feet).SelectMany(i => Disc(maker, Numbered("foot", i, feet), BuildUp.FootDiameter * 1e-3, BuildUp.FootHeight * 1e-3))))
+        var open =
+            g.AccentGrooveM3 * BuildUp.AccentRingWidth / BuildUp.AccentWidth - g.Sizes.AccentGap * g.Sizes.OuterSkin / 2 * BuildUp.AccentRingWidth * 1e-9;
+        foreach (
+            var part in Enumerable
+                .Range(1, rings)
+                .SelectMany(i =>
+                    maker.Of(Numbered("accent ring", i, rings), open, [g.Sizes.Width * 1e-3, g.Sizes.Height * 1e-3, BuildUp.AccentRingWidth * 1e-3])
+                )
+                .Concat(
+                    Enumerable.Range(1, feet).SelectMany(i => Disc(maker, Numbered("foot", i, feet), BuildUp.FootDiameter * 1e-3, BuildUp.FootHeight * 1e-3))
+                )
+        )
         {
             yield return part;
         }
@@ -128,7 +158,10 @@ public static class PartList
     /// <summary>Space between the skins of the wall coupon, which the cast fills.</summary>
     /// <param name="geometry">The drawn cabinet, with a core.</param>
     /// <returns>Volume, m³.</returns>
-    /// <remarks>Model: a square of 120 mm of the real wall, less its struts, slots and keys. Source: geometry; our choice of coupon. Accuracy: exact for the drawing.</remarks>
+    /// <remarks>
+    /// Model: a square of 120 mm of the real wall, less its struts, slots and keys. Source: geometry; our choice of coupon. Accuracy: exact for the
+    /// drawing.
+    /// </remarks>
     public static double CouponCavityM3(CabinetGeometry geometry)
     {
         ArgumentNullException.ThrowIfNull(geometry);
@@ -144,14 +177,23 @@ public static class PartList
 
         var (length, width, deep) = (TestBarM[0], TestBarM[1], TestBarM[2]);
         double[] tray = [length + 2 * MouldWallM, width + 2 * MouldWallM, deep + MouldWallM];
-        double[] spacer = [(g.Sizes.Core - BuildUp.SpacerPlay + 2 * BuildUp.SpacerHead) * 1e-3, (BuildUp.SpacerLength + BuildUp.SpacerHead) * 1e-3, BuildUp.SpacerHeight * 1e-3];
+        double[] spacer =
+        [
+            (g.Sizes.Core - BuildUp.SpacerPlay + 2 * BuildUp.SpacerHead) * 1e-3,
+            (BuildUp.SpacerLength + BuildUp.SpacerHead) * 1e-3,
+            BuildUp.SpacerHeight * 1e-3,
+        ];
         var spacerM3 = ((g.Sizes.Core - BuildUp.SpacerPlay) * BuildUp.SpacerLength * 1e-6 + spacer[0] * BuildUp.SpacerHead * 1e-3) * spacer[2];
-        return [
+        return
+        [
             .. maker.Of("test-bar mould", tray[0] * tray[1] * tray[2] - length * width * deep, tray, false),
             .. maker.Of("wall coupon", WallCoupon.Of(g.Sizes).VolumeM3, [CouponM, g.Sizes.Wall * 1e-3, CouponM], false),
             .. maker.Of("calibration strip", GaugeDrawing.StripM3, GaugeDrawing.StripSizeM, false),
             .. maker.Of("calibration peg", GaugeDrawing.PegM3, GaugeDrawing.PegSizeM, false),
-            .. Enumerable.Range(1, g.Sizes.Core >= BuildUp.LeastSpacerCore ? Spacers : 0).SelectMany(i => maker.Of(Numbered("spacer gauge", i, Spacers), spacerM3, spacer, false))];
+            .. Enumerable
+                .Range(1, g.Sizes.Core >= BuildUp.LeastSpacerCore ? Spacers : 0)
+                .SelectMany(i => maker.Of(Numbered("spacer gauge", i, Spacers), spacerM3, spacer, false)),
+        ];
     }
 
     private static IEnumerable<PartFigures> Disc(PartMaker maker, string name, double diameter, double thickness) =>
@@ -162,15 +204,18 @@ public static class PartList
         printer?.Flow is { } flow ? volumeM3 * 1e9 / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
 
     /// <summary>Name of one of several equal parts, or of one piece of a part: a part that has a number has numbered pieces.</summary>
-    internal static string Numbered(string name, int i, int of) => of == 1 ? name
-        : FormattableString.Invariant($"{name} {(name.Contains(" of ", StringComparison.Ordinal) ? "piece " : "")}{i} of {of}");
+    internal static string Numbered(string name, int i, int of) =>
+        of == 1 ? name : FormattableString.Invariant($"{name} {(name.Contains(" of ", StringComparison.Ordinal) ? "piece " : "")}{i} of {of}");
 
     private sealed class PartMaker(Printer? printer, double? density)
     {
         // Pieces of a split part count as equal; a tooth reaches past the cut on one side or on both.
         internal IEnumerable<PartFigures> Of(string name, double volume, double[] size, bool inCabinet = true)
         {
-            var (x, y, z) = printer is not null && PrinterFit.SpaceMm(printer) is { } space ? PrinterFit.Pieces([size[0] * 1e3, size[1] * 1e3, size[2] * 1e3], space) : (1, 1, 1);
+            var (x, y, z) =
+                printer is not null && PrinterFit.SpaceMm(printer) is { } space
+                    ? PrinterFit.Pieces([size[0] * 1e3, size[1] * 1e3, size[2] * 1e3], space)
+                    : (1, 1, 1);
             var count = x * y * z;
             double[] piece = [PrinterFit.PieceM(size[0], x), PrinterFit.PieceM(size[1], y), PrinterFit.PieceM(size[2], z)];
             return Enumerable.Range(1, count).Select(i => Part(Numbered(name, i, count), volume / count, piece, inCabinet));

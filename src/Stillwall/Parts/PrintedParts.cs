@@ -16,12 +16,16 @@ namespace Stillwall.Parts;
 /// <param name="Watertight">Whether its surface is closed.</param>
 /// <param name="PrintSeconds">Least printing time, s; null without the printer's flow.</param>
 public sealed record PrintedPart(
-    string Name, string File,
+    string Name,
+    string File,
     [property: ComputedBy("part-volume")] double VolumeM3,
     [property: ComputedBy("part-mass", "parts[].volume_m3")] double? MassKg,
     [property: ComputedBy("part-size")] IReadOnlyList<double> SizeM,
-    bool? Fits, int Triangles, bool Watertight,
-    [property: ComputedBy("print-time", "parts[].volume_m3")] double? PrintSeconds);
+    bool? Fits,
+    int Triangles,
+    bool Watertight,
+    [property: ComputedBy("print-time", "parts[].volume_m3")] double? PrintSeconds
+);
 
 /// <summary>A part's surface, its lowest corner at the origin, and where it goes in the cabinet.</summary>
 /// <param name="Name">Name of the part.</param>
@@ -34,7 +38,9 @@ public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place
     /// <param name="printer">The printer; null where none is stated.</param>
     /// <returns>The surface in its place on the bed.</returns>
     /// <exception cref="ArgumentNullException">No part.</exception>
-    /// <remarks>Model: <see cref="SolidMesh.Of"/>. Validity: any part. Source: geometry. Accuracy: the volume is that of the slabs to a part in a million.</remarks>
+    /// <remarks>
+    /// Model: <see cref="SolidMesh.Of"/>. Validity: any part. Source: geometry. Accuracy: the volume is that of the slabs to a part in a million.
+    /// </remarks>
     public static MeshedPart Of(DrawnPart drawn, Printer? printer)
     {
         ArgumentNullException.ThrowIfNull(drawn);
@@ -53,13 +59,24 @@ public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place
     /// <param name="skinDensityKgM3">Density of the plastic, kg/m³; null where no skin is stated.</param>
     /// <param name="extension">Extension of its file, without the point.</param>
     /// <returns>The figures.</returns>
-    /// <remarks>Model: volume within the surface; least time from volume over flow and a pause at each layer. Validity: any part. Source: geometry; the time is common practice, no source. Accuracy: times are a floor.</remarks>
+    /// <remarks>
+    /// Model: volume within the surface; least time from volume over flow and a pause at each layer. Validity: any part. Source: geometry; the time
+    /// is common practice, no source. Accuracy: times are a floor.
+    /// </remarks>
     public PrintedPart Figures(Printer? printer, double? skinDensityKgM3, string extension)
     {
         var (volume, size) = (Surface.Mesh.VolumeM3, Surface.Mesh.SizeM);
         return new PrintedPart(
-            Name, $"{Name.Replace(' ', '-')}.{extension}", volume, volume * skinDensityKgM3, size, PrinterFit.Fits(size, printer),
-            Surface.Mesh.Triangles.Length, Surface.Watertight, PartList.PrintSeconds(volume, size[2], printer));
+            Name,
+            $"{Name.Replace(' ', '-')}.{extension}",
+            volume,
+            volume * skinDensityKgM3,
+            size,
+            PrinterFit.Fits(size, printer),
+            Surface.Mesh.Triangles.Length,
+            Surface.Watertight,
+            PartList.PrintSeconds(volume, size[2], printer)
+        );
     }
 }
 
@@ -70,6 +87,9 @@ public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place
 /// <param name="CavityVolumeM3">Space between the skins that the cast fills, m³.</param>
 /// <param name="NetVolumeM3">Net acoustic volume, m³; null where it is not known.</param>
 public sealed record PrintedParts(
-    IReadOnlyList<PrintedPart> Parts, IReadOnlyList<SealantBead> Joints, IReadOnlyList<Collision> Collisions,
+    IReadOnlyList<PrintedPart> Parts,
+    IReadOnlyList<SealantBead> Joints,
+    IReadOnlyList<Collision> Collisions,
     [property: ComputedBy("cavity-between-skins")] double CavityVolumeM3,
-    [property: ComputedBy("net-volume")] double? NetVolumeM3);
+    [property: ComputedBy("net-volume")] double? NetVolumeM3
+);

@@ -55,7 +55,9 @@ public static class PrinterFit
             ? ((width - 2 * printer.EdgeMarginM) * 1e3, (depth - 2 * printer.EdgeMarginM) * 1e3, height * 1e3)
             : null;
 
-    /// <summary>Into how many pieces a part must be split along x, y and z so that each fits with its teeth; a part that fits when turned is not split.</summary>
+    /// <summary>
+    /// Into how many pieces a part must be split along x, y and z so that each fits with its teeth; a part that fits when turned is not split.
+    /// </summary>
     internal static (int X, int Y, int Z) Pieces(IReadOnlyList<double> sizeMm, (double X, double Y, double Z) space)
     {
         var z = Count(sizeMm[2], space.Z);
@@ -64,7 +66,13 @@ public static class PrinterFit
     }
 
     /// <summary>Length of the longest piece of a part that is split along it.</summary>
-    internal static double PieceM(double wholeM, int count) => wholeM / count + (count == 1 ? 0 : count == 2 ? Tooth : 2 * Tooth) * 1e-3;
+    internal static double PieceM(double wholeM, int count) =>
+        wholeM / count
+        + (
+            count == 1 ? 0
+            : count == 2 ? Tooth
+            : 2 * Tooth
+        ) * 1e-3;
 
     private static int Count(double size, double space)
     {

@@ -12,7 +12,8 @@ public sealed record SealantBead(
     string Joint,
     [property: ComputedBy("sealant-path")] double LengthM,
     [property: ComputedBy("joint-clearance")] double ClearanceM,
-    [property: ComputedBy("sealant-volume")] double VolumeM3)
+    [property: ComputedBy("sealant-volume")] double VolumeM3
+)
 {
     /// <summary>Side of the three-cornered bead that is pressed into a joint, m (our choice).</summary>
     public const double FilletM = 0.004;
@@ -22,7 +23,8 @@ public sealed record SealantBead(
     /// <returns>The beads: sleeve ends, driver, terminal.</returns>
     /// <exception cref="ArgumentNullException">No geometry.</exception>
     /// <remarks>
-    /// Model: along the middle of the skin's end; the bead fills the clearance over the tongue's height and a fillet of 4 mm. Validity: joints as drawn. Source: our choice of bead.
+    /// Model: along the middle of the skin's end; the bead fills the clearance over the tongue's height and a fillet of 4 mm. Validity: joints as
+    /// drawn. Source: our choice of bead.
     /// Accuracy: a maker lays half as much again; the supplies list counts whole tubes.
     /// </remarks>
     public static IReadOnlyList<SealantBead> Of(CabinetGeometry geometry)
@@ -40,7 +42,14 @@ public sealed record SealantBead(
         paths.AddRange(geometry.Front.Layout.Openings.Where(o => o.DiameterMm > 0).Select(o => ("driver", Math.PI * o.DiameterMm)));
         paths.AddRange(geometry.Rear.Layout.Openings.Where(o => o.DiameterMm > 0).Select(o => ("terminal", Math.PI * o.DiameterMm)));
         var clearance = s.JointClearance;
-        return [.. paths.Select(p => new SealantBead(
-            p.Joint, p.Length * 1e-3, clearance * 1e-3, p.Length * 1e-3 * (clearance * BuildUp.TongueHeight * 1e-6 + FilletM * FilletM / 2)))];
+        return
+        [
+            .. paths.Select(p => new SealantBead(
+                p.Joint,
+                p.Length * 1e-3,
+                clearance * 1e-3,
+                p.Length * 1e-3 * (clearance * BuildUp.TongueHeight * 1e-6 + FilletM * FilletM / 2)
+            )),
+        ];
     }
 }

@@ -26,19 +26,23 @@ public sealed record DryOutFit(double DryMassKg, double ExcessKg, double TimeCon
     /// <returns>Days to either side; null for three weighings, and where it was dry enough at the first one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
     /// <remarks>
-    /// Model: slopes of <see cref="ReadyDays"/> times the fit's covariance, Student's t for what the weighings leave free. Validity: errors of the scales alone, alike and independent; the drying goes on as it has.
-    /// Source: propagation of uncertainty, JCGM 100:2008 clause 5 (from memory). Accuracy: as the fit is straight near its least; far ahead of the weighings it is too narrow.
+    /// Model: slopes of <see cref="ReadyDays"/> times the fit's covariance, Student's t for what the weighings leave free. Validity: errors of the
+    /// scales alone, alike and independent; the drying goes on as it has.
+    /// Source: propagation of uncertainty, JCGM 100:2008 clause 5 (from memory). Accuracy: as the fit is straight near its least; far ahead of the
+    /// weighings it is too narrow.
     /// </remarks>
-    public double? ReadyDoubtDays(double drynessRatio) => ReadyDays(drynessRatio) > FirstDays
-        ? Covariance?.Doubt(-TimeConstantDays / DryMassKg, TimeConstantDays / ExcessKg, Math.Log(ExcessKg / (drynessRatio * DryMassKg)))
-        : null;
+    public double? ReadyDoubtDays(double drynessRatio) =>
+        ReadyDays(drynessRatio) > FirstDays
+            ? Covariance?.Doubt(-TimeConstantDays / DryMassKg, TimeConstantDays / ExcessKg, Math.Log(ExcessKg / (drynessRatio * DryMassKg)))
+            : null;
 
     /// <summary>When the cast is dry enough to be sealed.</summary>
     /// <param name="drynessRatio">Free water that may be left over the dry mass, 1e-6 to 1.</param>
     /// <returns>Time on the weighings' scale, days; the first weighing where it was dry enough already.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
     /// <remarks>
-    /// Model: t = first + τ·ln(excess/(ratio × dry mass)). Validity: the drying goes on as it has. Source: the fitted curve solved for time. Accuracy: as the fit; far ahead of the weighings it is a guess.
+    /// Model: t = first + τ·ln(excess/(ratio × dry mass)). Validity: the drying goes on as it has. Source: the fitted curve solved for time.
+    /// Accuracy: as the fit; far ahead of the weighings it is a guess.
     /// </remarks>
     public double ReadyDays(double drynessRatio)
     {
@@ -61,7 +65,8 @@ public static class DryOut
     /// <returns>Time, s; null where nothing is open.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: free water/(area × 60 g/(m²·h)), the first stage of drying all the way. Validity: room air, an open face. Source: from memory. Accuracy: a lower bound; behind closed skins it takes months.
+    /// Model: free water/(area × 60 g/(m²·h)), the first stage of drying all the way. Validity: room air, an open face. Source: from memory.
+    /// Accuracy: a lower bound; behind closed skins it takes months.
     /// </remarks>
     public static double? FirstStageS(double freeWaterKg, double openAreaM2)
     {
@@ -76,7 +81,8 @@ public static class DryOut
     /// <returns>Mass, kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: wet less free water. Validity: nothing else is lost; not above 40 °C, where gypsum gives up bound water. Source: stoichiometry of hemihydrate. Accuracy: ± 3 % of the bound water for the powder's purity.
+    /// Model: wet less free water. Validity: nothing else is lost; not above 40 °C, where gypsum gives up bound water. Source: stoichiometry of
+    /// hemihydrate. Accuracy: ± 3 % of the bound water for the powder's purity.
     /// </remarks>
     public static double StoichiometricDryMassKg(double wetKg, double freeWaterKg)
     {
@@ -90,8 +96,10 @@ public static class DryOut
     /// <returns>The fit; null with fewer than three weighings on different days, or where they do not bend towards a dry mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A mass that is not positive.</exception>
     /// <remarks>
-    /// Model: for each time constant the dry mass and the excess are linear least squares; the time constant with the least remainder is found on 240 equal ratios from a tenth of the shortest gap to ten times the span, then by golden section.
-    /// Validity: second-stage drying in a steady room. Source: variable projection, Golub and Pereyra (1973); exponential drying is common practice, no source. Accuracy: exact on exact data; 1 g of scale error on six weighings over one time constant moves the dry mass by 0.5 %.
+    /// Model: for each time constant the dry mass and the excess are linear least squares; the time constant with the least remainder is found on 240
+    /// equal ratios from a tenth of the shortest gap to ten times the span, then by golden section.
+    /// Validity: second-stage drying in a steady room. Source: variable projection, Golub and Pereyra (1973); exponential drying is common practice,
+    /// no source. Accuracy: exact on exact data; 1 g of scale error on six weighings over one time constant moves the dry mass by 0.5 %.
     /// </remarks>
     public static DryOutFit? Fit(IReadOnlyList<WeighIn> weighIns)
     {
@@ -122,7 +130,10 @@ public static class DryOut
         var tau = Math.Exp(Golden(x => Linear(sorted, Math.Exp(x)).Left, At(best - 1), At(best + 1)));
         var (dry, excess, rest) = Linear(sorted, tau);
         return dry > 0 && excess > 0
-            ? new DryOutFit(dry, excess, tau, times[0], sorted.Length > 3 ? Math.Sqrt(rest / sorted.Length) : null) { Covariance = DryOutCovariance.Of(sorted, excess, tau, rest) }
+            ? new DryOutFit(dry, excess, tau, times[0], sorted.Length > 3 ? Math.Sqrt(rest / sorted.Length) : null)
+            {
+                Covariance = DryOutCovariance.Of(sorted, excess, tau, rest),
+            }
             : null;
     }
 
@@ -130,7 +141,8 @@ public static class DryOut
     {
         var shape = weighIns.Select(w => Math.Exp(-(w.TimeDays - weighIns[0].TimeDays) / tau)).ToArray();
         var (meanShape, meanMass) = (shape.Average(), weighIns.Average(w => w.MassKg));
-        double both = 0, own = 0;
+        double both = 0,
+            own = 0;
         for (var i = 0; i < shape.Length; i++)
         {
             both += (shape[i] - meanShape) * (weighIns[i].MassKg - meanMass);

@@ -25,11 +25,20 @@ internal sealed record DryOutCovariance(Matrix<double> Matrix, int Free)
             return null;
         }
 
-        var slopes = Matrix<double>.Build.Dense(weighIns.Count, 3, (i, k) =>
-        {
-            var t = (weighIns[i].TimeDays - weighIns[0].TimeDays) / tau;
-            return k switch { 0 => 1, 1 => Math.Exp(-t), _ => excess * Math.Exp(-t) * t / tau };
-        });
+        var slopes = Matrix<double>.Build.Dense(
+            weighIns.Count,
+            3,
+            (i, k) =>
+            {
+                var t = (weighIns[i].TimeDays - weighIns[0].TimeDays) / tau;
+                return k switch
+                {
+                    0 => 1,
+                    1 => Math.Exp(-t),
+                    _ => excess * Math.Exp(-t) * t / tau,
+                };
+            }
+        );
         return new DryOutCovariance(slopes.TransposeThisAndMultiply(slopes).Inverse() * (squares / free), free);
     }
 }

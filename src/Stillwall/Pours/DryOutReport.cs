@@ -16,7 +16,8 @@ public sealed record DryOutReport(
     string? ReadyDate,
     [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? StoichiometricDryMassKg,
     [property: ComputedBy("drying-fit")] double? DryMassDoubtKg = null,
-    [property: ComputedBy("drying-fit")] double? ReadyDoubtDays = null)
+    [property: ComputedBy("drying-fit")] double? ReadyDoubtDays = null
+)
 {
     /// <summary>Reads weighings.</summary>
     /// <param name="weighIns">Day and mass of each, kg above 0.</param>
@@ -29,7 +30,17 @@ public sealed record DryOutReport(
     {
         ArgumentNullException.ThrowIfNull(weighIns);
         var fit = DryOut.Fit([.. weighIns.Select(w => new WeighIn(w.Date.DayNumber, w.MassKg))]);
-        var ready = fit?.ReadyDays(drynessRatio) is { } day && day < DateOnly.MaxValue.DayNumber ? DateOnly.FromDayNumber((int)Math.Ceiling(day)).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null;
-        return new DryOutReport(fit?.DryMassKg, fit?.TimeConstantDays, ready, stoichiometricDryKg, fit?.DryMassDoubtKg, ready is null ? null : fit?.ReadyDoubtDays(drynessRatio));
+        var ready =
+            fit?.ReadyDays(drynessRatio) is { } day && day < DateOnly.MaxValue.DayNumber
+                ? DateOnly.FromDayNumber((int)Math.Ceiling(day)).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+                : null;
+        return new DryOutReport(
+            fit?.DryMassKg,
+            fit?.TimeConstantDays,
+            ready,
+            stoichiometricDryKg,
+            fit?.DryMassDoubtKg,
+            ready is null ? null : fit?.ReadyDoubtDays(drynessRatio)
+        );
     }
 }

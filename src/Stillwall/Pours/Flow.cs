@@ -18,8 +18,10 @@ public static class Flow
     /// <returns>Gap, m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: h = 2τL/Δp: a plug between two plates stops when the pressure no longer overcomes the yield stress on both walls. Validity: slow flow without coarse grains.
-    /// Source: force balance of a Bingham plug, e.g. Bird, Stewart and Lightfoot, Transport Phenomena (from memory). Accuracy: as the yield stress, a factor of two.
+    /// Model: h = 2τL/Δp: a plug between two plates stops when the pressure no longer overcomes the yield stress on both walls. Validity: slow flow
+    /// without coarse grains.
+    /// Source: force balance of a Bingham plug, e.g. Bird, Stewart and Lightfoot, Transport Phenomena (from memory). Accuracy: as the yield stress, a
+    /// factor of two.
     /// </remarks>
     public static double LeastPassageM(double yieldStressPa, double lengthM, double pressurePa)
     {

@@ -6,14 +6,20 @@ namespace Stillwall.Pours;
 public static class HoleClosing
 {
     // How far tape and dab reach past the hole on every side, thickness of the dab, bead that sealant is bought for, m (our choice).
-    private const double TapeOverM = 0.010, DabOverM = 0.003, DabM = 0.001, BeadM = 0.006;
+    private const double TapeOverM = 0.010,
+        DabOverM = 0.003,
+        DabM = 0.001,
+        BeadM = 0.006;
 
     /// <summary>Tape for the holes.</summary>
     /// <param name="count">Number of holes, 0 or more.</param>
     /// <param name="diameterM">Diameter of a hole, m, 0 or more.</param>
     /// <returns>Length, m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>Model: a piece for each hole, 10 mm longer than it on either side. Validity: tape wider than the hole by as much. Source: our choice. Accuracy: a maker who tapes whole rows takes more.</remarks>
+    /// <remarks>
+    /// Model: a piece for each hole, 10 mm longer than it on either side. Validity: tape wider than the hole by as much. Source: our choice.
+    /// Accuracy: a maker who tapes whole rows takes more.
+    /// </remarks>
     public static double TapeM(int count, double diameterM)
     {
         Require.NotNegative(count);
@@ -26,7 +32,10 @@ public static class HoleClosing
     /// <param name="diameterM">Diameter of a hole, m, 0 or more.</param>
     /// <returns>Volume, m³.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>Model: a disc 3 mm past the hole, 1 mm thick: the cast fills the hole itself. Validity: holes that the cast has filled. Source: our choice. Accuracy: a maker lays half as much again.</remarks>
+    /// <remarks>
+    /// Model: a disc 3 mm past the hole, 1 mm thick: the cast fills the hole itself. Validity: holes that the cast has filled. Source: our choice.
+    /// Accuracy: a maker lays half as much again.
+    /// </remarks>
     public static double SealantM3(int count, double diameterM)
     {
         Require.NotNegative(count);

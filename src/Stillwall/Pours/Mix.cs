@@ -28,7 +28,8 @@ public sealed record MixFigures(
     [property: ComputedBy("porosity")] double Porosity,
     [property: ComputedBy("adiabatic-peak")] double? AdiabaticPeakC,
     [property: ComputedBy("adiabatic-peak")] IReadOnlyList<double>? AdiabaticPeakRangeC,
-    bool PowderRich);
+    bool PowderRich
+);
 
 /// <summary>Mixing: powder and water in, slurry and cast out.</summary>
 public static class Mix
@@ -41,8 +42,10 @@ public static class Mix
     /// <returns>The mix.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: slurry = powder/ρp + water/998; dry = powder + bound water; free = water − bound, never negative; dry density = dry/slurry volume; ΔT = heat/(dry·c + free·4180).
-    /// Validity: no air stirred in, all powder sets; where water is short only the share that it reaches sets. Source: stoichiometry of hemihydrate (145.149 and 172.171 g/mol); heats and densities stand with the mixes.
+    /// Model: slurry = powder/ρp + water/998; dry = powder + bound water; free = water − bound, never negative; dry density = dry/slurry volume; ΔT =
+    /// heat/(dry·c + free·4180).
+    /// Validity: no air stirred in, all powder sets; where water is short only the share that it reaches sets. Source: stoichiometry of hemihydrate
+    /// (145.149 and 172.171 g/mol); heats and densities stand with the mixes.
     /// Accuracy: dry density within 2 % of a transcribed table for water ratios of 0.38 to 0.74; purity of the powder ± 3 %.
     /// </remarks>
     public static MixFigures FromPowder(CastMix mix, double powderKg, double powderPerWaterRatio, double airC = 20)
@@ -59,8 +62,19 @@ public static class Mix
         var set = wanted > 0 ? bound / wanted : 1;
         double Peak(double heatJKg) => airC + set * powderKg * heatJKg / (dry * mix.Thermal.SpecificHeatJKgK + free * CastMixes.WaterSpecificHeatJKgK);
         return new MixFigures(
-            powderKg, water, volume, (powderKg + water) / volume, powderKg + water, dry, free, dry / volume, Porosity(mix, dry, volume, set),
-            mix.Heat is { } heat ? Peak(heat.HeatJKg) : null, mix.Heat is { } range ? [Peak(range.LowJKg), Peak(range.HighJKg)] : null, water < wanted);
+            powderKg,
+            water,
+            volume,
+            (powderKg + water) / volume,
+            powderKg + water,
+            dry,
+            free,
+            dry / volume,
+            Porosity(mix, dry, volume, set),
+            mix.Heat is { } heat ? Peak(heat.HeatJKg) : null,
+            mix.Heat is { } range ? [Peak(range.LowJKg), Peak(range.HighJKg)] : null,
+            water < wanted
+        );
     }
 
     /// <summary>Temperature of the slurry when powder and water have met.</summary>
@@ -71,7 +85,8 @@ public static class Mix
     /// <returns>Temperature, °C, between the two.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: balance of heat, powder with the specific heat of the set solid (our choice). Validity: before it sets. Source: elementary; water 4180 J/(kg·K). Accuracy: 1 K; heat of wetting and the bucket are left out.
+    /// Model: balance of heat, powder with the specific heat of the set solid (our choice). Validity: before it sets. Source: elementary; water 4180
+    /// J/(kg·K). Accuracy: 1 K; heat of wetting and the bucket are left out.
     /// </remarks>
     public static double SlurryC(CastMix mix, double powderPerWaterRatio, double powderC, double waterC)
     {

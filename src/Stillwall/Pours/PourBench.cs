@@ -37,7 +37,14 @@ public sealed record PourStep(double AtS, PourAction Action, int Batch);
 /// <param name="WarmFromS">When the last bucket begins to set and to warm, s.</param>
 /// <param name="HeatEndS">When the last bucket has given off its heat: the peak is reached and it cools from then on, s.</param>
 /// <param name="BearsFromS">When the last bucket has reached its final set, s.</param>
-public sealed record PourBench(PourPlan Plan, IReadOnlyList<PourStep> Steps, IReadOnlyList<double> LiftTopsM, double WarmFromS, double HeatEndS, double BearsFromS)
+public sealed record PourBench(
+    PourPlan Plan,
+    IReadOnlyList<PourStep> Steps,
+    IReadOnlyList<double> LiftTopsM,
+    double WarmFromS,
+    double HeatEndS,
+    double BearsFromS
+)
 {
     /// <summary>Tells a plan moment by moment.</summary>
     /// <param name="plan">The plan.</param>
@@ -46,7 +53,8 @@ public sealed record PourBench(PourPlan Plan, IReadOnlyList<PourStep> Steps, IRe
     /// <returns>The moments of each bucket in order, and what follows the last one.</returns>
     /// <exception cref="ArgumentException">Not one height for each lift.</exception>
     /// <remarks>
-    /// Model: the times of the plan; set and heat counted from the last bucket's first water. Validity: as the plan. Source: times of the mix, from memory or as stated. Accuracy: as pot life is known.
+    /// Model: the times of the plan; set and heat counted from the last bucket's first water. Validity: as the plan. Source: times of the mix, from
+    /// memory or as stated. Accuracy: as pot life is known.
     /// </remarks>
     public static PourBench Of(PourPlan plan, PourJob job, IReadOnlyList<double> liftHeightsM)
     {
@@ -61,8 +69,13 @@ public sealed record PourBench(PourPlan Plan, IReadOnlyList<PourStep> Steps, IRe
         var last = plan.Batches[^1].StartS;
         CastTimes times = job.Mix.Times;
         return new PourBench(
-            plan, [.. plan.Batches.SelectMany((batch, i) => Moments(plan, job, batch, i))],
-            [.. liftHeightsM.Select((_, i) => liftHeightsM.Take(i + 1).Sum())], last + times.InitialSetS, last + times.HeatEndS, last + times.FinalSetS);
+            plan,
+            [.. plan.Batches.SelectMany((batch, i) => Moments(plan, job, batch, i))],
+            [.. liftHeightsM.Select((_, i) => liftHeightsM.Take(i + 1).Sum())],
+            last + times.InitialSetS,
+            last + times.HeatEndS,
+            last + times.FinalSetS
+        );
     }
 
     private static IEnumerable<PourStep> Moments(PourPlan plan, PourJob job, PourBatch batch, int i)

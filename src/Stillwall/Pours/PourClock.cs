@@ -51,7 +51,8 @@ public sealed record PourBatch(
     [property: ComputedBy("pour-clock", "pour.lift_height_m")] int Lift,
     [property: ComputedBy("pour-batches", "pour.cavity_volume_m3")] double VolumeM3,
     [property: ComputedBy("pour-clock")] double PourStartS,
-    [property: ComputedBy("pour-clock")] double PourEndS);
+    [property: ComputedBy("pour-clock")] double PourEndS
+);
 
 /// <summary>The whole pour on a clock.</summary>
 /// <param name="Batches">The buckets, in order.</param>
@@ -68,7 +69,8 @@ public sealed record PourPlan(
     [property: ComputedBy("pour-clock")] double LongestGapS,
     [property: ComputedBy("pour-clock")] double DurationS,
     bool KeepsPotLife,
-    bool ReserveFillsTestBar);
+    bool ReserveFillsTestBar
+);
 
 /// <summary>Divides a pour into buckets and lifts and puts them on a clock.</summary>
 public static class PourClock
@@ -87,12 +89,18 @@ public static class PourClock
 
     /// <summary>The pour on a clock.</summary>
     /// <param name="job">What is to be poured, and by whom.</param>
-    /// <returns>Buckets with their times; <see cref="PourPlan.KeepsPotLife"/> is false where soak and stir leave no time to pour, the buckets then being as large as they hold; null beyond a thousand buckets a lift.</returns>
+    /// <returns>
+    /// Buckets with their times; <see cref="PourPlan.KeepsPotLife"/> is false where soak and stir leave no time to pour, the buckets then being as
+    /// large as they hold; null beyond a thousand buckets a lift.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range, or lift shares that do not add up to one.</exception>
     /// <remarks>
-    /// Model: mixed = cavity × (1 + reserve), the test bar coming out of the reserve; in each lift the fewest equal buckets of at most 0.8 of the bucket's volume and of what is poured within pot life − soak − stir.
-    /// One person mixes, then pours; from two on the next bucket is mixed while one is poured, one mixer for all. The next lift starts when the last bucket of the one before has reached its final set, and not within its pot life.
-    /// Validity: steady pouring. Source: common practice, no source; bucket share and overlap are our choice. Accuracy: as good as pot life and pour rate are known.
+    /// Model: mixed = cavity × (1 + reserve), the test bar coming out of the reserve; in each lift the fewest equal buckets of at most 0.8 of the
+    /// bucket's volume and of what is poured within pot life − soak − stir. One person mixes, then pours; from two on the next bucket is mixed while
+    /// one is poured, one mixer for all. The next lift starts when the last bucket of the one before has reached its final set, and not within its
+    /// pot life.
+    /// Validity: steady pouring. Source: common practice, no source; bucket share and overlap are our choice. Accuracy: as good as pot life and pour
+    /// rate are known.
     /// </remarks>
     public static PourPlan? Plan(PourJob job)
     {
@@ -125,7 +133,14 @@ public static class PourClock
 
         var longest = batches.Max(b => b.PourEndS - b.StartS);
         return new PourPlan(
-            batches, mixed, longest, gap, batches[^1].PourEndS, longest <= job.Mix.Times.PotLifeS * (1 + 1e-9), job.CavityVolumeM3 * job.ReserveRatio >= TestBarVolumeM3);
+            batches,
+            mixed,
+            longest,
+            gap,
+            batches[^1].PourEndS,
+            longest <= job.Mix.Times.PotLifeS * (1 + 1e-9),
+            job.CavityVolumeM3 * job.ReserveRatio >= TestBarVolumeM3
+        );
     }
 
     /// <summary>How many buckets the powder on the shelf is enough for.</summary>

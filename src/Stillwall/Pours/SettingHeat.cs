@@ -12,7 +12,8 @@ public sealed record HeatFigures(
     [property: ComputedBy("setting-heat")] double ExpectedPeakC,
     [property: ComputedBy("setting-heat")] double OuterFaceC,
     [property: ComputedBy("setting-heat")] double PeakTimeS,
-    [property: ComputedBy("setting-heat")] double LostShare);
+    [property: ComputedBy("setting-heat")] double LostShare
+);
 
 /// <summary>Heat of setting in a wall that loses it through its outer skin alone.</summary>
 public static class SettingHeat
@@ -28,15 +29,28 @@ public static class SettingHeat
     /// <param name="outerM">Thickness of the outer skin, m, above 0.</param>
     /// <param name="innerM">Thickness of the inner skin, m, 0 or more.</param>
     /// <param name="airC">Temperature of the room and of the skins at the start, °C.</param>
-    /// <param name="slurryC">Temperature of the slurry as it is poured, °C; the room's where left out. It counts from the initial set, as if nothing had evened out before.</param>
+    /// <param name="slurryC">
+    /// Temperature of the slurry as it is poured, °C; the room's where left out. It counts from the initial set, as if nothing had evened out before.
+    /// </param>
     /// <returns>The figures, or null where the heat of setting is not known.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: <see cref="TransientWall"/> of outer skin, cast (set solid and free water) and inner skin, with even release from initial set to end of heat. The outer face loses 8 W/(m²·K); the inner sleeve is closed and loses nothing.
-    /// Validity: walls wide against their thickness. Edges where walls meet have more outer face for their cast and stay cooler. Source: one-dimensional heat balance; even release is our choice.
+    /// Model: <see cref="TransientWall"/> of outer skin, cast (set solid and free water) and inner skin, with even release from initial set to end of
+    /// heat. The outer face loses 8 W/(m²·K); the inner sleeve is closed and loses nothing.
+    /// Validity: walls wide against their thickness. Edges where walls meet have more outer face for their cast and stay cooler. Source:
+    /// one-dimensional heat balance; even release is our choice.
     /// Accuracy: 0.1 % of the rise for its model; the heat itself spans ± 9 %, the loss to still air ± 20 %.
     /// </remarks>
-    public static HeatFigures? Expected(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC, double? slurryC = null)
+    public static HeatFigures? Expected(
+        CastMix mix,
+        MixFigures figures,
+        double coreM,
+        SkinMaterial skin,
+        double outerM,
+        double innerM,
+        double airC,
+        double? slurryC = null
+    )
     {
         Check(mix, figures, coreM, skin, outerM, innerM);
         Require.Within(airC, -40, 60, nameof(airC), "°C");
@@ -53,7 +67,8 @@ public static class SettingHeat
         }
 
         return TransientWall.Warm(Layers(mix, figures, coreM, skin, outerM, innerM, power, start - airC), duration, SurfaceLossWM2K) is { } warm
-            ? new HeatFigures(airC + warm.PeakRiseK, airC + warm.OuterFaceRiseK, mix.Times.InitialSetS + warm.PeakTimeS, warm.LostJM2 / warm.ReleasedJM2) : null;
+            ? new HeatFigures(airC + warm.PeakRiseK, airC + warm.OuterFaceRiseK, mix.Times.InitialSetS + warm.PeakTimeS, warm.LostJM2 / warm.ReleasedJM2)
+            : null;
     }
 
     /// <summary>The same wall over time.</summary>
@@ -65,17 +80,32 @@ public static class SettingHeat
     /// <param name="innerM">Thickness of the inner skin, m, 0 or more.</param>
     /// <param name="airC">Temperature of the room and of the skins at the start, °C.</param>
     /// <param name="slurryC">Temperature of the slurry as it is poured, °C; the room's where left out.</param>
-    /// <returns>Time from the first water, s, and temperature of the warmest place and of the outer face, °C, from the initial set on for six times the release; empty where the heat is not known.</returns>
+    /// <returns>
+    /// Time from the first water, s, and temperature of the warmest place and of the outer face, °C, from the initial set on for six times the
+    /// release; empty where the heat is not known.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>Model: <see cref="TransientWall.Course"/>. Validity: as <see cref="Expected"/>. Source: as that. Accuracy: as that.</remarks>
     public static IReadOnlyList<(double TimeS, double WarmestC, double OuterFaceC)> Course(
-        CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double airC, double? slurryC = null)
+        CastMix mix,
+        MixFigures figures,
+        double coreM,
+        SkinMaterial skin,
+        double outerM,
+        double innerM,
+        double airC,
+        double? slurryC = null
+    )
     {
         Check(mix, figures, coreM, skin, outerM, innerM);
         var duration = mix.Times.HeatEndS - mix.Times.InitialSetS;
         return mix.Heat is { } heat && HeatJM3(mix, figures, heat) / duration is > 0 and var power
-            ? [.. TransientWall.Course(Layers(mix, figures, coreM, skin, outerM, innerM, power, (slurryC ?? airC) - airC), duration, SurfaceLossWM2K, Followed)
-                .Select(p => (mix.Times.InitialSetS + p.TimeS, airC + p.WarmestK, airC + p.OuterFaceK))]
+            ?
+            [
+                .. TransientWall
+                    .Course(Layers(mix, figures, coreM, skin, outerM, innerM, power, (slurryC ?? airC) - airC), duration, SurfaceLossWM2K, Followed)
+                    .Select(p => (mix.Times.InitialSetS + p.TimeS, airC + p.WarmestK, airC + p.OuterFaceK)),
+            ]
             : [];
     }
 
@@ -91,7 +121,16 @@ public static class SettingHeat
         Require.NotNegative(innerM);
     }
 
-    private static List<HeatLayer> Layers(CastMix mix, MixFigures figures, double coreM, SkinMaterial skin, double outerM, double innerM, double power, double startK)
+    private static List<HeatLayer> Layers(
+        CastMix mix,
+        MixFigures figures,
+        double coreM,
+        SkinMaterial skin,
+        double outerM,
+        double innerM,
+        double power,
+        double startK
+    )
     {
         HeatLayer Skin(double thicknessM) => new(thicknessM, skin.ConductivityWMK, skin.DensityKgM3 * skin.SpecificHeatJKgK);
         List<HeatLayer> layers = [Skin(outerM), new(coreM, mix.Thermal.ConductivityWMK, CapacityJM3K(mix, figures), power, startK)];

@@ -9,14 +9,16 @@ namespace Stillwall.Pours;
 public sealed record BulgeFigures(
     [property: ComputedBy("skin-bulge", "pour.form_pressure_pa")] double BulgeM,
     [property: ComputedBy("skin-stress", "pour.form_pressure_pa")] double StressPa,
-    [property: ComputedBy("tie-load", "pour.form_pressure_pa")] double TieLoadNPerM);
+    [property: ComputedBy("tie-load", "pour.form_pressure_pa")] double TieLoadNPerM
+);
 
 /// <summary>An untied strut that bends under the pour.</summary>
 /// <param name="ClampedM">Deflection if its ends are held fast, m.</param>
 /// <param name="SupportedM">Deflection if its ends may turn, m.</param>
 public sealed record StrutBulge(
     [property: ComputedBy("strut-bulge", "pour.form_pressure_pa")] double ClampedM,
-    [property: ComputedBy("strut-bulge", "pour.form_pressure_pa")] double SupportedM);
+    [property: ComputedBy("strut-bulge", "pour.form_pressure_pa")] double SupportedM
+);
 
 /// <summary>How far skins and struts give way under the pour.</summary>
 public static class SkinBulge
@@ -31,7 +33,8 @@ public static class SkinBulge
     /// <returns>Bulge, stress and tie load.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: strip clamped at both struts, w = ps⁴/(384D), σ = ps²/(2t²), tie load p × pitch. Validity: long bays, bulge below half the thickness. Source: elementary beam theory; limits of Timoshenko and Woinowsky-Krieger, table 35.
+    /// Model: strip clamped at both struts, w = ps⁴/(384D), σ = ps²/(2t²), tie load p × pitch. Validity: long bays, bulge below half the thickness.
+    /// Source: elementary beam theory; limits of Timoshenko and Woinowsky-Krieger, table 35.
     /// Accuracy: exact for its model; creep of a warm skin adds, our hot modulus stands for it.
     /// </remarks>
     public static BulgeFigures Skin(double pressurePa, double bayM, double pitchM, double thicknessM, double modulusPa, double poisson)
@@ -40,7 +43,10 @@ public static class SkinBulge
         Require.Positive(bayM);
         Require.Within(pitchM, bayM, 100, nameof(pitchM), "m");
         return new BulgeFigures(
-            pressurePa * Math.Pow(bayM, 4) / (384 * Stiffness(thicknessM, modulusPa, poisson)), pressurePa * bayM * bayM / (2 * thicknessM * thicknessM), pressurePa * pitchM);
+            pressurePa * Math.Pow(bayM, 4) / (384 * Stiffness(thicknessM, modulusPa, poisson)),
+            pressurePa * bayM * bayM / (2 * thicknessM * thicknessM),
+            pressurePa * pitchM
+        );
     }
 
     /// <summary>Widest bay that bulges no more than a limit.</summary>
@@ -89,7 +95,8 @@ public static class SkinBulge
     /// <returns>Deflection in its middle, both ends held fast and both free to turn; the skin's own bulge comes on top.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: wL⁴/(384EI) to 5wL⁴/(384EI), w = p × pitch, I = width × depth³/12. Validity: slender straight struts. Source: elementary beam theory. Accuracy: the two ends bracket the truth.
+    /// Model: wL⁴/(384EI) to 5wL⁴/(384EI), w = p × pitch, I = width × depth³/12. Validity: slender straight struts. Source: elementary beam theory.
+    /// Accuracy: the two ends bracket the truth.
     /// </remarks>
     public static StrutBulge UntiedStrut(double pressurePa, double pitchM, double lengthM, double widthM, double depthM, double modulusPa)
     {

@@ -40,8 +40,10 @@ public static class TransientWall
     /// <returns>The warming; null where the wall is still getting warmer after a hundred times the release.</returns>
     /// <exception cref="ArgumentException">No layers, none that releases heat, or a figure out of range.</exception>
     /// <remarks>
-    /// Model: one-dimensional conduction in finite volumes, 16 in a layer that releases heat and 4 in every other, with the trapezoidal rule (Crank and Nicolson) in a hundred steps of the release.
-    /// Validity: walls wide against their thickness; constant properties. Source: Crank and Nicolson, Proc. Camb. Phil. Soc. 43 (1947) 50 (from memory); number of cells and steps our choice.
+    /// Model: one-dimensional conduction in finite volumes, 16 in a layer that releases heat and 4 in every other, with the trapezoidal rule (Crank
+    /// and Nicolson) in a hundred steps of the release.
+    /// Validity: walls wide against their thickness; constant properties. Source: Crank and Nicolson, Proc. Camb. Phil. Soc. 43 (1947) 50 (from
+    /// memory); number of cells and steps our choice.
     /// Accuracy: 0.1 % of the rise against the exact series of a slab; heat released, stored and lost balance to rounding.
     /// </remarks>
     public static WallWarming? Warm(IReadOnlyList<HeatLayer> layers, double releaseS, double outerLossWM2K, double innerLossWM2K = 0)
@@ -67,9 +69,15 @@ public static class TransientWall
 
         return null;
 
-        WallWarming Told(int steps) => new(
-            rise.Max(), wall.OuterFace(rise), steps * releaseS / StepsOfRelease,
-            releaseS * layers.Sum(l => l.PowerWM3 * l.ThicknessM), rise.Select((r, i) => (r - wall.Start[i]) * wall.Capacity[i]).Sum(), lost);
+        WallWarming Told(int steps) =>
+            new(
+                rise.Max(),
+                wall.OuterFace(rise),
+                steps * releaseS / StepsOfRelease,
+                releaseS * layers.Sum(l => l.PowerWM3 * l.ThicknessM),
+                rise.Select((r, i) => (r - wall.Start[i]) * wall.Capacity[i]).Sum(),
+                lost
+            );
     }
 
     /// <summary>The same wall over time, from the start of the release on.</summary>
@@ -80,7 +88,12 @@ public static class TransientWall
     /// <returns>Time, s, and rise over the air of the warmest place and of the outer face, K, after every step.</returns>
     /// <exception cref="ArgumentException">As for <see cref="Warm"/>.</exception>
     /// <remarks>Model: as <see cref="Warm"/>, the inner face closed. Validity: as that. Source: as that. Accuracy: as that.</remarks>
-    public static IReadOnlyList<(double TimeS, double WarmestK, double OuterFaceK)> Course(IReadOnlyList<HeatLayer> layers, double releaseS, double outerLossWM2K, int releasesCount)
+    public static IReadOnlyList<(double TimeS, double WarmestK, double OuterFaceK)> Course(
+        IReadOnlyList<HeatLayer> layers,
+        double releaseS,
+        double outerLossWM2K,
+        int releasesCount
+    )
     {
         Check(layers);
         Require.Positive(releaseS);
@@ -120,8 +133,13 @@ public static class TransientWall
     // Cells per area of wall. The system of one step never changes, so it is factorised once.
     private sealed class Cells
     {
-        private readonly double[] source, pass, diagonal, right;
-        private readonly double step, outer, inner;
+        private readonly double[] source,
+            pass,
+            diagonal,
+            right;
+        private readonly double step,
+            outer,
+            inner;
 
         internal Cells(IReadOnlyList<HeatLayer> layers, double outer, double inner, double step)
         {
@@ -162,7 +180,10 @@ public static class TransientWall
             for (var i = 0; i < Count; i++)
             {
                 var arriving = (i > 0 ? pass[i - 1] * from[i - 1] : 0) + (i < Count - 1 ? pass[i] * from[i + 1] : 0);
-                right[i] = Capacity[i] / step * from[i] + (arriving - Leaving(i) * from[i]) / 2 + (releases ? source[i] : 0)
+                right[i] =
+                    Capacity[i] / step * from[i]
+                    + (arriving - Leaving(i) * from[i]) / 2
+                    + (releases ? source[i] : 0)
                     + (i > 0 ? pass[i - 1] / 2 / diagonal[i - 1] * right[i - 1] : 0);
             }
 

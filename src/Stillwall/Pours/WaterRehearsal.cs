@@ -19,14 +19,20 @@ public enum RehearsalReading
 /// <summary>The empty form is filled with water before it is filled with cast: what the water weighs, and what a difference means.</summary>
 public static class WaterRehearsal
 {
-    /// <summary>How near the water that goes in should come to the cavity as drawn, as a ratio: half a per cent for the scales and what clings, half for the print (our choice).</summary>
+    /// <summary>
+    /// How near the water that goes in should come to the cavity as drawn, as a ratio: half a per cent for the scales and what clings, half for the
+    /// print (our choice).
+    /// </summary>
     public const double NearRatio = 0.01;
 
     /// <summary>Water that the cavity takes.</summary>
     /// <param name="cavityM3">Volume of the cavity, m³, 0 or more.</param>
     /// <returns>Mass, kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative.</exception>
-    /// <remarks>Model: volume × 998 kg/m³. Validity: water at 15 to 25 °C. Source: density of water at 20 °C, 998.2 kg/m³ (from memory). Accuracy: 0.1 % of the volume; the cavity itself as it was printed.</remarks>
+    /// <remarks>
+    /// Model: volume × 998 kg/m³. Validity: water at 15 to 25 °C. Source: density of water at 20 °C, 998.2 kg/m³ (from memory). Accuracy: 0.1 % of
+    /// the volume; the cavity itself as it was printed.
+    /// </remarks>
     public static double WaterKg(double cavityM3)
     {
         Require.NotNegative(cavityM3);
@@ -38,13 +44,17 @@ public static class WaterRehearsal
     /// <param name="weighedKg">Water that went in, kg, 0 or more.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>Model: within one per cent it is as drawn. Validity: water weighed in and the form dry before. Source: our choice. Accuracy: 37 g on 3.7 kg.</remarks>
+    /// <remarks>
+    /// Model: within one per cent it is as drawn. Validity: water weighed in and the form dry before. Source: our choice. Accuracy: 37 g on 3.7 kg.
+    /// </remarks>
     public static RehearsalReading Read(double expectedKg, double weighedKg)
     {
         Require.Positive(expectedKg);
         Require.NotNegative(weighedKg);
         var off = weighedKg / expectedKg - 1;
-        return off < -NearRatio ? RehearsalReading.TakesLess : off > NearRatio ? RehearsalReading.TakesMore : RehearsalReading.AsDrawn;
+        return off < -NearRatio ? RehearsalReading.TakesLess
+            : off > NearRatio ? RehearsalReading.TakesMore
+            : RehearsalReading.AsDrawn;
     }
 }
 
@@ -55,13 +65,16 @@ public static class WaterRehearsal
 public sealed record ScaleNeed(
     string What,
     [property: ComputedBy("scales", "pour.batches[].powder_kg", "mass.wet_kg")] double CapacityKg,
-    [property: ComputedBy("scales", "pour.batches[].water_kg", "pour.dry_in_cabinet_kg")] double StepKg);
+    [property: ComputedBy("scales", "pour.batches[].water_kg", "pour.dry_in_cabinet_kg")] double StepKg
+);
 
 /// <summary>What the scales must be able to weigh.</summary>
 public static class Scales
 {
     // A hundredth of the smallest amount of a batch, a tenth of the water that may be left in the cabinet, half a per cent of the test bar: our choice.
-    private const double OfBatch = 0.01, OfWater = 0.1, OfBar = 0.005;
+    private const double OfBatch = 0.01,
+        OfWater = 0.1,
+        OfBar = 0.005;
 
     /// <summary>Scales for the batches, for the cabinet while it dries, and for the test bar.</summary>
     /// <param name="plan">The pour.</param>
@@ -71,7 +84,10 @@ public static class Scales
     /// <param name="barKg">Test bar, kg, above 0.</param>
     /// <returns>Three needs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>Model: shares of what has to be told apart, down to a step of 1, 2 or 5. Validity: scales that are as true as their step. Source: our choice. Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: shares of what has to be told apart, down to a step of 1, 2 or 5. Validity: scales that are as true as their step. Source: our choice.
+    /// Accuracy: exact.
+    /// </remarks>
     public static IReadOnlyList<ScaleNeed> Of(PourPlan plan, double wetKg, double dryCastKg, double drynessRatio, double barKg)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -81,7 +97,11 @@ public static class Scales
         Require.Positive(barKg);
         return
         [
-            new ScaleNeed("batches", plan.Batches.Max(b => Math.Max(b.PowderKg, b.WaterKg)), StepKg(OfBatch * plan.Batches.Min(b => Math.Min(b.PowderKg, b.WaterKg)))),
+            new ScaleNeed(
+                "batches",
+                plan.Batches.Max(b => Math.Max(b.PowderKg, b.WaterKg)),
+                StepKg(OfBatch * plan.Batches.Min(b => Math.Min(b.PowderKg, b.WaterKg)))
+            ),
             new ScaleNeed("cabinet", wetKg, StepKg(OfWater * drynessRatio * dryCastKg)),
             new ScaleNeed("test bar", barKg, StepKg(OfBar * barKg)),
         ];

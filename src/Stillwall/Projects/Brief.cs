@@ -180,7 +180,8 @@ public sealed record QuietHours : Stated
     public double? LevelDb { get => Told(field); init; }
 
     /// <summary>The curve of these hours; the neighbour's where absent.</summary>
-    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
+    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003",
+        "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
     public string? Curve { get => Told(field); init; }
 
     /// <summary>How far above that curve the level may be, dB.</summary>
@@ -299,7 +300,8 @@ public sealed record Neighbour : Stated
     public string? Note { get => Told(field); init; }
 
     /// <summary>Kind of party wall; with leaves the mass decides.</summary>
-    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280", "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75",
+    [OneOf("brick-125-plastered", "brick-255-plastered", "brick-360-plastered", "brick-cavity-280",
+        "concrete-100", "concrete-200", "concrete-300", "studs-plaster", "plasterboard-75",
         "heavy-wall", "heavy-floor", "lightweight-wall", "floating-floor-on-slab", "timber-floor", "one-leaf", "two-leaves", "own")]
     public string? Partition { get => Told(field); init; }
 
@@ -336,7 +338,8 @@ public sealed record Neighbour : Stated
     public double? DecayTimeS { get => Told(field); init; }
 
     /// <summary>The curve that the neighbour's level is held against.</summary>
-    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
+    [OneOf("hearing-threshold", "hearing-threshold-2003", "night-rooms-se-2014", "night-rooms-fi-2003",
+        "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997", "own")]
     public string? Curve { get => Told(field); init; }
 
     /// <summary>Own curve: level in the ten third-octaves 20 to 160 Hz, dB.</summary>

@@ -57,7 +57,8 @@ public static class KeyNames
         ["box.effective_volume_m3"] = "a net volume with air left in it",
     };
 
-    private const string NotStated = "not stated yet: ", NotMeasured = "not measured yet: ";
+    private const string NotStated = "not stated yet: ",
+        NotMeasured = "not measured yet: ";
 
     private static readonly string[] Begins = [NotStated, NotMeasured];
 
@@ -94,8 +95,11 @@ public static class KeyNames
     public static string Missing(IReadOnlyList<string> keys)
     {
         ArgumentNullException.ThrowIfNull(keys);
-        return string.Join("; ", keys.GroupBy(k => k.StartsWith("measured.", StringComparison.Ordinal) ? NotMeasured : NotStated)
-            .Select(g => g.Key + string.Join(", ", g.Select(k => Of(k) == k ? k : $"{Of(k)} ({k})"))));
+        return string.Join(
+            "; ",
+            keys.GroupBy(k => k.StartsWith("measured.", StringComparison.Ordinal) ? NotMeasured : NotStated)
+                .Select(g => g.Key + string.Join(", ", g.Select(k => Of(k) == k ? k : $"{Of(k)} ({k})")))
+        );
     }
 
     /// <summary>Puts several reasons into one sentence, so that nothing is said twice.</summary>
@@ -104,8 +108,13 @@ public static class KeyNames
     public static string Together(IEnumerable<string> reasons)
     {
         ArgumentNullException.ThrowIfNull(reasons);
-        return string.Join("; ", reasons.Distinct(StringComparer.Ordinal).GroupBy(r => Begins.FirstOrDefault(b => r.StartsWith(b, StringComparison.Ordinal)) ?? r)
-            .Select(g => Begins.Contains(g.Key) ? g.Key + string.Join(", ", g.Select(r => r[g.Key.Length..])) : g.Key));
+        return string.Join(
+            "; ",
+            reasons
+                .Distinct(StringComparer.Ordinal)
+                .GroupBy(r => Begins.FirstOrDefault(b => r.StartsWith(b, StringComparison.Ordinal)) ?? r)
+                .Select(g => Begins.Contains(g.Key) ? g.Key + string.Join(", ", g.Select(r => r[g.Key.Length..])) : g.Key)
+        );
     }
 
     /// <summary>A driver's parameter by its trade symbol.</summary>

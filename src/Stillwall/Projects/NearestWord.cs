@@ -16,13 +16,18 @@ public static class NearestWord
     public static string Suggest(string word, string? nearest)
     {
         ArgumentNullException.ThrowIfNull(word);
-        return nearest is null ? "" : nearest == FormerNames.Now(word) ? $" (now called \"{nearest}\")" : $" (did you mean \"{nearest}\"?)";
+        return nearest is null ? ""
+            : nearest == FormerNames.Now(word) ? $" (now called \"{nearest}\")"
+            : $" (did you mean \"{nearest}\"?)";
     }
 
     /// <summary>The known word nearest to one that is not known.</summary>
     /// <param name="word">The word as written.</param>
     /// <param name="known">The known words.</param>
-    /// <returns>The nearest word, or null where none is near: more than 2 letters, or a third of the word, would have to change (our choice). What a former name is called now is always near.</returns>
+    /// <returns>
+    /// The nearest word, or null where none is near: more than 2 letters, or a third of the word, would have to change (our choice). What a former
+    /// name is called now is always near.
+    /// </returns>
     public static string? Of(string word, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(word);
@@ -37,8 +42,11 @@ public static class NearestWord
             return now;
         }
 
-        var best = words.Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
-            .OrderBy(c => c.Distance).ThenBy(c => c.Word, StringComparer.Ordinal).FirstOrDefault();
+        var best = words
+            .Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
+            .OrderBy(c => c.Distance)
+            .ThenBy(c => c.Word, StringComparer.Ordinal)
+            .FirstOrDefault();
         return best.Word is not null && best.Distance <= Math.Max(2, word.Length / 3) && best.Distance < best.Word.Length ? best.Word : null;
     }
 

@@ -3,16 +3,19 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>What one value alone cannot show: values of a project that exclude, need or outgrow one another.</summary>
-public static class ProjectChecks
+public static partial class ProjectChecks
 {
     // Rim of the rear panel that the terminal opening leaves, least distance of the opening from the wall, thickness of its collar, m (our choice).
-    private const double TerminalRimM = 0.020, OpeningRoomM = 0.010, TerminalCollarM = 0.002;
+    private const double TerminalRimM = 0.020,
+        OpeningRoomM = 0.010,
+        TerminalCollarM = 0.002;
 
     /// <summary>Thickness of a brace as it is drawn, m (our choice).</summary>
     internal const double BraceThicknessM = 0.008;
 
     // Least plastic under a driver's flange, m, and in layers (our choice).
-    private const double LeastUnderFlangeM = 0.001, LeastLayersUnderFlange = 2;
+    private const double LeastUnderFlangeM = 0.001,
+        LeastLayersUnderFlange = 2;
 
     // Least inside that rounding does not take away, m (our choice).
     private const double LeastInsideM = 1e-4;
@@ -46,10 +49,19 @@ public static class ProjectChecks
         new(["cabinet.outside", "cabinet.openings", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin"], PourOpeningFits),
         new(["cabinet.openings.recess", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "brief.printer.layer"], RecessLeavesSkin),
         new(["brief.aim.lowest", "brief.aim.crossover"], CrossoverAboveLowest),
-        new(["brief.everyday.programme", "brief.everyday.spectrum"], p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)),
-        new(["brief.neighbour.partition", "brief.neighbour.reduction"], p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)),
+        new(
+            ["brief.everyday.programme", "brief.everyday.spectrum"],
+            p => Own("brief.everyday.programme", p.Brief.Everyday?.Programme, "spectrum", p.Brief.Everyday?.SpectrumDb)
+        ),
+        new(
+            ["brief.neighbour.partition", "brief.neighbour.reduction"],
+            p => Own("brief.neighbour.partition", p.Brief.Neighbour?.Partition, "reduction", p.Brief.Neighbour?.ReductionDb)
+        ),
         new(["brief.neighbour.partition", "brief.neighbour.leaf", "brief.neighbour.second_leaf", "brief.neighbour.gap"], p => LeavesStated(p.Brief.Neighbour)),
-        new(["brief.neighbour.curve", "brief.neighbour.curve_levels"], p => Own("brief.neighbour.curve", p.Brief.Neighbour?.Curve, "curve_levels", p.Brief.Neighbour?.CurveDb)),
+        new(
+            ["brief.neighbour.curve", "brief.neighbour.curve_levels"],
+            p => Own("brief.neighbour.curve", p.Brief.Neighbour?.Curve, "curve_levels", p.Brief.Neighbour?.CurveDb)
+        ),
         new(["materials.skin", "materials.skin_own"], p => Own("materials.skin", p.Materials?.Skin, "skin_own", p.Materials?.SkinOwn)),
         new(["materials.cast.mix", "materials.cast.own"], p => Own("materials.cast.mix", p.Materials?.Cast?.Mix, "own", p.Materials?.Cast?.Own)),
         new([], p => InRoom(p.Brief.Room, "cabinet_at", p.Brief.Room?.CabinetAtM)),
@@ -126,7 +138,10 @@ public static class ProjectChecks
         {
             if (sizeM - 2 * wallM < LeastInsideM * (1 - 1e-6))
             {
-                yield return ($"cabinet.outside.{key}", $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; at least {Length(2 * wallM + LeastInsideM)}");
+                yield return (
+                    $"cabinet.outside.{key}",
+                    $"{Length(sizeM)} leaves nothing inside two walls of {Length(wallM)}; at least {Length(2 * wallM + LeastInsideM)}"
+                );
             }
         }
     }
@@ -149,8 +164,11 @@ public static class ProjectChecks
         var insideM = outside.DepthM - 2 * wallM;
         if (insideM > 0 && insideM - braces * BraceThicknessM < (braces + 1) * LeastBayM)
         {
-            yield return ("cabinet.braces",
-                $"{braces.ToString(CultureInfo.InvariantCulture)} braces of {Length(BraceThicknessM)} fill the whole depth of {Length(insideM)}; fewer braces, or a deeper cabinet");
+            yield return (
+                "cabinet.braces",
+                $"{braces.ToString(CultureInfo.InvariantCulture)} braces of {Length(BraceThicknessM)} fill the whole depth of {Length(insideM)}; fewer "
+                    + "braces, or a deeper cabinet"
+            );
         }
     }
 
@@ -158,15 +176,22 @@ public static class ProjectChecks
     {
         if (project.Cabinet?.Outside is { } outside && outside.CornerRadiusM > Math.Min(outside.WidthM, outside.HeightM) / 2 * (1 + Rounding))
         {
-            yield return ("cabinet.outside.corner_radius",
-                $"{Length(outside.CornerRadiusM)} is more than half the smaller of width and height; 0 mm to {Length(Math.Min(outside.WidthM, outside.HeightM) / 2)}");
+            yield return (
+                "cabinet.outside.corner_radius",
+                $"{Length(outside.CornerRadiusM)} is more than half the smaller of width and height; 0 mm to "
+                    + $"{Length(Math.Min(outside.WidthM, outside.HeightM) / 2)}"
+            );
         }
     }
 
-    // Closer struts would run into one another at the corners, where the inner skin is shorter than the outer, or leave no room between them (our choice, found by drawing).
+    // Closer struts would run into one another at the corners, where the inner skin is shorter than the outer, or leave no room between them (our
+    // choice, found by drawing).
     private static IEnumerable<(string, string)> StrutsApart(Project project)
     {
-        const double leastPitchPerCore = 1.6, leastPitchPerWeb = 2.5, leastTiedM = 0.024, tiedCoreM = 0.008;
+        const double leastPitchPerCore = 1.6,
+            leastPitchPerWeb = 2.5,
+            leastTiedM = 0.024,
+            tiedCoreM = 0.008;
         if (project.Cabinet is not { Outside: not null, CoreM: > 0 and { } coreM, OuterSkinM: { } skinM } cabinet || WallsLeaveRoom(project).Any())
         {
             yield break;
@@ -176,7 +201,10 @@ public static class ProjectChecks
         var leastM = Math.Max(Math.Max(leastPitchPerCore * coreM, leastPitchPerWeb * skinM), coreM >= tiedCoreM ? leastTiedM : 0);
         if (cabinet.StrutPitchM < leastM * (1 - Rounding))
         {
-            yield return ("cabinet.strut_pitch", $"{Length(cabinet.StrutPitchM)} is too close for a core of {Length(coreM)} and struts of {Length(skinM)}; at least {Length(leastM)}");
+            yield return (
+                "cabinet.strut_pitch",
+                $"{Length(cabinet.StrutPitchM)} is too close for a core of {Length(coreM)} and struts of {Length(skinM)}; at least {Length(leastM)}"
+            );
         }
     }
 
@@ -244,9 +272,12 @@ public static class ProjectChecks
         var greatestM = insideM - 2 * TerminalRimM;
         if (insideM > 0 && terminalM > greatestM + Rounding)
         {
-            yield return ("cabinet.openings.terminal", greatestM > 0
-                ? $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; at most {Length(greatestM)}"
-                : $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; a larger cabinet, or no terminal");
+            yield return (
+                "cabinet.openings.terminal",
+                greatestM > 0
+                    ? $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; at most {Length(greatestM)}"
+                    : $"{Length(terminalM)} does not fit into the rear with a rim of {Length(TerminalRimM)}; a larger cabinet, or no terminal"
+            );
         }
     }
 
@@ -264,9 +295,12 @@ public static class ProjectChecks
         var greatestM = Math.Min(apartM, 2 * Math.Min(upM, outside.WidthM / 2) - 2 * cabinet.OuterSkinM ?? 0);
         if (insideM > 0 && pourM > greatestM + Rounding)
         {
-            yield return ("cabinet.openings.pour", greatestM > 0
-                ? $"{Length(pourM)} runs into the terminal or over the edge of the rear; at most {Length(greatestM)}"
-                : $"{Length(pourM)} runs into the terminal; a smaller terminal, or a larger cabinet");
+            yield return (
+                "cabinet.openings.pour",
+                greatestM > 0
+                    ? $"{Length(pourM)} runs into the terminal or over the edge of the rear; at most {Length(greatestM)}"
+                    : $"{Length(pourM)} runs into the terminal; a smaller terminal, or a larger cabinet"
+            );
         }
     }
 
@@ -283,84 +317,13 @@ public static class ProjectChecks
         var greatestM = plateM - leftM;
         if (recessM > greatestM + Rounding)
         {
-            yield return ("cabinet.openings.recess", $"{Length(recessM)} leaves too little of {what} of {Length(plateM)} under the flange; " + (greatestM > 0
-                ? $"at most {Length(greatestM)}, so that {Length(leftM)} is left"
-                : $"more than {Length(leftM)} of plastic, or no recess"));
+            yield return (
+                "cabinet.openings.recess",
+                $"{Length(recessM)} leaves too little of {what} of {Length(plateM)} under the flange; "
+                    + (greatestM > 0 ? $"at most {Length(greatestM)}, so that {Length(leftM)} is left" : $"more than {Length(leftM)} of plastic, or no recess")
+            );
         }
     }
-
-    private static IEnumerable<(string, string)> CrossoverAboveLowest(Project project)
-    {
-        if (project.Brief.Aim is { LowestHz: { } lowestHz, CrossoverHz: { } crossoverHz } && crossoverHz <= lowestHz)
-        {
-            yield return ("brief.aim.crossover", $"{Units.Write(crossoverHz, Dimension.Frequency)} is not above the lowest note; more than {Units.Write(lowestHz, Dimension.Frequency)}");
-        }
-    }
-
-    private static IEnumerable<(string, string)> LeavesStated(Neighbour? neighbour)
-    {
-        var missing = neighbour switch
-        {
-            { Partition: "one-leaf" or "two-leaves", LeafKgM2: null } => "leaf",
-            { Partition: "two-leaves", SecondLeafKgM2: null } => "second_leaf",
-            { Partition: "two-leaves", GapM: null } => "gap",
-            _ => null,
-        };
-        if (missing is not null)
-        {
-            yield return ("brief.neighbour.partition", $"is \"{neighbour!.Partition}\" but {missing} is not stated; {missing} beside it, or another word");
-        }
-    }
-
-    private static IEnumerable<(string, string)> Own(string path, string? word, string key, object? own)
-    {
-        if (word == "own" && own is null)
-        {
-            yield return (path, $"is \"own\" but {key} is not stated; {key} beside it, or another word");
-        }
-    }
-
-    private static IEnumerable<(string, string)> InRoom(Room? room, string key, IReadOnlyList<double>? at, string block = "room")
-    {
-        if (room is null || at is not { Count: 3 })
-        {
-            yield break;
-        }
-
-        double?[] sizesM = [room.WidthM, room.LengthM, room.HeightM];
-        for (var axis = 0; axis < 3; axis++)
-        {
-            if (sizesM[axis] is { } sizeM && at[axis] > sizeM)
-            {
-                yield return ($"brief.{block}.{key}[{axis.ToString(CultureInfo.InvariantCulture)}]", $"{Length(at[axis])} is outside the room; 0 mm to {Length(sizeM)}");
-            }
-        }
-    }
-
-    private static IEnumerable<(string, string)> FillDensitiesInOrder(Project project)
-    {
-        if (project.Limits.FillDensityLowKgM3 > project.Limits.FillDensityHighKgM3)
-        {
-            yield return ("limits.fill_density_low", $"is above fill_density_high; at most {Units.Write(project.Limits.FillDensityHighKgM3, Dimension.Density)}");
-        }
-    }
-
-    private static IEnumerable<(string, string)> PricesNamedOnce(Project project)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (price, index) in (project.Prices ?? []).Select((price, index) => (price, index)))
-        {
-            if (price.Item is { } item && !seen.Add(item))
-            {
-                yield return ($"prices[{index.ToString(CultureInfo.InvariantCulture)}].item", $"{ModelField.Shorten(price.Item, false)} has a price already; each item once");
-            }
-        }
-    }
-
-    // A price for nothing gives no price for anything.
-    private static IEnumerable<(string, string)> PricesForSomething(Project project) =>
-        (project.Prices ?? []).Select((price, index) => (price.Per, index)).Where(entry => entry.Per.Value < LeastPriced)
-            .Select(entry => ($"prices[{entry.index.ToString(CultureInfo.InvariantCulture)}].per", "is next to nothing; an amount of more than a millionth"));
 
     private static double? WallM(Cabinet cabinet) =>
         cabinet.CoreM == 0 ? cabinet.OuterSkinM + (cabinet.InnerSkinM ?? 0) : cabinet.OuterSkinM + cabinet.CoreM + cabinet.InnerSkinM;

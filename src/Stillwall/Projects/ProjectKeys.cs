@@ -47,7 +47,10 @@ public static class ProjectKeys
 
             var (name, index) = Indexed(part);
             at = FieldAt(at, name, key).Property.GetValue(Inside(at));
-            at = index is not { } i ? at : at is IList list && i < list.Count ? list[i] : null;
+            at =
+                index is not { } i ? at
+                : at is IList list && i < list.Count ? list[i]
+                : null;
         }
 
         return at;
@@ -73,8 +76,11 @@ public static class ProjectKeys
     {
         ArgumentNullException.ThrowIfNull(field);
         return field.Kind is FieldKind.Number or FieldKind.Whole
-            || (field.Kind == FieldKind.Quantity && field.Dimension == Dimension.AcousticResistance
-                && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _));
+            || (
+                field.Kind == FieldKind.Quantity
+                && field.Dimension == Dimension.AcousticResistance
+                && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            );
     }
 
     /// <summary>A copy of the project with one value changed to one its property already can hold.</summary>
@@ -111,8 +117,11 @@ public static class ProjectKeys
 
     // "stock[1]" is the second entry of the list "stock".
     private static (string Name, int? Index) Indexed(string part) =>
-        part.EndsWith(']') && part.IndexOf('[', StringComparison.Ordinal) is > 0 and var at && int.TryParse(part[(at + 1)..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
-            ? (part[..at], index) : (part, null);
+        part.EndsWith(']')
+        && part.IndexOf('[', StringComparison.Ordinal) is > 0 and var at
+        && int.TryParse(part[(at + 1)..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            ? (part[..at], index)
+            : (part, null);
 
     private static object? Read(ModelField field, string key, string text)
     {
@@ -132,9 +141,11 @@ public static class ProjectKeys
         field.TryRead(text, IsBare(field, text), out var value, out var fault) ? value : throw new ArgumentException($"{key}: {fault}", nameof(text));
 
     private static IEnumerable<string> KeysOf(ModelBlock block, string before) =>
-        block.Fields.SelectMany(f => f.Kind is FieldKind.Block
-            ? KeysOf(f.Block!, before + f.Key + ".").Prepend(before + f.Key)
-            : f.Kind is FieldKind.Blocks ? [] : [before + f.Key]);
+        block.Fields.SelectMany(f =>
+            f.Kind is FieldKind.Block ? KeysOf(f.Block!, before + f.Key + ".").Prepend(before + f.Key)
+            : f.Kind is FieldKind.Blocks ? []
+            : [before + f.Key]
+        );
 
     private static object Changed(object record, string[] path, int at, string key, object? value)
     {
@@ -148,7 +159,10 @@ public static class ProjectKeys
         var below = field.Property.GetValue(record) ?? Activator.CreateInstance(field.Block?.Type ?? throw NoSuchKey(key))!;
         if (below is DriverChoice { Sheet: null } named)
         {
-            throw new ArgumentException($"{key}: the driver is the candidate \"{named.Name}\"; a data sheet written in place, or a change in the drivers' table", nameof(key));
+            throw new ArgumentException(
+                $"{key}: the driver is the candidate \"{named.Name}\"; a data sheet written in place, or a change in the drivers' table",
+                nameof(key)
+            );
         }
 
         var changed = Changed(Inside(below), path, at + 1, key, value);
@@ -157,8 +171,7 @@ public static class ProjectKeys
 
     private static object Inside(object record) => record is DriverChoice { Sheet: { } sheet } ? sheet : record;
 
-    private static ModelField FieldAt(object record, string part, string key) =>
-        ModelBlock.Of(Inside(record).GetType()).Find(part) ?? throw NoSuchKey(key);
+    private static ModelField FieldAt(object record, string part, string key) => ModelBlock.Of(Inside(record).GetType()).Find(part) ?? throw NoSuchKey(key);
 
     private static ArgumentException NoSuchKey(string key) => new($"{key}: no such key", nameof(key));
 }

@@ -63,13 +63,14 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     public ColumnAttribute? Column { get; } = Property.GetCustomAttribute<ColumnAttribute>();
 
     /// <summary>The block that this key holds, or each entry of its list; null for plain values.</summary>
-    public ModelBlock? Block => Kind switch
-    {
-        FieldKind.Block => ModelBlock.Of(Property.PropertyType),
-        FieldKind.Blocks => ModelBlock.Of(Property.PropertyType.GetGenericArguments()[0]),
-        FieldKind.Driver => ModelBlock.Of(typeof(DriverSheet)),
-        _ => null,
-    };
+    public ModelBlock? Block =>
+        Kind switch
+        {
+            FieldKind.Block => ModelBlock.Of(Property.PropertyType),
+            FieldKind.Blocks => ModelBlock.Of(Property.PropertyType.GetGenericArguments()[0]),
+            FieldKind.Driver => ModelBlock.Of(typeof(DriverSheet)),
+            _ => null,
+        };
 
     /// <summary>Reads one plain value as it stands in the file or on the command line.</summary>
     /// <param name="text">The text of the value, without quotation marks.</param>
@@ -110,7 +111,8 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     // A line of a fault has room for so many; the schema lists them all.
     private static string Listed(IReadOnlyList<string> words)
     {
-        const int Room = 155, Short = 125;
+        const int Room = 155,
+            Short = 125;
         if (string.Join(", ", words).Length <= Room)
         {
             return string.Join(", ", words);
@@ -121,20 +123,23 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     }
 
     /// <summary>What this key accepts, in words for a message.</summary>
-    public string Accepted => Kind switch
-    {
-        FieldKind.Quantity or FieldKind.Quantities => (Kind == FieldKind.Quantities ? $"a list of {Count ?? 1} entries, each " : "") + Units.Accepted(Dimension),
-        FieldKind.Number => "a bare number",
-        FieldKind.Whole => "a whole number",
-        FieldKind.Date => "a date as \"2026-11-14\"",
-        FieldKind.Amount => "an amount as \"6 kg\" or \"3 pc\"",
-        FieldKind.Block => "a block { … }",
-        FieldKind.Blocks => "a list of blocks [ { … } ]",
-        FieldKind.Driver => "a driver's name or a block { … }",
-        _ => Words.Count > 0 ? $"one of {Listed(Words)}" : "a text",
-    };
+    public string Accepted =>
+        Kind switch
+        {
+            FieldKind.Quantity or FieldKind.Quantities => (Kind == FieldKind.Quantities ? $"a list of {Count ?? 1} entries, each " : "")
+                + Units.Accepted(Dimension),
+            FieldKind.Number => "a bare number",
+            FieldKind.Whole => "a whole number",
+            FieldKind.Date => "a date as \"2026-11-14\"",
+            FieldKind.Amount => "an amount as \"6 kg\" or \"3 pc\"",
+            FieldKind.Block => "a block { … }",
+            FieldKind.Blocks => "a list of blocks [ { … } ]",
+            FieldKind.Driver => "a driver's name or a block { … }",
+            _ => Words.Count > 0 ? $"one of {Listed(Words)}" : "a text",
+        };
 
-    private const int LongestText = 200, LongestNote = 4000;
+    private const int LongestText = 200,
+        LongestNote = 4000;
 
     private bool ReadText(string text, out object? value, out string fault)
     {
@@ -182,7 +187,12 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     private bool ReadWhole(string text, bool isNumber, out object? value, out string fault)
     {
         value = null;
-        if (!isNumber || !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || number != Math.Floor(number) || Math.Abs(number) > 1e9)
+        if (
+            !isNumber
+            || !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || number != Math.Floor(number)
+            || Math.Abs(number) > 1e9
+        )
         {
             fault = $"{Shorten(text, isNumber)} is not accepted; {Accepted}";
             return false;
@@ -202,9 +212,10 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             return true;
         }
 
-        fault = Span.Least == Span.Greatest
-            ? $"{Units.Write(number, Dimension)} is not accepted; {Units.Write(Span.Least, Dimension)}"
-            : $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
+        fault =
+            Span.Least == Span.Greatest
+                ? $"{Units.Write(number, Dimension)} is not accepted; {Units.Write(Span.Least, Dimension)}"
+                : $"{Units.Write(number, Dimension)} is out of range; {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
         return false;
     }
 
@@ -305,6 +316,12 @@ public sealed class ModelBlock
         };
         var isNumeric = kind is FieldKind.Quantity or FieldKind.Quantities;
         var named = property.GetCustomAttribute<KeyAttribute>()?.Key ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(isNumeric ? stem : property.Name);
-        return new ModelField(named, property, kind, isNumeric ? dimension : Dimension.None, property.GetCustomAttribute<RequiredMemberAttribute>() is not null);
+        return new ModelField(
+            named,
+            property,
+            kind,
+            isNumeric ? dimension : Dimension.None,
+            property.GetCustomAttribute<RequiredMemberAttribute>() is not null
+        );
     }
 }

@@ -139,6 +139,9 @@ internal sealed class ReadSet
         }
 
         Add(ModelBlock.Root);
-        return blocks.SelectMany(b => b.Fields.Select(f => (b.Type, f.Property.Name))).Select((key, place) => (key, place)).ToFrozenDictionary(p => p.key, p => p.place);
+        return blocks
+            .SelectMany(b => b.Fields.Select(f => (b.Type, f.Property.Name)))
+            .Select((key, place) => (key, place))
+            .ToFrozenDictionary(p => p.key, p => p.place);
     }
 }

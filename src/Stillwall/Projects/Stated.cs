@@ -2,7 +2,9 @@ using System.Runtime.CompilerServices;
 
 namespace Stillwall.Projects;
 
-/// <summary>A block of the stated model: what is read of it while something is computed is noted, so that every result knows what it was computed from.</summary>
+/// <summary>
+/// A block of the stated model: what is read of it while something is computed is noted, so that every result knows what it was computed from.
+/// </summary>
 public abstract record Stated
 {
     /// <summary>Hands out a stated value, and notes that it was read.</summary>

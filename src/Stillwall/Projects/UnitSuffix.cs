@@ -6,11 +6,31 @@ public static class UnitSuffix
     // Longest first, so that M3S is not read as S.
     private static readonly (string Suffix, Dimension Dimension)[] Table =
     [
-        ("PaSM3", Dimension.AcousticResistance), ("NPerM", Dimension.Stiffness), ("MPerN", Dimension.Compliance), ("KgM3", Dimension.Density), ("KgM2", Dimension.SurfaceDensity),
-        ("M3S", Dimension.VolumeFlow), ("KgS", Dimension.MechanicalResistance), ("JKg", Dimension.SpecificHeat), ("Ohm", Dimension.Resistance), ("Deg", Dimension.Angle),
-        ("TM", Dimension.ForceFactor), ("NM", Dimension.Torque), ("M2", Dimension.Area), ("M3", Dimension.Volume), ("Kg", Dimension.Mass), ("Hz", Dimension.Frequency), ("Pa", Dimension.Pressure),
-        ("Db", Dimension.Level), ("M", Dimension.Length), ("S", Dimension.Time), ("W", Dimension.Power), ("H", Dimension.Inductance), ("C", Dimension.Temperature),
-        ("K", Dimension.TemperatureDifference), ("N", Dimension.Force),
+        ("PaSM3", Dimension.AcousticResistance),
+        ("NPerM", Dimension.Stiffness),
+        ("MPerN", Dimension.Compliance),
+        ("KgM3", Dimension.Density),
+        ("KgM2", Dimension.SurfaceDensity),
+        ("M3S", Dimension.VolumeFlow),
+        ("KgS", Dimension.MechanicalResistance),
+        ("JKg", Dimension.SpecificHeat),
+        ("Ohm", Dimension.Resistance),
+        ("Deg", Dimension.Angle),
+        ("TM", Dimension.ForceFactor),
+        ("NM", Dimension.Torque),
+        ("M2", Dimension.Area),
+        ("M3", Dimension.Volume),
+        ("Kg", Dimension.Mass),
+        ("Hz", Dimension.Frequency),
+        ("Pa", Dimension.Pressure),
+        ("Db", Dimension.Level),
+        ("M", Dimension.Length),
+        ("S", Dimension.Time),
+        ("W", Dimension.Power),
+        ("H", Dimension.Inductance),
+        ("C", Dimension.Temperature),
+        ("K", Dimension.TemperatureDifference),
+        ("N", Dimension.Force),
     ];
 
     /// <summary>Splits a property's name into what it is and the unit it is held in.</summary>

@@ -20,48 +20,123 @@ public sealed record Unit(string Name, Dimension Dimension, double Factor, doubl
 }
 
 /// <summary>The table of units that people may write, in ASCII and typographic form.</summary>
-/// <remarks>Source: International System of Units brochure, 9th edition, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by definition).</remarks>
+/// <remarks>
+/// Source: International System of Units brochure, 9th edition, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by
+/// definition).
+/// </remarks>
 public static class Units
 {
-    private const double Inch = 0.0254, Foot = 0.3048, Pound = 0.45359237, PoundForce = 4.4482216152605;
+    private const double Inch = 0.0254,
+        Foot = 0.3048,
+        Pound = 0.45359237,
+        PoundForce = 4.4482216152605;
 
     private static readonly Unit[] All =
     [
-        new("pc", Dimension.Count, 1), new("pcs", Dimension.Count, 1),
-        new("mm", Dimension.Length, 1e-3), new("m", Dimension.Length, 1), new("cm", Dimension.Length, 1e-2), new("um", Dimension.Length, 1e-6),
-        new("in", Dimension.Length, Inch), new("\"", Dimension.Length, Inch), new("ft", Dimension.Length, Foot),
-        new("cm2", Dimension.Area, 1e-4), new("m2", Dimension.Area, 1), new("mm2", Dimension.Area, 1e-6),
-        new("in2", Dimension.Area, Inch * Inch), new("ft2", Dimension.Area, Foot * Foot),
-        new("L", Dimension.Volume, 1e-3), new("l", Dimension.Volume, 1e-3), new("mL", Dimension.Volume, 1e-6), new("ml", Dimension.Volume, 1e-6),
-        new("m3", Dimension.Volume, 1), new("cm3", Dimension.Volume, 1e-6), new("mm3", Dimension.Volume, 1e-9),
-        new("in3", Dimension.Volume, Inch * Inch * Inch), new("ft3", Dimension.Volume, Foot * Foot * Foot), new("gal", Dimension.Volume, 231 * Inch * Inch * Inch),
-        new("kg", Dimension.Mass, 1), new("g", Dimension.Mass, 1e-3), new("mg", Dimension.Mass, 1e-6), new("t", Dimension.Mass, 1000),
-        new("lb", Dimension.Mass, Pound), new("oz", Dimension.Mass, Pound / 16),
-        new("s", Dimension.Time, 1), new("ms", Dimension.Time, 1e-3), new("min", Dimension.Time, 60), new("h", Dimension.Time, 3600), new("d", Dimension.Time, 86400),
-        new("Hz", Dimension.Frequency, 1), new("kHz", Dimension.Frequency, 1e3),
-        new("Pa", Dimension.Pressure, 1), new("hPa", Dimension.Pressure, 100), new("kPa", Dimension.Pressure, 1e3), new("MPa", Dimension.Pressure, 1e6),
-        new("GPa", Dimension.Pressure, 1e9), new("mbar", Dimension.Pressure, 100), new("bar", Dimension.Pressure, 1e5), new("psi", Dimension.Pressure, PoundForce / (Inch * Inch)),
-        new("W", Dimension.Power, 1), new("mW", Dimension.Power, 1e-3), new("kW", Dimension.Power, 1e3),
-        new("ohm", Dimension.Resistance, 1), new("Ω", Dimension.Resistance, 1), new("mohm", Dimension.Resistance, 1e-3), new("kohm", Dimension.Resistance, 1e3),
-        new("mΩ", Dimension.Resistance, 1e-3), new("kΩ", Dimension.Resistance, 1e3),
-        new("mH", Dimension.Inductance, 1e-3), new("H", Dimension.Inductance, 1), new("uH", Dimension.Inductance, 1e-6),
+        new("pc", Dimension.Count, 1),
+        new("pcs", Dimension.Count, 1),
+        new("mm", Dimension.Length, 1e-3),
+        new("m", Dimension.Length, 1),
+        new("cm", Dimension.Length, 1e-2),
+        new("um", Dimension.Length, 1e-6),
+        new("in", Dimension.Length, Inch),
+        new("\"", Dimension.Length, Inch),
+        new("ft", Dimension.Length, Foot),
+        new("cm2", Dimension.Area, 1e-4),
+        new("m2", Dimension.Area, 1),
+        new("mm2", Dimension.Area, 1e-6),
+        new("in2", Dimension.Area, Inch * Inch),
+        new("ft2", Dimension.Area, Foot * Foot),
+        new("L", Dimension.Volume, 1e-3),
+        new("l", Dimension.Volume, 1e-3),
+        new("mL", Dimension.Volume, 1e-6),
+        new("ml", Dimension.Volume, 1e-6),
+        new("m3", Dimension.Volume, 1),
+        new("cm3", Dimension.Volume, 1e-6),
+        new("mm3", Dimension.Volume, 1e-9),
+        new("in3", Dimension.Volume, Inch * Inch * Inch),
+        new("ft3", Dimension.Volume, Foot * Foot * Foot),
+        new("gal", Dimension.Volume, 231 * Inch * Inch * Inch),
+        new("kg", Dimension.Mass, 1),
+        new("g", Dimension.Mass, 1e-3),
+        new("mg", Dimension.Mass, 1e-6),
+        new("t", Dimension.Mass, 1000),
+        new("lb", Dimension.Mass, Pound),
+        new("oz", Dimension.Mass, Pound / 16),
+        new("s", Dimension.Time, 1),
+        new("ms", Dimension.Time, 1e-3),
+        new("min", Dimension.Time, 60),
+        new("h", Dimension.Time, 3600),
+        new("d", Dimension.Time, 86400),
+        new("Hz", Dimension.Frequency, 1),
+        new("kHz", Dimension.Frequency, 1e3),
+        new("Pa", Dimension.Pressure, 1),
+        new("hPa", Dimension.Pressure, 100),
+        new("kPa", Dimension.Pressure, 1e3),
+        new("MPa", Dimension.Pressure, 1e6),
+        new("GPa", Dimension.Pressure, 1e9),
+        new("mbar", Dimension.Pressure, 100),
+        new("bar", Dimension.Pressure, 1e5),
+        new("psi", Dimension.Pressure, PoundForce / (Inch * Inch)),
+        new("W", Dimension.Power, 1),
+        new("mW", Dimension.Power, 1e-3),
+        new("kW", Dimension.Power, 1e3),
+        new("ohm", Dimension.Resistance, 1),
+        new("Ω", Dimension.Resistance, 1),
+        new("mohm", Dimension.Resistance, 1e-3),
+        new("kohm", Dimension.Resistance, 1e3),
+        new("mΩ", Dimension.Resistance, 1e-3),
+        new("kΩ", Dimension.Resistance, 1e3),
+        new("mH", Dimension.Inductance, 1e-3),
+        new("H", Dimension.Inductance, 1),
+        new("uH", Dimension.Inductance, 1e-6),
         new("dB", Dimension.Level, 1),
-        new("degC", Dimension.Temperature, 1), new("°C", Dimension.Temperature, 1), new("K", Dimension.Temperature, 1, -273.15),
-        new("degF", Dimension.Temperature, 5.0 / 9, -160.0 / 9), new("°F", Dimension.Temperature, 5.0 / 9, -160.0 / 9),
+        new("degC", Dimension.Temperature, 1),
+        new("°C", Dimension.Temperature, 1),
+        new("K", Dimension.Temperature, 1, -273.15),
+        new("degF", Dimension.Temperature, 5.0 / 9, -160.0 / 9),
+        new("°F", Dimension.Temperature, 5.0 / 9, -160.0 / 9),
         new("K", Dimension.TemperatureDifference, 1),
-        new("N/m", Dimension.Stiffness, 1), new("kN/m", Dimension.Stiffness, 1e3), new("N/mm", Dimension.Stiffness, 1e3),
-        new("kg/m3", Dimension.Density, 1), new("g/L", Dimension.Density, 1), new("kg/L", Dimension.Density, 1e3), new("g/cm3", Dimension.Density, 1e3),
+        new("N/m", Dimension.Stiffness, 1),
+        new("kN/m", Dimension.Stiffness, 1e3),
+        new("N/mm", Dimension.Stiffness, 1e3),
+        new("kg/m3", Dimension.Density, 1),
+        new("g/L", Dimension.Density, 1),
+        new("kg/L", Dimension.Density, 1e3),
+        new("g/cm3", Dimension.Density, 1e3),
         new("lb/ft3", Dimension.Density, Pound / (Foot * Foot * Foot)),
-        new("kg/m2", Dimension.SurfaceDensity, 1), new("g/cm2", Dimension.SurfaceDensity, 10), new("lb/ft2", Dimension.SurfaceDensity, Pound / (Foot * Foot)),
-        new("L/min", Dimension.VolumeFlow, 1e-3 / 60), new("L/s", Dimension.VolumeFlow, 1e-3), new("mL/s", Dimension.VolumeFlow, 1e-6), new("m3/s", Dimension.VolumeFlow, 1),
-        new("N/A", Dimension.ForceFactor, 1), new("T*m", Dimension.ForceFactor, 1), new("T m", Dimension.ForceFactor, 1), new("Tm", Dimension.ForceFactor, 1),
-        new("mm/N", Dimension.Compliance, 1e-3), new("um/N", Dimension.Compliance, 1e-6), new("m/N", Dimension.Compliance, 1),
-        new("kg/s", Dimension.MechanicalResistance, 1), new("N*s/m", Dimension.MechanicalResistance, 1), new("N s/m", Dimension.MechanicalResistance, 1),
-        new("Pa*s/m3", Dimension.AcousticResistance, 1), new("Pa s/m3", Dimension.AcousticResistance, 1),
-        new("deg", Dimension.Angle, 1), new("°", Dimension.Angle, 1), new("rad", Dimension.Angle, 180 / Math.PI),
-        new("kJ/kg", Dimension.SpecificHeat, 1e3), new("J/kg", Dimension.SpecificHeat, 1),
-        new("N", Dimension.Force, 1), new("kN", Dimension.Force, 1e3), new("lbf", Dimension.Force, PoundForce),
-        new("N*m", Dimension.Torque, 1), new("N m", Dimension.Torque, 1), new("Nm", Dimension.Torque, 1), new("in*lbf", Dimension.Torque, PoundForce * Inch), new("in lbf", Dimension.Torque, PoundForce * Inch),
+        new("kg/m2", Dimension.SurfaceDensity, 1),
+        new("g/cm2", Dimension.SurfaceDensity, 10),
+        new("lb/ft2", Dimension.SurfaceDensity, Pound / (Foot * Foot)),
+        new("L/min", Dimension.VolumeFlow, 1e-3 / 60),
+        new("L/s", Dimension.VolumeFlow, 1e-3),
+        new("mL/s", Dimension.VolumeFlow, 1e-6),
+        new("m3/s", Dimension.VolumeFlow, 1),
+        new("N/A", Dimension.ForceFactor, 1),
+        new("T*m", Dimension.ForceFactor, 1),
+        new("T m", Dimension.ForceFactor, 1),
+        new("Tm", Dimension.ForceFactor, 1),
+        new("mm/N", Dimension.Compliance, 1e-3),
+        new("um/N", Dimension.Compliance, 1e-6),
+        new("m/N", Dimension.Compliance, 1),
+        new("kg/s", Dimension.MechanicalResistance, 1),
+        new("N*s/m", Dimension.MechanicalResistance, 1),
+        new("N s/m", Dimension.MechanicalResistance, 1),
+        new("Pa*s/m3", Dimension.AcousticResistance, 1),
+        new("Pa s/m3", Dimension.AcousticResistance, 1),
+        new("deg", Dimension.Angle, 1),
+        new("°", Dimension.Angle, 1),
+        new("rad", Dimension.Angle, 180 / Math.PI),
+        new("kJ/kg", Dimension.SpecificHeat, 1e3),
+        new("J/kg", Dimension.SpecificHeat, 1),
+        new("N", Dimension.Force, 1),
+        new("kN", Dimension.Force, 1e3),
+        new("lbf", Dimension.Force, PoundForce),
+        new("N*m", Dimension.Torque, 1),
+        new("N m", Dimension.Torque, 1),
+        new("Nm", Dimension.Torque, 1),
+        new("in*lbf", Dimension.Torque, PoundForce * Inch),
+        new("in lbf", Dimension.Torque, PoundForce * Inch),
     ];
 
     private static readonly Dictionary<(string, Dimension), Unit> ByName = All.ToDictionary(u => (u.Name, u.Dimension));
@@ -84,7 +159,8 @@ public static class Units
         var digits = NumberLength(plain);
         value = 0;
         var name = plain[digits..].Trim();
-        var what = digits == 0 ? "is not a quantity"
+        var what =
+            digits == 0 ? "is not a quantity"
             : name.Length == 0 ? "has no unit"
             : IsDecimalComma(name) ? "has a decimal comma, write a point"
             : !ByName.TryGetValue((name, dimension), out var unit) ? "has the wrong unit"
@@ -150,20 +226,31 @@ public static class Units
     /// <summary>Names the units accepted for one kind of quantity, for a message.</summary>
     /// <param name="dimension">Kind of quantity.</param>
     /// <returns>Words such as <c>a number with mm, m, cm, um, in, ", ft</c>.</returns>
-    public static string Accepted(Dimension dimension) => dimension switch
-    {
-        Dimension.None => "a bare number",
-        Dimension.AcousticResistance => "a bare number in Pa s/m3, or a number with Pa s/m3",
-        _ => $"a number with {string.Join(", ", Of(dimension).Select(u => u.Name).Distinct())}",
-    };
+    public static string Accepted(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.None => "a bare number",
+            Dimension.AcousticResistance => "a bare number in Pa s/m3, or a number with Pa s/m3",
+            _ => $"a number with {string.Join(", ", Of(dimension).Select(u => u.Name).Distinct())}",
+        };
 
     private static readonly Dimension[] AmountDimensions = [Dimension.Count, Dimension.Mass, Dimension.Length, Dimension.Area, Dimension.Volume];
 
     // Minus, micro (two), powers, middle dots (two), ohm sign, double prime, spaces that do not break or are thin (three) become the plain ones of the table.
     private static readonly (char Typographic, char Plain)[] Typographic =
     [
-        ('\u2212', '-'), ('\u00B5', 'u'), ('\u03BC', 'u'), ('\u00B2', '2'), ('\u00B3', '3'), ('\u00B7', '*'), ('\u22C5', '*'), ('\u2126', '\u03A9'),
-        ('\u2033', '"'), ('\u00A0', ' '), ('\u202F', ' '), ('\u2009', ' '),
+        ('\u2212', '-'),
+        ('\u00B5', 'u'),
+        ('\u03BC', 'u'),
+        ('\u00B2', '2'),
+        ('\u00B3', '3'),
+        ('\u00B7', '*'),
+        ('\u22C5', '*'),
+        ('\u2126', '\u03A9'),
+        ('\u2033', '"'),
+        ('\u00A0', ' '),
+        ('\u202F', ' '),
+        ('\u2009', ' '),
     ];
 
     // "1,1 mm": what follows the digits is a comma and more digits.
@@ -178,9 +265,12 @@ public static class Units
         }
 
         var e = number.IndexOfAny(['e', 'E']);
-        var exponent = e < 0 ? 0 : int.TryParse(number.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var stated)
-            ? Math.Clamp(stated, -100_000, 100_000)
-            : number[e + 1] == '-' ? -100_000 : 100_000;
+        var exponent =
+            e < 0 ? 0
+            : int.TryParse(number.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var stated)
+                ? Math.Clamp(stated, -100_000, 100_000)
+            : number[e + 1] == '-' ? -100_000
+            : 100_000;
         var moved = (exponent + power).ToString(CultureInfo.InvariantCulture);
         return double.Parse($"{(e < 0 ? number : number[..e])}e{moved}", NumberStyles.Float, CultureInfo.InvariantCulture);
     }
@@ -203,13 +293,14 @@ public static class Units
         var exponent = int.Parse(text.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture) + power;
         var sign = number < 0 ? "-" : "";
         var digits = text[..e].Replace("-", "", StringComparison.Ordinal).Replace(".", "", StringComparison.Ordinal).TrimEnd('0');
-        return sign + exponent switch
-        {
-            < -7 or > 15 => $"{digits[0]}{(digits.Length > 1 ? "." : "")}{digits[1..]}e{exponent.ToString(CultureInfo.InvariantCulture)}",
-            < 0 => $"0.{new string('0', -exponent - 1)}{digits}",
-            _ when digits.Length <= exponent + 1 => digits.PadRight(exponent + 1, '0'),
-            _ => $"{digits[..(exponent + 1)]}.{digits[(exponent + 1)..]}",
-        };
+        return sign
+            + exponent switch
+            {
+                < -7 or > 15 => $"{digits[0]}{(digits.Length > 1 ? "." : "")}{digits[1..]}e{exponent.ToString(CultureInfo.InvariantCulture)}",
+                < 0 => $"0.{new string('0', -exponent - 1)}{digits}",
+                _ when digits.Length <= exponent + 1 => digits.PadRight(exponent + 1, '0'),
+                _ => $"{digits[..(exponent + 1)]}.{digits[(exponent + 1)..]}",
+            };
     }
 
     private static string Plain(string text)
@@ -269,16 +360,17 @@ public static class Units
         return end;
     }
 
-    private static Unit Usual(double size, Dimension dimension) => dimension switch
-    {
-        Dimension.Length when size >= 10 => Named("m", dimension),
-        Dimension.Time when size >= 7200 => Named("h", dimension),
-        Dimension.Time when size >= 120 => Named("min", dimension),
-        Dimension.Mass when size is > 0 and < 0.1 => Named("g", dimension),
-        Dimension.Pressure when size >= 1e8 => Named("GPa", dimension),
-        Dimension.Pressure when size >= 1e5 && size != 101325 => Named("MPa", dimension),
-        _ => Of(dimension)[0],
-    };
+    private static Unit Usual(double size, Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Length when size >= 10 => Named("m", dimension),
+            Dimension.Time when size >= 7200 => Named("h", dimension),
+            Dimension.Time when size >= 120 => Named("min", dimension),
+            Dimension.Mass when size is > 0 and < 0.1 => Named("g", dimension),
+            Dimension.Pressure when size >= 1e8 => Named("GPa", dimension),
+            Dimension.Pressure when size >= 1e5 && size != 101325 => Named("MPa", dimension),
+            _ => Of(dimension)[0],
+        };
 
     private static Unit Named(string name, Dimension dimension) => ByName[(name, dimension)];
 

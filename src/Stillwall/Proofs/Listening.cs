@@ -19,8 +19,8 @@ public sealed record Listening(IReadOnlyList<string> Rattling, DateOnly Last)
     /// <param name="logbook">The entries, in any order.</param>
     /// <returns>What rattles still; null where nobody has listened yet.</returns>
     /// <remarks>
-    /// Model: the last entry about a part counts; that nothing rattles, said of the cabinet or of no part, clears every part. Of two entries of one day the later
-    /// in the list counts. Source: our choice. Accuracy: the ear's.
+    /// Model: the last entry about a part counts; that nothing rattles, said of the cabinet or of no part, clears every part. Of two entries of one
+    /// day the later in the list counts. Source: our choice. Accuracy: the ear's.
     /// </remarks>
     public static Listening? Of(IReadOnlyList<LogEntry> logbook)
     {

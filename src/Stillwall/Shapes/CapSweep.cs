@@ -13,9 +13,7 @@ internal sealed class CapSweep
     private readonly List<(GridPoint A, GridPoint B, GridPoint C)> triangles = [];
     private int sign;
 
-    private CapSweep()
-    {
-    }
+    private CapSweep() { }
 
     /// <summary>Triangles, counter-clockwise where the edges wind forwards (+1), clockwise where they wind backwards (−1).</summary>
     /// <param name="edges">How often each edge is run, by its direction from the lesser to the greater point; runs the other way count negative.</param>
@@ -80,7 +78,10 @@ internal sealed class CapSweep
         for (var i = 0; i < starting.Length; i++)
         {
             winding += starting[i].Runs;
-            var chain = winding == 0 ? null : i == starting.Length - 1 && above is not null ? above : NewChain(v);
+            var chain =
+                winding == 0 ? null
+                : i == starting.Length - 1 && above is not null ? above
+                : NewChain(v);
             status.Insert(at + i, new Open(starting[i].From, starting[i].To, winding, chain));
         }
     }
@@ -129,7 +130,12 @@ internal sealed class CapSweep
     {
         links.Add(new Link(v, -1, -1));
         var at = links.Count - 1;
-        return new Chain { Head = at, Tail = at, Last = at };
+        return new Chain
+        {
+            Head = at,
+            Tail = at,
+            Last = at,
+        };
     }
 
     // A point in the open sees the rightmost point of the chain, the one added last: below it the chain stays, above it a new one begins.
@@ -138,7 +144,12 @@ internal sealed class CapSweep
         var at = links[chain.Last];
         links.Add(new Link(at.At, -1, at.After));
         var twin = links.Count - 1;
-        var upper = new Chain { Head = twin, Tail = chain.Tail == chain.Last ? twin : chain.Tail, Last = twin };
+        var upper = new Chain
+        {
+            Head = twin,
+            Tail = chain.Tail == chain.Last ? twin : chain.Tail,
+            Last = twin,
+        };
         if (at.After >= 0)
         {
             links[at.After] = links[at.After] with { Before = twin };

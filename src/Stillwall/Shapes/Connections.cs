@@ -51,8 +51,14 @@ public static class Connections
             }
         }
 
-        return [.. parts.SelectMany((list, i) => list.Select((part, j) => (Group: groups.Of(start[i] + j), Part: part))).GroupBy(p => p.Group, p => p.Part)
-            .Select(piece => new SolidPiece(piece.Sum(p => p.VolumeM3), [.. piece])).OrderByDescending(p => p.VolumeM3)];
+        return
+        [
+            .. parts
+                .SelectMany((list, i) => list.Select((part, j) => (Group: groups.Of(start[i] + j), Part: part)))
+                .GroupBy(p => p.Group, p => p.Part)
+                .Select(piece => new SolidPiece(piece.Sum(p => p.VolumeM3), [.. piece]))
+                .OrderByDescending(p => p.VolumeM3),
+        ];
     }
 
     /// <summary>The part of a space that an opening leads to.</summary>

@@ -60,6 +60,11 @@ public sealed record CrossHole(double XMm, double YMm, double ZMm, double AngleD
     {
         var (c, s) = (Math.Cos(AngleDeg * Math.PI / 180), Math.Sin(AngleDeg * Math.PI / 180));
         var (ex, ey) = (XMm + LengthMm * c, YMm + LengthMm * s);
-        return Region.Polygon([(XMm + halfWidth * s, YMm - halfWidth * c), (ex + halfWidth * s, ey - halfWidth * c), (ex - halfWidth * s, ey + halfWidth * c), (XMm - halfWidth * s, YMm + halfWidth * c)]);
+        return Region.Polygon([
+            (XMm + halfWidth * s, YMm - halfWidth * c),
+            (ex + halfWidth * s, ey - halfWidth * c),
+            (ex - halfWidth * s, ey + halfWidth * c),
+            (XMm - halfWidth * s, YMm + halfWidth * c),
+        ]);
     }
 }

@@ -17,9 +17,11 @@ internal readonly record struct GridPoint(int X, int Y) : IComparable<GridPoint>
     /// <summary>The point that a number stands for.</summary>
     internal static GridPoint Of(long key) => new((int)(key >> 32), (int)((key & uint.MaxValue) + int.MinValue));
 
-    /// <summary>Twice the area of the triangle; positive where the third point lies left of the way from the first to the second. Exact for coordinates below 2³⁰.</summary>
-    internal static long Turn(GridPoint a, GridPoint b, GridPoint c) =>
-        (long)(b.X - a.X) * (c.Y - a.Y) - (long)(b.Y - a.Y) * (c.X - a.X);
+    /// <summary>
+    /// Twice the area of the triangle; positive where the third point lies left of the way from the first to the second. Exact for coordinates below
+    /// 2³⁰.
+    /// </summary>
+    internal static long Turn(GridPoint a, GridPoint b, GridPoint c) => (long)(b.X - a.X) * (c.Y - a.Y) - (long)(b.Y - a.Y) * (c.X - a.X);
 }
 
 /// <summary>An edge of a region, run so that the region lies at its left.</summary>

@@ -19,7 +19,8 @@ public readonly record struct MeshTriangle(int A, int B, int C);
 /// <param name="Triangles">Triangles, outward.</param>
 public sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArray<MeshTriangle> Triangles)
 {
-    private const double CubicMetresPerCubicMicrometre = 1e-18, MetresPerMicrometre = 1e-6;
+    private const double CubicMetresPerCubicMicrometre = 1e-18,
+        MetresPerMicrometre = 1e-6;
 
     /// <summary>Volume that the surface encloses, m³, by the divergence theorem in whole numbers.</summary>
     public double VolumeM3
@@ -39,9 +40,7 @@ public sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArra
     }
 
     /// <summary>Sizes of the box round the mesh, m: x, y, z; zeros round nothing.</summary>
-    public IReadOnlyList<double> SizeM => Points.IsEmpty
-        ? [0, 0, 0]
-        : [Span(Points, p => p.X), Span(Points, p => p.Y), Span(Points, p => p.Z)];
+    public IReadOnlyList<double> SizeM => Points.IsEmpty ? [0, 0, 0] : [Span(Points, p => p.X), Span(Points, p => p.Y), Span(Points, p => p.Z)];
 
     /// <summary>The mesh elsewhere.</summary>
     /// <param name="placement">Turn and shift.</param>

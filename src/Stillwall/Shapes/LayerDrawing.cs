@@ -12,7 +12,11 @@ internal static class LayerDrawing
         foreach (var (bottom, top) in Spans(steps))
         {
             var acting = Acting(steps, bottom, top);
-            foreach (var layer in acting.Exists(s => s.Taper is not null) ? Tapered(drawn, acting, bottom, top) : [new SolidLayer(bottom, top, drawn.At(acting, bottom))])
+            foreach (
+                var layer in acting.Exists(s => s.Taper is not null)
+                    ? Tapered(drawn, acting, bottom, top)
+                    : [new SolidLayer(bottom, top, drawn.At(acting, bottom))]
+            )
             {
                 Append(layers, layer);
             }
@@ -81,7 +85,9 @@ internal static class LayerDrawing
     }
 
     private static IEnumerable<SolidLayer> Tapered(StepDrawing drawn, IReadOnlyList<SolidStep> acting, int bottom, int top) =>
-        Inclined(drawn, acting, bottom, top) is { } layer ? [layer] : Steps(bottom, top).Select(s => new SolidLayer(s.Bottom, s.Top, drawn.At(acting, (s.Bottom + s.Top) / 2.0)));
+        Inclined(drawn, acting, bottom, top) is { } layer
+            ? [layer]
+            : Steps(bottom, top).Select(s => new SolidLayer(s.Bottom, s.Top, drawn.At(acting, (s.Bottom + s.Top) / 2.0)));
 
     // The rings of the tapers must come through whole at both ends, and everything else must be upright.
     private static SolidLayer? Inclined(StepDrawing drawn, IReadOnlyList<SolidStep> acting, int bottom, int top)
@@ -95,7 +101,10 @@ internal static class LayerDrawing
             for (var i = 0; i < a.Count; i++)
             {
                 var j = (i + 1) % a.Count;
-                var (l, u) = step.Kind == SolidStepKind.Add ? (new GridEdge(a[i], a[j]), new GridEdge(b[i], b[j])) : (new GridEdge(a[j], a[i]), new GridEdge(b[j], b[i]));
+                var (l, u) =
+                    step.Kind == SolidStepKind.Add
+                        ? (new GridEdge(a[i], a[j]), new GridEdge(b[i], b[j]))
+                        : (new GridEdge(a[j], a[i]), new GridEdge(b[j], b[i]));
                 if ((l.From != l.To && !low.Remove(l)) || (u.From != u.To && !high.Remove(u)))
                 {
                     return null;
@@ -115,6 +124,14 @@ internal static class LayerDrawing
         }
 
         var upright = lower.LowerEdges.Where(low.Contains).ToList();
-        return new SolidLayer(bottom, top, lower.Lower, upper.Lower, [.. lowerEdges, .. upright], [.. upperEdges, .. upright], height => drawn.At(acting, height));
+        return new SolidLayer(
+            bottom,
+            top,
+            lower.Lower,
+            upper.Lower,
+            [.. lowerEdges, .. upright],
+            [.. upperEdges, .. upright],
+            height => drawn.At(acting, height)
+        );
     }
 }

@@ -11,7 +11,9 @@ public static class Lettering
     /// <summary>Width of a stroke, mm (our choice: one line of a 0.6 mm nozzle).</summary>
     public const double Stroke = 0.6;
 
-    private const int UnitsHigh = 6, UnitsWide = 4, Advance = 6;
+    private const int UnitsHigh = 6,
+        UnitsWide = 4,
+        Advance = 6;
 
     // Each letter on a grid four wide and six high; two digits are a point, a blank goes on, a semicolon lifts the pen.
     private static readonly Dictionary<char, string> Letters = new()
@@ -83,6 +85,10 @@ public static class Lettering
     }
 
     private static IEnumerable<IReadOnlyList<(double X, double Y)>> Lines(char letter, int shift, double unit) =>
-        letter == ' ' ? [] : Letters.GetValueOrDefault(letter, Unknown).Split(';')
-            .Select(line => line.Split(' ').Select(p => ((p[0] - '0' + shift) * unit, (p[1] - '0') * unit)).ToList());
+        letter == ' '
+            ? []
+            : Letters
+                .GetValueOrDefault(letter, Unknown)
+                .Split(';')
+                .Select(line => line.Split(' ').Select(p => ((p[0] - '0' + shift) * unit, (p[1] - '0') * unit)).ToList());
 }

@@ -8,9 +8,7 @@ internal sealed class MeshBuilder
     private readonly List<SolidLayer?> slabs = [];
     private readonly List<MeshInterface> faces = [];
 
-    private MeshBuilder()
-    {
-    }
+    private MeshBuilder() { }
 
     internal static IndexedMesh Build(IReadOnlyList<SolidLayer> layers)
     {
@@ -101,8 +99,16 @@ internal sealed class MeshBuilder
         var (from, to) = (chain[0], chain[^1]);
         var (dx, dy) = ((double)to.X - from.X, (double)to.Y - from.Y);
         var length = dx * dx + dy * dy;
-        return chain.Select((p, i) => new WallPoint(
-            face.Corner(p), i == 0 ? 0 : i == chain.Length - 1 ? 1 : ((p.X - from.X) * dx + (p.Y - from.Y) * dy) / length, face.Height));
+        return chain.Select(
+            (p, i) =>
+                new WallPoint(
+                    face.Corner(p),
+                    i == 0 ? 0
+                        : i == chain.Length - 1 ? 1
+                        : ((p.X - from.X) * dx + (p.Y - from.Y) * dy) / length,
+                    face.Height
+                )
+        );
     }
 }
 
@@ -121,7 +127,7 @@ internal static class WallFill
             return;
         }
 
-        for (var i = 0; outline.Count > 3;)
+        for (var i = 0; outline.Count > 3; )
         {
             var n = outline.Count;
             var (before, at, after) = (outline[(i + n - 1) % n], outline[i % n], outline[(i + 1) % n]);

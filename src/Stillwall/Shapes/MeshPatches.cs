@@ -28,7 +28,10 @@ internal static class MeshPatches
         var upright = Enumerable.Range(0, layers.Count).Where(i => !layers[i].Tapered);
         return low < high
             ? upright.Where(i => layers[i].Bottom < high && layers[i].Top > low).Select(i => (i, Place.Whole))
-            : upright.Where(i => layers[i].Bottom <= low && layers[i].Top >= low).TakeLast(1).Select(i => (i, layers[i].Bottom == low ? Place.Foot : Place.Head));
+            : upright
+                .Where(i => layers[i].Bottom <= low && layers[i].Top >= low)
+                .TakeLast(1)
+                .Select(i => (i, layers[i].Bottom == low ? Place.Foot : Place.Head));
     }
 
     private static IEnumerable<SolidLayer> Patched(SolidLayer layer, Func<Place, List<Region>?> patchesAt, bool join)

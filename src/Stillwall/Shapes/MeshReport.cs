@@ -52,19 +52,35 @@ public sealed record MeshReport(int UnmatchedEdgeCount, IReadOnlyList<MeshShell>
             }
         }
 
-        return [.. Enumerable.Range(0, triangles.Length).GroupBy(bodies.Of).Select(shell =>
-        {
-            var own = shell.ToList();
-            var corners = own.SelectMany(t => new[] { 3 * t, 3 * t + 1, 3 * t + 2 }).Select(fans.Of).Distinct().Count();
-            return new MeshShell(own.Count, corners - own.Count * 3 / 2 + own.Count, (mesh with { Triangles = [.. own.Select(t => triangles[t])] }).VolumeM3);
-        })];
+        return
+        [
+            .. Enumerable
+                .Range(0, triangles.Length)
+                .GroupBy(bodies.Of)
+                .Select(shell =>
+                {
+                    var own = shell.ToList();
+                    var corners = own.SelectMany(t => new[] { 3 * t, 3 * t + 1, 3 * t + 2 }).Select(fans.Of).Distinct().Count();
+                    return new MeshShell(
+                        own.Count,
+                        corners - own.Count * 3 / 2 + own.Count,
+                        (mesh with { Triangles = [.. own.Select(t => triangles[t])] }).VolumeM3
+                    );
+                }),
+        ];
     }
 }
 
 /// <summary>Directed edges of a mesh.</summary>
 internal static class MeshEdges
 {
-    internal static (int From, int To) Edge(MeshTriangle t, int corner) => corner switch { 0 => (t.A, t.B), 1 => (t.B, t.C), _ => (t.C, t.A) };
+    internal static (int From, int To) Edge(MeshTriangle t, int corner) =>
+        corner switch
+        {
+            0 => (t.A, t.B),
+            1 => (t.B, t.C),
+            _ => (t.C, t.A),
+        };
 
     internal static long Key(int from, int to) => ((long)from << 32) | (uint)to;
 
@@ -85,7 +101,7 @@ internal static class MeshEdges
 
         Array.Sort(keys);
         var wrong = new List<(int, int)>();
-        for (var i = 0; i < keys.Length;)
+        for (var i = 0; i < keys.Length; )
         {
             var edge = keys[i] >> 1;
             var j = i;

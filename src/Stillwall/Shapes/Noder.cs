@@ -26,7 +26,10 @@ internal static class Noder
         return chains;
     }
 
-    /// <summary>The points that each edge runs through when, after bends have brought edges within reach of other points, they are cut again until nothing changes.</summary>
+    /// <summary>
+    /// The points that each edge runs through when, after bends have brought edges within reach of other points, they are cut again until nothing
+    /// changes.
+    /// </summary>
     internal static Dictionary<GridEdge, GridPoint[]> Settled(IReadOnlyList<GridEdge> edges)
     {
         var settled = edges.Zip(Chains(edges)).ToDictionary(e => e.First, e => e.Second);
@@ -126,13 +129,13 @@ internal static class Noder
         return between is null ? [from, to] : [from, .. between.OrderBy(p => Along(from, to, p)).ThenBy(p => p), to];
     }
 
-    private static long Along(GridPoint from, GridPoint to, GridPoint at) =>
-        (long)(at.X - from.X) * (to.X - from.X) + (long)(at.Y - from.Y) * (to.Y - from.Y);
+    private static long Along(GridPoint from, GridPoint to, GridPoint at) => (long)(at.X - from.X) * (to.X - from.X) + (long)(at.Y - from.Y) * (to.Y - from.Y);
 
     // The square round the point owns its left and lower side, so of its corners only the lower left one.
     private static bool PassesThrough(GridPoint from, GridPoint to, GridPoint at)
     {
-        long dx = to.X - from.X, dy = to.Y - from.Y;
+        long dx = to.X - from.X,
+            dy = to.Y - from.Y;
         var off = 2 * GridPoint.Turn(from, to, at);
         var reach = Math.Abs(dx) + Math.Abs(dy);
         return Math.Abs(off) < reach || (Math.Abs(off) == reach && off - dx + dy == 0);

@@ -27,7 +27,9 @@ public static class Outlines
     {
         Require.NotNegative(diameter);
         var side = diameter / 2 * Math.Cos(TangentDegrees * Math.PI / 180);
-        return diameter <= 0.01 ? Region.Empty : Region.Disc(x, y, diameter).Join(Region.Polygon([(x + side, y + side), (x, y + 2 * side), (x - side, y + side), (x, y)]));
+        return diameter <= 0.01
+            ? Region.Empty
+            : Region.Disc(x, y, diameter).Join(Region.Polygon([(x + side, y + side), (x, y + 2 * side), (x - side, y + side), (x, y)]));
     }
 
     /// <summary>A slot with round ends.</summary>

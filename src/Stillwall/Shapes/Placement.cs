@@ -88,7 +88,13 @@ public sealed record Placement
 
     private Placement Then(int quarters, Func<int, int, int[]> about)
     {
-        var (c, s) = (((quarters % 4) + 4) % 4) switch { 0 => (1, 0), 1 => (0, 1), 2 => (-1, 0), _ => (0, -1) };
+        var (c, s) = (((quarters % 4) + 4) % 4) switch
+        {
+            0 => (1, 0),
+            1 => (0, 1),
+            2 => (-1, 0),
+            _ => (0, -1),
+        };
         var m = about(c, s);
         var product = new int[9];
         for (var i = 0; i < 9; i++)
@@ -103,7 +109,8 @@ public sealed record Placement
 /// <summary>Millimetres onto the grid.</summary>
 internal static class Grid
 {
-    internal const double MicrometresPerMillimetre = 1000, FarthestMm = 100_000;
+    internal const double MicrometresPerMillimetre = 1000,
+        FarthestMm = 100_000;
 
     internal static int Micrometres(double mm, string name)
     {

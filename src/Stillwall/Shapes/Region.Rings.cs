@@ -19,13 +19,19 @@ public sealed partial class Region
     public int PieceCount => geometry.IsEmpty ? 0 : geometry.NumGeometries;
 
     /// <summary>The box round the region, mm; null round nothing.</summary>
-    public (double Left, double Bottom, double Right, double Top)? Extent => geometry.IsEmpty
-        ? null
-        : (geometry.EnvelopeInternal.MinX / MicrometresPerMillimetre, geometry.EnvelopeInternal.MinY / MicrometresPerMillimetre,
-            geometry.EnvelopeInternal.MaxX / MicrometresPerMillimetre, geometry.EnvelopeInternal.MaxY / MicrometresPerMillimetre);
+    public (double Left, double Bottom, double Right, double Top)? Extent =>
+        geometry.IsEmpty
+            ? null
+            : (
+                geometry.EnvelopeInternal.MinX / MicrometresPerMillimetre,
+                geometry.EnvelopeInternal.MinY / MicrometresPerMillimetre,
+                geometry.EnvelopeInternal.MaxX / MicrometresPerMillimetre,
+                geometry.EnvelopeInternal.MaxY / MicrometresPerMillimetre
+            );
 
     /// <summary>The rings, run so that the region lies at the left: outer ones counter-clockwise, holes clockwise.</summary>
-    internal IReadOnlyList<GridPoint[]> Rings => rings ??= [.. Polygons(geometry).SelectMany(p => p.InteriorRings.Select(h => Ring(h, false)).Prepend(Ring(p.ExteriorRing, true)))];
+    internal IReadOnlyList<GridPoint[]> Rings =>
+        rings ??= [.. Polygons(geometry).SelectMany(p => p.InteriorRings.Select(h => Ring(h, false)).Prepend(Ring(p.ExteriorRing, true)))];
 
     /// <summary>Where a level line runs within the region.</summary>
     /// <param name="y">Height of the line, mm; a line along a level edge counts as just above it.</param>
@@ -57,12 +63,27 @@ public sealed partial class Region
     /// <returns>True where the region's edges touch it from outside at most, and its middle is within.</returns>
     internal bool Holds(double left, double bottom, double right, double top)
     {
-        if (geometry.IsEmpty || !geometry.EnvelopeInternal.Contains(new Envelope(left * MicrometresPerMillimetre, right * MicrometresPerMillimetre, bottom * MicrometresPerMillimetre, top * MicrometresPerMillimetre)))
+        if (
+            geometry.IsEmpty
+            || !geometry.EnvelopeInternal.Contains(
+                new Envelope(
+                    left * MicrometresPerMillimetre,
+                    right * MicrometresPerMillimetre,
+                    bottom * MicrometresPerMillimetre,
+                    top * MicrometresPerMillimetre
+                )
+            )
+        )
         {
             return false;
         }
 
-        var (l, b, r, t) = (left * MicrometresPerMillimetre, bottom * MicrometresPerMillimetre, right * MicrometresPerMillimetre, top * MicrometresPerMillimetre);
+        var (l, b, r, t) = (
+            left * MicrometresPerMillimetre,
+            bottom * MicrometresPerMillimetre,
+            right * MicrometresPerMillimetre,
+            top * MicrometresPerMillimetre
+        );
         foreach (var ring in Rings)
         {
             for (var i = 0; i < ring.Length; i++)
@@ -132,7 +153,11 @@ public sealed partial class Region
     public Region Offset(double distance)
     {
         Require.Within(distance, -1e4, 1e4, nameof(distance), "mm");
-        var around = BufferOp.Buffer(geometry, distance * MicrometresPerMillimetre, new BufferParameters(Segments(Math.Max(0.1, Math.Abs(distance)))) { SimplifyFactor = 0.001 });
+        var around = BufferOp.Buffer(
+            geometry,
+            distance * MicrometresPerMillimetre,
+            new BufferParameters(Segments(Math.Max(0.1, Math.Abs(distance)))) { SimplifyFactor = 0.001 }
+        );
         return new Region(PrecisionReducer.ReducePrecision(around, Factory.PrecisionModel));
     }
 
@@ -163,7 +188,13 @@ public sealed partial class Region
     /// <returns>The same shape, exactly.</returns>
     public Region Turned(int quarters)
     {
-        var (cos, sin) = (((quarters % 4) + 4) % 4) switch { 0 => (1, 0), 1 => (0, 1), 2 => (-1, 0), _ => (0, -1) };
+        var (cos, sin) = (((quarters % 4) + 4) % 4) switch
+        {
+            0 => (1, 0),
+            1 => (0, 1),
+            2 => (-1, 0),
+            _ => (0, -1),
+        };
         return Changed(new AffineTransformation(cos, -sin, 0, sin, cos, 0));
     }
 
@@ -195,8 +226,10 @@ public sealed partial class Region
     /// <summary>What a pen of some width draws along lines, mm; a line of one point is a dot.</summary>
     internal static Region Strokes(IEnumerable<IReadOnlyList<(double X, double Y)>> lines, double width)
     {
-        var drawn = lines.Select(line => line.Select(p => new Coordinate(Math.Round(p.X * MicrometresPerMillimetre), Math.Round(p.Y * MicrometresPerMillimetre))).ToArray())
-            .Select(line => line.Length == 1 ? (Geometry)Factory.CreatePoint(line[0]) : Factory.CreateLineString(line)).ToArray();
+        var drawn = lines
+            .Select(line => line.Select(p => new Coordinate(Math.Round(p.X * MicrometresPerMillimetre), Math.Round(p.Y * MicrometresPerMillimetre))).ToArray())
+            .Select(line => line.Length == 1 ? (Geometry)Factory.CreatePoint(line[0]) : Factory.CreateLineString(line))
+            .ToArray();
         var around = BufferOp.Buffer(Factory.CreateGeometryCollection(drawn), width / 2 * MicrometresPerMillimetre, new BufferParameters(2));
         return new Region(PrecisionReducer.ReducePrecision(around, Factory.PrecisionModel));
     }
@@ -204,15 +237,19 @@ public sealed partial class Region
     /// <summary>A narrow strip round a line, or a small square round a point.</summary>
     internal static Region Along(GridPoint from, GridPoint to, double halfWidth)
     {
-        var (x0, y0, x1, y1) = (from.X / MicrometresPerMillimetre, from.Y / MicrometresPerMillimetre, to.X / MicrometresPerMillimetre, to.Y / MicrometresPerMillimetre);
+        var (x0, y0, x1, y1) = (
+            from.X / MicrometresPerMillimetre,
+            from.Y / MicrometresPerMillimetre,
+            to.X / MicrometresPerMillimetre,
+            to.Y / MicrometresPerMillimetre
+        );
         var length = Math.Sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
         var (ux, uy) = length > 0 ? ((x1 - x0) / length * halfWidth, (y1 - y0) / length * halfWidth) : (halfWidth, 0);
         return Polygon([(x0 - ux + uy, y0 - uy - ux), (x1 + ux + uy, y1 + uy - ux), (x1 + ux - uy, y1 + uy + ux), (x0 - ux - uy, y0 - uy + ux)]);
     }
 
     /// <summary>A ring of grid points as a region.</summary>
-    internal static Region OfRing(IReadOnlyList<GridPoint> ring) =>
-        Polygon(ring.Select(p => (p.X / MicrometresPerMillimetre, p.Y / MicrometresPerMillimetre)));
+    internal static Region OfRing(IReadOnlyList<GridPoint> ring) => Polygon(ring.Select(p => (p.X / MicrometresPerMillimetre, p.Y / MicrometresPerMillimetre)));
 
     private static IEnumerable<Polygon> Polygons(Geometry geometry) =>
         Enumerable.Range(0, geometry.NumGeometries).Select(geometry.GetGeometryN).OfType<Polygon>().Where(p => !p.IsEmpty);

@@ -23,16 +23,25 @@ public sealed partial class Region
         return found ?? Overlaid(JoinAll(others), keeps);
     }
 
-    /// <summary>What of this region lies within each of others, drawn through the same points: a border that the parts have in common is the same edges in all.</summary>
+    /// <summary>
+    /// What of this region lies within each of others, drawn through the same points: a border that the parts have in common is the same edges in
+    /// all.
+    /// </summary>
     /// <param name="others">The others.</param>
     /// <returns>The common parts in the order of the others, without slivers.</returns>
     internal IReadOnlyList<Region> PartsWithin(IReadOnlyList<Region> others)
     {
         var settled = Noder.Settled([.. others.Prepend(this).SelectMany(r => r.Rings).SelectMany(RingSweep.EdgesOf).Distinct()]);
-        IReadOnlyList<GridPoint[]> Through(Region region) => [.. region.Rings.Select(ring => RingSweep.EdgesOf(ring).SelectMany(e => settled[e].SkipLast(1)).ToArray())];
+        IReadOnlyList<GridPoint[]> Through(Region region) =>
+            [.. region.Rings.Select(ring => RingSweep.EdgesOf(ring).SelectMany(e => settled[e].SkipLast(1)).ToArray())];
         var own = Through(this);
-        return [.. others.Select(other =>
-            (RingSweep.Combine(own, Through(other), (a, b) => a && b, node: false) is { } traced ? OfTraced(traced, simplify: false) : null) ?? Intersect(JoinAll(other.Pieces())))];
+        return
+        [
+            .. others.Select(other =>
+                (RingSweep.Combine(own, Through(other), (a, b) => a && b, node: false) is { } traced ? OfTraced(traced, simplify: false) : null)
+                ?? Intersect(JoinAll(other.Pieces()))
+            ),
+        ];
     }
 
     /// <summary>The region within rings that a sweep has traced, without slivers; null where they do not fit into one another.</summary>
@@ -42,13 +51,18 @@ public sealed partial class Region
         return OfRings(simplify ? WithoutNeedlessPoints(kept) : kept);
     }
 
-    private Region Overlaid(Region other, Func<bool, bool, bool> keeps) => keeps(true, true) ? (keeps(true, false) ? Join(other) : Intersect(other)) : Cut(other);
+    private Region Overlaid(Region other, Func<bool, bool, bool> keeps) =>
+        keeps(true, true) ? (keeps(true, false) ? Join(other) : Intersect(other)) : Cut(other);
 
     // Outer rings run counter-clockwise; a hole belongs to the smallest outer ring that it lies in. Null where a hole lies in none.
     private static Region? OfRings(IReadOnlyList<GridPoint[]> rings)
     {
         var sized = rings.Select(r => (Ring: r, Line: Line(r), Area: TwiceArea(r))).ToList();
-        var shells = sized.Where(r => r.Area > 0).OrderBy(r => r.Area).Select(r => (r.Line, Box: r.Line.EnvelopeInternal, Holes: new List<LinearRing>())).ToList();
+        var shells = sized
+            .Where(r => r.Area > 0)
+            .OrderBy(r => r.Area)
+            .Select(r => (r.Line, Box: r.Line.EnvelopeInternal, Holes: new List<LinearRing>()))
+            .ToList();
         foreach (var hole in sized.Where(r => r.Area < 0))
         {
             var box = hole.Line.EnvelopeInternal;
@@ -75,7 +89,10 @@ public sealed partial class Region
     {
         var corners = hole.Coordinates;
         var middles = corners.Zip(corners.Skip(1), (a, b) => new Coordinate((a.X + b.X) / 2, (a.Y + b.Y) / 2));
-        return corners.Concat(middles).Select(c => PointLocation.LocateInRing(c, shell.Coordinates)).FirstOrDefault(at => at != Location.Boundary, Location.Exterior) == Location.Interior;
+        return corners
+                .Concat(middles)
+                .Select(c => PointLocation.LocateInRing(c, shell.Coordinates))
+                .FirstOrDefault(at => at != Location.Boundary, Location.Exterior) == Location.Interior;
     }
 
     private static LinearRing Line(GridPoint[] ring)

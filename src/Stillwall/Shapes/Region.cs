@@ -12,7 +12,10 @@ namespace Stillwall.Shapes;
 /// </remarks>
 public sealed partial class Region
 {
-    private const double MicrometresPerMillimetre = 1000, SquareMetresPerSquareMicrometre = 1e-12, ChordMillimetres = 0.02, LeastRadius = 0.001;
+    private const double MicrometresPerMillimetre = 1000,
+        SquareMetresPerSquareMicrometre = 1e-12,
+        ChordMillimetres = 0.02,
+        LeastRadius = 0.001;
 
     private const int MostPointsFloating = 400;
 
@@ -51,7 +54,13 @@ public sealed partial class Region
 
         // A radius within the grid is none: the corners stay where they are.
         var r = radius < LeastRadius ? 0 : Math.Min(radius, Math.Min(right - left, top - bottom) / 2);
-        var corners = new (double X, double Y, double From)[] { (right - r, bottom + r, -90), (right - r, top - r, 0), (left + r, top - r, 90), (left + r, bottom + r, 180) };
+        var corners = new (double X, double Y, double From)[]
+        {
+            (right - r, bottom + r, -90),
+            (right - r, top - r, 0),
+            (left + r, top - r, 90),
+            (left + r, bottom + r, 180),
+        };
         return Polygon(corners.SelectMany(c => Quarter(c.X, c.Y, r, c.From)));
     }
 
@@ -140,7 +149,10 @@ public sealed partial class Region
     private Region Overlay(Region other, SpatialFunction operation)
     {
         ArgumentNullException.ThrowIfNull(other);
-        if (geometry.NumPoints + other.geometry.NumPoints <= MostPointsFloating && Rounded(OverlayNG.Overlay(geometry, other.geometry, operation, Floating)) is { } quick)
+        if (
+            geometry.NumPoints + other.geometry.NumPoints <= MostPointsFloating
+            && Rounded(OverlayNG.Overlay(geometry, other.geometry, operation, Floating)) is { } quick
+        )
         {
             return new Region(quick);
         }
@@ -174,11 +186,13 @@ public sealed partial class Region
         var step = Math.PI / 2 / n;
         var a = (n - 2) / 2.0;
         var between = radius * (Math.Sqrt(1 + a * Math.PI / Math.Sin(step)) - 1) / (2 * a);
-        return Enumerable.Range(0, n + 1).Select(i =>
-        {
-            var angle = fromDegrees * Math.PI / 180 + i * step;
-            var r = i == 0 || i == n ? radius : between;
-            return (x + r * Math.Cos(angle), y + r * Math.Sin(angle));
-        });
+        return Enumerable
+            .Range(0, n + 1)
+            .Select(i =>
+            {
+                var angle = fromDegrees * Math.PI / 180 + i * step;
+                var r = i == 0 || i == n ? radius : between;
+                return (x + r * Math.Cos(angle), y + r * Math.Sin(angle));
+            });
     }
 }

@@ -28,8 +28,7 @@ public sealed record RoundedFrame(double Left, double Bottom, double Right, doub
     /// <summary>The frame a distance further in on every side; corners lose as much radius, down to none.</summary>
     /// <param name="distance">Distance inwards, mm.</param>
     /// <returns>The inner frame; its edges may have passed one another.</returns>
-    public RoundedFrame Inset(double distance) =>
-        new(Left + distance, Bottom + distance, Right - distance, Top - distance, Math.Max(0, Radius - distance));
+    public RoundedFrame Inset(double distance) => new(Left + distance, Bottom + distance, Right - distance, Top - distance, Math.Max(0, Radius - distance));
 
     /// <summary>The region within.</summary>
     /// <returns>The region; empty where the edges have passed one another.</returns>
@@ -60,7 +59,13 @@ public sealed record RoundedFrame(double Left, double Bottom, double Right, doub
             {
                 var turned = angle + at / Radius;
                 var (cx, cy) = (x - Radius * sin, y + Radius * cos);
-                return new PathPlace(cx + Radius * Math.Sin(turned), cy - Radius * Math.Cos(turned), Math.Cos(turned), Math.Sin(turned), -Math.Min(at, arc - at));
+                return new PathPlace(
+                    cx + Radius * Math.Sin(turned),
+                    cy - Radius * Math.Cos(turned),
+                    Math.Cos(turned),
+                    Math.Sin(turned),
+                    -Math.Min(at, arc - at)
+                );
             }
 
             at -= arc;

@@ -27,13 +27,20 @@ public sealed class Solid
     /// <summary>Lowest and highest point, mm; null for nothing.</summary>
     public (double Bottom, double Top)? Heights => Layers.Count == 0 ? null : (Layers[0].BottomMm, Layers[^1].TopMm);
 
-    /// <summary>The box round everything that was added, whatever was cut away after: left, bottom, right, top in the plane, mm; null for nothing. Needs no drawing.</summary>
+    /// <summary>
+    /// The box round everything that was added, whatever was cut away after: left, bottom, right, top in the plane, mm; null for nothing. Needs no
+    /// drawing.
+    /// </summary>
     public (double Left, double Bottom, double Right, double Top)? AddedExtent
     {
         get
         {
-            var boxes = steps.Where(s => s.Kind == SolidStepKind.Add).SelectMany(s => s.Taper is null ? [s.Region] : new[] { Region.OfRing(s.RingAt(s.Bottom)), Region.OfRing(s.RingAt(s.Top)) })
-                .Select(r => r.Extent).OfType<(double Left, double Bottom, double Right, double Top)>().ToList();
+            var boxes = steps
+                .Where(s => s.Kind == SolidStepKind.Add)
+                .SelectMany(s => s.Taper is null ? [s.Region] : new[] { Region.OfRing(s.RingAt(s.Bottom)), Region.OfRing(s.RingAt(s.Top)) })
+                .Select(r => r.Extent)
+                .OfType<(double Left, double Bottom, double Right, double Top)>()
+                .ToList();
             return boxes.Count == 0 ? null : (boxes.Min(b => b.Left), boxes.Min(b => b.Bottom), boxes.Max(b => b.Right), boxes.Max(b => b.Top));
         }
     }
@@ -123,7 +130,9 @@ public sealed class Solid
     public Solid Between(double from, double to)
     {
         var (bottom, top) = Span(from, to);
-        return new([.. steps.Where(s => s.Bottom < top && s.Top > bottom).Select(s => s with { Bottom = Math.Max(s.Bottom, bottom), Top = Math.Min(s.Top, top) })]);
+        return new([
+            .. steps.Where(s => s.Bottom < top && s.Top > bottom).Select(s => s with { Bottom = Math.Max(s.Bottom, bottom), Top = Math.Min(s.Top, top) }),
+        ]);
     }
 
     /// <summary>Lifts or lowers the whole.</summary>
@@ -139,7 +148,9 @@ public sealed class Solid
     private static (int Bottom, int Top) Span(double from, double to)
     {
         var (bottom, top) = (Grid.Micrometres(from, nameof(from)), Grid.Micrometres(to, nameof(to)));
-        return top < bottom ? throw new ArgumentOutOfRangeException(nameof(to), to, FormattableString.Invariant($"accepted: {from} mm or more")) : (bottom, top);
+        return top < bottom
+            ? throw new ArgumentOutOfRangeException(nameof(to), to, FormattableString.Invariant($"accepted: {from} mm or more"))
+            : (bottom, top);
     }
 
     private Solid With(SolidStepKind kind, Region region, double from, double to)

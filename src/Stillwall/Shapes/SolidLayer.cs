@@ -12,7 +12,15 @@ public sealed class SolidLayer
         LowerEdges = UpperEdges = EdgesOf(region);
     }
 
-    internal SolidLayer(int bottom, int top, Region lower, Region upper, IReadOnlyList<GridEdge> lowerEdges, IReadOnlyList<GridEdge> upperEdges, Func<double, Region> regionAt)
+    internal SolidLayer(
+        int bottom,
+        int top,
+        Region lower,
+        Region upper,
+        IReadOnlyList<GridEdge> lowerEdges,
+        IReadOnlyList<GridEdge> upperEdges,
+        Func<double, Region> regionAt
+    )
     {
         this.regionAt = regionAt;
         (Bottom, Top, Lower, Upper, LowerEdges, UpperEdges) = (bottom, top, lower, upper, lowerEdges, upperEdges);
@@ -34,9 +42,7 @@ public sealed class SolidLayer
     public bool Tapered => !ReferenceEquals(LowerEdges, UpperEdges);
 
     /// <summary>Volume, m³: area times thickness, or the prismatoid's h/6·(A₀ + 4A + A₁) where sides are inclined.</summary>
-    public double VolumeM3 => Tapered
-        ? (Top - Bottom) * 1e-6 / 6 * (Lower.AreaM2 + 4 * MiddleAreaM2() + Upper.AreaM2)
-        : (Top - Bottom) * 1e-6 * Lower.AreaM2;
+    public double VolumeM3 => Tapered ? (Top - Bottom) * 1e-6 / 6 * (Lower.AreaM2 + 4 * MiddleAreaM2() + Upper.AreaM2) : (Top - Bottom) * 1e-6 * Lower.AreaM2;
 
     internal int Bottom { get; }
 

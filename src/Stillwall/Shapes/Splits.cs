@@ -20,7 +20,10 @@ public static class Splits
         }
 
         double[] cuts = [ends.Bottom, .. heights.Where(h => h > ends.Bottom && h < ends.Top).Distinct().Order(), ends.Top];
-        return [.. cuts.Zip(cuts.Skip(1), (from, to) => solid.Between(from, to)).Where(s => s.Layers.Count > 0).Select(s => s.Lifted(-s.Heights!.Value.Bottom))];
+        return
+        [
+            .. cuts.Zip(cuts.Skip(1), (from, to) => solid.Between(from, to)).Where(s => s.Layers.Count > 0).Select(s => s.Lifted(-s.Heights!.Value.Bottom)),
+        ];
     }
 
     /// <summary>Cuts upright, along a line in the plane.</summary>
@@ -28,7 +31,10 @@ public static class Splits
     /// <param name="alongX">True for a cut along x at a y, false for one along y at an x.</param>
     /// <param name="at">Where the cut lies, mm.</param>
     /// <returns>The piece on the lesser side and the one on the greater; a piece may be empty.</returns>
-    /// <remarks>Model: regions cut in two; inclined sides that the cut crosses are taken in steps of 0.1 mm. Validity: any solid. Source: geometry. Accuracy: exact on the grid; nothing is lost in the cut.</remarks>
+    /// <remarks>
+    /// Model: regions cut in two; inclined sides that the cut crosses are taken in steps of 0.1 mm. Validity: any solid. Source: geometry. Accuracy:
+    /// exact on the grid; nothing is lost in the cut.
+    /// </remarks>
     public static (Solid Lesser, Solid Greater) Upright(Solid solid, bool alongX, double at)
     {
         ArgumentNullException.ThrowIfNull(solid);

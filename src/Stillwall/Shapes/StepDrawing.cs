@@ -11,7 +11,8 @@ internal sealed class StepDrawing
 {
     private readonly Dictionary<Region, IReadOnlyList<GridPoint[]>> noded;
     private readonly Dictionary<SolidStep, string> numbers = new(ReferenceEqualityComparer.Instance);
-    private readonly Drawn upright = new([]), tapered = new([]);
+    private readonly Drawn upright = new([]),
+        tapered = new([]);
 
     internal StepDrawing(IReadOnlyList<SolidStep> steps)
     {
@@ -38,7 +39,7 @@ internal sealed class StepDrawing
     // What follows one another and does the same.
     private static IEnumerable<IReadOnlyList<SolidStep>> Runs(IReadOnlyList<SolidStep> acting)
     {
-        for (var i = 0; i < acting.Count;)
+        for (var i = 0; i < acting.Count; )
         {
             var run = acting.Skip(i).TakeWhile(s => s.Kind == acting[i].Kind).ToList();
             run = run[0].Kind == SolidStepKind.Keep ? run[..1] : run;
@@ -52,32 +53,53 @@ internal sealed class StepDrawing
         var key = string.Join(',', run.Select(s => numbers[s] + (s.Taper is null ? "" : string.Create(CultureInfo.InvariantCulture, $"@{height}"))));
         if (!from.Next.TryGetValue(key, out var found))
         {
-            var shapes = run.SelectMany(s => s.Taper is not null ? [[.. s.RingAt(height)]] : withTaper ? s.Region.Rings : noded[s.Region]);
+            var shapes = run.SelectMany(s =>
+                s.Taper is not null
+                    ?
+                    [
+                        [.. s.RingAt(height)],
+                    ]
+                : withTaper ? s.Region.Rings
+                : noded[s.Region]
+            );
             from.Next[key] = found = new Drawn(from.Rings is { } rings ? RingSweep.Combine(rings, shapes, Rule(run[0].Kind), node: withTaper) : null);
         }
 
         return found;
     }
 
-    private static Func<bool, bool, bool> Rule(SolidStepKind kind) => kind switch
-    {
-        SolidStepKind.Add => (a, b) => a || b,
-        SolidStepKind.Cut => (a, b) => a && !b,
-        _ => (a, b) => a && b,
-    };
+    private static Func<bool, bool, bool> Rule(SolidStepKind kind) =>
+        kind switch
+        {
+            SolidStepKind.Add => (a, b) => a || b,
+            SolidStepKind.Cut => (a, b) => a && !b,
+            _ => (a, b) => a && b,
+        };
 
     // The slow way, step by step, where the quick one came to no end.
-    private static Region Overlaid(IReadOnlyList<SolidStep> acting, double height) => acting.Aggregate(Region.Empty, (region, step) =>
-    {
-        var shape = step.Taper is null ? step.Region : Region.OfRing(step.RingAt(height));
-        return step.Kind switch { SolidStepKind.Add => region.Join(shape), SolidStepKind.Cut => region.Cut(shape), _ => region.Intersect(shape) };
-    });
+    private static Region Overlaid(IReadOnlyList<SolidStep> acting, double height) =>
+        acting.Aggregate(
+            Region.Empty,
+            (region, step) =>
+            {
+                var shape = step.Taper is null ? step.Region : Region.OfRing(step.RingAt(height));
+                return step.Kind switch
+                {
+                    SolidStepKind.Add => region.Join(shape),
+                    SolidStepKind.Cut => region.Cut(shape),
+                    _ => region.Intersect(shape),
+                };
+            }
+        );
 
     private static Dictionary<Region, IReadOnlyList<GridPoint[]>> Noded(IReadOnlyList<Region> regions)
     {
         var edges = regions.SelectMany(r => r.Rings).SelectMany(RingSweep.EdgesOf).Distinct().ToList();
         var chains = Noder.Settled(edges);
-        return regions.ToDictionary(r => r, r => (IReadOnlyList<GridPoint[]>)[.. r.Rings.Select(ring => RingSweep.EdgesOf(ring).SelectMany(e => chains[e].SkipLast(1)).ToArray())]);
+        return regions.ToDictionary(
+            r => r,
+            r => (IReadOnlyList<GridPoint[]>)[.. r.Rings.Select(ring => RingSweep.EdgesOf(ring).SelectMany(e => chains[e].SkipLast(1)).ToArray())]
+        );
     }
 
     // From each region on, what the next steps make of it. No rings: the quick way came to no end.

@@ -55,8 +55,16 @@ public sealed class Taper
     }
 
     /// <summary>The ring a share of the way up.</summary>
-    internal IReadOnlyList<GridPoint> At(double share) => share <= 0 ? LowerRing : share >= 1 ? UpperRing
-        : [.. LowerRing.Zip(UpperRing, (a, b) => new GridPoint((int)Math.Round(a.X + share * ((double)b.X - a.X)), (int)Math.Round(a.Y + share * ((double)b.Y - a.Y))))];
+    internal IReadOnlyList<GridPoint> At(double share) =>
+        share <= 0 ? LowerRing
+        : share >= 1 ? UpperRing
+        :
+        [
+            .. LowerRing.Zip(
+                UpperRing,
+                (a, b) => new GridPoint((int)Math.Round(a.X + share * ((double)b.X - a.X)), (int)Math.Round(a.Y + share * ((double)b.Y - a.Y)))
+            ),
+        ];
 
     private static GridPoint At(double x, double y) => new(Grid.Micrometres(x, nameof(x)), Grid.Micrometres(y, nameof(y)));
 
@@ -68,7 +76,13 @@ public sealed class Taper
         }
 
         var r = Math.Min(f.Radius, Math.Min(f.Width, f.Height) / 2);
-        (double X, double Y, double From)[] corners = [(f.Right - r, f.Bottom + r, -90), (f.Right - r, f.Top - r, 0), (f.Left + r, f.Top - r, 90), (f.Left + r, f.Bottom + r, 180)];
+        (double X, double Y, double From)[] corners =
+        [
+            (f.Right - r, f.Bottom + r, -90),
+            (f.Right - r, f.Top - r, 0),
+            (f.Left + r, f.Top - r, 90),
+            (f.Left + r, f.Bottom + r, 180),
+        ];
         return [.. corners.SelectMany(c => n == 0 ? [(c.X, c.Y)] : Region.Quarter(c.X, c.Y, r, c.From, n)).Select(p => At(p.X, p.Y))];
     }
 }

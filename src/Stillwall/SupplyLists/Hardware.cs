@@ -44,7 +44,9 @@ public static class Hardware
         needs.Add(new("sealant", jointM is { } m ? Math.Ceiling(m / MetresPerCartridge) : null, Dimension.Count, "Pour"));
         needs.Add(new("threaded insert", sheet?.Bolts * count, Dimension.Count, "Supplies"));
         needs.Add(new("screw", sheet?.Bolts * count, Dimension.Count, "Supplies"));
-        needs.Add(new("gasket tape", sheet is null ? null : Math.Round(Math.PI * (sheet.FlangeM ?? sheet.CutoutM ?? 0.3) * count, 3), Dimension.Length, "Supplies"));
+        needs.Add(
+            new("gasket tape", sheet is null ? null : Math.Round(Math.PI * (sheet.FlangeM ?? sheet.CutoutM ?? 0.3) * count, 3), Dimension.Length, "Supplies")
+        );
         needs.Add(new("terminal", 1, Dimension.Count, "Supplies"));
         needs.Add(new("cable", CableM * count, Dimension.Length, "Supplies"));
         if (cabinet?.Fill?.MassKg is { } fill)
@@ -66,5 +68,6 @@ public static class Hardware
     /// <remarks>Source: common practice, no source: 8 g for an insert with its screw, 250 g for the rest.</remarks>
     public static double MassKg(int bolts) => 0.008 * bolts + 0.25;
 
-    private const double MetresPerCartridge = 8, CableM = 1.5;
+    private const double MetresPerCartridge = 8,
+        CableM = 1.5;
 }

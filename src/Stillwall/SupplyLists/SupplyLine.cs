@@ -21,7 +21,9 @@ public sealed record SupplyLine(
     [property: ComputedBy("supply-to-buy", "supplies[].needed", "supplies[].in_stock")] double? ToBuy,
     string Unit,
     [property: ComputedBy("supply-price", "supplies[].needed")] double? Price,
-    string State, string Step,
+    string State,
+    string Step,
     [property: ComputedBy("supply-price", "supplies[].to_buy")] double? PriceToBuy,
     [property: ComputedBy("supply-price")] double? Pack,
-    [property: ComputedBy("supply-price", "supplies[].to_buy")] double? PackCount);
+    [property: ComputedBy("supply-price", "supplies[].to_buy")] double? PackCount
+);

@@ -36,7 +36,11 @@ public static class SupplyList
     public static (double Total, double ToBuy, IReadOnlyList<string> Unpriced) Cost(IReadOnlyList<SupplyLine> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        return (lines.Sum(l => l.Price ?? 0), lines.Sum(l => l.PriceToBuy ?? 0), [.. lines.Where(l => l.Price is null && l.Needed is not 0).Select(l => l.Item)]);
+        return (
+            lines.Sum(l => l.Price ?? 0),
+            lines.Sum(l => l.PriceToBuy ?? 0),
+            [.. lines.Where(l => l.Price is null && l.Needed is not 0).Select(l => l.Item)]
+        );
     }
 
     private static SupplyLine Line(Need need, IReadOnlyList<Stock>? stock, IReadOnlyList<Price>? prices, DateOnly? pourDate)
@@ -50,9 +54,18 @@ public static class SupplyList
         var (unitPrice, pack) = need.OwnPrice is { } own ? (own, 1.0) : (price?.Cost / price?.Per.Value, price?.Per.Value ?? 1);
         var packs = toBuy is { } amount ? Math.Ceiling(amount / pack - 1e-9) : (double?)null;
         return new SupplyLine(
-            need.Item, need.Amount, inStock, toBuy, UnitOf(need.Dimension), need.Amount * unitPrice,
-            State(need, shelf, matching, inStock), need.Step, toBuy is 0 ? 0 : packs * pack * unitPrice,
-            unitPrice is null ? null : pack, unitPrice is null ? null : packs);
+            need.Item,
+            need.Amount,
+            inStock,
+            toBuy,
+            UnitOf(need.Dimension),
+            need.Amount * unitPrice,
+            State(need, shelf, matching, inStock),
+            need.Step,
+            toBuy is 0 ? 0 : packs * pack * unitPrice,
+            unitPrice is null ? null : pack,
+            unitPrice is null ? null : packs
+        );
     }
 
     private static string State(Need need, List<Stock>? shelf, List<Stock>? matching, double? inStock)
@@ -67,10 +80,20 @@ public static class SupplyList
             return "to hand";
         }
 
-        return matching.Sum(s => s.Amount.Value) >= needed - 1e-9 ? "past date" : have > 0 ? "short" : "missing";
+        return matching.Sum(s => s.Amount.Value) >= needed - 1e-9 ? "past date"
+            : have > 0 ? "short"
+            : "missing";
     }
 
     private static bool Same(string a, string b) => string.Equals(a.Trim(), b, StringComparison.OrdinalIgnoreCase);
 
-    private static string UnitOf(Dimension dimension) => dimension switch { Dimension.Mass => "kg", Dimension.Length => "m", Dimension.Volume => "m3", Dimension.Area => "m2", _ => "pc" };
+    private static string UnitOf(Dimension dimension) =>
+        dimension switch
+        {
+            Dimension.Mass => "kg",
+            Dimension.Length => "m",
+            Dimension.Volume => "m3",
+            Dimension.Area => "m2",
+            _ => "pc",
+        };
 }

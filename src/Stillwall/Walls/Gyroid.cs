@@ -12,8 +12,10 @@ public static class Gyroid
     /// <returns>Share, 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: 3.09 t/L − 4.19 (t/L)³: the area of the surface, 3.09 L² in a cell, times the thickness, less what curvature takes. Validity: t up to 0.3 L.
-    /// Source: area of the gyroid 3.0915 (Schoen, NASA TN D-5541, 1970, from memory); the cubic term 4π/3 is Steiner's formula with the surface's Euler number of −8 a cell. Accuracy: 1 %.
+    /// Model: 3.09 t/L − 4.19 (t/L)³: the area of the surface, 3.09 L² in a cell, times the thickness, less what curvature takes. Validity: t up to
+    /// 0.3 L.
+    /// Source: area of the gyroid 3.0915 (Schoen, NASA TN D-5541, 1970, from memory); the cubic term 4π/3 is Steiner's formula with the surface's
+    /// Euler number of −8 a cell. Accuracy: 1 %.
     /// </remarks>
     public static double SolidShare(double cellM, double sheetM)
     {
@@ -42,7 +44,8 @@ public static class Gyroid
     /// <returns>The layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: softest arrangement, 1/E = φ/Ep + (1 − φ)/Ec; density and Poisson's ratio by volume, loss factor by share of the energy. Validity: cast that fills both labyrinths and is held by the sheet.
+    /// Model: softest arrangement, 1/E = φ/Ep + (1 − φ)/Ec; density and Poisson's ratio by volume, loss factor by share of the energy. Validity: cast
+    /// that fills both labyrinths and is held by the sheet.
     /// Source: lower bound of Reuss (from memory). Accuracy: a lower bound, for plastic and gypsum a tenth under the upper one.
     /// </remarks>
     public static Layer Filled(double thicknessM, double solidShare, SkinMaterial skin, CoreMaterial core)
@@ -53,7 +56,12 @@ public static class Gyroid
         var (plastic, cast) = (solidShare / skin.ModulusPa, (1 - solidShare) / core.ModulusPa);
         double Mean(double one, double other) => solidShare * one + (1 - solidShare) * other;
         return new Layer(
-            thicknessM, 1 / (plastic + cast), Mean(skin.Poisson, core.Poisson), Mean(skin.DensityKgM3, core.DensityKgM3), (plastic * skin.LossFactor + cast * core.LossFactor) / (plastic + cast));
+            thicknessM,
+            1 / (plastic + cast),
+            Mean(skin.Poisson, core.Poisson),
+            Mean(skin.DensityKgM3, core.DensityKgM3),
+            (plastic * skin.LossFactor + cast * core.LossFactor) / (plastic + cast)
+        );
     }
 
     /// <summary>The lattice with air in it, as one layer.</summary>
@@ -63,8 +71,8 @@ public static class Gyroid
     /// <returns>The layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: E = 0.6 φ^1.3 of the plastic. Validity: shares of 0.1 to 0.4. Source: power law of sheet lattices as they are reported, both figures from memory. Accuracy: a factor of 1.5; it stays under
-    /// the bound of Hashin and Shtrikman for porous solids.
+    /// Model: E = 0.6 φ^1.3 of the plastic. Validity: shares of 0.1 to 0.4. Source: power law of sheet lattices as they are reported, both figures
+    /// from memory. Accuracy: a factor of 1.5; it stays under the bound of Hashin and Shtrikman for porous solids.
     /// </remarks>
     public static Layer Empty(double thicknessM, double solidShare, SkinMaterial skin)
     {

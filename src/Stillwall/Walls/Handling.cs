@@ -11,7 +11,8 @@ public sealed record JointFigures(
     string Joint,
     [property: ComputedBy("joint-capacity", "parts[].volume_m3")] double CapacityN,
     [property: ComputedBy("lift-load", "mass.finished_kg")] double LoadN,
-    [property: ComputedBy("joint-safety", "parts[].volume_m3", "mass.finished_kg")] double SafetyFactor);
+    [property: ComputedBy("joint-safety", "parts[].volume_m3", "mass.finished_kg")] double SafetyFactor
+);
 
 /// <summary>Joints under the weight of the cabinet, lifted by its front and hung by its rear.</summary>
 public static class Joints
@@ -43,7 +44,8 @@ public static class Joints
     /// <returns>The joint's figures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: strength × area over load, evenly spread. Validity: short joints; peeling carries far less. Source: elementary; strengths from memory. Accuracy: a factor of two.
+    /// Model: strength × area over load, evenly spread. Validity: short joints; peeling carries far less. Source: elementary; strengths from memory.
+    /// Accuracy: a factor of two.
     /// </remarks>
     public static JointFigures Of(string joint, double areaM2, double strengthPa, double loadN)
     {
@@ -81,7 +83,8 @@ public static class Inserts
     /// <returns>Pull-out force, N: 600 for M4, 1000 for M5; null for threads that no figure is at hand for.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive.</exception>
     /// <remarks>
-    /// Model: a table of two. Validity: heat-set brass inserts in PLA or PETG. Source: from memory, M4 0.6–1.5 kN, M5 1–2 kN. Accuracy: wide scatter: one's own pull test replaces it.
+    /// Model: a table of two. Validity: heat-set brass inserts in PLA or PETG. Source: from memory, M4 0.6–1.5 kN, M5 1–2 kN. Accuracy: wide scatter:
+    /// one's own pull test replaces it.
     /// </remarks>
     public static double? PullOutN(double diameterM)
     {
@@ -103,7 +106,8 @@ public static class Inserts
     /// <returns>Load, N.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: preload + (p·S + F)/n, as if the gasket gave no relief. Validity: even circle of screws. Source: our choice, on the high side. Accuracy: a tightened joint adds less of the outer force.
+    /// Model: preload + (p·S + F)/n, as if the gasket gave no relief. Validity: even circle of screws. Source: our choice, on the high side.
+    /// Accuracy: a tightened joint adds less of the outer force.
     /// </remarks>
     public static double LoadN(double preloadN, double boxPressurePa, double coneAreaM2, double coneReactionN, int screws)
     {
@@ -141,7 +145,8 @@ public static class Gasket
     /// <returns>Pressure, Pa; 0 where the driver lifts off.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: (n·F − outwards)/(π/4·(D² − d²)). Validity: an even circle of screws and a stiff flange. Source: elementary statics. Accuracy: as the torque rule, ± 30 %; between screws it is less.
+    /// Model: (n·F − outwards)/(π/4·(D² − d²)). Validity: an even circle of screws and a stiff flange. Source: elementary statics. Accuracy: as the
+    /// torque rule, ± 30 %; between screws it is less.
     /// </remarks>
     public static double PressurePa(double preloadN, int screws, double outwardsN, double innerDiameterM, double outerDiameterM)
     {
@@ -207,8 +212,8 @@ public static class SkinGap
     /// <returns>Gap, m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: (|ε| + |Δα|·ΔT)·width/2. Validity: the skin lies free and is not held by struts. Source: strain difference, elementary; setting strain 0.19–0.22 % as measured,
-    /// the sum of both is our choice on the high side. Accuracy: a factor of two; 0.3 mm on 240 mm.
+    /// Model: (|ε| + |Δα|·ΔT)·width/2. Validity: the skin lies free and is not held by struts. Source: strain difference, elementary; setting strain
+    /// 0.19–0.22 % as measured, the sum of both is our choice on the high side. Accuracy: a factor of two; 0.3 mm on 240 mm.
     /// </remarks>
     public static double GapM(double widthM, double settingStrainRatio, double expansionDifferencePerK, double coolingK)
     {

@@ -5,16 +5,24 @@ namespace Stillwall.Walls;
 
 /// <summary>What a round hole leaves of a plate, and what stands on its rim: functions that are even in both directions, at points of a quarter.</summary>
 /// <remarks>
-/// Every row of points is weighted by the root of its share of the area, so that sums of squares are integrals over what is left, on −1 … 1. They are taken once for all states of a wall.
-/// A ten-thousandth of its stiffness, and far less of its mass, stays on every shape: those that move the hole alone then neither make the matrices singular nor ring low.
+/// Every row of points is weighted by the root of its share of the area, so that sums of squares are integrals over what is left, on −1 … 1. They are
+/// taken once for all states of a wall. A ten-thousandth of its stiffness, and far less of its mass, stays on every shape: those that move the hole
+/// alone then neither make the matrices singular nor ring low.
 /// </remarks>
 internal sealed class HolePoints
 {
-    private const int Order = 8, Points = 2 * Order * Order;
-    private const double Ghost = 1e-4, GhostMass = 1e-8;
+    private const int Order = 8,
+        Points = 2 * Order * Order;
+    private const double Ghost = 1e-4,
+        GhostMass = 1e-8;
     private const int Size = Count * Count;
 
-    private readonly DenseRows bend = new(2 * Size, 2 * Size), twist = new(2 * Size, 2 * Size), slant = new(2 * Size, 2 * Size), meet = new(2 * Size, Size), slopes = new(Size, Size), masses = new(Size, Size);
+    private readonly DenseRows bend = new(2 * Size, 2 * Size),
+        twist = new(2 * Size, 2 * Size),
+        slant = new(2 * Size, 2 * Size),
+        meet = new(2 * Size, Size),
+        slopes = new(Size, Size),
+        masses = new(Size, Size);
     private readonly double[] rim;
 
     internal HolePoints(RoundHole hole, double scaleX, double scaleY, Func<int, EdgePolynomials> turning)
@@ -77,7 +85,8 @@ internal sealed class HolePoints
         mass.AddSquare(1, RimMass);
     }
 
-    // Integrals over what is left of the products of curvatures, twists, slants and slopes: the deflection is even both ways, the rotation along x odd along x, that along y odd along y.
+    // Integrals over what is left of the products of curvatures, twists, slants and slopes: the deflection is even both ways, the rotation along x
+    // odd along x, that along y odd along y.
     private void AddIntegrals(double radiusM, double scaleX, double scaleY, EdgePolynomials w, EdgePolynomials even, EdgePolynomials odd)
     {
         DenseRows Rows() => new(Points, Size);

@@ -50,8 +50,10 @@ public static class Laminate
     /// <returns>Stiffness and loss factor in bending.</returns>
     /// <exception cref="ArgumentException">No layers, or one with a figure out of range.</exception>
     /// <remarks>
-    /// Model: plane sections stay plane; z̄ = ΣQtz/ΣQt, D = ΣQ[t³/12 + t(z − z̄)²], Q = E/(1 − ν²); shear stiffness D²/∫F²/G dz with F(z) = ∫Q(z − z̄) dz from the face, the shear that equilibrium asks for (5/6·Gt for one layer). Validity: thin against the panel, perfect bond.
-    /// Source: classical laminate theory for isotropic layers, e.g. Reddy, Mechanics of Laminated Composite Plates and Shells (2004), chapter 3 (from memory).
+    /// Model: plane sections stay plane; z̄ = ΣQtz/ΣQt, D = ΣQ[t³/12 + t(z − z̄)²], Q = E/(1 − ν²); shear stiffness D²/∫F²/G dz with F(z) = ∫Q(z −
+    /// z̄) dz from the face, the shear that equilibrium asks for (5/6·Gt for one layer). Validity: thin against the panel, perfect bond.
+    /// Source: classical laminate theory for isotropic layers, e.g. Reddy, Mechanics of Laminated Composite Plates and Shells (2004), chapter 3 (from
+    /// memory).
     /// Accuracy: exact for its model; layers of unlike Poisson's ratio bring an error below 0.5 %.
     /// </remarks>
     public static BendingStiffness Bonded(IReadOnlyList<Layer> layers)
@@ -66,7 +68,8 @@ public static class Laminate
     /// <returns>Stiffness and loss factor in bending.</returns>
     /// <exception cref="ArgumentException">No layers, or one with a figure out of range.</exception>
     /// <remarks>
-    /// Model: D = ΣQt³/12, shear stiffness Σ5/6·Gt, one rotation for all; the layers share the deflection and hand on no shear. Validity: skins that are not keyed, or that shrinkage has parted.
+    /// Model: D = ΣQt³/12, shear stiffness Σ5/6·Gt, one rotation for all; the layers share the deflection and hand on no shear. Validity: skins that
+    /// are not keyed, or that shrinkage has parted.
     /// Source: the same theory without the transfer term. Accuracy: a lower bound; friction is left out.
     /// </remarks>
     public static BendingStiffness Slipping(IReadOnlyList<Layer> layers)
@@ -85,7 +88,9 @@ public static class Laminate
     public static double NeutralPlaneM(IReadOnlyList<Layer> layers)
     {
         Check(layers);
-        double moment = 0, total = 0, face = 0;
+        double moment = 0,
+            total = 0,
+            face = 0;
         foreach (var layer in layers)
         {
             var stretch = PlaneModulusPa(layer) * layer.ThicknessM;
@@ -115,7 +120,11 @@ public static class Laminate
     // Second moments of the layers, weighted by stiffness, contraction, loss and density.
     private static BendingStiffness Sum(IReadOnlyList<Layer> layers, Func<Layer, double, double> second)
     {
-        double bends = 0, contracts = 0, loses = 0, turns = 0, face = 0;
+        double bends = 0,
+            contracts = 0,
+            loses = 0,
+            turns = 0,
+            face = 0;
         foreach (var layer in layers)
         {
             var moment = second(layer, face + layer.ThicknessM / 2);
@@ -132,7 +141,9 @@ public static class Laminate
     // ∫F²/G dz; F is quadratic in each layer, so that three Gauss points integrate its square exactly.
     private static double ShearFlexibility(IReadOnlyList<Layer> layers, double neutral)
     {
-        double sum = 0, before = 0, face = 0;
+        double sum = 0,
+            before = 0,
+            face = 0;
         foreach (var layer in layers)
         {
             var stretch = PlaneModulusPa(layer);

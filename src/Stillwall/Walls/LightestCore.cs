@@ -15,7 +15,8 @@ public static class LightestCore
     /// <returns>The thickness, m, or null where even the greatest does not pass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A thickness that is out of range.</exception>
     /// <remarks>
-    /// Model: bisection on whole millimetres. Validity: stiffness rises with thickness, so passing is monotone. Source: elementary; the step is our choice. Accuracy: one step.
+    /// Model: bisection on whole millimetres. Validity: stiffness rises with thickness, so passing is monotone. Source: elementary; the step is our
+    /// choice. Accuracy: one step.
     /// </remarks>
     public static double? FindM(Func<double, bool> passes, double leastM, double greatestM)
     {

@@ -29,7 +29,10 @@ public sealed record RoundHole(double RadiusM, double RimRadiusM, double RimMass
 }
 
 /// <summary>What holds a panel besides its edges, and what it lacks in its middle.</summary>
-/// <param name="EdgeN">Moment per length and radian with which supported edges resist turning, N·m per metre and radian, so N; 0 is supported, and clamped is where it grows without end.</param>
+/// <param name="EdgeN">
+/// Moment per length and radian with which supported edges resist turning, N·m per metre and radian, so N; 0 is supported, and clamped is where it
+/// grows without end.
+/// </param>
 /// <param name="Braces">Braces along the height, the same on both sides of the middle.</param>
 /// <param name="Hole">A hole in the middle; null where there is none.</param>
 public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces, RoundHole? Hole = null)
@@ -46,7 +49,8 @@ public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces, Ro
     /// <returns>The hold, edges free to turn.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: beams of EI = E·t·h³/12 and mass ρth, bending about their own middle. Validity: braces that stand in seats and are not bonded to the wall along their length; bonded ones are stiffer.
+    /// Model: beams of EI = E·t·h³/12 and mass ρth, bending about their own middle. Validity: braces that stand in seats and are not bonded to the
+    /// wall along their length; bonded ones are stiffer.
     /// Source: elementary beam theory. Accuracy: exact for its model.
     /// </remarks>
     public static PlateHold OfBraces(int count, double modulusPa, double densityKgM3, double thicknessM, double heightM)
@@ -57,7 +61,10 @@ public sealed record PlateHold(double EdgeN, IReadOnlyList<BraceLine> Braces, Ro
         Require.Positive(thicknessM);
         Require.Positive(heightM);
         var bending = modulusPa * thicknessM * Math.Pow(heightM, 3) / 12;
-        return new PlateHold(0, [.. Enumerable.Range(1, count).Select(i => new BraceLine(2.0 * i / (count + 1) - 1, bending, densityKgM3 * thicknessM * heightM))]);
+        return new PlateHold(
+            0,
+            [.. Enumerable.Range(1, count).Select(i => new BraceLine(2.0 * i / (count + 1) - 1, bending, densityKgM3 * thicknessM * heightM))]
+        );
     }
 
     internal void Check(double shorterM)

@@ -9,7 +9,8 @@ namespace Stillwall.Walls;
 public static class ShearPlate
 {
     private const int Size = Count * Count;
-    private const double LeastShare = 1e-9, StiffBraceRatio = 0.1;
+    private const double LeastShare = 1e-9,
+        StiffBraceRatio = 0.1;
 
     /// <summary>Frequencies and deflections of a plate.</summary>
     /// <param name="stiffness">Stiffness against bending and shear, and inertia against turning.</param>
@@ -21,16 +22,21 @@ public static class ShearPlate
     /// <returns>First six frequencies, centre and mean deflection.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
     /// <remarks>
-    /// Model: first-order shear plate (Reissner and Mindlin) by Rayleigh–Ritz on 12 × 12 polynomials for the deflection and for each rotation, in four classes of symmetry. The rotations are eliminated as if at rest and
-    /// their inertia is kept (Guyan), which is still a Ritz process. Braces are elastic lines with mass, edge springs act on both rotations. Clamped: deflection and both rotations vanish on the edge. Supported: the deflection alone, so the twist at an edge is free.
-    /// Validity: thickness up to a fifth of the shorter side, sides' ratio up to 4. Source: Mindlin, J. Appl. Mech. 18 (1951) 31; Liew, Xiang and Kitipornchai, J. Sound Vib. 168 (1993) 39 for the polynomials (both from memory).
-    /// Accuracy: within 0.9 % of solid finite elements on the first six modes and 1.5 % on the deflection; within 0.3 % of thin plates at a hundredth of the side.
+    /// Model: first-order shear plate (Reissner and Mindlin) by Rayleigh–Ritz on 12 × 12 polynomials for the deflection and for each rotation, in
+    /// four classes of symmetry. The rotations are eliminated as if at rest and their inertia is kept (Guyan), which is still a Ritz process. Braces
+    /// are elastic lines with mass, edge springs act on both rotations. Clamped: deflection and both rotations vanish on the edge. Supported: the
+    /// deflection alone, so the twist at an edge is free.
+    /// Validity: thickness up to a fifth of the shorter side, sides' ratio up to 4. Source: Mindlin, J. Appl. Mech. 18 (1951) 31; Liew, Xiang and
+    /// Kitipornchai, J. Sound Vib. 168 (1993) 39 for the polynomials (both from memory).
+    /// Accuracy: within 0.9 % of solid finite elements on the first six modes and 1.5 % on the deflection; within 0.3 % of thin plates at a hundredth
+    /// of the side.
     /// </remarks>
     public static PanelCase Solve(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null)
     {
         var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges, hold);
         var squares = new List<double>();
-        double centre = 0, mean = 0;
+        double centre = 0,
+            mean = 0;
         if (plate.Hole is not null)
         {
             throw new ArgumentException("accepted: no hole; First and PressureModes take one", nameof(hold));
@@ -59,9 +65,17 @@ public static class ShearPlate
     /// <returns>First frequency, Hz, and mean deflection, m/Pa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
     /// <remarks>
-    /// Model: as <see cref="Solve"/>, on the class even in both directions, to which an even load belongs and the first mode too, and where braces are stiff also on the class odd across them. Validity: as <see cref="Solve"/>. Source: as <see cref="Solve"/>. Accuracy: the same figures.
+    /// Model: as <see cref="Solve"/>, on the class even in both directions, to which an even load belongs and the first mode too, and where braces
+    /// are stiff also on the class odd across them. Validity: as <see cref="Solve"/>. Source: as <see cref="Solve"/>. Accuracy: the same figures.
     /// </remarks>
-    public static (double FirstModeHz, double MeanDeflectionMPerPa) First(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null)
+    public static (double FirstModeHz, double MeanDeflectionMPerPa) First(
+        BendingStiffness stiffness,
+        double massKgM2,
+        double widthM,
+        double heightM,
+        PanelEdges edges,
+        PlateHold? hold = null
+    )
     {
         var plate = Plate.Of(stiffness, massKgM2, widthM, heightM, edges, hold);
         var (bends, follow) = Condense(plate, 0, 0);
@@ -87,11 +101,18 @@ public static class ShearPlate
     /// <returns>Static volume, frequency and loss factor of each mode, ascending; their volumes add up to area times mean deflection.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
     /// <remarks>
-    /// Model: modes of <see cref="Solve"/> that are even in both directions; a mode of shape φ and unit mass gives way by (∫φ)²/ω². Validity: as <see cref="Solve"/>, one loss factor for all modes. Source: modal superposition, elementary.
+    /// Model: modes of <see cref="Solve"/> that are even in both directions; a mode of shape φ and unit mass gives way by (∫φ)²/ω². Validity: as
+    /// <see cref="Solve"/>, one loss factor for all modes. Source: modal superposition, elementary.
     /// Accuracy: as <see cref="Solve"/> for the lowest modes; the highest ones stand for the stiffness of all that are left out.
     /// </remarks>
-    public static IReadOnlyList<WallMotion> PressureModes(BendingStiffness stiffness, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null) =>
-        PressureModes([stiffness], massKgM2, widthM, heightM, edges, hold)[0];
+    public static IReadOnlyList<WallMotion> PressureModes(
+        BendingStiffness stiffness,
+        double massKgM2,
+        double widthM,
+        double heightM,
+        PanelEdges edges,
+        PlateHold? hold = null
+    ) => PressureModes([stiffness], massKgM2, widthM, heightM, edges, hold)[0];
 
     /// <summary>The same for several states of one plate's bond at once: what an opening leaves is integrated once.</summary>
     /// <param name="states">Stiffness and loss factor of each state, at least one.</param>
@@ -103,7 +124,14 @@ public static class ShearPlate
     /// <returns>The modes of each state.</returns>
     /// <exception cref="ArgumentException">No state, or a value that is not positive.</exception>
     /// <remarks>Model: as the former. Validity: as that. Source: as that. Accuracy: as that.</remarks>
-    public static IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(IReadOnlyList<BendingStiffness> states, double massKgM2, double widthM, double heightM, PanelEdges edges, PlateHold? hold = null)
+    public static IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(
+        IReadOnlyList<BendingStiffness> states,
+        double massKgM2,
+        double widthM,
+        double heightM,
+        PanelEdges edges,
+        PlateHold? hold = null
+    )
     {
         ArgumentNullException.ThrowIfNull(states);
         if (states.Count == 0)
@@ -126,12 +154,21 @@ public static class ShearPlate
         }
 
         var evd = Standard(plate, bends, follow, Held(0), Held(0), loads).Evd(Symmetricity.Symmetric);
-        var modes = Enumerable.Range(0, Size).Select(k =>
-        {
-            double Push(int column) => Enumerable.Range(0, Size).Sum(i => evd.EigenVectors[i, k] * loads[i, column]);
-            var (square, push) = (evd.EigenValues[k].Real, Push(0));
-            return new WallMotion(areaM2 / 4 * push * push / square, Math.Sqrt(square) / (2 * Math.PI), plate.Stiffness.LossFactor, areaM2 / 4 * push * Push(1) / square);
-        }).OrderBy(m => m.FirstModeHz).ToList();
+        var modes = Enumerable
+            .Range(0, Size)
+            .Select(k =>
+            {
+                double Push(int column) => Enumerable.Range(0, Size).Sum(i => evd.EigenVectors[i, k] * loads[i, column]);
+                var (square, push) = (evd.EigenValues[k].Real, Push(0));
+                return new WallMotion(
+                    areaM2 / 4 * push * push / square,
+                    Math.Sqrt(square) / (2 * Math.PI),
+                    plate.Stiffness.LossFactor,
+                    areaM2 / 4 * push * Push(1) / square
+                );
+            })
+            .OrderBy(m => m.FirstModeHz)
+            .ToList();
         var whole = modes.Sum(m => m.VolumePerPressureM3PerPa);
         return [.. modes.Where(m => m.VolumePerPressureM3PerPa > LeastShare * whole)];
     }

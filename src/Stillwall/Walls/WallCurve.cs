@@ -26,11 +26,18 @@ public static class WallCurve
     /// <returns>Points from 20 Hz to 1 kHz by equal ratios.</returns>
     /// <exception cref="ArgumentException">No panels, one without modes, or a figure out of range.</exception>
     /// <remarks>
-    /// Model: the cone's volume velocity U makes the pressure U/(jωC) in the box; each panel gives way by the sum of its modes, V/[1 − (f/fₙ)² + jη]; panels add by power, and in step for the worst. The front also
-    /// bears the cone's reaction, <see cref="WallSound.TotalDb"/>. Validity: an even box pressure, so below the first air mode of the box; walls' compliance small against the air's. Source: modal superposition; hysteretic loss after Cremer and Heckl, Structure-Borne Sound (from memory).
+    /// Model: the cone's volume velocity U makes the pressure U/(jωC) in the box; each panel gives way by the sum of its modes, V/[1 − (f/fₙ)² + jη];
+    /// panels add by power, and in step for the worst. The front also bears the cone's reaction, <see cref="WallSound.TotalDb"/>. Validity: an even
+    /// box pressure, so below the first air mode of the box; walls' compliance small against the air's. Source: modal superposition; hysteretic loss
+    /// after Cremer and Heckl, Structure-Borne Sound (from memory).
     /// Accuracy: ± 3 dB near a mode, from the loss factor; over the first air mode an order of magnitude.
     /// </remarks>
-    public static IReadOnlyList<WallCurvePoint> Of(IReadOnlyList<IReadOnlyList<WallMotion>> panels, double boxComplianceM3PerPa, int pointsPerDecade = 40, double? coneOnAirHz = null)
+    public static IReadOnlyList<WallCurvePoint> Of(
+        IReadOnlyList<IReadOnlyList<WallMotion>> panels,
+        double boxComplianceM3PerPa,
+        int pointsPerDecade = 40,
+        double? coneOnAirHz = null
+    )
     {
         ArgumentNullException.ThrowIfNull(panels);
         Require.Within(pointsPerDecade, 1, 10000, nameof(pointsPerDecade));
@@ -40,13 +47,22 @@ public static class WallCurve
         }
 
         var steps = (int)Math.Round(Math.Log10(HighHz / LowHz) * pointsPerDecade);
-        return [.. Enumerable.Range(0, steps + 1).Select(k => At(panels, boxComplianceM3PerPa, coneOnAirHz, k == steps ? HighHz : LowHz * Math.Pow(HighHz / LowHz, k / (double)steps)))];
+        return
+        [
+            .. Enumerable
+                .Range(0, steps + 1)
+                .Select(k => At(panels, boxComplianceM3PerPa, coneOnAirHz, k == steps ? HighHz : LowHz * Math.Pow(HighHz / LowHz, k / (double)steps))),
+        ];
     }
 
     private static WallCurvePoint At(IReadOnlyList<IReadOnlyList<WallMotion>> panels, double compliance, double? coneOnAirHz, double frequencyHz)
     {
         List<double> each = [.. panels.Select(p => WallSound.TotalDb(p, compliance, frequencyHz, coneOnAirHz))];
         return new WallCurvePoint(
-            frequencyHz, each, 10 * Math.Log10(each.Sum(l => Math.Pow(10, l / 10))), 20 * Math.Log10(each.Sum(l => Math.Pow(10, l / 20))));
+            frequencyHz,
+            each,
+            10 * Math.Log10(each.Sum(l => Math.Pow(10, l / 10))),
+            20 * Math.Log10(each.Sum(l => Math.Pow(10, l / 20)))
+        );
     }
 }

@@ -15,9 +15,10 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     public const PanelEdges Edges = PanelEdges.Supported;
 
     /// <summary>Layers from the outside in.</summary>
-    public IReadOnlyList<Layer> Layers => Core is null || Geometry.Sizes.Core <= 0
-        ? [Layer.Of(Geometry.Sizes.Wall * 1e-3, Skin)]
-        : [Layer.Of(Geometry.Sizes.OuterSkin * 1e-3, Skin), Layer.Of(Geometry.CoreM, Core), Layer.Of(Geometry.Sizes.InnerSkin * 1e-3, Skin)];
+    public IReadOnlyList<Layer> Layers =>
+        Core is null || Geometry.Sizes.Core <= 0
+            ? [Layer.Of(Geometry.Sizes.Wall * 1e-3, Skin)]
+            : [Layer.Of(Geometry.Sizes.OuterSkin * 1e-3, Skin), Layer.Of(Geometry.CoreM, Core), Layer.Of(Geometry.Sizes.InnerSkin * 1e-3, Skin)];
 
     /// <summary>Whether full-height struts divide the core: their windows are less than half open.</summary>
     public bool IsCut => Geometry.Sleeve.Struts.Count > 0 && Geometry.Struts.OpenFraction < CutCore.OpenWindowsRatio;
@@ -30,11 +31,22 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
             var (g, layers) = (Geometry, Layers);
             var deep = g.InsideDepthM;
             double? strut = layers.Count > 1 ? g.ClearDepthM : null;
-            var braces = PlateHold.OfBraces(g.Sizes.Braces, Skin.ModulusPa, Skin.DensityKgM3, BuildUp.BraceThickness * 1e-3, Math.Min(BuildUp.BraceFrame * 1e-3, Math.Min(g.InsideWidthM, g.InsideHeightM) / 3));
-            return [
-                new("left", deep, g.InsideHeightM, layers, strut, braces), new("right", deep, g.InsideHeightM, layers, strut, braces),
-                new("top", deep, g.InsideWidthM, layers, strut, braces), new("bottom", deep, g.InsideWidthM, layers, strut, braces),
-                new("front", g.InsideWidthM, g.InsideHeightM, layers, null, Front), new("rear", g.InsideWidthM, g.InsideHeightM, layers)];
+            var braces = PlateHold.OfBraces(
+                g.Sizes.Braces,
+                Skin.ModulusPa,
+                Skin.DensityKgM3,
+                BuildUp.BraceThickness * 1e-3,
+                Math.Min(BuildUp.BraceFrame * 1e-3, Math.Min(g.InsideWidthM, g.InsideHeightM) / 3)
+            );
+            return
+            [
+                new("left", deep, g.InsideHeightM, layers, strut, braces),
+                new("right", deep, g.InsideHeightM, layers, strut, braces),
+                new("top", deep, g.InsideWidthM, layers, strut, braces),
+                new("bottom", deep, g.InsideWidthM, layers, strut, braces),
+                new("front", g.InsideWidthM, g.InsideHeightM, layers, null, Front),
+                new("rear", g.InsideWidthM, g.InsideHeightM, layers),
+            ];
         }
     }
 
@@ -46,7 +58,8 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
             var (s, shorter) = (Geometry.Sizes, Math.Min(Geometry.InsideWidthM, Geometry.InsideHeightM));
             var radius = s.Cutout / 2 * 1e-3;
             return s.DriverCount == 1 && radius > 0 && radius <= RoundHole.GreatestRatio * shorter
-                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg, ConeM2)) : null;
+                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg, ConeM2))
+                : null;
         }
     }
 
@@ -56,7 +69,9 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <param name="coneOnAirHz">Resonance of the cone's mass on the air in the box, Hz; without it the cone's reaction on the front is left out.</param>
     /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
     /// <remarks>
-    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the wall; the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers counts as whole.
+    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the
+    /// wall; the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers
+    /// counts as whole.
     /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
     /// </remarks>
     public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz, double? coneOnAirHz = null)
@@ -68,7 +83,10 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <summary>The modes of the six walls that give way to the box pressure.</summary>
     /// <param name="bonded">Whether the layers act as one.</param>
     /// <returns>Modes of each panel in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
-    /// <remarks>Model: modes of <see cref="ShearPlate"/> that are even both ways, edges as in <see cref="Figures"/>. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    /// <remarks>
+    /// Model: modes of <see cref="ShearPlate"/> that are even both ways, edges as in <see cref="Figures"/>. Validity: as that. Source: as that.
+    /// Accuracy: as that.
+    /// </remarks>
     public IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(bool bonded)
     {
         var bending = bonded ? Laminate.Bonded(Layers) : Laminate.Slipping(Layers);
@@ -87,11 +105,15 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <returns>The core, m, in whole millimetres; null where even the greatest does not do.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A thickness that is out of range.</exception>
     /// <remarks>
-    /// Model: thin plates with supported edges, bonded. Validity: for advice; shear takes a few per cent more. Source: <see cref="ThinPlate"/>, <see cref="WallSound"/>, <see cref="LightestCore"/>. Accuracy: 5 % in frequency.
+    /// Model: thin plates with supported edges, bonded. Validity: for advice; shear takes a few per cent more. Source: <see cref="ThinPlate"/>,
+    /// <see cref="WallSound"/>, <see cref="LightestCore"/>. Accuracy: 5 % in frequency.
     /// </remarks>
     public double? ThinnestCoreM(double leastM, double greatestM, double? leastModeHz, double greatestDb, double boxComplianceM3PerPa, double crossoverHz)
     {
-        var plates = Panels.DistinctBy(Size).Select(p => (p.WidthM, Area: p.WidthM * p.HeightM, Factors: ThinPlate.Factors(p.WidthM / p.HeightM, Edges))).ToList();
+        var plates = Panels
+            .DistinctBy(Size)
+            .Select(p => (p.WidthM, Area: p.WidthM * p.HeightM, Factors: ThinPlate.Factors(p.WidthM / p.HeightM, Edges)))
+            .ToList();
         return LightestCore.FindM(Passes, leastM, greatestM);
 
         bool Passes(double coreM)
@@ -107,5 +129,6 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
         }
     }
 
-    private static (double, double, double?, int, RoundHole?) Size(WallPanel panel) => (panel.WidthM, panel.HeightM, panel.StrutSpanM, panel.Hold?.Braces.Count ?? 0, panel.Hold?.Hole);
+    private static (double, double, double?, int, RoundHole?) Size(WallPanel panel) =>
+        (panel.WidthM, panel.HeightM, panel.StrutSpanM, panel.Hold?.Braces.Count ?? 0, panel.Hold?.Hole);
 }

@@ -7,7 +7,10 @@ namespace Stillwall.Walls;
 /// <param name="VolumePerPressureM3PerPa">Volume that it gives way under a static pressure: area times mean deflection per pascal, m³/Pa.</param>
 /// <param name="FirstModeHz">First resonance, Hz.</param>
 /// <param name="LossFactor">Loss factor.</param>
-/// <param name="VolumePerConeM3PerPa">Volume that it gives way under that pressure on the cone alone, which pushes on the rim of the driver's opening, m³/Pa; 0 where no driver hangs in it.</param>
+/// <param name="VolumePerConeM3PerPa">
+/// Volume that it gives way under that pressure on the cone alone, which pushes on the rim of the driver's opening, m³/Pa; 0 where no driver hangs in
+/// it.
+/// </param>
 public sealed record WallMotion(double VolumePerPressureM3PerPa, double FirstModeHz, double LossFactor, double VolumePerConeM3PerPa = 0)
 {
     /// <summary>The motion of a panel.</summary>
@@ -46,9 +49,11 @@ public static class WallSound
     /// <returns>Level difference, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
     /// <remarks>
-    /// Model: the cone's volume velocity U makes the pressure U/(ωC) in the box; the wall gives way by its static volume times 1/|1 − (f/f₁)² + jη|, so the ratio is that over C.
-    /// Validity: up to a little over the first mode; the box pressure is even, the walls' own compliance is small against the air's. Source: our choice of a one-mode model;
-    /// hysteretic loss after Cremer and Heckl, Structure-Borne Sound (from memory). Accuracy: static part as good as the deflection; ± 3 dB near the resonance, from the loss factor.
+    /// Model: the cone's volume velocity U makes the pressure U/(ωC) in the box; the wall gives way by its static volume times 1/|1 − (f/f₁)² + jη|,
+    /// so the ratio is that over C.
+    /// Validity: up to a little over the first mode; the box pressure is even, the walls' own compliance is small against the air's. Source: our
+    /// choice of a one-mode model; hysteretic loss after Cremer and Heckl, Structure-Borne Sound (from memory). Accuracy: static part as good as the
+    /// deflection; ± 3 dB near the resonance, from the loss factor.
     /// </remarks>
     public static double LevelDb(WallMotion wall, double boxComplianceM3PerPa, double frequencyHz)
     {
@@ -64,7 +69,9 @@ public static class WallSound
     /// <returns>Level difference, dB.</returns>
     /// <exception cref="ArgumentException">No walls, or a value that is not positive.</exception>
     /// <remarks>
-    /// Model: sum of the walls' motions with their phases. The cone leans on its frame with p·S less what its own mass takes to be moved: p·S·[1 − (f/f₀)²], f₀ of the cone's mass on the enclosed air (balance of forces on the cone). Validity: as <see cref="LevelDb"/>, all walls much smaller than a wavelength. Source: as <see cref="LevelDb"/>. Accuracy: as <see cref="LevelDb"/>.
+    /// Model: sum of the walls' motions with their phases. The cone leans on its frame with p·S less what its own mass takes to be moved: p·S·[1 −
+    /// (f/f₀)²], f₀ of the cone's mass on the enclosed air (balance of forces on the cone). Validity: as <see cref="LevelDb"/>, all walls much
+    /// smaller than a wavelength. Source: as <see cref="LevelDb"/>. Accuracy: as <see cref="LevelDb"/>.
     /// </remarks>
     public static double TotalDb(IReadOnlyList<WallMotion> walls, double boxComplianceM3PerPa, double frequencyHz, double? coneOnAirHz = null)
     {
@@ -91,7 +98,8 @@ public static class WallSound
     /// <returns>The worst level and its frequency.</returns>
     /// <exception cref="ArgumentException">No walls, or a value out of range.</exception>
     /// <remarks>
-    /// Model: the greatest of 401 frequencies spaced by equal ratios and of every resonance within the range. Validity: as <see cref="TotalDb"/>. Source: as <see cref="LevelDb"/>; the range is our choice.
+    /// Model: the greatest of 401 frequencies spaced by equal ratios and of every resonance within the range. Validity: as <see cref="TotalDb"/>.
+    /// Source: as <see cref="LevelDb"/>; the range is our choice.
     /// Accuracy: for one wall exact, the peak being at the resonance or at an end of the range; for several 0.1 dB below a loss factor of 0.01.
     /// </remarks>
     public static WorstWallSound Worst(IReadOnlyList<WallMotion> walls, double boxComplianceM3PerPa, double crossoverHz, double? coneOnAirHz = null)
@@ -101,8 +109,10 @@ public static class WallSound
         var highest = 2 * crossoverHz;
 
         // One wall's peak lies at its resonance or at an end of the range.
-        var looked = walls.Count == 1 ? [LowestHz, highest]
-            : Enumerable.Range(0, Steps + 1).Select(k => k == Steps ? highest : LowestHz * Math.Pow(highest / LowestHz, k / (double)Steps));
+        var looked =
+            walls.Count == 1
+                ? [LowestHz, highest]
+                : Enumerable.Range(0, Steps + 1).Select(k => k == Steps ? highest : LowestHz * Math.Pow(highest / LowestHz, k / (double)Steps));
         var peaks = walls.Select(w => w.FirstModeHz).Where(f => f > LowestHz && f < highest);
         return looked.Concat(peaks).Select(f => new WorstWallSound(TotalDb(walls, boxComplianceM3PerPa, f, coneOnAirHz), f)).MaxBy(w => w.WallToConeDb)!;
     }

@@ -41,7 +41,10 @@ public sealed class BrokenOffTests : IDisposable
             child.Kill();
             await child.WaitForExitAsync(TestContext.Current.CancellationToken);
             withDraft += Drafts().Length > 0 ? 1 : 0;
-            Assert.All(Written().Where(file => file.Key != "made.json"), file => Assert.True(one.Contains(file) || other.Contains(file), $"{file.Key} is neither the former nor the new file"));
+            Assert.All(
+                Written().Where(file => file.Key != "made.json"),
+                file => Assert.True(one.Contains(file) || other.Contains(file), $"{file.Key} is neither the former nor the new file")
+            );
         }
 
         Assert.True(withDraft > 0, "no kill fell into the writing");
@@ -68,7 +71,9 @@ public sealed class BrokenOffTests : IDisposable
         var isSmallDisk = before.Length == 0 && Run("mount", ["-t", "tmpfs", "-o", "size=64k", "none", desk.PathTo("out")]).ExitCode == 0;
         try
         {
-            var ran = isSmallDisk ? Run("dotnet", [Program, .. words]) : Run("bash", ["-c", "trap '' XFSZ; ulimit -f 30; exec \"$@\"", "bash", "dotnet", Program, .. words]);
+            var ran = isSmallDisk
+                ? Run("dotnet", [Program, .. words])
+                : Run("bash", ["-c", "trap '' XFSZ; ulimit -f 30; exec \"$@\"", "bash", "dotnet", Program, .. words]);
             Assert.Equal((3, ""), (ran.ExitCode, ran.Output));
             Assert.Matches(@"\Aout/[^\n]{1,290}: cannot be written \([^\n]+\n\z", ran.Error);
             Assert.Equal(before, Directory.GetFileSystemEntries(desk.PathTo("out")).Select(Path.GetFileName));
@@ -93,8 +98,11 @@ public sealed class BrokenOffTests : IDisposable
         return Written();
     }
 
-    private Dictionary<string, string> Written() => Directory.GetFiles(desk.PathTo("out")).Where(file => !file.EndsWith(".draft", StringComparison.Ordinal))
-        .ToDictionary(file => Path.GetFileName(file), file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file))));
+    private Dictionary<string, string> Written() =>
+        Directory
+            .GetFiles(desk.PathTo("out"))
+            .Where(file => !file.EndsWith(".draft", StringComparison.Ordinal))
+            .ToDictionary(file => Path.GetFileName(file), file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file))));
 
     private string[] Drafts() => Directory.GetFiles(desk.PathTo("out"), "*.draft");
 
@@ -118,7 +126,12 @@ public sealed class BrokenOffTests : IDisposable
 
     private ProcessStartInfo Told(string program, string[] words)
     {
-        var start = new ProcessStartInfo(program, words) { WorkingDirectory = desk.Folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, words)
+        {
+            WorkingDirectory = desk.Folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
 
         // The runtime's own double mapping is a large file, which the limit would forbid.
         start.Environment["DOTNET_EnableWriteXorExecute"] = "0";

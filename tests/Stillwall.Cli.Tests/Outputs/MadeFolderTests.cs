@@ -106,7 +106,10 @@ public sealed class MadeFolderTests : IDisposable
     {
         desk.Write("out/made.json", list);
         var ran = desk.Run("parts", "reading-room", "--out", "out");
-        Assert.Equal((2, "", "out/made.json: is not the list that parts and sheets keep of their files; another folder, or take that file away first\n"), (ran.ExitCode, ran.Output, ran.Error));
+        Assert.Equal(
+            (2, "", "out/made.json: is not the list that parts and sheets keep of their files; another folder, or take that file away first\n"),
+            (ran.ExitCode, ran.Output, ran.Error)
+        );
         Assert.Equal(["made.json"], Names());
         Assert.Equal(list, File.ReadAllText(desk.PathTo("out/made.json")));
     }
@@ -115,7 +118,10 @@ public sealed class MadeFolderTests : IDisposable
     public void The_project_folder_itself_may_be_filled_and_stays_a_project()
     {
         var before = File.ReadAllBytes(desk.Project);
-        Assert.Equal("reading-room: left as it is, for no verb wrote it: stillwall.schema.json\n", desk.Run("sheets", "reading-room", "--out", "reading-room").Error);
+        Assert.Equal(
+            "reading-room: left as it is, for no verb wrote it: stillwall.schema.json\n",
+            desk.Run("sheets", "reading-room", "--out", "reading-room").Error
+        );
         Assert.Equal(before, File.ReadAllBytes(desk.Project));
         Assert.Equal(0, desk.Run("appraise", "reading-room").ExitCode);
     }
@@ -123,7 +129,9 @@ public sealed class MadeFolderTests : IDisposable
     [Fact]
     public void What_cannot_be_used_is_said_first_and_not_written_without_anyway()
     {
-        desk.Write("narrow/stillwall.json", """
+        desk.Write(
+            "narrow/stillwall.json",
+            """
             {
               "stillwall": 1,
               "brief": { "printer": { "build_width": "50 mm", "build_depth": "256 mm", "build_height": "256 mm" } },
@@ -132,7 +140,8 @@ public sealed class MadeFolderTests : IDisposable
                 "outer_skin": "2 mm", "core": "12 mm", "inner_skin": "2 mm", "strut_pitch": "80 mm"
               }
             }
-            """);
+            """
+        );
         foreach (var more in new string[][] { [], ["--json"] })
         {
             var ran = desk.Run(["parts", "narrow", "--out", "out", .. more]);
@@ -144,7 +153,12 @@ public sealed class MadeFolderTests : IDisposable
         var anyway = desk.Run("parts", "narrow", "--out", "out", "--anyway", "--json");
         Assert.Equal(0, anyway.ExitCode);
         Assert.StartsWith("parts: written anyway: larger than the printer's bed: ", anyway.Error, StringComparison.Ordinal);
-        var large = anyway.Json.GetProperty("parts").EnumerateArray().Where(p => !p.GetProperty("fits").GetBoolean()).Select(p => p.GetProperty("name").GetString()!).ToList();
+        var large = anyway
+            .Json.GetProperty("parts")
+            .EnumerateArray()
+            .Where(p => !p.GetProperty("fits").GetBoolean())
+            .Select(p => p.GetProperty("name").GetString()!)
+            .ToList();
         Assert.NotEmpty(large);
         Assert.All(large, name => Assert.Contains(name, anyway.Error, StringComparison.Ordinal));
     }
@@ -152,7 +166,11 @@ public sealed class MadeFolderTests : IDisposable
     [Fact]
     public void What_collides_is_a_line_each()
     {
-        desk.State("driver", "{ \"re\": \"3.5 ohm\", \"sd\": \"214 cm2\", \"fs\": \"30 Hz\", \"qms\": 5, \"qes\": 0.47, \"vas\": \"24 L\", \"depth\": \"320 mm\", \"cutout\": \"186 mm\", \"flange\": \"222 mm\", \"magnet_diameter\": \"180 mm\" }");
+        desk.State(
+            "driver",
+            "{ \"re\": \"3.5 ohm\", \"sd\": \"214 cm2\", \"fs\": \"30 Hz\", \"qms\": 5, \"qes\": 0.47, \"vas\": \"24 L\", \"depth\": \"320 mm\", "
+                + "\"cutout\": \"186 mm\", \"flange\": \"222 mm\", \"magnet_diameter\": \"180 mm\" }"
+        );
         var ran = desk.Run("parts", "reading-room", "--out", "out");
         Assert.Equal((2, "", false), (ran.ExitCode, ran.Output, Directory.Exists(desk.PathTo("out"))));
         Assert.Matches(@"\A(parts: not written without --anyway: [a-z ]+ and [a-z ]+ collide [0-9.]+ mm behind the front\n){2,}\z", ran.Error);
@@ -167,5 +185,12 @@ public sealed class MadeFolderTests : IDisposable
 
     private string[] Names() => [.. Directory.GetFiles(desk.PathTo("out")).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
 
-    private List<string> Made(string verb) => [.. JsonDocument.Parse(File.ReadAllText(desk.PathTo("out/made.json"))).RootElement.GetProperty(verb).EnumerateArray().Select(e => e.GetProperty("file").GetString()!)];
+    private List<string> Made(string verb) =>
+        [
+            .. JsonDocument
+                .Parse(File.ReadAllText(desk.PathTo("out/made.json")))
+                .RootElement.GetProperty(verb)
+                .EnumerateArray()
+                .Select(e => e.GetProperty("file").GetString()!),
+        ];
 }

@@ -34,7 +34,8 @@ internal static class OutputCases
 
     internal static bool IsOfFolder(string name) => Options().Single(o => o.Name == name).Option.HelpName == Folder;
 
-    internal static string[] Words(string name, string target) => [.. All.Single(c => c.StartsWith(name + ": ", StringComparison.Ordinal)).Split(": ")[1].Split(' ').Select(word => word == "#" ? target : word)];
+    internal static string[] Words(string name, string target) =>
+        [.. All.Single(c => c.StartsWith(name + ": ", StringComparison.Ordinal)).Split(": ")[1].Split(' ').Select(word => word == "#" ? target : word)];
 
     /// <summary>Every option of every verb, with its verb before it.</summary>
     internal static IEnumerable<(string Name, Option Option)> Options() => Verbs.All().SelectMany(verb => Options(verb, verb.Name));

@@ -7,7 +7,12 @@ public sealed class OwnOutputTests : IDisposable
 
     public OwnOutputTests()
     {
-        desk.Write("other/stillwall.json", File.ReadAllText(desk.Project).Replace("\"core\": \"12 mm\"", "\"core\": \"16 mm\"", StringComparison.Ordinal).Replace("\"level\": \"62 dB\"", "\"level\": \"75 dB\"", StringComparison.Ordinal));
+        desk.Write(
+            "other/stillwall.json",
+            File.ReadAllText(desk.Project)
+                .Replace("\"core\": \"12 mm\"", "\"core\": \"16 mm\"", StringComparison.Ordinal)
+                .Replace("\"level\": \"62 dB\"", "\"level\": \"75 dB\"", StringComparison.Ordinal)
+        );
         desk.Write("other/drivers.csv", File.ReadAllText(desk.PathTo("reading-room/drivers.csv")));
     }
 
@@ -42,7 +47,10 @@ public sealed class OwnOutputTests : IDisposable
             File.WriteAllBytes(desk.PathTo("output"), stranger);
             var ran = desk.Run(OutputCases.Words(option, "output"));
 
-            Assert.Equal((2, "", "output: is there and is not what this option wrote; another name, or take that file away first\n"), (ran.ExitCode, ran.Output, ran.Error));
+            Assert.Equal(
+                (2, "", "output: is there and is not what this option wrote; another name, or take that file away first\n"),
+                (ran.ExitCode, ran.Output, ran.Error)
+            );
             Assert.Equal(stranger, File.ReadAllBytes(desk.PathTo("output")));
         }
     }
@@ -82,7 +90,10 @@ public sealed class OwnOutputTests : IDisposable
     {
         Assert.Equal(0, desk.Run("curves", "reading-room", "--csv", "/dev/null").ExitCode);
         Assert.Equal("", File.ReadAllText("/dev/null"));
-        Assert.Equal("/dev/full: cannot be written (the disk is full); a file in a folder that is there and may be written\n", desk.Run("curves", "reading-room", "--csv", "/dev/full").Error);
+        Assert.Equal(
+            "/dev/full: cannot be written (the disk is full); a file in a folder that is there and may be written\n",
+            desk.Run("curves", "reading-room", "--csv", "/dev/full").Error
+        );
     }
 
     // The same option with another answer.

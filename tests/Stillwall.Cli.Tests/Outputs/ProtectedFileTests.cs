@@ -8,10 +8,24 @@ public sealed class ProtectedFileTests : IDisposable
     // One line each: the file that must stay, and how it is named.
     private static readonly string[] Places =
     [
-        "reading-room/stillwall.json", "reading-room/../reading-room/stillwall.json", "reading-room/STILLWALL.JSON", "reading-room/stillwall.json.", "project.link", "folder.link/stillwall.json",
-        "reading-room/stillwall.json.1", "reading-room/stillwall.json.2", "kept.link",
-        "reading-room/drivers.csv", "reading-room/Drivers.csv", "drivers.link", "other/tables/candidates.csv", "other/stillwall.json",
-        "reading-room/measurements/taps.wav", "measured.link", "folder.link/measurements/taps.wav", "reading-room/measurements/bars/first.csv",
+        "reading-room/stillwall.json",
+        "reading-room/../reading-room/stillwall.json",
+        "reading-room/STILLWALL.JSON",
+        "reading-room/stillwall.json.",
+        "project.link",
+        "folder.link/stillwall.json",
+        "reading-room/stillwall.json.1",
+        "reading-room/stillwall.json.2",
+        "kept.link",
+        "reading-room/drivers.csv",
+        "reading-room/Drivers.csv",
+        "drivers.link",
+        "other/tables/candidates.csv",
+        "other/stillwall.json",
+        "reading-room/measurements/taps.wav",
+        "measured.link",
+        "folder.link/measurements/taps.wav",
+        "reading-room/measurements/bars/first.csv",
     ];
 
     private readonly Desk desk = OutputCases.Desk();
@@ -24,7 +38,15 @@ public sealed class ProtectedFileTests : IDisposable
         desk.Write("other/tables/candidates.csv", File.ReadAllText(desk.PathTo("reading-room/drivers.csv")));
         desk.Write("reading-room/measurements/taps.wav", "what was recorded");
         desk.Write("reading-room/measurements/bars/first.csv", "what was weighed");
-        foreach (var (link, target) in new[] { ("project.link", "stillwall.json"), ("kept.link", "stillwall.json.1"), ("drivers.link", "drivers.csv"), ("measured.link", "measurements/taps.wav") })
+        foreach (
+            var (link, target) in new[]
+            {
+                ("project.link", "stillwall.json"),
+                ("kept.link", "stillwall.json.1"),
+                ("drivers.link", "drivers.csv"),
+                ("measured.link", "measurements/taps.wav"),
+            }
+        )
         {
             File.CreateSymbolicLink(desk.PathTo(link), desk.PathTo($"reading-room/{target}"));
         }
@@ -42,9 +64,19 @@ public sealed class ProtectedFileTests : IDisposable
     public void Every_option_that_writes_is_known_as_one_and_tried_here()
     {
         var options = OutputCases.Options().ToList();
-        var named = options.Where(o => o.Option.HelpName is { } shape && (shape == OutputCases.Folder || shape.Contains("FILE", StringComparison.Ordinal) || shape.Contains('.')) && !Read.Contains(o.Option.Name));
-        Assert.All(named, o => Assert.True(OutputCases.Writes(o.Option), $"{o.Name} names a file: make it an OutputOption, or list it here as one that is only read"));
-        Assert.All(options.Where(o => OutputCases.Writes(o.Option)), o => Assert.True(OutputCases.Names.Contains(o.Name), $"{o.Name} writes: add a command to OutputCases"));
+        var named = options.Where(o =>
+            o.Option.HelpName is { } shape
+            && (shape == OutputCases.Folder || shape.Contains("FILE", StringComparison.Ordinal) || shape.Contains('.'))
+            && !Read.Contains(o.Option.Name)
+        );
+        Assert.All(
+            named,
+            o => Assert.True(OutputCases.Writes(o.Option), $"{o.Name} names a file: make it an OutputOption, or list it here as one that is only read")
+        );
+        Assert.All(
+            options.Where(o => OutputCases.Writes(o.Option)),
+            o => Assert.True(OutputCases.Names.Contains(o.Name), $"{o.Name} writes: add a command to OutputCases")
+        );
     }
 
     [Theory]
@@ -79,7 +111,10 @@ public sealed class ProtectedFileTests : IDisposable
         desk.Write("attic/drivers.csv", File.ReadAllText(desk.PathTo("reading-room/drivers.csv")));
         var before = Everything();
 
-        Assert.All(["attic/window.json", "attic/window.json.1", "attic/drivers.csv", "attic/WINDOW.json"], place => Assert.Equal(2, desk.Run("curves", "attic/window.json", "--csv", place).ExitCode));
+        Assert.All(
+            ["attic/window.json", "attic/window.json.1", "attic/drivers.csv", "attic/WINDOW.json"],
+            place => Assert.Equal(2, desk.Run("curves", "attic/window.json", "--csv", place).ExitCode)
+        );
         Assert.Equal(before, Everything());
     }
 
@@ -110,7 +145,10 @@ public sealed class ProtectedFileTests : IDisposable
         Assert.StartsWith(place, ran.Error, StringComparison.Ordinal);
     }
 
-    private Dictionary<string, string> Everything() => Directory.GetFiles(desk.Folder, "*", SearchOption.AllDirectories).ToDictionary(file => file, file => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file))));
+    private Dictionary<string, string> Everything() =>
+        Directory
+            .GetFiles(desk.Folder, "*", SearchOption.AllDirectories)
+            .ToDictionary(file => file, file => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file))));
 
     private static void HardLink(string file, string name)
     {

@@ -10,9 +10,46 @@ public sealed class WavTests
     /// <summary>A file written out byte by byte after the format's description: 16 bit, stereo, 8 kHz, samples 1 and −2, then 3 and −32768.</summary>
     private static readonly byte[] ByHand =
     [
-        .. "RIFF"u8, 44, 0, 0, 0, .. "WAVE"u8,
-        .. "fmt "u8, 16, 0, 0, 0, 1, 0, 2, 0, 0x40, 0x1F, 0, 0, 0, 0x7D, 0, 0, 4, 0, 16, 0,
-        .. "data"u8, 8, 0, 0, 0, 1, 0, 0xFE, 0xFF, 3, 0, 0, 0x80,
+        .. "RIFF"u8,
+        44,
+        0,
+        0,
+        0,
+        .. "WAVE"u8,
+        .. "fmt "u8,
+        16,
+        0,
+        0,
+        0,
+        1,
+        0,
+        2,
+        0,
+        0x40,
+        0x1F,
+        0,
+        0,
+        0,
+        0x7D,
+        0,
+        0,
+        4,
+        0,
+        16,
+        0,
+        .. "data"u8,
+        8,
+        0,
+        0,
+        0,
+        1,
+        0,
+        0xFE,
+        0xFF,
+        3,
+        0,
+        0,
+        0x80,
     ];
 
     [Fact]
@@ -28,7 +65,20 @@ public sealed class WavTests
 
     [Fact]
     public void What_is_written_is_the_file_written_by_hand() =>
-        Assert.Equal(ByHand, WavWriter.Write(new Recording(8000, [[1 / 32768.0, 3 / 32768.0], [-2 / 32768.0, -1]], 0), WavSamples.Bits16));
+        Assert.Equal(
+            ByHand,
+            WavWriter.Write(
+                new Recording(
+                    8000,
+                    [
+                        [1 / 32768.0, 3 / 32768.0],
+                        [-2 / 32768.0, -1],
+                    ],
+                    0
+                ),
+                WavSamples.Bits16
+            )
+        );
 
     [Theory]
     [InlineData(WavSamples.Bits16, 44100, 1, 3.1e-5)]
@@ -121,11 +171,28 @@ public sealed class WavTests
 
         (string Name, int At, byte[] Put)[] changes =
         [
-            ("big-endian", 0, "RIFX"u8.ToArray()), ("long form", 0, "RF64"u8.ToArray()), ("a picture", 0, [0x89, 0x50, 0x4E, 0x47]), ("no wave", 8, "AVI "u8.ToArray()),
-            ("no format", 12, "junk"u8.ToArray()), ("short format", 16, [8, 0, 0, 0]), ("compressed", 20, [0x55, 0]), ("a-law", 20, [6, 0]), ("extensible without more", 20, [0xFE, 0xFF]),
-            ("no channel", 22, [0, 0]), ("nine channels", 22, [9, 0]), ("rate 0", 24, [0, 0, 0, 0]), ("rate 4000", 24, [0xA0, 0x0F, 0, 0]), ("rate of 4 GHz", 24, [255, 255, 255, 255]),
-            ("frame of 3", 32, [3, 0]), ("8 bit", 34, [8, 0]), ("0 bit", 34, [0, 0]), ("20 bit", 34, [20, 0]), ("64 bit", 34, [64, 0]), ("float of 16 bit", 20, [3, 0]),
-            ("no data", 36, "date"u8.ToArray()), ("size of 2 GB in format", 16, [255, 255, 255, 127]),
+            ("big-endian", 0, "RIFX"u8.ToArray()),
+            ("long form", 0, "RF64"u8.ToArray()),
+            ("a picture", 0, [0x89, 0x50, 0x4E, 0x47]),
+            ("no wave", 8, "AVI "u8.ToArray()),
+            ("no format", 12, "junk"u8.ToArray()),
+            ("short format", 16, [8, 0, 0, 0]),
+            ("compressed", 20, [0x55, 0]),
+            ("a-law", 20, [6, 0]),
+            ("extensible without more", 20, [0xFE, 0xFF]),
+            ("no channel", 22, [0, 0]),
+            ("nine channels", 22, [9, 0]),
+            ("rate 0", 24, [0, 0, 0, 0]),
+            ("rate 4000", 24, [0xA0, 0x0F, 0, 0]),
+            ("rate of 4 GHz", 24, [255, 255, 255, 255]),
+            ("frame of 3", 32, [3, 0]),
+            ("8 bit", 34, [8, 0]),
+            ("0 bit", 34, [0, 0]),
+            ("20 bit", 34, [20, 0]),
+            ("64 bit", 34, [64, 0]),
+            ("float of 16 bit", 20, [3, 0]),
+            ("no data", 36, "date"u8.ToArray()),
+            ("size of 2 GB in format", 16, [255, 255, 255, 127]),
         ];
         foreach (var (name, at, put) in changes)
         {

@@ -7,12 +7,18 @@ namespace Stillwall.Files.Tests.Charts;
 /// <summary>The points of a chart as a table of numbers.</summary>
 public sealed class ChartCsvTests
 {
-    private static readonly ChartAxis Across = new("frequency", "Hz", true, 10, 100, [10, 100]), Up = new("level, rms", "dB", false, 0, 100, [0, 100]);
+    private static readonly ChartAxis Across = new("frequency", "Hz", true, 10, 100, [10, 100]),
+        Up = new("level, rms", "dB", false, 0, 100, [0, 100]);
 
     [Fact]
     public void Runs_of_one_line_are_one_column_and_a_point_they_share_stands_once()
     {
-        var chart = Of(Across, Line("below", StyleRole.Main, (10, 70.125), (20, 80)), Line("above", StyleRole.Main, (20, 80), (40, 85)), Line("at the seat", StyleRole.Second, (10, 60), (30, 65)));
+        var chart = Of(
+            Across,
+            Line("below", StyleRole.Main, (10, 70.125), (20, 80)),
+            Line("above", StyleRole.Main, (20, 80), (40, 85)),
+            Line("at the seat", StyleRole.Second, (10, 60), (30, 65))
+        );
         Assert.Equal("frequency_hz,level_rms_db,at_the_seat_db\n10,70.125,60\n20,80,\n30,,65\n40,85,\n", ChartCsv.Write(chart));
     }
 
@@ -27,7 +33,10 @@ public sealed class ChartCsvTests
     [Fact]
     public void A_chart_of_points_gives_its_landmarks()
     {
-        var chart = Of(Across with { Label = "price", Unit = "EUR", IsLogarithmic = false }) with { Landmarks = [new(new(84, 97.1), "Dunlin 8"), new(new(60, 91.2), "Wren 6")] };
+        var chart = Of(Across with { Label = "price", Unit = "EUR", IsLogarithmic = false }) with
+        {
+            Landmarks = [new(new(84, 97.1), "Dunlin 8"), new(new(60, 91.2), "Wren 6")],
+        };
         Assert.Equal("price_eur,level_rms_db\n60,91.2\n84,97.1\n", ChartCsv.Write(chart));
     }
 
@@ -46,7 +55,9 @@ public sealed class ChartCsvTests
         }
     }
 
-    private static ChartSeries Line(string name, StyleRole role, params (double X, double Y)[] points) => new(name, role, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.X, p.Y))]);
+    private static ChartSeries Line(string name, StyleRole role, params (double X, double Y)[] points) =>
+        new(name, role, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.X, p.Y))]);
 
-    private static Chart Of(ChartAxis across, params ChartSeries[] series) => new("test", "Which?", "This.", across, Up, series, [], [], [], new ChartTable([], []));
+    private static Chart Of(ChartAxis across, params ChartSeries[] series) =>
+        new("test", "Which?", "This.", across, Up, series, [], [], [], new ChartTable([], []));
 }

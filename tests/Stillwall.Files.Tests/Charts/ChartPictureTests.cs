@@ -13,11 +13,19 @@ public sealed class ChartPictureTests
     private static readonly Lazy<IReadOnlyList<Chart>> Demo = new(() => ResponseCharts.All(new Facts(DemoProject.Project, DemoDrivers.All)));
 
     // A chart whose places on the picture can be worked out by hand.
-    private static Chart Plain => new(
-        "plain", "A < B & \"C\"?", "Half way up.", new ChartAxis("across", "Hz", true, 10, 1000, [10, 100, 1000]), new ChartAxis("up", "dB", false, 0, 10, [0, 5, 10]),
-        [new ChartSeries("line", StyleRole.Main, SeriesShape.Line, [new(10, 0), new(1000, 10)])],
-        [new ChartLimit("too much", [new(10, 8), new(1000, 8)], [new(10, 8), new(1000, 8), new(1000, 10), new(10, 10)])],
-        [new ChartLandmark(new(100, 5), "middle")], [], new ChartTable(["x", "y"], []));
+    private static Chart Plain =>
+        new(
+            "plain",
+            "A < B & \"C\"?",
+            "Half way up.",
+            new ChartAxis("across", "Hz", true, 10, 1000, [10, 100, 1000]),
+            new ChartAxis("up", "dB", false, 0, 10, [0, 5, 10]),
+            [new ChartSeries("line", StyleRole.Main, SeriesShape.Line, [new(10, 0), new(1000, 10)])],
+            [new ChartLimit("too much", [new(10, 8), new(1000, 8)], [new(10, 8), new(1000, 8), new(1000, 10), new(10, 10)])],
+            [new ChartLandmark(new(100, 5), "middle")],
+            [],
+            new ChartTable(["x", "y"], [])
+        );
 
     [Fact]
     public void The_same_chart_gives_the_same_bytes_whatever_the_culture()
@@ -62,7 +70,8 @@ public sealed class ChartPictureTests
         // 100 Hz is half way from 10 Hz to 1 kHz on a logarithmic axis, 5 dB half way from 0 to 10 dB on a linear one.
         var root = XDocument.Parse(ChartPicture.Svg(Plain)).Root!;
         var point = root.Elements(Svg + "circle").Single();
-        double Tick(string text, string place) => Number(root.Elements(Svg + "text").First(t => t.Value == text && t.Attribute("text-anchor")?.Value == (place == "x" ? "middle" : "end")), place);
+        double Tick(string text, string place) =>
+            Number(root.Elements(Svg + "text").First(t => t.Value == text && t.Attribute("text-anchor")?.Value == (place == "x" ? "middle" : "end")), place);
         Assert.Equal((Tick("10", "x") + Tick("1000", "x")) / 2, Number(point, "cx"), 0.02);
         Assert.Equal(Tick("5", "y") - 4, Number(point, "cy"), 0.02);
     }
@@ -89,7 +98,14 @@ public sealed class ChartPictureTests
         foreach (var chart in Demo.Value)
         {
             var boxes = XDocument.Parse(ChartPicture.Svg(chart, null, width, height)).Descendants(Svg + "text").Select(Box).ToList();
-            Assert.All(boxes, b => Assert.True(b.Left >= 4 && b.Right <= width - 4 && b.Top > 4 && b.Bottom < height - 4, $"{chart.Name}: \"{b.Text}\" leaves the picture of {width} × {height}"));
+            Assert.All(
+                boxes,
+                b =>
+                    Assert.True(
+                        b.Left >= 4 && b.Right <= width - 4 && b.Top > 4 && b.Bottom < height - 4,
+                        $"{chart.Name}: \"{b.Text}\" leaves the picture of {width} × {height}"
+                    )
+            );
             if (width < 900)
             {
                 continue;
@@ -133,14 +149,18 @@ public sealed class ChartPictureTests
         // WCAG 2.2, success criterion 1.4.3, with its definition of relative luminance.
         foreach (var theme in new[] { ChartTheme.Light, ChartTheme.Dark })
         {
-            Assert.All([theme.Ink, theme.SecondInk, theme.Pencil, theme.Holds, theme.Tight, theme.Fails, theme.Unknown], c => Assert.True(Contrast(c, theme.Sheet) >= 4.5, $"{c} on {theme.Sheet}"));
+            Assert.All(
+                [theme.Ink, theme.SecondInk, theme.Pencil, theme.Holds, theme.Tight, theme.Fails, theme.Unknown],
+                c => Assert.True(Contrast(c, theme.Sheet) >= 4.5, $"{c} on {theme.Sheet}")
+            );
         }
     }
 
     [Theory]
     [InlineData(399, 520)]
     [InlineData(900, 4001)]
-    public void A_size_out_of_range_throws(int width, int height) => Assert.Throws<ArgumentOutOfRangeException>(() => ChartPicture.Svg(Plain, null, width, height));
+    public void A_size_out_of_range_throws(int width, int height) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChartPicture.Svg(Plain, null, width, height));
 
     private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 
@@ -149,7 +169,12 @@ public sealed class ChartPictureTests
     {
         var (x, y, size) = (Number(text, "x"), Number(text, "y"), Number(text, "font-size"));
         var width = 0.5 * size * text.Value.Length;
-        var left = text.Attribute("text-anchor")?.Value switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
+        var left = text.Attribute("text-anchor")?.Value switch
+        {
+            "middle" => x - (width / 2),
+            "end" => x - width,
+            _ => x,
+        };
         return (text.Value, left, y - (0.7 * size), left + width, y + (0.2 * size));
     }
 
@@ -161,11 +186,15 @@ public sealed class ChartPictureTests
 
     private static double Luminance(string colour)
     {
-        double Channel(int at) => Convert.ToInt32(colour.Substring(at, 2), 16) / 255.0 is var c && c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
+        double Channel(int at) =>
+            Convert.ToInt32(colour.Substring(at, 2), 16) / 255.0 is var c && c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
         return (0.2126 * Channel(1)) + (0.7152 * Channel(3)) + (0.0722 * Channel(5));
     }
 
     // On a build server the font is there, or the picture fails.
     private static void NeedsFont() =>
-        Assert.SkipWhen(!ChartPicture.HasFont && Environment.GetEnvironmentVariable("CI") != "true", "there is no sans font on this machine (DejaVu, Liberation, Noto, Arial)");
+        Assert.SkipWhen(
+            !ChartPicture.HasFont && Environment.GetEnvironmentVariable("CI") != "true",
+            "there is no sans font on this machine (DejaVu, Liberation, Noto, Arial)"
+        );
 }

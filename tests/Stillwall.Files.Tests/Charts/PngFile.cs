@@ -47,21 +47,32 @@ internal static class PngFile
         for (var i = 0; i < row.Length; i++)
         {
             var (left, up, corner) = (i >= channels ? row[i - channels] : 0, before[i], i >= channels ? before[i - channels] : 0);
-            row[i] += (byte)(filter switch { 0 => 0, 1 => left, 2 => up, 3 => (left + up) / 2, _ => Paeth(left, up, corner) });
+            row[i] += (byte)(
+                filter switch
+                {
+                    0 => 0,
+                    1 => left,
+                    2 => up,
+                    3 => (left + up) / 2,
+                    _ => Paeth(left, up, corner),
+                }
+            );
         }
     }
 
     private static int Paeth(int left, int up, int corner)
     {
         var (a, b, c) = (Math.Abs(up - corner), Math.Abs(left - corner), Math.Abs(left + up - (2 * corner)));
-        return a <= b && a <= c ? left : b <= c ? up : corner;
+        return a <= b && a <= c ? left
+            : b <= c ? up
+            : corner;
     }
 
     private static List<(string Kind, byte[] Data)> Chunks(byte[] png)
     {
         Assert.Equal(Signature, png[..8]);
         List<(string, byte[])> chunks = [];
-        for (var at = 8; at < png.Length;)
+        for (var at = 8; at < png.Length; )
         {
             var length = BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at));
             chunks.Add((Encoding.ASCII.GetString(png, at + 4, 4), png[(at + 8)..(at + 8 + length)]));

@@ -17,11 +17,24 @@ public sealed class SheetCareTests
         {
             Limits = DemoProject.Project.Limits with { LiftMassKg = 5 },
             Materials = DemoProject.Project.Materials! with { Cast = DemoProject.Project.Materials.Cast! with { Mix = "cement-grout", PowderPerWater = null } },
-            Cabinet = DemoProject.Project.Cabinet! with { Outside = new Outside { WidthM = 0.300, DepthM = 0.420, HeightM = 0.560, CornerRadiusM = 0.020 }, Braces = 3, DriverCount = 2 },
+            Cabinet = DemoProject.Project.Cabinet! with
+            {
+                Outside = new Outside
+                {
+                    WidthM = 0.300,
+                    DepthM = 0.420,
+                    HeightM = 0.560,
+                    CornerRadiusM = 0.020,
+                },
+                Braces = 3,
+                DriverCount = 2,
+            },
         },
-        DemoDrivers.All);
+        DemoDrivers.All
+    );
 
-    private static readonly Lazy<IReadOnlyList<Sheet>> OfDemo = new(() => SheetSet.Of(Demo)), OfHeavy = new(() => SheetSet.Of(Heavy));
+    private static readonly Lazy<IReadOnlyList<Sheet>> OfDemo = new(() => SheetSet.Of(Demo)),
+        OfHeavy = new(() => SheetSet.Of(Heavy));
 
     public static TheoryData<bool, string> Sheets => [.. OfDemo.Value.Select(s => (false, s.Name)), .. OfHeavy.Value.Select(s => (true, s.Name))];
 
@@ -47,8 +60,14 @@ public sealed class SheetCareTests
         Assert.All(care.Marks.OfType<SheetText>(), t => Assert.True(box.Contains(t.Box), t.Text));
         var others = sheet.Marks.Where(m => m != care).SelectMany(m => m is SheetGroup g ? g.Marks : [m]).ToList();
         Assert.DoesNotContain(others.OfType<SheetText>(), t => t.Box.Overlaps(box));
-        Assert.DoesNotContain(others.OfType<SheetCircle>(), c => new SheetBox(c.Centre.XMm - c.RadiusMm, c.Centre.YMm - c.RadiusMm, c.Centre.XMm + c.RadiusMm, c.Centre.YMm + c.RadiusMm).Overlaps(box));
-        Assert.DoesNotContain(others.OfType<SheetPath>().Where(p => p.Line != SheetLine.Frame).SelectMany(p => p.Lines).Where(l => l.Count > 0), l => Extent(l).Overlaps(box));
+        Assert.DoesNotContain(
+            others.OfType<SheetCircle>(),
+            c => new SheetBox(c.Centre.XMm - c.RadiusMm, c.Centre.YMm - c.RadiusMm, c.Centre.XMm + c.RadiusMm, c.Centre.YMm + c.RadiusMm).Overlaps(box)
+        );
+        Assert.DoesNotContain(
+            others.OfType<SheetPath>().Where(p => p.Line != SheetLine.Frame).SelectMany(p => p.Lines).Where(l => l.Count > 0),
+            l => Extent(l).Overlaps(box)
+        );
     }
 
     [Fact]
@@ -59,17 +78,19 @@ public sealed class SheetCareTests
         Assert.All(new[] { "assembly", "exploded" }, kind => Assert.Contains(WorkStep.SetUp, StepsOf($"sheet-01-{kind}")));
     }
 
-    private static WorkStep[] StepsOf(string name) => name[9..] switch
-    {
-        "assembly" or "assembly-plan" or "exploded" => [WorkStep.DryFit, WorkStep.SetUp],
-        "wall-coupon" => [WorkStep.WallCoupon],
-        "calibration-strip" or "calibration-peg" => [WorkStep.CalibrationStrip],
-        var other => other.StartsWith("template", StringComparison.Ordinal) ? [WorkStep.Template] : [WorkStep.Print],
-    };
+    private static WorkStep[] StepsOf(string name) =>
+        name[9..] switch
+        {
+            "assembly" or "assembly-plan" or "exploded" => [WorkStep.DryFit, WorkStep.SetUp],
+            "wall-coupon" => [WorkStep.WallCoupon],
+            "calibration-strip" or "calibration-peg" => [WorkStep.CalibrationStrip],
+            var other => other.StartsWith("template", StringComparison.Ordinal) ? [WorkStep.Template] : [WorkStep.Print],
+        };
 
     private static Sheet Of(bool isHeavy, string name) => (isHeavy ? OfHeavy : OfDemo).Value.Single(s => s.Name == name);
 
     private static SheetGroup Care(bool isHeavy, string name) => Assert.Single(Of(isHeavy, name).Marks.OfType<SheetGroup>(), g => g.Kind == "care");
 
-    private static SheetBox Extent(IReadOnlyList<SheetPoint> line) => new(line.Min(p => p.XMm), line.Min(p => p.YMm), line.Max(p => p.XMm), line.Max(p => p.YMm));
+    private static SheetBox Extent(IReadOnlyList<SheetPoint> line) =>
+        new(line.Min(p => p.XMm), line.Min(p => p.YMm), line.Max(p => p.XMm), line.Max(p => p.YMm));
 }

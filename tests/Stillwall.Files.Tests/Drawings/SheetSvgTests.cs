@@ -17,7 +17,9 @@ public sealed partial class SheetSvgTests
 
     private static readonly Lazy<IReadOnlyList<Sheet>> Metric = new(() => SheetSet.Of(new Facts(DemoProject.Project, DemoDrivers.All)));
 
-    private static readonly Lazy<IReadOnlyList<Sheet>> Inches = new(() => SheetSet.Of(new Facts(DemoProject.Project with { DisplayUnits = "inch" }, DemoDrivers.All)));
+    private static readonly Lazy<IReadOnlyList<Sheet>> Inches = new(() =>
+        SheetSet.Of(new Facts(DemoProject.Project with { DisplayUnits = "inch" }, DemoDrivers.All))
+    );
 
     private static readonly Lazy<IReadOnlyList<Sheet>> Small = new(() => SheetSet.Of(new Facts(SmallProject, DemoDrivers.All)));
 
@@ -26,19 +28,45 @@ public sealed partial class SheetSvgTests
     private static readonly Lazy<IReadOnlyList<Sheet>> Asked = new(() => SheetSet.Of(new Facts(AskedProject, DemoDrivers.All)));
 
     // The demo with what few ask for.
-    private static Project AskedProject => DemoProject.Project with { Cabinet = DemoProject.Project.Cabinet! with { Openings = DemoProject.Project.Cabinet.Openings! with { RecessM = 0.001, DryingHoleM = 0.005 } } };
+    private static Project AskedProject =>
+        DemoProject.Project with
+        {
+            Cabinet = DemoProject.Project.Cabinet! with { Openings = DemoProject.Project.Cabinet.Openings! with { RecessM = 0.001, DryingHoleM = 0.005 } },
+        };
 
     // A single wall without accents, braces and feet.
-    private static Project SmallProject => DemoProject.Project with
-    {
-        Cabinet = DemoProject.Project.Cabinet! with { CoreM = 0, OuterSkinM = 0.006, InnerSkinM = null, Braces = 0, Accents = null, Feet = null, Openings = DemoProject.Project.Cabinet.Openings! with { PourM = null } },
-    };
+    private static Project SmallProject =>
+        DemoProject.Project with
+        {
+            Cabinet = DemoProject.Project.Cabinet! with
+            {
+                CoreM = 0,
+                OuterSkinM = 0.006,
+                InnerSkinM = null,
+                Braces = 0,
+                Accents = null,
+                Feet = null,
+                Openings = DemoProject.Project.Cabinet.Openings! with { PourM = null },
+            },
+        };
 
     // Two drivers one above the other in a cabinet that is split for the printer.
-    private static Project LargeProject => DemoProject.Project with
-    {
-        Cabinet = DemoProject.Project.Cabinet! with { Outside = new Outside { WidthM = 0.300, DepthM = 0.420, HeightM = 0.560, CornerRadiusM = 0.020 }, Braces = 3, DriverCount = 2 },
-    };
+    private static Project LargeProject =>
+        DemoProject.Project with
+        {
+            Cabinet = DemoProject.Project.Cabinet! with
+            {
+                Outside = new Outside
+                {
+                    WidthM = 0.300,
+                    DepthM = 0.420,
+                    HeightM = 0.560,
+                    CornerRadiusM = 0.020,
+                },
+                Braces = 3,
+                DriverCount = 2,
+            },
+        };
 
     public static TheoryData<string, string> Sheets
     {
@@ -82,11 +110,14 @@ public sealed partial class SheetSvgTests
     {
         var sheet = SheetOf(set, name);
         var frame = sheet.Frame;
-        Assert.All(sheet.AllMarks.OfType<SheetPath>().SelectMany(p => p.Lines).SelectMany(l => l), p =>
-        {
-            Assert.InRange(p.XMm, frame.LeftMm - 0.01, frame.RightMm + 0.01);
-            Assert.InRange(p.YMm, frame.TopMm - 0.01, frame.BottomMm + 0.01);
-        });
+        Assert.All(
+            sheet.AllMarks.OfType<SheetPath>().SelectMany(p => p.Lines).SelectMany(l => l),
+            p =>
+            {
+                Assert.InRange(p.XMm, frame.LeftMm - 0.01, frame.RightMm + 0.01);
+                Assert.InRange(p.YMm, frame.TopMm - 0.01, frame.BottomMm + 0.01);
+            }
+        );
     }
 
     [Theory]
@@ -97,7 +128,11 @@ public sealed partial class SheetSvgTests
         foreach (var dimension in Parsed(sheet).Descendants(Svg + "g").Where(g => (string?)g.Attribute("class") == "dimension"))
         {
             // The tips of the two arrows.
-            var tips = dimension.Elements(Svg + "path").Where(p => (string?)p.Attribute("stroke") is null).Select(p => Points((string)p.Attribute("d")!)[0]).ToList();
+            var tips = dimension
+                .Elements(Svg + "path")
+                .Where(p => (string?)p.Attribute("stroke") is null)
+                .Select(p => Points((string)p.Attribute("d")!)[0])
+                .ToList();
             Assert.Equal(2, tips.Count);
             var drawn = Math.Sqrt(Math.Pow(tips[1].X - tips[0].X, 2) + Math.Pow(tips[1].Y - tips[0].Y, 2)) / sheet.ScaleRatio;
             Assert.Equal(Millimetres(dimension.Element(Svg + "text")!.Value, set == "inch"), drawn, 0.03 / sheet.ScaleRatio);
@@ -126,7 +161,9 @@ public sealed partial class SheetSvgTests
     public void Every_thing_to_print_is_on_one_sheet()
     {
         var facts = new Facts(DemoProject.Project, DemoDrivers.All);
-        var printed = PartDrawings.Of(new PartDrawingJob(facts.Geometry!, DemoProject.Project.Cabinet!, facts.Sheet, DemoProject.Project.Brief.Printer)).Select(p => p.Name);
+        var printed = PartDrawings
+            .Of(new PartDrawingJob(facts.Geometry!, DemoProject.Project.Cabinet!, facts.Sheet, DemoProject.Project.Brief.Printer))
+            .Select(p => p.Name);
         Assert.Equal(printed.Order(StringComparer.Ordinal), Metric.Value.SelectMany(s => s.Parts).Order(StringComparer.Ordinal));
     }
 
@@ -211,12 +248,15 @@ public sealed partial class SheetSvgTests
     {
         var templates = Metric.Value.Where(s => s.Name.Contains("template", StringComparison.Ordinal)).ToList();
         Assert.Equal(3, templates.Count);
-        Assert.All(templates, sheet =>
-        {
-            var line = Points((string)GroupsOf(sheet, "check-line").Single().Elements(Svg + "path").First().Attribute("d")!);
-            Assert.Equal(100, line[1].X - line[0].X, 9);
-            Assert.Equal(line[0].Y, line[1].Y);
-        });
+        Assert.All(
+            templates,
+            sheet =>
+            {
+                var line = Points((string)GroupsOf(sheet, "check-line").Single().Elements(Svg + "path").First().Attribute("d")!);
+                Assert.Equal(100, line[1].X - line[0].X, 9);
+                Assert.Equal(line[0].Y, line[1].Y);
+            }
+        );
     }
 
     [Fact]
@@ -245,7 +285,8 @@ public sealed partial class SheetSvgTests
     }
 
     [Fact]
-    public void A_cabinet_that_is_not_drawn_has_no_sheets() => Assert.Empty(SheetSet.Of(new Facts(DemoProject.Project with { Cabinet = null }, DemoDrivers.All)));
+    public void A_cabinet_that_is_not_drawn_has_no_sheets() =>
+        Assert.Empty(SheetSet.Of(new Facts(DemoProject.Project with { Cabinet = null }, DemoDrivers.All)));
 
     [Fact]
     public void The_sheet_of_a_spacer_gauge_is_as_expected()
@@ -260,20 +301,37 @@ public sealed partial class SheetSvgTests
         Assert.Equal(File.ReadAllText(file), svg);
     }
 
-    private static Sheet SheetOf(string set, string name) => (set switch { "metric" => Metric, "inch" => Inches, "small" => Small, "asked" => Asked, _ => Large }).Value.Single(s => s.Name == name);
+    private static Sheet SheetOf(string set, string name) =>
+        (
+            set switch
+            {
+                "metric" => Metric,
+                "inch" => Inches,
+                "small" => Small,
+                "asked" => Asked,
+                _ => Large,
+            }
+        ).Value.Single(s => s.Name == name);
 
     private static Sheet Demo(string part) => Metric.Value.Single(s => s.Name[9..] == part);
 
     private static XElement Parsed(Sheet sheet) => XDocument.Parse(SheetSvg.Of(sheet)).Root!;
 
-    private static IEnumerable<XElement> GroupsOf(Sheet sheet, string kind) => Parsed(sheet).Descendants(Svg + "g").Where(g => (string?)g.Attribute("class") == kind);
+    private static IEnumerable<XElement> GroupsOf(Sheet sheet, string kind) =>
+        Parsed(sheet).Descendants(Svg + "g").Where(g => (string?)g.Attribute("class") == kind);
 
     private static List<string> TextsOf(Sheet sheet) => [.. Parsed(sheet).Descendants(Svg + "text").Select(t => t.Value)];
 
-    private static IEnumerable<double> DimensionsOf(Sheet sheet) => GroupsOf(sheet, "dimension").Select(g => Millimetres(g.Element(Svg + "text")!.Value, false));
+    private static IEnumerable<double> DimensionsOf(Sheet sheet) =>
+        GroupsOf(sheet, "dimension").Select(g => Millimetres(g.Element(Svg + "text")!.Value, false));
 
-    private static List<(double X, double Y)> Crosses(Sheet sheet, string kind) => [.. GroupsOf(sheet, kind).Select(g => Points((string)g.Element(Svg + "path")!.Attribute("d")!))
-        .Where(p => p.Count == 4).Select(p => ((p[0].X + p[1].X) / 2, p[0].Y))];
+    private static List<(double X, double Y)> Crosses(Sheet sheet, string kind) =>
+        [
+            .. GroupsOf(sheet, kind)
+                .Select(g => Points((string)g.Element(Svg + "path")!.Attribute("d")!))
+                .Where(p => p.Count == 4)
+                .Select(p => ((p[0].X + p[1].X) / 2, p[0].Y)),
+        ];
 
     private static double Distance((double X, double Y) a, (double X, double Y) b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
 

@@ -10,26 +10,42 @@ namespace Stillwall.Files.Tests.Hostile;
 /// <param name="Greatest">Share of the drawn values at the greatest accepted; the others lie between.</param>
 internal readonly record struct Leaning(double Changed, double Dropped, double Least, double Greatest)
 {
-    internal static Leaning Draw(Dice dice) => dice.Below(10) switch
-    {
-        0 => new(1, 0, 1, 0),
-        1 => new(1, 0, 0, 1),
-        2 => new(1, 0, 0.5, 0.5),
-        3 => new(1, 0.3, 0.4, 0.4),
-        4 => new(0.5, 0.1, 0.4, 0.4),
-        5 => new(1, 0, 0, 0),
-        6 => new(1, 0.02, 0.95, 0.03),
-        7 => new(1, 0.02, 0.03, 0.95),
-        8 => new(0.15, 0.03, 0.4, 0.4),
-        _ => new(0.05, 0.01, 0.4, 0.4),
-    };
+    internal static Leaning Draw(Dice dice) =>
+        dice.Below(10) switch
+        {
+            0 => new(1, 0, 1, 0),
+            1 => new(1, 0, 0, 1),
+            2 => new(1, 0, 0.5, 0.5),
+            3 => new(1, 0.3, 0.4, 0.4),
+            4 => new(0.5, 0.1, 0.4, 0.4),
+            5 => new(1, 0, 0, 0),
+            6 => new(1, 0.02, 0.95, 0.03),
+            7 => new(1, 0.02, 0.03, 0.95),
+            8 => new(0.15, 0.03, 0.4, 0.4),
+            _ => new(0.05, 0.01, 0.4, 0.4),
+        };
 }
 
 /// <summary>Projects of which every value lies within its accepted range, mostly at an end of it.</summary>
 internal static class Accepted
 {
     private static readonly string[] Items =
-        ["filament", "cast powder", "dust mask", "pair of gloves", "sealant", "threaded insert", "screw", "gasket tape", "terminal", "cable", "fill", "pad", "driver", "spike"];
+    [
+        "filament",
+        "cast powder",
+        "dust mask",
+        "pair of gloves",
+        "sealant",
+        "threaded insert",
+        "screw",
+        "gasket tape",
+        "terminal",
+        "cable",
+        "fill",
+        "pad",
+        "driver",
+        "spike",
+    ];
 
     private static readonly string[] Kinds = ["weigh-in", "attempt", "cost", "x"];
     private static readonly string[] Parts = ["cabinet", "wall coupon", "y"];
@@ -45,10 +61,16 @@ internal static class Accepted
     // A hall has so many modes that it is drawn seldom.
     private const double HallShare = 0.01;
 
-    private static Project Housed(Project project, bool inHall) => inHall || project.Brief.Room is not { } room ? project : project with
-    {
-        Brief = project.Brief with { Room = room with { WidthM = AtMost(room.WidthM, 9), LengthM = AtMost(room.LengthM, 9), HeightM = AtMost(room.HeightM, 5) } },
-    };
+    private static Project Housed(Project project, bool inHall) =>
+        inHall || project.Brief.Room is not { } room
+            ? project
+            : project with
+            {
+                Brief = project.Brief with
+                {
+                    Room = room with { WidthM = AtMost(room.WidthM, 9), LengthM = AtMost(room.LengthM, 9), HeightM = AtMost(room.HeightM, 5) },
+                },
+            };
 
     private static double? AtMost(double? sizeM, double greatestM) => sizeM > greatestM ? greatestM : sizeM;
 
@@ -79,7 +101,9 @@ internal static class Accepted
             case FieldKind.Block:
                 return Block(field.Block!, former, dice, leaning);
             case FieldKind.Driver:
-                return dice.Falls(0.4) ? new DriverChoice("Dunlin 8", null) : new DriverChoice(null, (DriverSheet)Block(field.Block!, null, dice, leaning with { Changed = 1 }));
+                return dice.Falls(0.4)
+                    ? new DriverChoice("Dunlin 8", null)
+                    : new DriverChoice(null, (DriverSheet)Block(field.Block!, null, dice, leaning with { Changed = 1 }));
             case FieldKind.Blocks when former is null || dice.Falls(leaning.Changed):
                 var list = Array.CreateInstance(field.Block!.Type, dice.Below(5));
                 for (var i = 0; i < list.Length; i++)
@@ -95,16 +119,30 @@ internal static class Accepted
         return former is not null && !dice.Falls(leaning.Changed) ? former : Plainly(field, dice, leaning);
     }
 
-    private static object Plainly(ModelField field, Dice dice, Leaning leaning) => field.Kind switch
-    {
-        FieldKind.Whole => (int)Number(field, dice, leaning),
-        FieldKind.Quantities => Enumerable.Range(0, field.Count ?? 3).Select(_ => Number(field, dice, leaning)).ToArray(),
-        FieldKind.Date => dice.Pick(Dates),
-        FieldKind.Amount => new Amount(dice.Falls(leaning.Least) ? 0 : dice.Falls(leaning.Greatest) ? 1e6 : 10 * dice.Share(), dice.Pick(AmountDimensions)),
-        FieldKind.Text when field.Words.Count > 0 => dice.Pick(field.Words),
-        FieldKind.Text => dice.Pick(field.Key switch { "item" => Items, "kind" => Kinds, "part" => Parts, _ => Plain }),
-        _ => Number(field, dice, leaning),
-    };
+    private static object Plainly(ModelField field, Dice dice, Leaning leaning) =>
+        field.Kind switch
+        {
+            FieldKind.Whole => (int)Number(field, dice, leaning),
+            FieldKind.Quantities => Enumerable.Range(0, field.Count ?? 3).Select(_ => Number(field, dice, leaning)).ToArray(),
+            FieldKind.Date => dice.Pick(Dates),
+            FieldKind.Amount => new Amount(
+                dice.Falls(leaning.Least) ? 0
+                    : dice.Falls(leaning.Greatest) ? 1e6
+                    : 10 * dice.Share(),
+                dice.Pick(AmountDimensions)
+            ),
+            FieldKind.Text when field.Words.Count > 0 => dice.Pick(field.Words),
+            FieldKind.Text => dice.Pick(
+                field.Key switch
+                {
+                    "item" => Items,
+                    "kind" => Kinds,
+                    "part" => Parts,
+                    _ => Plain,
+                }
+            ),
+            _ => Number(field, dice, leaning),
+        };
 
     private static double Number(ModelField field, Dice dice, Leaning leaning)
     {

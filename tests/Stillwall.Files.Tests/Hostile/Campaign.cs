@@ -14,14 +14,18 @@ internal sealed class Campaign
 {
     private const int LongestBytes = 50_000_000;
 
-    private static readonly string Demo = File.ReadAllText(TestData.Demo("stillwall.json")), Drivers = File.ReadAllText(TestData.Demo("drivers.csv"));
+    private static readonly string Demo = File.ReadAllText(TestData.Demo("stillwall.json")),
+        Drivers = File.ReadAllText(TestData.Demo("drivers.csv"));
 
     private int appraised;
 
     /// <summary>How many cases were taken as far as findings.</summary>
     internal int AppraisedCount => appraised;
 
-    /// <summary>One case: what is wrong with its outcome, or null. Of fifty cases 23 spoil the text, 15 the tree, 11 the drivers' table, and one lies at the ends of what is accepted.</summary>
+    /// <summary>
+    /// One case: what is wrong with its outcome, or null. Of fifty cases 23 spoil the text, 15 the tree, 11 the drivers' table, and one lies at the
+    /// ends of what is accepted.
+    /// </summary>
     internal string? Case(int seed)
     {
         var dice = new Dice(seed);
@@ -42,7 +46,8 @@ internal sealed class Campaign
             return "is told differently the second time";
         }
 
-        return (reading.Project is null) != (reading.Faults.Count > 0) ? "neither read nor refused"
+        return (reading.Project is null) != (reading.Faults.Count > 0)
+            ? "neither read nor refused"
             : Checked.Faults(reading.Faults) ?? (reading.Project is { } project ? Appraised(project, DemoDrivers.All, false, bytes) : null);
     }
 
@@ -52,7 +57,11 @@ internal sealed class Campaign
         var rows = table.Rows.Where(row => row.Faults.Count == 0).Select(row => row.Sheet).ToList();
         return Checked.Faults(table.AllFaults)
             ?? table.Rows.Select((row, i) => Finite.FirstFault(row.Sheet, $"rows[{i}]")).FirstOrDefault(f => f is not null)
-            ?? (rows.Count == 0 ? null : Ranked(DemoProject.Project, rows) ?? Appraised(DemoProject.Project with { Driver = new(dice.Pick(rows).Name, null) }, rows, false, bytes));
+            ?? (
+                rows.Count == 0
+                    ? null
+                    : Ranked(DemoProject.Project, rows) ?? Appraised(DemoProject.Project with { Driver = new(dice.Pick(rows).Name, null) }, rows, false, bytes)
+            );
     }
 
     private string? Corner(Dice dice)
@@ -65,13 +74,15 @@ internal sealed class Campaign
     {
         Interlocked.Increment(ref appraised);
         var appraisal = withRemedies ? Appraisal.Of(project, candidates) : Appraisal.WithoutRemedies(project, candidates);
-        return Checked.Appraisal(appraisal, Encoding.UTF8.GetString(stated)) ?? (ResultJson.Write(appraisal).Length < 1000 ? "is next to nothing as JSON" : null);
+        return Checked.Appraisal(appraisal, Encoding.UTF8.GetString(stated))
+            ?? (ResultJson.Write(appraisal).Length < 1000 ? "is next to nothing as JSON" : null);
     }
 
     private static string? Ranked(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         var ranked = Ranking.Of(project, candidates);
-        return ranked.Drivers.Count != candidates.Count ? "a candidate is lost in the ranking"
+        return ranked.Drivers.Count != candidates.Count
+            ? "a candidate is lost in the ranking"
             : Finite.FirstFault(ranked, "ranking") ?? (ResultJson.Write(ranked).Length == 0 ? "is nothing as JSON" : null);
     }
 

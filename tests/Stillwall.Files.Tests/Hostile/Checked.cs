@@ -26,11 +26,16 @@ internal static class Checked
     /// <param name="appraisal">The appraisal.</param>
     /// <param name="stated">What was stated: a name in it may be "NaN", and is then said as it is.</param>
     internal static string? Appraisal(Appraisal appraisal, string stated = "") =>
-        Finite.FirstFault(appraisal, "appraisal") ?? appraisal.Findings.Select(f => Words(f, NoNumbers.Where(word => !stated.Contains(word, StringComparison.Ordinal)))).FirstOrDefault(f => f is not null);
+        Finite.FirstFault(appraisal, "appraisal")
+        ?? appraisal
+            .Findings.Select(f => Words(f, NoNumbers.Where(word => !stated.Contains(word, StringComparison.Ordinal))))
+            .FirstOrDefault(f => f is not null);
 
     private static string? Words(Finding finding, IEnumerable<string> noNumbers)
     {
         string[] lines = [finding.Because, finding.Remedy ?? "", finding.Basis];
-        return lines.FirstOrDefault(line => line.Any(char.IsControl) || noNumbers.Any(word => line.Contains(word, StringComparison.Ordinal))) is { } line ? $"{finding.Id} says: {line}" : null;
+        return lines.FirstOrDefault(line => line.Any(char.IsControl) || noNumbers.Any(word => line.Contains(word, StringComparison.Ordinal))) is { } line
+            ? $"{finding.Id} says: {line}"
+            : null;
     }
 }

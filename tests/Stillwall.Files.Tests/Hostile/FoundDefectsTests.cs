@@ -13,11 +13,23 @@ public class FoundDefectsTests
 
     [Fact]
     public void Eight_drivers_that_run_into_one_another_are_appraised_with_little_drawing() =>
-        AssertAppraised(c => c with { Outside = new Outside { WidthM = 2, DepthM = 2, HeightM = 2, CornerRadiusM = 1 }, DriverCount = 8, StrutPitchM = 0.024 });
+        AssertAppraised(c =>
+            c with
+            {
+                Outside = new Outside
+                {
+                    WidthM = 2,
+                    DepthM = 2,
+                    HeightM = 2,
+                    CornerRadiusM = 1,
+                },
+                DriverCount = 8,
+                StrutPitchM = 0.024,
+            }
+        );
 
     [Fact]
-    public void A_core_of_a_millimetre_is_appraised() =>
-        AssertAppraised(c => c with { CoreM = 0.001, StrutPitchM = 0.01 });
+    public void A_core_of_a_millimetre_is_appraised() => AssertAppraised(c => c with { CoreM = 0.001, StrutPitchM = 0.01 });
 
     private static void AssertAppraised(Func<Cabinet, Cabinet> change)
     {

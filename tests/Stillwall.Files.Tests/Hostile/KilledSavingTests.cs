@@ -4,7 +4,8 @@ namespace Stillwall.Files.Tests.Hostile;
 
 public sealed class KilledSavingTests : IDisposable
 {
-    private const int Lanes = 4, KillsPerLane = 75;
+    private const int Lanes = 4,
+        KillsPerLane = 75;
 
     // Longer than one save, so that a kill falls anywhere in it.
     private const int LongestLifeMs = 12;

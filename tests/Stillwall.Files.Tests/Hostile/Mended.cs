@@ -7,7 +7,8 @@ namespace Stillwall.Files.Tests.Hostile;
 internal static class Mended
 {
     // A quantity is written with twelve figures: just past a limit that was computed from other quantities.
-    private const double Above = 1 + 1e-10, Below = 1 - 1e-10;
+    private const double Above = 1 + 1e-10,
+        Below = 1 - 1e-10;
 
     private static readonly string[] Walls = ["outside", "outer_skin", "core", "inner_skin"];
 
@@ -26,26 +27,31 @@ internal static class Mended
         throw new InvalidOperationException($"still not accepted: {ProjectChecks.Of(project).First()}");
     }
 
-    private static Project Mend(Project project, string path, Dice dice, int round) => path switch
-    {
-        "cabinet.net_volume" => dice.Falls(0.8) ? Set(project, path, null) : Walls.Aggregate(project, (p, key) => Set(p, $"cabinet.{key}", null)),
-        "cabinet.outside" => Stated(project, dice),
-        "cabinet.outside.corner_radius" => Set(project, path, Math.Min(project.Cabinet!.Outside!.WidthM, project.Cabinet.Outside.HeightM) / 2 * Below),
-        "cabinet.braces" => Set(project, path, 0),
-        "cabinet.strut_pitch" => Set(project, path, dice.Falls(0.5) ? 1.0 : Math.Max(Math.Max(1.6 * project.Cabinet!.CoreM!.Value, 2.5 * project.Cabinet.OuterSkinM!.Value) * Above, 0.024)),
-        "cabinet.core" => Set(project, path, 0.001),
-        "cabinet.fill" => Set(project, dice.Falls(0.5) ? "cabinet.fill.mass" : "cabinet.fill.factor", null),
-        "cabinet.leak" => Leak(project, dice),
-        "cabinet.port" => Port(project, dice),
-        "cabinet.passive_radiator" => Set(project, dice.Falls(0.5) ? "cabinet.passive_radiator" : "cabinet.port", null),
-        "cabinet.openings.terminal" or "cabinet.openings.pour" or "cabinet.openings.recess" => Set(project, path, null),
-        "brief.aim.crossover" => Set(project, path, dice.Falls(0.5) ? 1000.0 : Math.Max(20, project.Brief.Aim!.LowestHz!.Value * Above)),
-        "limits.fill_density_low" => Set(project, path, project.Limits.FillDensityHighKgM3),
-        _ when path.StartsWith("cabinet.outside.", StringComparison.Ordinal) => round < 20 ? Set(project, path, 2.0) : Thin(project),
-        _ when path.StartsWith("prices[", StringComparison.Ordinal) => Set(project, "prices", null),
-        _ when path.EndsWith(']') => InRoom(project, path[..path.IndexOf('[', StringComparison.Ordinal)]),
-        _ => Set(project, path, ProjectKeys.Find(path)!.Words[0]),
-    };
+    private static Project Mend(Project project, string path, Dice dice, int round) =>
+        path switch
+        {
+            "cabinet.net_volume" => dice.Falls(0.8) ? Set(project, path, null) : Walls.Aggregate(project, (p, key) => Set(p, $"cabinet.{key}", null)),
+            "cabinet.outside" => Stated(project, dice),
+            "cabinet.outside.corner_radius" => Set(project, path, Math.Min(project.Cabinet!.Outside!.WidthM, project.Cabinet.Outside.HeightM) / 2 * Below),
+            "cabinet.braces" => Set(project, path, 0),
+            "cabinet.strut_pitch" => Set(
+                project,
+                path,
+                dice.Falls(0.5) ? 1.0 : Math.Max(Math.Max(1.6 * project.Cabinet!.CoreM!.Value, 2.5 * project.Cabinet.OuterSkinM!.Value) * Above, 0.024)
+            ),
+            "cabinet.core" => Set(project, path, 0.001),
+            "cabinet.fill" => Set(project, dice.Falls(0.5) ? "cabinet.fill.mass" : "cabinet.fill.factor", null),
+            "cabinet.leak" => Leak(project, dice),
+            "cabinet.port" => Port(project, dice),
+            "cabinet.passive_radiator" => Set(project, dice.Falls(0.5) ? "cabinet.passive_radiator" : "cabinet.port", null),
+            "cabinet.openings.terminal" or "cabinet.openings.pour" or "cabinet.openings.recess" => Set(project, path, null),
+            "brief.aim.crossover" => Set(project, path, dice.Falls(0.5) ? 1000.0 : Math.Max(20, project.Brief.Aim!.LowestHz!.Value * Above)),
+            "limits.fill_density_low" => Set(project, path, project.Limits.FillDensityHighKgM3),
+            _ when path.StartsWith("cabinet.outside.", StringComparison.Ordinal) => round < 20 ? Set(project, path, 2.0) : Thin(project),
+            _ when path.StartsWith("prices[", StringComparison.Ordinal) => Set(project, "prices", null),
+            _ when path.EndsWith(']') => InRoom(project, path[..path.IndexOf('[', StringComparison.Ordinal)]),
+            _ => Set(project, path, ProjectKeys.Find(path)!.Words[0]),
+        };
 
     private static Project Stated(Project project, Dice dice)
     {
@@ -61,7 +67,16 @@ internal static class Mended
     {
         var leak = project.Cabinet!.Leak!;
         return leak.ResistancePaSM3 is null || dice.Falls(0.5)
-            ? Set(project, "cabinet.leak", new Leak { GapM = leak.GapM ?? 0.0002, LengthM = leak.LengthM ?? 1e-4, DepthM = leak.DepthM ?? 0.5 })
+            ? Set(
+                project,
+                "cabinet.leak",
+                new Leak
+                {
+                    GapM = leak.GapM ?? 0.0002,
+                    LengthM = leak.LengthM ?? 1e-4,
+                    DepthM = leak.DepthM ?? 0.5,
+                }
+            )
             : Set(project, "cabinet.leak", new Leak { ResistancePaSM3 = leak.ResistancePaSM3 });
     }
 
@@ -69,12 +84,16 @@ internal static class Mended
     {
         var port = project.Cabinet!.Port!;
         var isRound = port.AreaM2 is null || (port.DiameterM is not null && dice.Falls(0.5));
-        return Set(project, "cabinet.port", port with
-        {
-            AreaM2 = isRound ? null : port.AreaM2,
-            DiameterM = isRound ? port.DiameterM ?? 0.003 : null,
-            LengthM = port.LengthM ?? dice.Pick([0.001, 5]),
-        });
+        return Set(
+            project,
+            "cabinet.port",
+            port with
+            {
+                AreaM2 = isRound ? null : port.AreaM2,
+                DiameterM = isRound ? port.DiameterM ?? 0.003 : null,
+                LengthM = port.LengthM ?? dice.Pick([0.001, 5]),
+            }
+        );
     }
 
     private static Project InRoom(Project project, string path)

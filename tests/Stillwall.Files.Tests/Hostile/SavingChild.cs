@@ -45,7 +45,8 @@ internal static class SavingChild
         return Process.Start(start)!;
     }
 
-    internal static string Text(int number) => $"{{ \"stillwall\": 1, \"name\": \"{number.ToString(CultureInfo.InvariantCulture)}\", \"note\": \"{new string('x', 3000)}\" }}\n";
+    internal static string Text(int number) =>
+        $"{{ \"stillwall\": 1, \"name\": \"{number.ToString(CultureInfo.InvariantCulture)}\", \"note\": \"{new string('x', 3000)}\" }}\n";
 
     /// <summary>Which text a file holds; it throws where it is no whole one.</summary>
     internal static int NumberOf(string file)

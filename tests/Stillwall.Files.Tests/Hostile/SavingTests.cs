@@ -53,7 +53,10 @@ public sealed class SavingTests : IDisposable
             Assert.InRange(Drafts().Length, 0, 2);
             Assert.InRange(Enumerable.Range(1, 5).Count(version => File.Exists($"{ProjectFile}.{version}")), 4, 5);
             AssertWhole();
-            Assert.All(Enumerable.Range(1, 5).Select(version => $"{ProjectFile}.{version}").Where(File.Exists), kept => Assert.Empty(ProjectReader.Read(File.ReadAllBytes(kept)).Faults));
+            Assert.All(
+                Enumerable.Range(1, 5).Select(version => $"{ProjectFile}.{version}").Where(File.Exists),
+                kept => Assert.Empty(ProjectReader.Read(File.ReadAllBytes(kept)).Faults)
+            );
         }
 
         Assert.Null(ProjectStore.Save(folder, Text(999)));
@@ -68,13 +71,18 @@ public sealed class SavingTests : IDisposable
             ProjectStore.Save(folder, Text(0));
             var step = 0;
 
-            var fault = ProjectStore.Save(folder, Text(1), Text(0), () =>
-            {
-                if (++step == at)
+            var fault = ProjectStore.Save(
+                folder,
+                Text(1),
+                Text(0),
+                () =>
                 {
-                    File.WriteAllText(ProjectFile, Text(2));
+                    if (++step == at)
+                    {
+                        File.WriteAllText(ProjectFile, Text(2));
+                    }
                 }
-            });
+            );
 
             Assert.Equal(StoreTrouble.Changed, fault?.Kind);
             Assert.Equal(Text(2), File.ReadAllText(ProjectFile));
@@ -92,13 +100,20 @@ public sealed class SavingTests : IDisposable
 
         for (var i = 0; i < 4; i++)
         {
-            Assert.Throws<BrokenOff>(() => ProjectStore.Save(folder, Text(6), null, () =>
-            {
-                if (File.Exists(ProjectFile + ".1") && File.ReadAllText(ProjectFile + ".1") == Text(5))
-                {
-                    throw new BrokenOff();
-                }
-            }));
+            Assert.Throws<BrokenOff>(() =>
+                ProjectStore.Save(
+                    folder,
+                    Text(6),
+                    null,
+                    () =>
+                    {
+                        if (File.Exists(ProjectFile + ".1") && File.ReadAllText(ProjectFile + ".1") == Text(5))
+                        {
+                            throw new BrokenOff();
+                        }
+                    }
+                )
+            );
         }
 
         Assert.Null(ProjectStore.Save(folder, Text(6)));
@@ -108,13 +123,19 @@ public sealed class SavingTests : IDisposable
     [Fact]
     public async Task Writers_at_the_same_time_leave_whole_files()
     {
-        await Task.WhenAll(Enumerable.Range(0, 4).Select(writer => Task.Run(() =>
-        {
-            for (var i = 0; i < 25; i++)
-            {
-                Assert.Null(ProjectStore.Save(folder, Text((100 * writer) + i)));
-            }
-        })));
+        await Task.WhenAll(
+            Enumerable
+                .Range(0, 4)
+                .Select(writer =>
+                    Task.Run(() =>
+                    {
+                        for (var i = 0; i < 25; i++)
+                        {
+                            Assert.Null(ProjectStore.Save(folder, Text((100 * writer) + i)));
+                        }
+                    })
+                )
+        );
 
         AssertWhole();
         Assert.Empty(Drafts());

@@ -14,10 +14,58 @@ internal static class TreeMutation
     private static readonly double[] Magnitudes = [0, -0.0, -1, 1e308, 1e-308, -1e308, 5e-324, 1e9, 1e-9, 1, 1e3, 2, 50, 1e300, 0.1 + 0.2];
 
     private static readonly string[] Units =
-        ["mm", "m", "in", "ft", "cm2", "m2", "L", "ft3", "m3", "kg", "g", "lb", "s", "min", "Hz", "kHz", "Pa", "GPa", "W", "ohm", "mH", "dB", "degC", "K", "N/m", "kN/m", "pc", "L/min"];
+    [
+        "mm",
+        "m",
+        "in",
+        "ft",
+        "cm2",
+        "m2",
+        "L",
+        "ft3",
+        "m3",
+        "kg",
+        "g",
+        "lb",
+        "s",
+        "min",
+        "Hz",
+        "kHz",
+        "Pa",
+        "GPa",
+        "W",
+        "ohm",
+        "mH",
+        "dB",
+        "degC",
+        "K",
+        "N/m",
+        "kN/m",
+        "pc",
+        "L/min",
+    ];
 
     private static readonly string[] Names =
-        ["../../etc/passwd", "/dev/zero", "C:\\con", "\\\\host\\share", "a\0b", "drivers.csv/../..", "\u202Egpj", "line\nbreak", "\u001b[31m", "{0}", "%s", "…", "", "own", "Dunlin 8", "Wren 5", "NaN", "null"];
+    [
+        "../../etc/passwd",
+        "/dev/zero",
+        "C:\\con",
+        "\\\\host\\share",
+        "a\0b",
+        "drivers.csv/../..",
+        "\u202Egpj",
+        "line\nbreak",
+        "\u001b[31m",
+        "{0}",
+        "%s",
+        "…",
+        "",
+        "own",
+        "Dunlin 8",
+        "Wren 5",
+        "NaN",
+        "null",
+    ];
 
     internal static byte[] Spoil(string text, Dice dice)
     {
@@ -43,27 +91,52 @@ internal static class TreeMutation
         var (other, otherKey) = dice.Pick(places);
         switch (dice.Below(16))
         {
-            case 0 or 1: block.Remove(key); break;
-            case 2: Put(block, key, Quantity(block[key], number => number, dice.Pick(Units))); break;
-            case 3 or 4: Put(block, key, Quantity(block[key], _ => dice.Pick(Magnitudes), null)); break;
-            case 5 or 6 or 7: Put(block, key, Quantity(block[key], number => number * Math.Pow(10, 4 * dice.Share() - 2), null)); break;
-            case 8: Put(block, key, Quantity(block[key], number => number * Math.Pow(10, 600 * dice.Share() - 300), null)); break;
-            case 9: (block[key], other[otherKey]) = (other[otherKey]?.DeepClone(), block[key]?.DeepClone()); break;
-            case 10: other[$"{otherKey}{dice.Pick(["s", " ", "_mm", "\u200B"])}"] = block[key]?.DeepClone(); break;
-            case 11: other[key] = block[key]?.DeepClone(); break;
-            case 12: block[key] = dice.Pick(Names); break;
-            case 13: block[key] = Deep(dice.Pick([2, 20, 30, 60])); break;
-            case 14: block[key] = Many(block[key], dice.Falls(0.02) ? 20_000 : 30); break;
-            default: block[key] = dice.Below(1000) * dice.Pick([1, -1, 1_000_000]); break;
+            case 0 or 1:
+                block.Remove(key);
+                break;
+            case 2:
+                Put(block, key, Quantity(block[key], number => number, dice.Pick(Units)));
+                break;
+            case 3 or 4:
+                Put(block, key, Quantity(block[key], _ => dice.Pick(Magnitudes), null));
+                break;
+            case 5 or 6 or 7:
+                Put(block, key, Quantity(block[key], number => number * Math.Pow(10, 4 * dice.Share() - 2), null));
+                break;
+            case 8:
+                Put(block, key, Quantity(block[key], number => number * Math.Pow(10, 600 * dice.Share() - 300), null));
+                break;
+            case 9:
+                (block[key], other[otherKey]) = (other[otherKey]?.DeepClone(), block[key]?.DeepClone());
+                break;
+            case 10:
+                other[$"{otherKey}{dice.Pick(["s", " ", "_mm", "\u200B"])}"] = block[key]?.DeepClone();
+                break;
+            case 11:
+                other[key] = block[key]?.DeepClone();
+                break;
+            case 12:
+                block[key] = dice.Pick(Names);
+                break;
+            case 13:
+                block[key] = Deep(dice.Pick([2, 20, 30, 60]));
+                break;
+            case 14:
+                block[key] = Many(block[key], dice.Falls(0.02) ? 20_000 : 30);
+                break;
+            default:
+                block[key] = dice.Below(1000) * dice.Pick([1, -1, 1_000_000]);
+                break;
         }
     }
 
-    private static IEnumerable<(JsonObject Block, string Key)> Places(JsonNode? node) => node switch
-    {
-        JsonObject block => block.Select(entry => (block, entry.Key)).Concat(block.SelectMany(entry => Places(entry.Value))),
-        JsonArray list => list.SelectMany(Places),
-        _ => [],
-    };
+    private static IEnumerable<(JsonObject Block, string Key)> Places(JsonNode? node) =>
+        node switch
+        {
+            JsonObject block => block.Select(entry => (block, entry.Key)).Concat(block.SelectMany(entry => Places(entry.Value))),
+            JsonArray list => list.SelectMany(Places),
+            _ => [],
+        };
 
     private static void Put(JsonObject block, string key, JsonNode? value)
     {

@@ -7,25 +7,39 @@ namespace Stillwall.Files.Tests.Meshes;
 
 public sealed class MeshFileTests
 {
-    private static readonly Gen<Solid> Plates = Gen.Select(Gen.Bool, Gen.Double[0, 400], Gen.Double[0, 400], Gen.Double[2, 90], Gen.Int[0, 20], Gen.Int[1, 10]).Array[3, 9]
-        .Select(steps => steps.Aggregate(Solid.Empty.Add(Region.RoundedRectangle(0.137, 0.211, 400.333, 400.777, 20.123), 0, 20), (solid, s) =>
-            s.Item1 ? solid.Add(Region.Disc(s.Item2, s.Item3, s.Item4), s.Item5, s.Item5 + s.Item6) : solid.Cut(Region.Disc(s.Item2, s.Item3, s.Item4), s.Item5, s.Item5 + s.Item6)));
+    private static readonly Gen<Solid> Plates = Gen.Select(Gen.Bool, Gen.Double[0, 400], Gen.Double[0, 400], Gen.Double[2, 90], Gen.Int[0, 20], Gen.Int[1, 10])
+        .Array[3, 9]
+        .Select(steps =>
+            steps.Aggregate(
+                Solid.Empty.Add(Region.RoundedRectangle(0.137, 0.211, 400.333, 400.777, 20.123), 0, 20),
+                (solid, s) =>
+                    s.Item1
+                        ? solid.Add(Region.Disc(s.Item2, s.Item3, s.Item4), s.Item5, s.Item5 + s.Item6)
+                        : solid.Cut(Region.Disc(s.Item2, s.Item3, s.Item4), s.Item5, s.Item5 + s.Item6)
+            )
+        );
 
-    private static readonly IndexedMesh Block = SolidMesh.Of(Solid.Empty.Add(Region.RoundedRectangle(0, 0, 20, 10, 0), 0, 5).Cut(Region.Disc(5, 5, 3), 1, 5)).Mesh;
+    private static readonly IndexedMesh Block = SolidMesh
+        .Of(Solid.Empty.Add(Region.RoundedRectangle(0, 0, 20, 10, 0), 0, 5).Cut(Region.Disc(5, 5, 3), 1, 5))
+        .Mesh;
 
     [Fact]
-    public void An_stl_file_that_is_read_back_is_closed_and_has_the_volume_of_the_solid() => Plates.Sample(solid =>
-    {
-        var mesh = SolidMesh.Of(solid);
-        Assert.True(mesh.Watertight);
-        var (read, _) = MeshReaders.Stl(StlFile.Write(mesh.Mesh, "plate"));
-        Assert.Equal(0, read.UnmatchedEdges());
-        Assert.Equal(mesh.Mesh.VolumeM3 * 1e9, read.VolumeMm3(), 1e-6 * read.VolumeMm3());
-        if (mesh.PatchCount == 0)
-        {
-            Assert.Equal(solid.VolumeM3 * 1e9, read.VolumeMm3(), 1e-6 * read.VolumeMm3());
-        }
-    }, iter: 40);
+    public void An_stl_file_that_is_read_back_is_closed_and_has_the_volume_of_the_solid() =>
+        Plates.Sample(
+            solid =>
+            {
+                var mesh = SolidMesh.Of(solid);
+                Assert.True(mesh.Watertight);
+                var (read, _) = MeshReaders.Stl(StlFile.Write(mesh.Mesh, "plate"));
+                Assert.Equal(0, read.UnmatchedEdges());
+                Assert.Equal(mesh.Mesh.VolumeM3 * 1e9, read.VolumeMm3(), 1e-6 * read.VolumeMm3());
+                if (mesh.PatchCount == 0)
+                {
+                    Assert.Equal(solid.VolumeM3 * 1e9, read.VolumeMm3(), 1e-6 * read.VolumeMm3());
+                }
+            },
+            iter: 40
+        );
 
     [Fact]
     public void Normals_in_an_stl_file_have_length_one_and_point_along_the_right_hand_rule()
@@ -62,12 +76,19 @@ public sealed class MeshFileTests
     }
 
     [Fact]
-    public void A_placed_mesh_is_what_a_reader_of_the_transform_sees() => Gen.Select(Gen.Int[0, 3], Gen.Int[0, 3], Gen.Int[0, 3], Gen.Int[-500, 500], Gen.Int[-500, 500], Gen.Int[-500, 500]).Sample((a, b, c, x, y, z) =>
-    {
-        var placement = Placement.AsPrinted.TurnedAboutX(a).TurnedAboutY(b).Shifted(x, y, z).TurnedAboutZ(c);
-        var read = MeshReaders.ThreeMf(ThreeMfFile.Write([new("part", Block, placement), new("part", Block.Placed(placement), Placement.AsPrinted)], "both"));
-        Assert.Equal(read[1].Triangles.SelectMany(t => t), read[0].Triangles.SelectMany(t => t));
-    }, iter: 50);
+    public void A_placed_mesh_is_what_a_reader_of_the_transform_sees() =>
+        Gen.Select(Gen.Int[0, 3], Gen.Int[0, 3], Gen.Int[0, 3], Gen.Int[-500, 500], Gen.Int[-500, 500], Gen.Int[-500, 500])
+            .Sample(
+                (a, b, c, x, y, z) =>
+                {
+                    var placement = Placement.AsPrinted.TurnedAboutX(a).TurnedAboutY(b).Shifted(x, y, z).TurnedAboutZ(c);
+                    var read = MeshReaders.ThreeMf(
+                        ThreeMfFile.Write([new("part", Block, placement), new("part", Block.Placed(placement), Placement.AsPrinted)], "both")
+                    );
+                    Assert.Equal(read[1].Triangles.SelectMany(t => t), read[0].Triangles.SelectMany(t => t));
+                },
+                iter: 50
+            );
 
     [Fact]
     public void A_3mf_file_is_the_same_every_time_and_holds_three_entries_of_a_fixed_date()
@@ -84,12 +105,18 @@ public sealed class MeshFileTests
         Assert.Contains("parts", Assert.Throws<ArgumentException>(() => ThreeMfFile.Write([], "none")).Message, StringComparison.Ordinal);
 
     [Fact]
-    public void Coordinates_in_a_3mf_file_keep_every_micrometre_on_both_sides_of_nought() => Gen.Int[-300_000, 300_000].Array[3].Sample(at =>
-    {
-        var placement = Placement.AsPrinted.Shifted(at[0] / 1000.0, at[1] / 1000.0, at[2] / 1000.0);
-        var read = MeshReaders.ThreeMf(ThreeMfFile.Write([new("part", Block.Placed(placement), Placement.AsPrinted)], "one"))[0];
-        Assert.Equal((float)(at[0] / 1000.0), read.Span(p => p.X).Low);
-        Assert.Equal((float)(at[1] / 1000.0), read.Span(p => p.Y).Low);
-        Assert.Equal((float)(at[2] / 1000.0), read.Span(p => p.Z).Low);
-    }, iter: 50);
+    public void Coordinates_in_a_3mf_file_keep_every_micrometre_on_both_sides_of_nought() =>
+        Gen.Int[-300_000, 300_000]
+            .Array[3]
+            .Sample(
+                at =>
+                {
+                    var placement = Placement.AsPrinted.Shifted(at[0] / 1000.0, at[1] / 1000.0, at[2] / 1000.0);
+                    var read = MeshReaders.ThreeMf(ThreeMfFile.Write([new("part", Block.Placed(placement), Placement.AsPrinted)], "one"))[0];
+                    Assert.Equal((float)(at[0] / 1000.0), read.Span(p => p.X).Low);
+                    Assert.Equal((float)(at[1] / 1000.0), read.Span(p => p.Y).Low);
+                    Assert.Equal((float)(at[2] / 1000.0), read.Span(p => p.Z).Low);
+                },
+                iter: 50
+            );
 }

@@ -15,12 +15,15 @@ internal sealed record ReadMesh(string Name, IReadOnlyList<(float X, float Y, fl
     }
 
     /// <summary>Volume by the divergence theorem, mm³.</summary>
-    internal double VolumeMm3() => Triangles.Sum(t =>
-        (double)t[0].X * ((double)t[1].Y * t[2].Z - (double)t[1].Z * t[2].Y)
-        - (double)t[0].Y * ((double)t[1].X * t[2].Z - (double)t[1].Z * t[2].X)
-        + (double)t[0].Z * ((double)t[1].X * t[2].Y - (double)t[1].Y * t[2].X)) / 6;
+    internal double VolumeMm3() =>
+        Triangles.Sum(t =>
+            (double)t[0].X * ((double)t[1].Y * t[2].Z - (double)t[1].Z * t[2].Y)
+            - (double)t[0].Y * ((double)t[1].X * t[2].Z - (double)t[1].Z * t[2].X)
+            + (double)t[0].Z * ((double)t[1].X * t[2].Y - (double)t[1].Y * t[2].X)
+        ) / 6;
 
-    internal (float Low, float High) Span(Func<(float X, float Y, float Z), float> along) => (Triangles.SelectMany(t => t).Min(along), Triangles.SelectMany(t => t).Max(along));
+    internal (float Low, float High) Span(Func<(float X, float Y, float Z), float> along) =>
+        (Triangles.SelectMany(t => t).Min(along), Triangles.SelectMany(t => t).Max(along));
 }
 
 /// <summary>Readers of the written files that know nothing of the writers.</summary>
@@ -44,7 +47,9 @@ internal static class MeshReaders
         return (new ReadMesh(name, triangles), normals);
     }
 
-    /// <summary>The build items of a 3MF file, placed, and found the way a reader has to: from the relation to the model, from the items to the objects.</summary>
+    /// <summary>
+    /// The build items of a 3MF file, placed, and found the way a reader has to: from the relation to the model, from the items to the objects.
+    /// </summary>
     internal static IReadOnlyList<ReadMesh> ThreeMf(byte[] file)
     {
         using var archive = new ZipArchive(new MemoryStream(file));
@@ -54,20 +59,40 @@ internal static class MeshReaders
             return XDocument.Load(stream);
         }
 
-        XNamespace relations = "http://schemas.openxmlformats.org/package/2006/relationships", core = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
-        var target = Open("_rels/.rels").Root!.Elements(relations + "Relationship").Single(r => r.Attribute("Type")!.Value == "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel").Attribute("Target")!.Value;
-        Assert.Contains(Open("[Content_Types].xml").Root!.Elements(), e => e.Attribute("Extension")!.Value == "model" && e.Attribute("ContentType")!.Value == "application/vnd.ms-package.3dmanufacturing-3dmodel+xml");
+        XNamespace relations = "http://schemas.openxmlformats.org/package/2006/relationships",
+            core = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
+        var target = Open("_rels/.rels")
+            .Root!.Elements(relations + "Relationship")
+            .Single(r => r.Attribute("Type")!.Value == "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel")
+            .Attribute("Target")!
+            .Value;
+        Assert.Contains(
+            Open("[Content_Types].xml").Root!.Elements(),
+            e => e.Attribute("Extension")!.Value == "model" && e.Attribute("ContentType")!.Value == "application/vnd.ms-package.3dmanufacturing-3dmodel+xml"
+        );
         var model = Open(target.TrimStart('/')).Root!;
         Assert.Equal(core + "model", model.Name);
         Assert.Equal("millimeter", model.Attribute("unit")!.Value);
         var objects = model.Element(core + "resources")!.Elements(core + "object").ToDictionary(o => o.Attribute("id")!.Value);
-        return [.. model.Element(core + "build")!.Elements(core + "item").Select(item =>
-        {
-            var part = objects[item.Attribute("objectid")!.Value];
-            var m = item.Attribute("transform")?.Value.Split(' ').Select(Number).ToArray() ?? [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0];
-            var vertices = part.Descendants(core + "vertex").Select(v => Placed(m, Number(v, "x"), Number(v, "y"), Number(v, "z"))).ToArray();
-            return new ReadMesh(part.Attribute("name")!.Value, [.. part.Descendants(core + "triangle").Select(t => new[] { vertices[(int)Number(t, "v1")], vertices[(int)Number(t, "v2")], vertices[(int)Number(t, "v3")] })]);
-        })];
+        return
+        [
+            .. model
+                .Element(core + "build")!
+                .Elements(core + "item")
+                .Select(item =>
+                {
+                    var part = objects[item.Attribute("objectid")!.Value];
+                    var m = item.Attribute("transform")?.Value.Split(' ').Select(Number).ToArray() ?? [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0];
+                    var vertices = part.Descendants(core + "vertex").Select(v => Placed(m, Number(v, "x"), Number(v, "y"), Number(v, "z"))).ToArray();
+                    return new ReadMesh(
+                        part.Attribute("name")!.Value,
+                        [
+                            .. part.Descendants(core + "triangle")
+                                .Select(t => new[] { vertices[(int)Number(t, "v1")], vertices[(int)Number(t, "v2")], vertices[(int)Number(t, "v3")] }),
+                        ]
+                    );
+                }),
+        ];
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

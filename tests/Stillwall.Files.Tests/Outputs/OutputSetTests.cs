@@ -8,7 +8,16 @@ namespace Stillwall.Files.Tests.Outputs;
 
 public sealed class OutputSetTests : IDisposable
 {
-    private static readonly byte[] Sound = WavWriter.Write(new Recording(8000, [[0.1, -0.2, 0.3]], 0), WavSamples.Bits24);
+    private static readonly byte[] Sound = WavWriter.Write(
+        new Recording(
+            8000,
+            [
+                [0.1, -0.2, 0.3],
+            ],
+            0
+        ),
+        WavSamples.Bits24
+    );
 
     private readonly string folder = FolderPath.Real(Directory.CreateTempSubdirectory("stillwall-").FullName);
 

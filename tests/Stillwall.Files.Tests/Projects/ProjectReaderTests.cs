@@ -34,8 +34,12 @@ public class ProjectReaderTests
     public void A_byte_order_mark_changes_nothing() => Models.AssertSame(Good(Demo), Good([0xEF, 0xBB, 0xBF, .. Demo]));
 
     [Fact]
-    public void The_order_of_the_keys_changes_nothing() => Gen.Int[0, int.MaxValue].Sample(
-        seed => Models.AssertSame(Good(Demo), Good(Encoding.UTF8.GetBytes(Shuffled(JsonNode.Parse(Demo)!, new Random(seed)).ToJsonString()))), iter: 20);
+    public void The_order_of_the_keys_changes_nothing() =>
+        Gen.Int[0, int.MaxValue]
+            .Sample(
+                seed => Models.AssertSame(Good(Demo), Good(Encoding.UTF8.GetBytes(Shuffled(JsonNode.Parse(Demo)!, new Random(seed)).ToJsonString()))),
+                iter: 20
+            );
 
     [Theory]
     [InlineData("de-DE")]
@@ -50,7 +54,10 @@ public class ProjectReaderTests
 
             Models.AssertSame(expected, Good(Demo));
             Assert.Equal(text, ProjectWriter.Write(expected));
-            Assert.Equal("stillwall.json:1: budget: -1 is out of range; 0 to 1000000", ProjectReader.Read("{\"stillwall\":1,\"budget\":-1}").Faults[0].ToString());
+            Assert.Equal(
+                "stillwall.json:1: budget: -1 is out of range; 0 to 1000000",
+                ProjectReader.Read("{\"stillwall\":1,\"budget\":-1}").Faults[0].ToString()
+            );
         }
         finally
         {
@@ -64,7 +71,12 @@ public class ProjectReaderTests
     [Fact]
     public void A_driver_may_be_written_in_place_with_inch_and_typographic_units()
     {
-        var sheet = Good("""{ "stillwall": 1, "driver": { "name": "Own", "re": "3.55 Ω", "sd": "33.17 in²", "bl": "12.1 T·m", "mms": "2.69 oz", "cms": "0.42 mm/N", "rms": "3.4 kg/s" } }"""u8).Driver?.Sheet;
+        var sheet = Good(
+            """
+            { "stillwall": 1, "driver": {
+                "name": "Own", "re": "3.55 Ω", "sd": "33.17 in²", "bl": "12.1 T·m", "mms": "2.69 oz", "cms": "0.42 mm/N", "rms": "3.4 kg/s" } }
+            """u8
+        ).Driver?.Sheet;
 
         Assert.NotNull(sheet);
         Assert.Equal(3.55, sheet.ReOhm);
@@ -74,9 +86,11 @@ public class ProjectReaderTests
     }
 
     [Fact]
-    public void A_leak_may_be_a_bare_number_or_carry_its_unit() => Assert.Equal(
-        Good("""{ "stillwall": 1, "cabinet": { "leak": { "resistance": 210000 } } }"""u8),
-        Good("""{ "stillwall": 1, "cabinet": { "leak": { "resistance": "2.1e5 Pa s/m3" } } }"""u8));
+    public void A_leak_may_be_a_bare_number_or_carry_its_unit() =>
+        Assert.Equal(
+            Good("""{ "stillwall": 1, "cabinet": { "leak": { "resistance": 210000 } } }"""u8),
+            Good("""{ "stillwall": 1, "cabinet": { "leak": { "resistance": "2.1e5 Pa s/m3" } } }"""u8)
+        );
 
     [Fact]
     public void The_address_of_a_schema_is_ignored_whatever_it_is() => Good("""{ "$schema": 7, "stillwall": 1 }"""u8);
@@ -103,37 +117,48 @@ public class ProjectReaderTests
             "\u2028",
         ];
 
-        Assert.All(hostile, text =>
-        {
-            var reading = ProjectReader.Read(text);
-            Assert.Null(reading.Project);
-            Assert.NotEmpty(reading.Faults);
-            Assert.InRange(reading.Faults.Count, 1, ProjectReader.MostFaults + 1);
-            Assert.All(reading.Faults.Select(f => f.ToString()), AssertOneShortLine);
-        });
+        Assert.All(
+            hostile,
+            text =>
+            {
+                var reading = ProjectReader.Read(text);
+                Assert.Null(reading.Project);
+                Assert.NotEmpty(reading.Faults);
+                Assert.InRange(reading.Faults.Count, 1, ProjectReader.MostFaults + 1);
+                Assert.All(reading.Faults.Select(f => f.ToString()), AssertOneShortLine);
+            }
+        );
     }
 
     [Fact]
-    public void Any_bytes_at_all_give_a_project_or_faults() => Gen.Byte.Array[0, 200].Sample(bytes =>
-    {
-        var reading = ProjectReader.Read(bytes);
-        Assert.Null(reading.Project);
-        Assert.All(reading.Faults.Select(f => f.ToString()), AssertOneShortLine);
-    });
+    public void Any_bytes_at_all_give_a_project_or_faults() =>
+        Gen
+            .Byte.Array[0, 200]
+            .Sample(bytes =>
+            {
+                var reading = ProjectReader.Read(bytes);
+                Assert.Null(reading.Project);
+                Assert.All(reading.Faults.Select(f => f.ToString()), AssertOneShortLine);
+            });
 
     [Fact]
-    public void One_changed_byte_in_the_demo_gives_a_project_or_faults() => Gen.Select(Gen.Int[0, Demo.Length - 1], Gen.Byte).Sample((at, put) =>
-    {
-        var changed = Demo.ToArray();
-        changed[at] = put;
-        var reading = ProjectReader.Read(changed);
-        Assert.Equal(reading.Project is null, reading.Faults.Count > 0);
-        Assert.All(reading.Faults.Select(f => f.ToString()), AssertOneShortLine);
-    });
+    public void One_changed_byte_in_the_demo_gives_a_project_or_faults() =>
+        Gen.Select(Gen.Int[0, Demo.Length - 1], Gen.Byte)
+            .Sample(
+                (at, put) =>
+                {
+                    var changed = Demo.ToArray();
+                    changed[at] = put;
+                    var reading = ProjectReader.Read(changed);
+                    Assert.Equal(reading.Project is null, reading.Faults.Count > 0);
+                    Assert.All(reading.Faults.Select(f => f.ToString()), AssertOneShortLine);
+                }
+            );
 
     [Fact]
-    public void A_fault_fits_its_line_whatever_its_parts() => Gen.Select(Gen.String[0, 400], Gen.Int[1, 9_999_999], Gen.String[0, 400], Gen.String[0, 400])
-        .Sample((file, line, path, message) => AssertOneShortLine(new Fault(file, line, path, message).ToString()));
+    public void A_fault_fits_its_line_whatever_its_parts() =>
+        Gen.Select(Gen.String[0, 400], Gen.Int[1, 9_999_999], Gen.String[0, 400], Gen.String[0, 400])
+            .Sample((file, line, path, message) => AssertOneShortLine(new Fault(file, line, path, message).ToString()));
 
     private static void AssertOneShortLine(string line)
     {

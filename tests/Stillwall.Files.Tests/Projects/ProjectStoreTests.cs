@@ -68,17 +68,20 @@ public sealed class ProjectStoreTests : IDisposable
     {
         ProjectStore.Save(folder, Text(0));
         using var done = new CancellationTokenSource();
-        var reader = Task.Run(() =>
-        {
-            var read = 0;
-            while (!done.IsCancellationRequested || read == 0)
+        var reader = Task.Run(
+            () =>
             {
-                var loaded = ProjectStore.Load(folder);
-                Assert.Null(loaded.Trouble);
-                Assert.Empty(loaded.Reading!.Faults);
-                read++;
-            }
-        }, TestContext.Current.CancellationToken);
+                var read = 0;
+                while (!done.IsCancellationRequested || read == 0)
+                {
+                    var loaded = ProjectStore.Load(folder);
+                    Assert.Null(loaded.Trouble);
+                    Assert.Empty(loaded.Reading!.Faults);
+                    read++;
+                }
+            },
+            TestContext.Current.CancellationToken
+        );
 
         for (var i = 1; i <= 60; i++)
         {

@@ -17,15 +17,29 @@ public sealed class QuietKeysTests
     [Fact]
     public void Everything_that_may_be_stated_of_the_neighbour_is_read()
     {
-        var project = Read("""
+        var project = Read(
+            """
             { "stillwall": 1, "brief": {
                 "main_speakers": { "left_at": ["0.5 m", "0.2 m", "1 m"], "right_at": ["2.5 m", "0.2 m", "1 m"] },
-                "everyday": { "level": "62 dB", "crest": "13 dB", "programme": "deep-music", "quiet_hours": { "from": 22, "to": 6.5, "level": "50 dB", "curve": "audibility-nl-1999", "a_weighted_limit": "20 dB" } },
-                "neighbour": { "partition": "two-leaves", "leaf": "12 kg/m2", "second_leaf": "2.5 lb/ft2", "gap": "75 mm", "flanking": "45 dB", "a_weighted_limit": "25 dB", "c_weighted_limit": "50 dB" } },
+                "everyday": { "level": "62 dB", "crest": "13 dB", "programme": "deep-music",
+                  "quiet_hours": { "from": 22, "to": 6.5, "level": "50 dB", "curve": "audibility-nl-1999", "a_weighted_limit": "20 dB" } },
+                "neighbour": { "partition": "two-leaves", "leaf": "12 kg/m2", "second_leaf": "2.5 lb/ft2", "gap": "75 mm",
+                  "flanking": "45 dB", "a_weighted_limit": "25 dB", "c_weighted_limit": "50 dB" } },
               "cabinet": { "feet": { "stiffness": "9 kN/m", "vertical_stiffness": "40 kN/m" } } }
-            """).Project!;
-        Assert.True(project.Brief.Everyday is { CrestDb: 13, Programme: "deep-music", QuietHours: { FromHours: 22, ToHours: 6.5, LevelDb: 50, AWeightedLimitDb: 20, Curve: "audibility-nl-1999" } });
-        Assert.True(project.Brief.Neighbour is { LeafKgM2: 12, SecondLeafKgM2: > 12.2 and < 12.21, GapM: 0.075, FlankingDb: 45, AWeightedLimitDb: 25, CWeightedLimitDb: 50 });
+            """
+        ).Project!;
+        Assert.True(
+            project.Brief.Everyday
+                is {
+                    CrestDb: 13,
+                    Programme: "deep-music",
+                    QuietHours: { FromHours: 22, ToHours: 6.5, LevelDb: 50, AWeightedLimitDb: 20, Curve: "audibility-nl-1999" }
+                }
+        );
+        Assert.True(
+            project.Brief.Neighbour
+                is { LeafKgM2: 12, SecondLeafKgM2: > 12.2 and < 12.21, GapM: 0.075, FlankingDb: 45, AWeightedLimitDb: 25, CWeightedLimitDb: 50 }
+        );
         Assert.Equal([0.5, 0.2, 1], project.Brief.MainSpeakers!.LeftAtM!);
         Assert.Equal(40e3, project.Cabinet!.Feet!.VerticalStiffnessNPerM);
     }
@@ -37,7 +51,10 @@ public sealed class QuietKeysTests
     [InlineData("""{ "everyday": { "quiet_hours": { "from": "22 h" } } }""", "brief.everyday.quiet_hours.from")]
     [InlineData("""{ "room": { "width": "3 m" }, "main_speakers": { "left_at": ["4 m", "0 m", "0 m"] } }""", "brief.main_speakers.left_at[0]")]
     public void What_cannot_be_is_refused_in_one_line(string brief, string said) =>
-        Assert.Contains(Read($"{{ \"stillwall\": 1, \"brief\": {brief} }}").Faults, fault => fault.ToString().Contains(said, StringComparison.Ordinal) && !fault.ToString().Contains('\n', StringComparison.Ordinal));
+        Assert.Contains(
+            Read($"{{ \"stillwall\": 1, \"brief\": {brief} }}").Faults,
+            fault => fault.ToString().Contains(said, StringComparison.Ordinal) && !fault.ToString().Contains('\n', StringComparison.Ordinal)
+        );
 
     [Fact]
     public void Whatever_is_stated_of_them_is_appraised_to_finite_numbers()
@@ -54,7 +71,20 @@ public sealed class QuietKeysTests
             {
                 Brief = demo.Brief with
                 {
-                    Everyday = new Everyday { LevelDb = Between(0, 130), Programme = OneOf(programmes), Hours = Maybe(0, 24), CrestDb = Maybe(3, 40), QuietHours = new QuietHours { LevelDb = Maybe(0, 130), Curve = OneOf(curves), AWeightedLimitDb = Maybe(-50, 130), CWeightedLimitDb = Maybe(-50, 130) } },
+                    Everyday = new Everyday
+                    {
+                        LevelDb = Between(0, 130),
+                        Programme = OneOf(programmes),
+                        Hours = Maybe(0, 24),
+                        CrestDb = Maybe(3, 40),
+                        QuietHours = new QuietHours
+                        {
+                            LevelDb = Maybe(0, 130),
+                            Curve = OneOf(curves),
+                            AWeightedLimitDb = Maybe(-50, 130),
+                            CWeightedLimitDb = Maybe(-50, 130),
+                        },
+                    },
                     Neighbour = demo.Brief.Neighbour! with
                     {
                         Partition = OneOf(partitions),
@@ -67,7 +97,15 @@ public sealed class QuietKeysTests
                         CWeightedLimitDb = Maybe(-50, 130),
                     },
                 },
-                Cabinet = demo.Cabinet! with { Feet = new Feet { Kind = "pads", StiffnessNPerM = Between(10, 1e6), VerticalStiffnessNPerM = Maybe(10, 1e7) } },
+                Cabinet = demo.Cabinet! with
+                {
+                    Feet = new Feet
+                    {
+                        Kind = "pads",
+                        StiffnessNPerM = Between(10, 1e6),
+                        VerticalStiffnessNPerM = Maybe(10, 1e7),
+                    },
+                },
             };
 
             // The writer refuses every number that is not finite.

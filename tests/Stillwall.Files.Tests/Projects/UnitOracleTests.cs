@@ -103,7 +103,14 @@ public class UnitOracleTests
 
     // Pieces are no unit; the other four kinds are not among the quantities of UnitsNet.
     private static readonly Dimension[] UnknownToTheOracle =
-        [Dimension.None, Dimension.Count, Dimension.ForceFactor, Dimension.Compliance, Dimension.MechanicalResistance, Dimension.AcousticResistance];
+    [
+        Dimension.None,
+        Dimension.Count,
+        Dimension.ForceFactor,
+        Dimension.Compliance,
+        Dimension.MechanicalResistance,
+        Dimension.AcousticResistance,
+    ];
 
     public static TheoryData<string, Dimension> Known()
     {

@@ -10,31 +10,57 @@ public sealed class CautionTests
     private static readonly Lazy<Facts> Plan = new(() => new Facts(DemoProject.Project, DemoDrivers.All));
 
     // Everything that can be said at once: a mix of everything, a cabinet that nobody lifts, holes to be closed.
-    private static readonly Lazy<Facts> Worst = new(() => new Facts(Poured("own", p => p with
-    {
-        Limits = p.Limits with { LiftMassKg = 5 },
-        Cabinet = p.Cabinet! with { Openings = p.Cabinet.Openings! with { DryingHoleM = 0.005 } },
-        Materials = p.Materials! with { Cast = p.Materials.Cast! with { Mix = "own", Own = new OwnMix { PowderDensityKgM3 = 2600, BoundWater = 0.2, ModulusPa = 5e9 } } },
-    }), DemoDrivers.All));
+    private static readonly Lazy<Facts> Worst = new(() =>
+        new Facts(
+            Poured(
+                "own",
+                p =>
+                    p with
+                    {
+                        Limits = p.Limits with { LiftMassKg = 5 },
+                        Cabinet = p.Cabinet! with { Openings = p.Cabinet.Openings! with { DryingHoleM = 0.005 } },
+                        Materials = p.Materials! with
+                        {
+                            Cast = p.Materials.Cast! with
+                            {
+                                Mix = "own",
+                                Own = new OwnMix
+                                {
+                                    PowderDensityKgM3 = 2600,
+                                    BoundWater = 0.2,
+                                    ModulusPa = 5e9,
+                                },
+                            },
+                        },
+                    }
+            ),
+            DemoDrivers.All
+        )
+    );
 
     public static TheoryData<WorkStep> Steps => [.. Enum.GetValues<WorkStep>()];
 
     [Fact]
-    public void Every_hazard_has_one_row_and_they_stand_in_the_order_of_the_list() => Assert.Equal(Enum.GetValues<Hazard>(), CautionTable.All.Select(c => c.Hazard));
+    public void Every_hazard_has_one_row_and_they_stand_in_the_order_of_the_list() =>
+        Assert.Equal(Enum.GetValues<Hazard>(), CautionTable.All.Select(c => c.Hazard));
 
     [Fact]
     public void Every_step_has_one_line_and_they_stand_in_the_order_of_the_job() => Assert.Equal(Enum.GetValues<WorkStep>(), WorkSteps.All.Select(s => s.Step));
 
     [Fact]
-    public void Every_caution_is_a_short_sentence_with_its_steps_and_its_source() => Assert.All(CautionTable.All, c =>
-    {
-        Assert.InRange(c.Sentence.Length, 40, 140);
-        Assert.EndsWith(".", c.Sentence, StringComparison.Ordinal);
-        Assert.DoesNotMatch("(?i)\\b(safe|safely|legal|legally)\\b", c.Sentence);
-        Assert.NotEmpty(c.Steps);
-        Assert.Equal(c.Steps.Distinct(), c.Steps);
-        Assert.Matches("no source|from memory", c.Source);
-    });
+    public void Every_caution_is_a_short_sentence_with_its_steps_and_its_source() =>
+        Assert.All(
+            CautionTable.All,
+            c =>
+            {
+                Assert.InRange(c.Sentence.Length, 40, 140);
+                Assert.EndsWith(".", c.Sentence, StringComparison.Ordinal);
+                Assert.DoesNotMatch("(?i)\\b(safe|safely|legal|legally)\\b", c.Sentence);
+                Assert.NotEmpty(c.Steps);
+                Assert.Equal(c.Steps.Distinct(), c.Steps);
+                Assert.Matches("no source|from memory", c.Source);
+            }
+        );
 
     [Fact]
     public void Every_step_has_something_to_take_care_of_in_some_plan() =>
@@ -42,16 +68,23 @@ public sealed class CautionTests
 
     [Theory]
     [MemberData(nameof(Steps))]
-    public void At_a_step_there_are_at_most_four_the_worst_first(WorkStep step) => Assert.All(new[] { Worst.Value, Plan.Value, null }, facts =>
-    {
-        var at = Cautions.At(step, facts).Select(c => c.Hazard).ToList();
-        Assert.InRange(at.Count, 0, 4);
-        Assert.Equal(at.Order(), at);
-    });
+    public void At_a_step_there_are_at_most_four_the_worst_first(WorkStep step) =>
+        Assert.All(
+            new[] { Worst.Value, Plan.Value, null },
+            facts =>
+            {
+                var at = Cautions.At(step, facts).Select(c => c.Hazard).ToList();
+                Assert.InRange(at.Count, 0, 4);
+                Assert.Equal(at.Order(), at);
+            }
+        );
 
     [Fact]
-    public void A_hazard_that_applies_is_said_at_every_step_it_belongs_to() => Assert.All(CautionTable.All.Where(c => c.Applies(Worst.Value)), c =>
-        Assert.Equal(c.Steps.Order(), Cautions.Of(Worst.Value).Where(s => s.Hazard == c.Hazard).Select(s => s.Step)));
+    public void A_hazard_that_applies_is_said_at_every_step_it_belongs_to() =>
+        Assert.All(
+            CautionTable.All.Where(c => c.Applies(Worst.Value)),
+            c => Assert.Equal(c.Steps.Order(), Cautions.Of(Worst.Value).Where(s => s.Hazard == c.Hazard).Select(s => s.Step))
+        );
 
     [Fact]
     public void Plaster_is_never_cast_round_a_hand() =>
@@ -88,8 +121,13 @@ public sealed class CautionTests
     public void Past_the_mass_for_one_person_it_takes_two_the_wet_cabinet_too()
     {
         var (wet, dry) = (Plan.Value.Mass.WetKg!.Value, Plan.Value.Mass.FinishedKg!.Value);
-        IEnumerable<Hazard> Heavy(double limitKg) => Cautions.Of(new Facts(DemoProject.Project with { Limits = DemoProject.Project.Limits with { LiftMassKg = limitKg } }, DemoDrivers.All))
-            .Select(c => c.Hazard).Where(h => h is Hazard.HeavyWet or Hazard.Heavy).Distinct().Order();
+        IEnumerable<Hazard> Heavy(double limitKg) =>
+            Cautions
+                .Of(new Facts(DemoProject.Project with { Limits = DemoProject.Project.Limits with { LiftMassKg = limitKg } }, DemoDrivers.All))
+                .Select(c => c.Hazard)
+                .Where(h => h is Hazard.HeavyWet or Hazard.Heavy)
+                .Distinct()
+                .Order();
         Assert.Empty(Heavy(Math.Max(wet, dry) + 0.001));
         Assert.Equal([Hazard.HeavyWet, Hazard.Heavy], Heavy(Math.Min(wet, dry) - 0.001));
         Assert.Equal([dry > wet ? Hazard.Heavy : Hazard.HeavyWet], Heavy((wet + dry) / 2));
@@ -109,7 +147,17 @@ public sealed class CautionTests
     public void Where_nothing_is_poured_or_printed_nothing_is_said_of_it()
     {
         var single = new Facts(VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0 }), DemoDrivers.All);
-        Hazard[] ofTheCast = [Hazard.PlasterHeat, Hazard.Caustic, Hazard.SilicaDust, Hazard.Splash, Hazard.ThickMix, Hazard.Bulge, Hazard.Drain, Hazard.OpenHoles];
+        Hazard[] ofTheCast =
+        [
+            Hazard.PlasterHeat,
+            Hazard.Caustic,
+            Hazard.SilicaDust,
+            Hazard.Splash,
+            Hazard.ThickMix,
+            Hazard.Bulge,
+            Hazard.Drain,
+            Hazard.OpenHoles,
+        ];
         Assert.DoesNotContain(Cautions.Of(single), c => ofTheCast.Contains(c.Hazard));
         Assert.Contains(Cautions.Of(single), c => c.Hazard == Hazard.Printing);
         var ready = new Facts(DemoProject.Project with { Cabinet = new Cabinet { NetVolumeM3 = 0.024 } }, DemoDrivers.All);
@@ -120,8 +168,17 @@ public sealed class CautionTests
 
     [Fact]
     public void Every_cabinet_is_kept_from_falling_where_it_is_set_up() =>
-        Assert.All(new[] { "spikes", "pads" }, kind => Assert.Contains(
-            Cautions.At(WorkStep.SetUp, new Facts(VariedProjects.With(DemoProject.Project, c => c with { Feet = c.Feet! with { Kind = kind } }), DemoDrivers.All)), c => c.Hazard == Hazard.Falling));
+        Assert.All(
+            new[] { "spikes", "pads" },
+            kind =>
+                Assert.Contains(
+                    Cautions.At(
+                        WorkStep.SetUp,
+                        new Facts(VariedProjects.With(DemoProject.Project, c => c with { Feet = c.Feet! with { Kind = kind } }), DemoDrivers.All)
+                    ),
+                    c => c.Hazard == Hazard.Falling
+                )
+        );
 
     [Fact]
     public void An_appraisal_has_them_step_by_step() =>
@@ -131,7 +188,25 @@ public sealed class CautionTests
     public void The_next_step_follows_what_the_logbook_has_and_has_its_cautions()
     {
         var job = WorkSteps.All.Where(s => s.Say is not null).ToList();
-        Assert.Equal(["driver", "calibration strip", "wall coupon", "print", "dry fit", "water rehearsal", "pour", "weigh-in", "seal", "paint", "wiring", "gasket", "set up", "proof"], job.Select(s => s.Word));
+        Assert.Equal(
+            [
+                "driver",
+                "calibration strip",
+                "wall coupon",
+                "print",
+                "dry fit",
+                "water rehearsal",
+                "pour",
+                "weigh-in",
+                "seal",
+                "paint",
+                "wiring",
+                "gasket",
+                "set up",
+                "proof",
+            ],
+            job.Select(s => s.Word)
+        );
         foreach (var (i, step) in job.Index().SkipLast(1))
         {
             // The weigh-in is next until it is dry; the demo's logbook knows of no weighing.
@@ -155,7 +230,13 @@ public sealed class CautionTests
 
     private static Project Poured(string mix, Func<Project, Project>? change = null)
     {
-        var project = DemoProject.Project with { Materials = DemoProject.Project.Materials! with { Cast = DemoProject.Project.Materials.Cast! with { Mix = mix, PowderPerWater = null, PotLifeS = null } } };
+        var project = DemoProject.Project with
+        {
+            Materials = DemoProject.Project.Materials! with
+            {
+                Cast = DemoProject.Project.Materials.Cast! with { Mix = mix, PowderPerWater = null, PotLifeS = null },
+            },
+        };
         return change?.Invoke(project) ?? project;
     }
 }

@@ -58,8 +58,33 @@ internal static class DemoDrivers
     ];
 
     private static DriverSheet Row(
-        string name, double diameter, double re, double? le, double fs, double qms, double qes, double qts, double vas, double sd, double xmax, double bl, double mms, double? power,
-        double depth, double cutout, double flange, double flangeThickness, double magnet, double boltCircle, int bolts, double bolt, double displacement, double mass, double? price) => new()
+        string name,
+        double diameter,
+        double re,
+        double? le,
+        double fs,
+        double qms,
+        double qes,
+        double qts,
+        double vas,
+        double sd,
+        double xmax,
+        double bl,
+        double mms,
+        double? power,
+        double depth,
+        double cutout,
+        double flange,
+        double flangeThickness,
+        double magnet,
+        double boltCircle,
+        int bolts,
+        double bolt,
+        double displacement,
+        double mass,
+        double? price
+    ) =>
+        new()
         {
             Name = name,
             DiameterM = diameter / 1e3,

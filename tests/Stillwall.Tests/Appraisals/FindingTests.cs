@@ -11,7 +11,13 @@ public sealed partial class FindingTests
     private static readonly string[] Stages = ["Brief", "Driver", "Cabinet", "Walls", "Parts", "Pour", "Supplies", "Quiet", "Proof", "Logbook"];
 
     // Advice tells; it never stops anybody.
-    private static readonly string[] Advice = ["walls/not-heavier-than-it-need-be", "parts/longest-single-print", "quiet/force-into-the-floor-does-it-walk", "logbook/plan-against-actual"];
+    private static readonly string[] Advice =
+    [
+        "walls/not-heavier-than-it-need-be",
+        "parts/longest-single-print",
+        "quiet/force-into-the-floor-does-it-walk",
+        "logbook/plan-against-actual",
+    ];
 
     // A value with a band of doubt is tight while the limit lies within the band, even where the value itself is past it.
     private static readonly string[] Banded = ["cabinet/tolerance-of-drivers", "quiet/neighbour-at-the-everyday-level"];
@@ -23,22 +29,31 @@ public sealed partial class FindingTests
     [Fact]
     public void Every_change_of_every_finding_applied_makes_that_finding_hold_or_tight()
     {
-        var offered = VariedProjects.All
-            .SelectMany(p => p.Appraisal.Findings.Where(f => f.Change.Count > 0).Select(f => (p.Project, Finding: f)))
-            .Where(o => o.Finding.Verdict is not Verdict.Holds).ToList();
-        var failing = offered.AsParallel().AsOrdered().Select(o => (o.Finding, After: Applied(o.Project, o.Finding)))
+        var offered = VariedProjects
+            .All.SelectMany(p => p.Appraisal.Findings.Where(f => f.Change.Count > 0).Select(f => (p.Project, Finding: f)))
+            .Where(o => o.Finding.Verdict is not Verdict.Holds)
+            .ToList();
+        var failing = offered
+            .AsParallel()
+            .AsOrdered()
+            .Select(o => (o.Finding, After: Applied(o.Project, o.Finding)))
             .Where(o => o.After.Verdict is not (Verdict.Holds or Verdict.Tight))
-            .Select(o => $"{o.Finding.Id}: {string.Join(", ", o.Finding.Change)} leaves it {o.After.Verdict}: {o.After.Because}").ToList();
+            .Select(o => $"{o.Finding.Id}: {string.Join(", ", o.Finding.Change)} leaves it {o.After.Verdict}: {o.After.Because}")
+            .ToList();
         Assert.Empty(failing);
         Assert.True(offered.Count >= 100, $"only {offered.Count} changes were tried");
     }
 
     [Fact]
-    public void A_change_is_only_offered_where_something_is_to_be_mended_and_is_told_in_words_too() => Assert.All(Findings(), f =>
-    {
-        Assert.True(f.Change.Count == 0 || f.Verdict is Verdict.Fails or Verdict.Tight, $"{f.Id} holds and still offers a change");
-        Assert.True(f.Change.Count == 0 || !string.IsNullOrWhiteSpace(f.Remedy), $"{f.Id} offers a change without words");
-    });
+    public void A_change_is_only_offered_where_something_is_to_be_mended_and_is_told_in_words_too() =>
+        Assert.All(
+            Findings(),
+            f =>
+            {
+                Assert.True(f.Change.Count == 0 || f.Verdict is Verdict.Fails or Verdict.Tight, $"{f.Id} holds and still offers a change");
+                Assert.True(f.Change.Count == 0 || !string.IsNullOrWhiteSpace(f.Remedy), $"{f.Id} offers a change without words");
+            }
+        );
 
     [Fact]
     public void A_change_names_keys_of_the_project_file_and_values_that_it_accepts() =>
@@ -65,14 +80,18 @@ public sealed partial class FindingTests
     }
 
     [Fact]
-    public void Every_finding_says_why_and_on_what_basis() => Assert.All(Findings(), f =>
-    {
-        Assert.False(string.IsNullOrWhiteSpace(f.Because), f.Id);
-        Assert.False(string.IsNullOrWhiteSpace(f.Basis), f.Id);
-        Assert.False(string.IsNullOrWhiteSpace(f.Unit), f.Id);
-        Assert.DoesNotContain("NaN", f.Because, StringComparison.Ordinal);
-        Assert.DoesNotContain("∞", f.Because, StringComparison.Ordinal);
-    });
+    public void Every_finding_says_why_and_on_what_basis() =>
+        Assert.All(
+            Findings(),
+            f =>
+            {
+                Assert.False(string.IsNullOrWhiteSpace(f.Because), f.Id);
+                Assert.False(string.IsNullOrWhiteSpace(f.Basis), f.Id);
+                Assert.False(string.IsNullOrWhiteSpace(f.Unit), f.Id);
+                Assert.DoesNotContain("NaN", f.Because, StringComparison.Ordinal);
+                Assert.DoesNotContain("∞", f.Because, StringComparison.Ordinal);
+            }
+        );
 
     [Fact]
     public void What_is_unknown_has_neither_value_nor_limit_nor_margin() =>
@@ -81,30 +100,51 @@ public sealed partial class FindingTests
     [Fact]
     public void What_is_said_not_to_be_stated_is_not_stated()
     {
-        var left = ProjectKeys.AllKeys().Where(key => ProjectKeys.Get(DemoProject.Project, key) is not null && ProjectKeys.Find(key) is { Required: false })
+        var left = ProjectKeys
+            .AllKeys()
+            .Where(key => ProjectKeys.Get(DemoProject.Project, key) is not null && ProjectKeys.Find(key) is { Required: false })
             .Select(key => (Key: key, Project: ProjectKeys.With(DemoProject.Project, key, (object?)Default(key))))
-            .Where(p => !ProjectChecks.Of(p.Project).Any()).ToList();
+            .Where(p => !ProjectChecks.Of(p.Project).Any())
+            .ToList();
         Assert.True(left.Count > 80);
-        var told = left.AsParallel().AsOrdered().SelectMany(p => Appraisal.WithoutRemedies(p.Project, DemoDrivers.All).Findings.Select(f => (p.Key, p.Project, Finding: f))).AsSequential()
+        var told = left.AsParallel()
+            .AsOrdered()
+            .SelectMany(p => Appraisal.WithoutRemedies(p.Project, DemoDrivers.All).Findings.Select(f => (p.Key, p.Project, Finding: f)))
+            .AsSequential()
             .Concat(VariedProjects.BareAll.SelectMany(b => b.Appraisal.Findings.Select(f => (Key: b.Name, b.Project, Finding: f))))
-            .Where(t => Missing().IsMatch(t.Finding.Because)).ToList();
+            .Where(t => Missing().IsMatch(t.Finding.Because))
+            .ToList();
         Assert.True(told.Count > 80);
-        Assert.All(told, t => Assert.True(IsAbsent(t.Project, Missing().Match(t.Finding.Because).Groups["key"].Value), $"without {t.Key}, {t.Finding.Id} says: {t.Finding.Because}"));
+        Assert.All(
+            told,
+            t =>
+                Assert.True(
+                    IsAbsent(t.Project, Missing().Match(t.Finding.Because).Groups["key"].Value),
+                    $"without {t.Key}, {t.Finding.Id} says: {t.Finding.Because}"
+                )
+        );
     }
 
     [Fact]
     public void What_fails_is_past_its_limit() =>
-        Assert.All(Findings().Where(f => f.Verdict == Verdict.Fails), f => Assert.True(f.Margin is null or < 0, $"{f.Id} fails with a margin of {f.Margin}: {f.Because}"));
+        Assert.All(
+            Findings().Where(f => f.Verdict == Verdict.Fails),
+            f => Assert.True(f.Margin is null or < 0, $"{f.Id} fails with a margin of {f.Margin}: {f.Because}")
+        );
 
     [Fact]
     public void What_holds_is_within_its_limit() =>
-        Assert.All(Findings().Where(f => f.Verdict == Verdict.Holds), f => Assert.True(f.Margin is null or >= 0, $"{f.Id} holds with a margin of {f.Margin}: {f.Because}"));
+        Assert.All(
+            Findings().Where(f => f.Verdict == Verdict.Holds),
+            f => Assert.True(f.Margin is null or >= 0, $"{f.Id} holds with a margin of {f.Margin}: {f.Because}")
+        );
 
     [Fact]
     public void What_is_tight_is_within_its_limit_or_in_doubt_or_advice() =>
         Assert.All(
             Findings().Where(f => f.Verdict == Verdict.Tight && !Advice.Contains(f.Id) && !Banded.Contains(f.Id)),
-            f => Assert.True(f.Margin is null or >= 0, $"{f.Id} is tight with a margin of {f.Margin}: {f.Because}"));
+            f => Assert.True(f.Margin is null or >= 0, $"{f.Id} is tight with a margin of {f.Margin}: {f.Because}")
+        );
 
     [Fact]
     public void Advice_never_fails()
@@ -117,7 +157,12 @@ public sealed partial class FindingTests
     public void A_known_verdict_with_value_and_limit_has_the_distance_between_them_as_its_margin() =>
         Assert.All(
             Findings().Where(f => f is { Value: not null, Limit: not null, Margin: not null }),
-            f => Assert.True(Math.Abs(Math.Abs(f.Limit!.Value - f.Value!.Value) - Math.Abs(f.Margin!.Value)) <= 1e-9 * Math.Max(1, Math.Abs(f.Limit.Value)), $"{f.Id}: value {f.Value}, limit {f.Limit}, margin {f.Margin}"));
+            f =>
+                Assert.True(
+                    Math.Abs(Math.Abs(f.Limit!.Value - f.Value!.Value) - Math.Abs(f.Margin!.Value)) <= 1e-9 * Math.Max(1, Math.Abs(f.Limit.Value)),
+                    $"{f.Id}: value {f.Value}, limit {f.Limit}, margin {f.Margin}"
+                )
+        );
 
     [Fact]
     public void The_drawn_projects_are_far_enough_apart_to_try_the_findings()
@@ -126,8 +171,7 @@ public sealed partial class FindingTests
         Assert.True(failing.Count >= 25, $"only {failing.Count} findings fail anywhere: {string.Join(", ", failing)}");
     }
 
-    private static IEnumerable<Appraisal> Appraisals() =>
-        VariedProjects.All.Select(p => p.Appraisal).Concat(VariedProjects.BareAll.Select(b => b.Appraisal));
+    private static IEnumerable<Appraisal> Appraisals() => VariedProjects.All.Select(p => p.Appraisal).Concat(VariedProjects.BareAll.Select(b => b.Appraisal));
 
     private static IEnumerable<Finding> Findings() => Appraisals().SelectMany(a => a.Findings);
 

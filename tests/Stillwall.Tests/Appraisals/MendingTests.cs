@@ -7,23 +7,35 @@ namespace Stillwall.Tests.Appraisals;
 /// <summary>A plan mended by nothing but what its findings propose, one change after the other.</summary>
 public sealed class MendingTests
 {
-    private static readonly Lazy<IReadOnlyList<Walk>> Walks = new(() => [.. VariedProjects.All.AsParallel().AsOrdered().Select(p => Mended(p.Project, p.Appraisal))]);
+    private static readonly Lazy<IReadOnlyList<Walk>> Walks = new(() =>
+        [.. VariedProjects.All.AsParallel().AsOrdered().Select(p => Mended(p.Project, p.Appraisal))]
+    );
 
     [Fact]
-    public void Every_change_that_is_applied_leaves_fewer_findings_that_fail() => Assert.All(Walks.Value, w =>
-        Assert.All(w.Failing.Zip(w.Failing.Skip(1)), pair => Assert.True(pair.Second < pair.First, $"{string.Join(" → ", w.Failing)}: {string.Join("; ", w.Steps)}")));
+    public void Every_change_that_is_applied_leaves_fewer_findings_that_fail() =>
+        Assert.All(
+            Walks.Value,
+            w =>
+                Assert.All(
+                    w.Failing.Zip(w.Failing.Skip(1)),
+                    pair => Assert.True(pair.Second < pair.First, $"{string.Join(" → ", w.Failing)}: {string.Join("; ", w.Steps)}")
+                )
+        );
 
     [Fact]
     public void No_walk_comes_back_to_a_plan_that_it_has_left() =>
         Assert.All(Walks.Value, w => Assert.Equal(w.Plans.Count, w.Plans.Distinct(StringComparer.Ordinal).Count()));
 
     [Fact]
-    public void What_still_fails_at_the_end_says_what_is_to_be_done_or_that_nothing_stated_does_it() => Assert.All(Walks.Value, w =>
-        Assert.All(w.Left, f => Assert.True(f.Change.Count == 0 && !string.IsNullOrWhiteSpace(f.Remedy), $"{f.Id}: {f.Because}")));
+    public void What_still_fails_at_the_end_says_what_is_to_be_done_or_that_nothing_stated_does_it() =>
+        Assert.All(Walks.Value, w => Assert.All(w.Left, f => Assert.True(f.Change.Count == 0 && !string.IsNullOrWhiteSpace(f.Remedy), $"{f.Id}: {f.Because}")));
 
     [Fact]
-    public void A_change_says_what_it_makes_fail_and_makes_nothing_else_fail() => Assert.All(Walks.Value.SelectMany(w => w.Steps), s =>
-        Assert.All(s.Broken, b => Assert.Contains($"{b.Stage}: {b.Topic}", s.Remedy, StringComparison.Ordinal)));
+    public void A_change_says_what_it_makes_fail_and_makes_nothing_else_fail() =>
+        Assert.All(
+            Walks.Value.SelectMany(w => w.Steps),
+            s => Assert.All(s.Broken, b => Assert.Contains($"{b.Stage}: {b.Topic}", s.Remedy, StringComparison.Ordinal))
+        );
 
     [Fact]
     public void The_walks_are_long_enough_to_try_the_changes()
@@ -63,13 +75,23 @@ public sealed class MendingTests
             (mender, vain) = (after, 0);
         }
 
-        return walk with { Left = [.. waiting] };
+        return walk with
+        {
+            Left = [.. waiting],
+        };
     }
 
     private static List<Finding> Fails(IEnumerable<Finding> findings) => [.. findings.Where(f => f.Verdict == Verdict.Fails)];
 
     private static string Plan(Project project) =>
-        string.Join('\n', ProjectKeys.AllKeys().Select(key => (key, ProjectKeys.Get(project, key))).Where(p => p.Item2 is double or int).Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.key} {p.Item2}")));
+        string.Join(
+            '\n',
+            ProjectKeys
+                .AllKeys()
+                .Select(key => (key, ProjectKeys.Get(project, key)))
+                .Where(p => p.Item2 is double or int)
+                .Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.key} {p.Item2}"))
+        );
 
     private sealed record Step(string Id, string Remedy, IReadOnlyList<Finding> Broken);
 

@@ -19,7 +19,10 @@ public sealed class NewlyJudgedTests
 
     [Fact]
     public void A_plastic_that_is_not_stated_leaves_it_unknown() =>
-        Assert.Equal("not stated yet: plastic of the skins (materials.skin)", Of("parts/pieces-go-together", DemoProject.Project with { Materials = DemoProject.Project.Materials! with { Skin = null } }).Because);
+        Assert.Equal(
+            "not stated yet: plastic of the skins (materials.skin)",
+            Of("parts/pieces-go-together", DemoProject.Project with { Materials = DemoProject.Project.Materials! with { Skin = null } }).Because
+        );
 
     [Fact]
     public void A_lean_at_its_limit_holds_and_a_steeper_limit_asks_for_support()
@@ -45,7 +48,8 @@ public sealed class NewlyJudgedTests
     [Fact]
     public void The_polarity_that_was_found_is_held_against_the_join()
     {
-        Finding Found(string? way) => Of("proof/polarity-matches-the-main-speakers", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
+        Finding Found(string? way) =>
+            Of("proof/polarity-matches-the-main-speakers", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
         Assert.Equal((Verdict.Unknown, "not measured yet: polarity against the main speakers (measured.polarity)"), (Found(null).Verdict, Found(null).Because));
         var isInverted = new Facts(DemoProject.Project, DemoDrivers.All).Joining!.Inverted;
         Assert.Equal(Verdict.Holds, Found(isInverted ? "opposite" : "same").Verdict);
@@ -62,9 +66,9 @@ public sealed class NewlyJudgedTests
         Assert.Equal(Verdict.Fails, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = "opposite" } }).Verdict);
     }
 
-    // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at the density
-    // that 1.5:1 leaves (stoichiometry). Standing: three slots of 2 (1.6 × 4.2 + 2 × 1.6) mm² and four keys of (2.4 + 4)/2 × 2.8 mm² over 118 mm; three struts of
-    // 31.4 mm² over 118 mm less two windows of 28 mm, and two slopes of 19.4 mm² × 7.15 mm + 12 mm² × 1.3 mm each.
+    // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at
+    // the density that 1.5:1 leaves (stoichiometry). Standing: three slots of 2 (1.6 × 4.2 + 2 × 1.6) mm² and four keys of (2.4 + 4)/2 × 2.8 mm² over
+    // 118 mm; three struts of 31.4 mm² over 118 mm less two windows of 28 mm, and two slopes of 19.4 mm² × 7.15 mm + 12 mm² × 1.3 mm each.
     [Fact]
     public void The_coupon_of_the_demo_weighs_what_plastic_and_dry_cast_of_its_cavity_do()
     {
@@ -91,7 +95,13 @@ public sealed class NewlyJudgedTests
     [Fact]
     public void A_core_that_rings_longer_than_assumed_fails_though_it_is_stiff()
     {
-        var ringing = Of("proof/core-as-assumed", DemoProject.Project with { Measured = new Measured { CoreModulusPa = 4.3e9, CoreLossFactor = 0.004 } });
+        var ringing = Of(
+            "proof/core-as-assumed",
+            DemoProject.Project with
+            {
+                Measured = new Measured { CoreModulusPa = 4.3e9, CoreLossFactor = 0.004 },
+            }
+        );
         Assert.Equal((Verdict.Fails, "1", 0.004), (ringing.Verdict, ringing.Unit, ringing.Value!.Value));
         Assert.Equal(0.7 * 0.012, ringing.Limit!.Value, 1e-12);
         Assert.Equal(Verdict.Holds, Of("proof/core-as-assumed", DemoProject.Project with { Measured = new Measured { CoreLossFactor = 0.015 } }).Verdict);
@@ -104,20 +114,35 @@ public sealed class NewlyJudgedTests
         var off = Of("proof/resonance-as-designed", DemoProject.Project with { Measured = new Measured { SystemResonanceHz = 55 } });
         Assert.Equal(Verdict.Fails, off.Verdict);
         Assert.Contains("10.2 L", off.Remedy, StringComparison.Ordinal);
-        Assert.Contains("below its driver", Of("proof/resonance-as-designed", DemoProject.Project with { Measured = new Measured { SystemResonanceHz = 25 } }).Remedy, StringComparison.Ordinal);
+        Assert.Contains(
+            "below its driver",
+            Of("proof/resonance-as-designed", DemoProject.Project with { Measured = new Measured { SystemResonanceHz = 25 } }).Remedy,
+            StringComparison.Ordinal
+        );
     }
 
     // Losses in parallel: 1/Q = 1/0.715 + 1/Q of the loss; 0.5 measured asks for 1/(1/0.5 − 1/0.715) = 1.66.
     [Fact]
     public void A_q_that_is_too_low_tells_the_loss_that_explains_it() =>
-        Assert.Contains("Q of 1.7", Of("proof/q-as-designed", DemoProject.Project with { Measured = new Measured { SystemQ = 0.5 } }).Remedy, StringComparison.Ordinal);
+        Assert.Contains(
+            "Q of 1.7",
+            Of("proof/q-as-designed", DemoProject.Project with { Measured = new Measured { SystemQ = 0.5 } }).Remedy,
+            StringComparison.Ordinal
+        );
 
     // Preload 5·T/d (T = F · 0.2 d): the torque that is told leaves the insert exactly the wanted safety.
     [Fact]
     public void Screws_that_pull_too_hard_are_told_their_torque()
     {
         var sheet = DemoDrivers.All.Single(d => d.Name == "Dunlin 8") with { Bolts = 4 };
-        var tried = Of("walls/driver-screws-hold", DemoProject.Project with { Driver = new DriverChoice(null, sheet), Limits = new Limits { InsertSafety = 6 } });
+        var tried = Of(
+            "walls/driver-screws-hold",
+            DemoProject.Project with
+            {
+                Driver = new DriverChoice(null, sheet),
+                Limits = new Limits { InsertSafety = 6 },
+            }
+        );
         Assert.Equal(Verdict.Fails, tried.Verdict);
         Assert.Matches(@"^tighten to 0\.1\d* N·m", tried.Remedy);
     }

@@ -7,7 +7,11 @@ namespace Stillwall.Tests.Appraisals;
 /// <summary>The neighbour question in a few numbers, worked by hand.</summary>
 public sealed class QuietAnswerTests
 {
-    private static readonly Project At62 = new() { FormatVersion = 1, Brief = new Brief { Everyday = new Everyday { LevelDb = 62 } } };
+    private static readonly Project At62 = new()
+    {
+        FormatVersion = 1,
+        Brief = new Brief { Everyday = new Everyday { LevelDb = 62 } },
+    };
 
     // 4 dB over at 50 Hz, give or take 13; 1 dB under at 80 Hz, give or take 20: at 50 Hz it breaks first, at worst 80 Hz is 19 dB over.
     [Fact]

@@ -37,7 +37,8 @@ public sealed class RankingTests
         var box = appraisal.Box;
         Assert.Equal(
             (box.SystemResonanceHz, box.SystemQ, box.F3Hz, box.F10Hz, box.MaxSplAtLowestDb, box.LimitedByAtLowest),
-            (ranked.SystemResonanceHz, ranked.SystemQ, ranked.F3Hz, ranked.F10Hz, ranked.MaxSplAtLowestDb, ranked.LimitedByAtLowest));
+            (ranked.SystemResonanceHz, ranked.SystemQ, ranked.F3Hz, ranked.F10Hz, ranked.MaxSplAtLowestDb, ranked.LimitedByAtLowest)
+        );
     }
 
     [Fact]
@@ -47,8 +48,10 @@ public sealed class RankingTests
         {
             var (levelA, levelB) = (a.MaxSplAtLowestDb ?? double.MinValue, b.MaxSplAtLowestDb ?? double.MinValue);
             Assert.True(
-                a.Verdict < b.Verdict || (a.Verdict == b.Verdict && (levelA > levelB || (levelA == levelB && (a.Price ?? double.MaxValue) <= (b.Price ?? double.MaxValue)))),
-                $"{a.Name} stands before {b.Name}");
+                a.Verdict < b.Verdict
+                    || (a.Verdict == b.Verdict && (levelA > levelB || (levelA == levelB && (a.Price ?? double.MaxValue) <= (b.Price ?? double.MaxValue)))),
+                $"{a.Name} stands before {b.Name}"
+            );
         }
     }
 
@@ -56,7 +59,29 @@ public sealed class RankingTests
     public void Equals_stand_cheapest_first_without_a_price_last_and_else_by_name()
     {
         var dunlin = DemoDrivers.All.Single(d => d.Name == "Dunlin 8");
-        DriverSheet[] equals = [dunlin with { Name = "d", Price = null }, dunlin with { Name = "c", Price = 7 }, dunlin with { Name = "b", Price = 7 }, dunlin with { Name = "a", Price = 9 }];
+        DriverSheet[] equals =
+        [
+            dunlin with
+            {
+                Name = "d",
+                Price = null,
+            },
+            dunlin with
+            {
+                Name = "c",
+                Price = 7,
+            },
+            dunlin with
+            {
+                Name = "b",
+                Price = 7,
+            },
+            dunlin with
+            {
+                Name = "a",
+                Price = 9,
+            },
+        ];
         Assert.Equal(["b", "c", "a", "d"], Ranking.Of(DemoProject.Project, equals).Drivers.Select(d => d.Name));
     }
 
@@ -66,13 +91,25 @@ public sealed class RankingTests
         Check(Demo.Drivers);
         Assert.Contains(Demo.Drivers, d => d.Front);
         var dunlin = DemoDrivers.All.Single(d => d.Name == "Dunlin 8");
-        Gen.Select(Gen.Int[1, 5], Gen.Int[2, 6], (price, xmax) => (price, xmax)).Array[1, 12].Sample(
-            draws => Check(Ranking.Of(Quiet, [.. draws.Select((d, i) => dunlin with { Name = $"{i}", Price = d.price, XmaxM = d.xmax * 1e-3 })]).Drivers), iter: 50);
+        Gen.Select(Gen.Int[1, 5], Gen.Int[2, 6], (price, xmax) => (price, xmax))
+            .Array[1, 12]
+            .Sample(
+                draws => Check(Ranking.Of(Quiet, [.. draws.Select((d, i) => dunlin with { Name = $"{i}", Price = d.price, XmaxM = d.xmax * 1e-3 })]).Drivers),
+                iter: 50
+            );
 
         static void Check(IReadOnlyList<RankedDriver> drivers)
         {
-            Assert.All(drivers, d => Assert.Equal(
-                d.Verdict != Verdict.Fails && d is { Price: not null, MaxSplAtLowestDb: not null } && !drivers.Any(o => o.Price <= d.Price && o.MaxSplAtLowestDb > d.MaxSplAtLowestDb), d.Front));
+            Assert.All(
+                drivers,
+                d =>
+                    Assert.Equal(
+                        d.Verdict != Verdict.Fails
+                            && d is { Price: not null, MaxSplAtLowestDb: not null }
+                            && !drivers.Any(o => o.Price <= d.Price && o.MaxSplAtLowestDb > d.MaxSplAtLowestDb),
+                        d.Front
+                    )
+            );
         }
     }
 
@@ -94,7 +131,9 @@ public sealed class RankingTests
     public void A_driver_that_takes_more_room_inside_resonates_higher()
     {
         var dunlin = DemoDrivers.All.Single(d => d.Name == "Dunlin 8");
-        var ranked = Ranking.Of(DemoProject.Project, [dunlin, dunlin with { Name = "fat", DisplacementM3 = dunlin.DisplacementM3 * 2 }]).Drivers.ToDictionary(d => d.Name);
+        var ranked = Ranking
+            .Of(DemoProject.Project, [dunlin, dunlin with { Name = "fat", DisplacementM3 = dunlin.DisplacementM3 * 2 }])
+            .Drivers.ToDictionary(d => d.Name);
         Assert.True(ranked["fat"].SystemResonanceHz > ranked["Dunlin 8"].SystemResonanceHz);
     }
 
@@ -131,12 +170,20 @@ public sealed class RankingTests
     [Fact]
     public void Top_takes_the_best_and_changes_none_of_them()
     {
-        Assert.Equal(Demo.Drivers.Take(3).Select(d => (d.Name, d.Front)), Ranking.Of(DemoProject.Project, DemoDrivers.All, 3).Drivers.Select(d => (d.Name, d.Front)));
+        Assert.Equal(
+            Demo.Drivers.Take(3).Select(d => (d.Name, d.Front)),
+            Ranking.Of(DemoProject.Project, DemoDrivers.All, 3).Drivers.Select(d => (d.Name, d.Front))
+        );
         Assert.Throws<ArgumentOutOfRangeException>(() => Ranking.Of(DemoProject.Project, DemoDrivers.All, 0));
     }
 
     // In half space at 2 m this much is within reach of some of the drawn excursions.
     private static Project Quiet => ReadyBox with { Brief = ReadyBox.Brief with { Aim = ReadyBox.Brief.Aim! with { LevelDb = 80 } } };
 
-    private static Project ReadyBox => DemoProject.Project with { Cabinet = new Cabinet { NetVolumeM3 = 0.024 }, Driver = null };
+    private static Project ReadyBox =>
+        DemoProject.Project with
+        {
+            Cabinet = new Cabinet { NetVolumeM3 = 0.024 },
+            Driver = null,
+        };
 }

@@ -23,25 +23,33 @@ public sealed class ReadyBoxTests
     }
 
     [Fact]
-    public void Resonance_and_Q_rise_together_by_the_compliance_ratio() => AnyBox.Sample((driver, volumeM3) =>
-    {
-        var sheet = DemoDrivers.All[driver];
-        var box = Box(sheet.Name, volumeM3);
-        var rise = Math.Sqrt(1 + sheet.VasM3!.Value / volumeM3);
-        Assert.Equal(sheet.FsHz!.Value * rise, box.SystemResonanceHz!.Value, 1e-6 * box.SystemResonanceHz.Value);
-        Assert.Equal(rise / (1 / sheet.Qms!.Value + 1 / sheet.Qes!.Value), box.SystemQ!.Value, 1e-6 * box.SystemQ.Value);
-    }, iter: 30);
+    public void Resonance_and_Q_rise_together_by_the_compliance_ratio() =>
+        AnyBox.Sample(
+            (driver, volumeM3) =>
+            {
+                var sheet = DemoDrivers.All[driver];
+                var box = Box(sheet.Name, volumeM3);
+                var rise = Math.Sqrt(1 + sheet.VasM3!.Value / volumeM3);
+                Assert.Equal(sheet.FsHz!.Value * rise, box.SystemResonanceHz!.Value, 1e-6 * box.SystemResonanceHz.Value);
+                Assert.Equal(rise / (1 / sheet.Qms!.Value + 1 / sheet.Qes!.Value), box.SystemQ!.Value, 1e-6 * box.SystemQ.Value);
+            },
+            iter: 30
+        );
 
     [Fact]
-    public void The_corners_are_where_the_high_pass_is_3_and_10_decibels_down() => AnyBox.Sample((driver, volumeM3) =>
-    {
-        var box = Box(DemoDrivers.All[driver].Name, volumeM3);
-        var (fc, q) = (box.SystemResonanceHz!.Value, box.SystemQ!.Value);
-        Assert.Equal(10 * Math.Log10(0.5), PowerDb(box.F3Hz!.Value / fc, q), 1e-6);
-        Assert.Equal(-10, PowerDb(box.F10Hz!.Value / fc, q), 1e-6);
-        var peak = Enumerable.Range(1, 40_000).Max(i => PowerDb(i * 0.001, q));
-        Assert.Equal(Math.Max(0, peak), box.ResponsePeakDb!.Value, 1e-3);
-    }, iter: 20);
+    public void The_corners_are_where_the_high_pass_is_3_and_10_decibels_down() =>
+        AnyBox.Sample(
+            (driver, volumeM3) =>
+            {
+                var box = Box(DemoDrivers.All[driver].Name, volumeM3);
+                var (fc, q) = (box.SystemResonanceHz!.Value, box.SystemQ!.Value);
+                Assert.Equal(10 * Math.Log10(0.5), PowerDb(box.F3Hz!.Value / fc, q), 1e-6);
+                Assert.Equal(-10, PowerDb(box.F10Hz!.Value / fc, q), 1e-6);
+                var peak = Enumerable.Range(1, 40_000).Max(i => PowerDb(i * 0.001, q));
+                Assert.Equal(Math.Max(0, peak), box.ResponsePeakDb!.Value, 1e-3);
+            },
+            iter: 20
+        );
 
     [Fact]
     public void Sensitivity_follows_from_the_reference_efficiency()
@@ -58,7 +66,8 @@ public sealed class ReadyBoxTests
         Assert.All(DemoDrivers.All, sheet => Assert.Equal(0.05, Box(sheet.Name, 0.05).NetVolumeM3!.Value));
     }
 
-    private static Stillwall.Cabinets.BoxFigures Box(string driver, double volumeM3) => new Facts(VariedProjects.ReadyBox(driver, volumeM3), DemoDrivers.All).Box;
+    private static Stillwall.Cabinets.BoxFigures Box(string driver, double volumeM3) =>
+        new Facts(VariedProjects.ReadyBox(driver, volumeM3), DemoDrivers.All).Box;
 
     // x⁴/((1 − x²)² + (x/Q)²) of the second-order high-pass, x = f/fc.
     private static double PowerDb(double x, double q) => 10 * Math.Log10(Math.Pow(x, 4) / (Math.Pow(1 - x * x, 2) + x * x / (q * q)));

@@ -7,7 +7,8 @@ namespace Stillwall.Tests.Appraisals;
 /// <summary>Numbers for people, against the definitions of the units (NIST SP 811 appendix B, from memory; exact by definition).</summary>
 public sealed class ShowTests
 {
-    private static readonly Show Metric = new(false, "EUR"), Inch = new(true, "USD");
+    private static readonly Show Metric = new(false, "EUR"),
+        Inch = new(true, "USD");
 
     [Fact]
     public void The_inch_units_are_what_they_are_defined_to_be()
@@ -59,12 +60,15 @@ public sealed class ShowTests
     [InlineData("H", Dimension.Inductance)]
     [InlineData("W", Dimension.Power)]
     public void What_is_shown_can_be_read_back_as_the_same_quantity(string unit, Dimension dimension) =>
-        Gen.Select(Gen.Double[1e-3, 1e3], Gen.Bool).Sample((value, isInch) =>
-        {
-            var shown = (isInch ? Inch : Metric).InUnit(value, unit, 9);
-            Assert.True(Units.TryRead(shown, dimension, out var back, out var fault), fault);
-            Assert.Equal(value, back, 1e-6 * Math.Max(1, value));
-        });
+        Gen.Select(Gen.Double[1e-3, 1e3], Gen.Bool)
+            .Sample(
+                (value, isInch) =>
+                {
+                    var shown = (isInch ? Inch : Metric).InUnit(value, unit, 9);
+                    Assert.True(Units.TryRead(shown, dimension, out var back, out var fault), fault);
+                    Assert.Equal(value, back, 1e-6 * Math.Max(1, value));
+                }
+            );
 
     [Theory]
     [InlineData(Dimension.Length)]
@@ -74,10 +78,13 @@ public sealed class ShowTests
     [InlineData(Dimension.Temperature)]
     [InlineData(Dimension.Time)]
     public void A_stated_value_can_be_typed_as_it_is_shown(Dimension dimension) =>
-        Gen.Select(Gen.Double[1, 100], Gen.Bool).Sample((value, isInch) =>
-        {
-            var shown = (isInch ? Inch : Metric).Kept(value, dimension);
-            Assert.True(Units.TryRead(shown, dimension, out var back, out var fault), fault);
-            Assert.Equal(value, back, 0.01 * value + 0.5 * (dimension == Dimension.Temperature ? 1 : 0));
-        });
+        Gen.Select(Gen.Double[1, 100], Gen.Bool)
+            .Sample(
+                (value, isInch) =>
+                {
+                    var shown = (isInch ? Inch : Metric).Kept(value, dimension);
+                    Assert.True(Units.TryRead(shown, dimension, out var back, out var fault), fault);
+                    Assert.Equal(value, back, 0.01 * value + 0.5 * (dimension == Dimension.Temperature ? 1 : 0));
+                }
+            );
 }

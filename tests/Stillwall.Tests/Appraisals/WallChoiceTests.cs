@@ -48,11 +48,17 @@ public class WallChoiceTests
         Assert.Equal(light.FinishedKg, new Facts(DemoProject.Project with { Cabinet = cabinet }, DemoDrivers.All).Mass.FinishedKg!.Value, 1e-9);
         Assert.True(!light.StatedPasses || light.SavedKg >= 0);
 
-        List<string> Failing(double core) => [.. Appraisal.WithoutRemedies(DemoProject.Project with { Cabinet = cabinet with { CoreM = Math.Round(core * 1000) / 1000 } }, DemoDrivers.All)
-            .Findings.Where(f => f.Stage is "Walls" or "Pour" && f.Verdict == Verdict.Fails).Select(f => f.Topic)];
+        List<string> Failing(double core) =>
+            [
+                .. Appraisal
+                    .WithoutRemedies(DemoProject.Project with { Cabinet = cabinet with { CoreM = Math.Round(core * 1000) / 1000 } }, DemoDrivers.All)
+                    .Findings.Where(f => f.Stage is "Walls" or "Pour" && f.Verdict == Verdict.Fails)
+                    .Select(f => f.Topic),
+            ];
     }
 
-    // Passage of a gyroid 0.42 L − t (from memory), the cell as large as the core and the sheet two nozzles thick; bending stiffness of one plate goes with t³, a single skin being both skins in one.
+    // Passage of a gyroid 0.42 L − t (from memory), the cell as large as the core and the sheet two nozzles thick; bending stiffness of one plate
+    // goes with t³, a single skin being both skins in one.
     [Theory]
     [InlineData("lattice + cast", nameof(WallKind.PassageM), "cabinet.core", 0.42 * 12 / (0.42 * 12 - 1.2))]
     [InlineData("lattice + cast", nameof(WallKind.PassageM), "brief.printer.nozzle", -1.2 / (0.42 * 12 - 1.2))]
@@ -65,15 +71,23 @@ public class WallChoiceTests
     public void A_core_does_nothing_to_a_single_printed_skin() =>
         Assert.DoesNotContain(Of("single printed skin", nameof(WallKind.StiffnessNm)).Inputs, i => i.Key == "cabinet.core");
 
-    // Of the first kind, which is the project itself, as the appraisal's own result; of the others, that one figure computed alone is the one of the comparison.
+    // Of the first kind, which is the project itself, as the appraisal's own result; of the others, that one figure computed alone is the one of the
+    // comparison.
     [Fact]
     public void Every_figure_of_every_kind_tells_what_one_per_cent_does()
     {
         var mass = Why.Of(Facts, "mass.finished_kg").Inputs.ToDictionary(i => i.Key, i => i.Sensitivity);
-        Assert.All(Of("double skin + cast", nameof(WallKind.FinishedKg)).Inputs.Where(i => mass.ContainsKey(i.Key)), i => Assert.Equal(mass[i.Key] ?? 0, i.Sensitivity ?? 0, 1e-9));
+        Assert.All(
+            Of("double skin + cast", nameof(WallKind.FinishedKg)).Inputs.Where(i => mass.ContainsKey(i.Key)),
+            i => Assert.Equal(mass[i.Key] ?? 0, i.Sensitivity ?? 0, 1e-9)
+        );
         foreach (var kind in Demo.Kinds)
         {
-            foreach (var property in typeof(WallKind).GetProperties().Where(p => p.GetCustomAttributes(typeof(Stillwall.Numerics.ComputedByAttribute), true).Length > 0 && p.GetValue(kind) is double))
+            foreach (
+                var property in typeof(WallKind)
+                    .GetProperties()
+                    .Where(p => p.GetCustomAttributes(typeof(Stillwall.Numerics.ComputedByAttribute), true).Length > 0 && p.GetValue(kind) is double)
+            )
             {
                 var why = Of(kind.Kind, property.Name);
                 Assert.Equal((double)property.GetValue(kind)!, why.Value);

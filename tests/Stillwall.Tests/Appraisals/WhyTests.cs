@@ -12,10 +12,21 @@ public sealed class WhyTests
     private static readonly Facts Ready = new(
         DemoProject.Project with
         {
-            Cabinet = new Cabinet { NetVolumeM3 = 0.024, Fill = new Fill { Factor = 1.2 }, Leak = new Leak { GapM = 1e-4, LengthM = 0.7, DepthM = 0.008 } },
+            Cabinet = new Cabinet
+            {
+                NetVolumeM3 = 0.024,
+                Fill = new Fill { Factor = 1.2 },
+                Leak = new Leak
+                {
+                    GapM = 1e-4,
+                    LengthM = 0.7,
+                    DepthM = 0.008,
+                },
+            },
             Brief = DemoProject.Project.Brief with { Room = null },
         },
-        DemoDrivers.All);
+        DemoDrivers.All
+    );
 
     private const double Alpha = 0.024 / (1.2 * 0.024);
 
@@ -101,7 +112,10 @@ public sealed class WhyTests
     {
         var inputs = Why.Of(Demo, "walls.left.bonded.first_mode_hz").Inputs;
         Assert.Equal("petg", inputs.Single(i => i.Key == "materials.skin").Value);
-        Assert.All(inputs.Where(i => i.Value is string or int or null || i.Key.StartsWith("walls[", StringComparison.Ordinal)), i => Assert.Null(i.Sensitivity));
+        Assert.All(
+            inputs.Where(i => i.Value is string or int or null || i.Key.StartsWith("walls[", StringComparison.Ordinal)),
+            i => Assert.Null(i.Sensitivity)
+        );
     }
 
     [Fact]
@@ -116,10 +130,19 @@ public sealed class WhyTests
     public void Every_number_of_every_finding_can_be_asked_for_as_it_stands_in_the_appraisal()
     {
         var findings = Appraisal.WithoutRemedies(DemoProject.Project, DemoDrivers.All).Findings;
-        var asked = findings.SelectMany((f, i) => new (string Path, double? Value)[]
-        {
-            ($"findings[{i}].value", f.Value), ($"findings[\"{f.Id}\"].limit", f.Limit), ($"findings['{f.Id}'].margin", f.Margin), ($"findings[{f.Id}]", f.Value), ($"{f.Id}.limit", f.Limit),
-        }).ToList();
+        var asked = findings
+            .SelectMany(
+                (f, i) =>
+                    new (string Path, double? Value)[]
+                    {
+                        ($"findings[{i}].value", f.Value),
+                        ($"findings[\"{f.Id}\"].limit", f.Limit),
+                        ($"findings['{f.Id}'].margin", f.Margin),
+                        ($"findings[{f.Id}]", f.Value),
+                        ($"{f.Id}.limit", f.Limit),
+                    }
+            )
+            .ToList();
         var told = Why.Of(Demo, asked.Select(a => a.Path));
         Assert.All(asked.Zip(told), p => Assert.Equal((p.First.Path, p.First.Value), (p.Second.Result, p.Second.Value)));
         Assert.All(told, w => Assert.False(string.IsNullOrWhiteSpace(w.Basis)));
@@ -158,7 +181,8 @@ public sealed class WhyTests
     public void A_finding_s_number_has_the_exponent_of_its_formula(string result, string key, double exponent) =>
         Assert.Equal(exponent, Why.Of(Demo, result).Inputs.Single(i => i.Key == key).Sensitivity!.Value, 0.001);
 
-    // The worst case falls by a decibel with each decibel of the allowance that is taken away; a lost band of the wall is within it (definitions of QuietAnswer).
+    // The worst case falls by a decibel with each decibel of the allowance that is taken away; a lost band of the wall is within it (definitions of
+    // QuietAnswer).
     [Fact]
     public void A_figure_beside_the_appraisal_is_explained_by_its_own_formula_and_moves_with_what_is_stated()
     {
@@ -167,10 +191,21 @@ public sealed class WhyTests
         var why = Why.Of(Demo, answer, nameof(QuietAnswer.WorstCasePoliteDb), Again);
         Assert.Equal((answer.WorstCasePoliteDb, "dB"), (why.Value, why.Unit));
         Assert.StartsWith("Loudest polite level if the wall is at its worst", why.Formula, StringComparison.Ordinal);
-        var allowed = Demo.With(DemoProject.Project with { Brief = DemoProject.Project.Brief with { Neighbour = DemoProject.Project.Brief.Neighbour! with { AllowanceDb = 3 } } });
+        var allowed = Demo.With(
+            DemoProject.Project with
+            {
+                Brief = DemoProject.Project.Brief with { Neighbour = DemoProject.Project.Brief.Neighbour! with { AllowanceDb = 3 } },
+            }
+        );
         Assert.Equal(answer.WorstCasePoliteDb + 3, Again(allowed)!.WorstCasePoliteDb, 1e-9);
         // A result in dB tells dB: one per cent of 3 dB is 0.03 dB.
-        Assert.Equal(0.03, Why.Of(allowed, Again(allowed)!, nameof(QuietAnswer.WorstCasePoliteDb), Again).Inputs.Single(i => i.Key == "brief.neighbour.allowance").Sensitivity!.Value, 1e-6);
+        Assert.Equal(
+            0.03,
+            Why.Of(allowed, Again(allowed)!, nameof(QuietAnswer.WorstCasePoliteDb), Again)
+                .Inputs.Single(i => i.Key == "brief.neighbour.allowance")
+                .Sensitivity!.Value,
+            1e-6
+        );
         Assert.Throws<ArgumentException>(() => Why.Of(Demo, answer, nameof(QuietAnswer.EverydayDb)));
     }
 
@@ -209,7 +244,8 @@ public sealed class WhyTests
         Assert.Null(Why.Sensitivity(7, x => x > 7 ? null : x));
     }
 
-    // By hand: the first lift is 12 mm of core and 30 mm of inner sleeve, the last one ends where the outer sleeve does: the depth less two skins of the plates.
+    // By hand: the first lift is 12 mm of core and 30 mm of inner sleeve, the last one ends where the outer sleeve does: the depth less two skins of
+    // the plates.
     [Fact]
     public void The_lifts_end_at_the_top_of_the_form()
     {
@@ -246,14 +282,32 @@ public sealed class WhyTests
     [Fact]
     public void What_moves_a_finding_of_the_demo_is_among_its_inputs()
     {
-        var inputs = FindingTrace.All.Keys.ToDictionary(id => id, id => Why.Of(Demo, $"{id}.margin").Inputs.Select(i => i.Key).ToHashSet(StringComparer.Ordinal));
+        var inputs = FindingTrace.All.Keys.ToDictionary(
+            id => id,
+            id => Why.Of(Demo, $"{id}.margin").Inputs.Select(i => i.Key).ToHashSet(StringComparer.Ordinal)
+        );
         var before = Appraisal.WithoutRemedies(DemoProject.Project, DemoDrivers.All).Findings;
-        var silent = ProjectKeys.AllKeys().Where(key => ProjectKeys.Get(DemoProject.Project, key) is double and not 0)
-            .Select(key => (Key: key, Project: ProjectKeys.With(DemoProject.Project, key, (object)((double)ProjectKeys.Get(DemoProject.Project, key)! * 1.004))))
-            .Where(m => !ProjectChecks.Of(m.Project).Any()).AsParallel().AsOrdered()
-            .SelectMany(m => before.Zip(Appraisal.WithoutRemedies(m.Project, DemoDrivers.All).Findings)
-                .Where(p => p.First.Margin is { } was && p.Second.Margin is { } now && Math.Abs(now - was) > 1e-6 * Math.Abs(was) && !inputs[p.First.Id].Contains(m.Key))
-                .Select(p => $"{p.First.Id}: {m.Key}")).ToList();
+        var silent = ProjectKeys
+            .AllKeys()
+            .Where(key => ProjectKeys.Get(DemoProject.Project, key) is double and not 0)
+            .Select(key =>
+                (Key: key, Project: ProjectKeys.With(DemoProject.Project, key, (object)((double)ProjectKeys.Get(DemoProject.Project, key)! * 1.004)))
+            )
+            .Where(m => !ProjectChecks.Of(m.Project).Any())
+            .AsParallel()
+            .AsOrdered()
+            .SelectMany(m =>
+                before
+                    .Zip(Appraisal.WithoutRemedies(m.Project, DemoDrivers.All).Findings)
+                    .Where(p =>
+                        p.First.Margin is { } was
+                        && p.Second.Margin is { } now
+                        && Math.Abs(now - was) > 1e-6 * Math.Abs(was)
+                        && !inputs[p.First.Id].Contains(m.Key)
+                    )
+                    .Select(p => $"{p.First.Id}: {m.Key}")
+            )
+            .ToList();
         Assert.True(silent.Count == 0, string.Join('\n', silent));
     }
 }

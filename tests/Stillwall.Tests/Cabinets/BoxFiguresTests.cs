@@ -51,12 +51,21 @@ public sealed class BoxFiguresTests
     [Fact]
     public void Fibre_leak_and_a_second_driver_act_as_the_contract_says()
     {
-        var cabinet = new Cabinet { DriverCount = 2, Fill = new Fill { MassKg = 0.3 }, Leak = new Leak { ResistancePaSM3 = 210000 } };
+        var cabinet = new Cabinet
+        {
+            DriverCount = 2,
+            Fill = new Fill { MassKg = 0.3 },
+            Leak = new Leak { ResistancePaSM3 = 210000 },
+        };
         var figures = BoxFigures.Of(System(0.024, cabinet), Aim, Amplifier);
         Assert.Equal(figures.FillFactor!.Value * (0.024 - (0.3 / 1380)), figures.EffectiveVolumeM3!.Value, 12);
         Assert.Equal(30 * Math.Sqrt(1 + (0.048 / figures.EffectiveVolumeM3!.Value)), figures.SystemResonanceHz!.Value, 9);
         Assert.True(figures.SystemQFilled < figures.SystemQ);
-        Assert.Equal(2 * Math.PI * figures.SystemResonanceHz!.Value * figures.EffectiveVolumeM3!.Value / Air.Reference.BulkModulusPa * 210000, figures.LeakQ!.Value, 9);
+        Assert.Equal(
+            2 * Math.PI * figures.SystemResonanceHz!.Value * figures.EffectiveVolumeM3!.Value / Air.Reference.BulkModulusPa * 210000,
+            figures.LeakQ!.Value,
+            9
+        );
     }
 
     [Fact]
@@ -79,11 +88,19 @@ public sealed class BoxFiguresTests
     [Fact]
     public void Every_result_names_a_formula_of_the_catalogue()
     {
-        var known = typeof(Formula).Assembly.GetTypes().Where(t => t.Namespace == typeof(Formula).Namespace)
-            .SelectMany(t => (IEnumerable<Formula>?)t.GetProperty("All", BindingFlags.NonPublic | BindingFlags.Static)?.GetValue(null) ?? []).ToList();
+        var known = typeof(Formula)
+            .Assembly.GetTypes()
+            .Where(t => t.Namespace == typeof(Formula).Namespace)
+            .SelectMany(t => (IEnumerable<Formula>?)t.GetProperty("All", BindingFlags.NonPublic | BindingFlags.Static)?.GetValue(null) ?? [])
+            .ToList();
         Assert.Equal(known.Count, known.Select(f => f.Id).Distinct().Count());
-        var named = typeof(BoxFigures).Assembly.GetTypes().Where(t => t.Namespace is "Stillwall.Cabinets" or "Stillwall.Drivers")
-            .SelectMany(t => t.GetProperties()).Select(p => p.GetCustomAttribute<ComputedByAttribute>()?.Formula).OfType<string>().ToList();
+        var named = typeof(BoxFigures)
+            .Assembly.GetTypes()
+            .Where(t => t.Namespace is "Stillwall.Cabinets" or "Stillwall.Drivers")
+            .SelectMany(t => t.GetProperties())
+            .Select(p => p.GetCustomAttribute<ComputedByAttribute>()?.Formula)
+            .OfType<string>()
+            .ToList();
         Assert.True(named.Count > 30);
         Assert.Empty(named.Except(known.Select(f => f.Id)));
     }
@@ -93,21 +110,46 @@ public sealed class BoxFiguresTests
     {
         string[] box =
         [
-            "net_volume_m3", "effective_volume_m3", "fill_factor", "system_resonance_hz", "system_q", "f3_hz", "f10_hz", "response_peak_db", "reference_efficiency",
-            "sensitivity_db", "leak_q", "lowest_air_mode_hz", "max_spl_at_lowest_db", "max_spl_at_seat_db", "limited_by_at_lowest", "power_needed_w",
+            "net_volume_m3",
+            "effective_volume_m3",
+            "fill_factor",
+            "system_resonance_hz",
+            "system_q",
+            "f3_hz",
+            "f10_hz",
+            "response_peak_db",
+            "reference_efficiency",
+            "sensitivity_db",
+            "leak_q",
+            "lowest_air_mode_hz",
+            "max_spl_at_lowest_db",
+            "max_spl_at_seat_db",
+            "limited_by_at_lowest",
+            "power_needed_w",
         ];
         string[] curve =
         [
-            "frequency_hz", "spl_db", "phase_deg", "excursion_peak_mm", "box_pressure_pa_rms", "impedance_ohm", "impedance_phase_deg", "group_delay_ms", "max_spl_db",
-            "port_speed_m_s", "radiator_excursion_mm",
+            "frequency_hz",
+            "spl_db",
+            "phase_deg",
+            "excursion_peak_mm",
+            "box_pressure_pa_rms",
+            "impedance_ohm",
+            "impedance_phase_deg",
+            "group_delay_ms",
+            "max_spl_db",
+            "port_speed_m_s",
+            "radiator_excursion_mm",
         ];
         Assert.Empty(box.Except(KeysOf<BoxFigures>()));
         Assert.Equal(curve, KeysOf<CurvePoint>());
         Assert.Contains("leak_resistance_pa_s_m3", KeysOf<HoldTestResult>());
     }
 
-    private static IEnumerable<string> KeysOf<T>() => typeof(T).GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Select(p => p.GetCustomAttribute<JsonPropertyNameAttribute>()?.Name ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name));
+    private static IEnumerable<string> KeysOf<T>() =>
+        typeof(T)
+            .GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Select(p => p.GetCustomAttribute<JsonPropertyNameAttribute>()?.Name ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name));
 
     private static BoxSystem System(double netVolume, Cabinet? cabinet) => Resolve(netVolume, cabinet).System!;
 

@@ -36,47 +36,58 @@ public sealed class BoxNetworkTests
     // Mass conservation in the box: whatever leaves it is what its air gives up.
     [Fact]
     public void All_that_flows_outward_is_what_the_air_in_the_box_gives_up() =>
-        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency).Sample((network, frequency) =>
-        {
-            var point = network.At(frequency, 2.83);
-            var given = new Complex(0, -2 * Math.PI * frequency * Leakage.BoxComplianceM3Pa(network.EffectiveVolumeM3, Air.Reference)) * point.BoxPressurePa;
-            var scale = network.Driver.SdM2 * point.ConeVelocityMS.Magnitude;
-            Assert.InRange((point.OutwardVolumeVelocityM3S - given).Magnitude / scale, 0, 1e-9);
-        });
+        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency)
+            .Sample(
+                (network, frequency) =>
+                {
+                    var point = network.At(frequency, 2.83);
+                    var given =
+                        new Complex(0, -2 * Math.PI * frequency * Leakage.BoxComplianceM3Pa(network.EffectiveVolumeM3, Air.Reference)) * point.BoxPressurePa;
+                    var scale = network.Driver.SdM2 * point.ConeVelocityMS.Magnitude;
+                    Assert.InRange((point.OutwardVolumeVelocityM3S - given).Magnitude / scale, 0, 1e-9);
+                }
+            );
 
     // Conservation of energy: the power drawn is the power lost in the coil, the suspension, the fibre, the leak, the ports and the passive radiator.
     [Fact]
     public void The_power_drawn_is_the_sum_of_the_losses() =>
-        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency).Sample((network, frequency) =>
-        {
-            var point = network.At(frequency, 3);
-            var current = 3 / point.ImpedanceOhm;
-            var pressure = Square(point.BoxPressurePa);
-            var lost = (Square(current) * network.Driver.ReOhm)
-                + (Square(point.ConeVelocityMS) * (network.Driver.RmsKgS + network.FillLossKgS))
-                + (pressure / network.LeakResistancePaSM3!.Value);
-            if (network.Port is { } port)
-            {
-                lost += Square(point.PortVelocityMS!.Value * port.TotalAreaM2) * port.ResistancePaSM3;
-            }
+        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency)
+            .Sample(
+                (network, frequency) =>
+                {
+                    var point = network.At(frequency, 3);
+                    var current = 3 / point.ImpedanceOhm;
+                    var pressure = Square(point.BoxPressurePa);
+                    var lost =
+                        (Square(current) * network.Driver.ReOhm)
+                        + (Square(point.ConeVelocityMS) * (network.Driver.RmsKgS + network.FillLossKgS))
+                        + (pressure / network.LeakResistancePaSM3!.Value);
+                    if (network.Port is { } port)
+                    {
+                        lost += Square(point.PortVelocityMS!.Value * port.TotalAreaM2) * port.ResistancePaSM3;
+                    }
 
-            if (network.PassiveRadiator is { } cone)
-            {
-                lost += Square(point.PassiveRadiatorVelocityMS!.Value) * cone.RmsKgS;
-            }
+                    if (network.PassiveRadiator is { } cone)
+                    {
+                        lost += Square(point.PassiveRadiatorVelocityMS!.Value) * cone.RmsKgS;
+                    }
 
-            Assert.InRange(3 * current.Real / lost, 1 - 1e-9, 1 + 1e-9);
-            Assert.True(point.ImpedanceOhm.Real >= network.Driver.ReOhm, "the coil's resistance is the least that is left");
-        });
+                    Assert.InRange(3 * current.Real / lost, 1 - 1e-9, 1 + 1e-9);
+                    Assert.True(point.ImpedanceOhm.Real >= network.Driver.ReOhm, "the coil's resistance is the least that is left");
+                }
+            );
 
     [Fact]
     public void A_leak_too_fine_to_matter_is_an_airtight_box() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency).Sample((driver, volume, frequency) =>
-        {
-            var tight = new BoxNetwork(driver, volume, Air.Reference);
-            var leaky = tight with { LeakResistancePaSM3 = 1e15 };
-            Assert.InRange(leaky.At(frequency, 1).LevelDb() - tight.At(frequency, 1).LevelDb(), -1e-5, 1e-5);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency)
+            .Sample(
+                (driver, volume, frequency) =>
+                {
+                    var tight = new BoxNetwork(driver, volume, Air.Reference);
+                    var leaky = tight with { LeakResistancePaSM3 = 1e15 };
+                    Assert.InRange(leaky.At(frequency, 1).LevelDb() - tight.At(frequency, 1).LevelDb(), -1e-5, 1e-5);
+                }
+            );
 
     [Fact]
     public void A_wide_open_leak_is_the_driver_in_free_air_and_takes_the_sound_away()
@@ -89,23 +100,29 @@ public sealed class BoxNetworkTests
 
     [Fact]
     public void Two_drivers_in_twice_the_box_are_six_decibels_louder_at_the_same_voltage_and_move_as_one_does() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency).Sample((driver, volume, frequency) =>
-        {
-            var one = new BoxNetwork(driver, volume, Air.Reference).At(frequency, 2);
-            var two = new BoxNetwork(driver.InParallel(2), 2 * volume, Air.Reference).At(frequency, 2);
-            Assert.InRange(two.LevelDb() - one.LevelDb() - (20 * Math.Log10(2)), -1e-9, 1e-9);
-            Assert.InRange(two.ExcursionPeakM / one.ExcursionPeakM, 1 - 1e-9, 1 + 1e-9);
-            Assert.InRange(two.ImpedanceOhm.Magnitude / one.ImpedanceOhm.Magnitude, 0.5 - 1e-9, 0.5 + 1e-9);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency)
+            .Sample(
+                (driver, volume, frequency) =>
+                {
+                    var one = new BoxNetwork(driver, volume, Air.Reference).At(frequency, 2);
+                    var two = new BoxNetwork(driver.InParallel(2), 2 * volume, Air.Reference).At(frequency, 2);
+                    Assert.InRange(two.LevelDb() - one.LevelDb() - (20 * Math.Log10(2)), -1e-9, 1e-9);
+                    Assert.InRange(two.ExcursionPeakM / one.ExcursionPeakM, 1 - 1e-9, 1 + 1e-9);
+                    Assert.InRange(two.ImpedanceOhm.Magnitude / one.ImpedanceOhm.Magnitude, 0.5 - 1e-9, 0.5 + 1e-9);
+                }
+            );
 
     [Fact]
     public void Twice_the_voltage_doubles_everything_but_the_impedance() =>
-        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency).Sample((network, frequency) =>
-        {
-            var (one, two) = (network.At(frequency, 1), network.At(frequency, 2));
-            Assert.InRange(two.ExcursionPeakM / one.ExcursionPeakM, 2 - 1e-12, 2 + 1e-12);
-            Assert.Equal(one.ImpedanceOhm, two.ImpedanceOhm);
-        });
+        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency)
+            .Sample(
+                (network, frequency) =>
+                {
+                    var (one, two) = (network.At(frequency, 1), network.At(frequency, 2));
+                    Assert.InRange(two.ExcursionPeakM / one.ExcursionPeakM, 2 - 1e-12, 2 + 1e-12);
+                    Assert.Equal(one.ImpedanceOhm, two.ImpedanceOhm);
+                }
+            );
 
     // Positive voltage pushes the cone out: far below the resonance the cone follows the voltage, and the air in the box is drawn thin.
     [Fact]
@@ -133,7 +150,9 @@ public sealed class BoxNetworkTests
     private static BoxNetwork Vented(double tuning, double compliance, double q)
     {
         // No mechanical loss to speak of: then Qts is Qes, and Bl sets it.
-        const double mass = 0.05, suspension = 0.0006, area = 0.004;
+        const double mass = 0.05,
+            suspension = 0.0006,
+            area = 0.004;
         var force = Math.Sqrt(Math.Sqrt(mass / suspension) * 6 / q);
         var driver = SampleDrivers.Mechanical(6, 0, force, mass, suspension, 1e-9, 0.02);
         var volume = driver.VasM3 / compliance;

@@ -54,7 +54,13 @@ public sealed class CabinetGeometryTests
     public void The_plastic_of_a_single_walled_box_is_outside_less_inside()
     {
         var box = CabinetGeometry.Of(new CabinetSizes(200, 300, 250, 0, 3, 0, 2, 40, 0, 1, 0, 0, 0, 0, 0));
-        var plastic = box.OuterSleeveM3(0) + box.InnerSleeveM3 + box.OuterPlateM3(box.Front) + box.InnerPlateM3(box.Front) + box.OuterPlateM3(box.Rear) + box.InnerPlateM3(box.Rear);
+        var plastic =
+            box.OuterSleeveM3(0)
+            + box.InnerSleeveM3
+            + box.OuterPlateM3(box.Front)
+            + box.InnerPlateM3(box.Front)
+            + box.OuterPlateM3(box.Rear)
+            + box.InnerPlateM3(box.Rear);
 
         // Less the inside, and eight tongues of 20 × 2 × 5 mm that stand in it.
         var byHand = 0.200 * 0.300 * 0.250 - 0.190 * 0.290 * 0.240 + 8 * 0.020 * 0.002 * 0.005;
@@ -63,20 +69,27 @@ public sealed class CabinetGeometryTests
     }
 
     [Fact]
-    public void Plastic_cavity_inside_and_openings_fill_the_outside_exactly() => AnyCabinet.Sample(sizes =>
-    {
-        var g = CabinetGeometry.Of(sizes);
-        var plastic = g.OuterSleeveM3(0) + g.InnerSleeveM3 + g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front) + g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear);
-        var outside = g.Sizes.Outline.Inset(0).ToRegion().AreaM2 * sizes.Depth * 1e-3;
+    public void Plastic_cavity_inside_and_openings_fill_the_outside_exactly() =>
+        AnyCabinet.Sample(
+            sizes =>
+            {
+                var g = CabinetGeometry.Of(sizes);
+                var plastic =
+                    g.OuterSleeveM3(0) + g.InnerSleeveM3 + g.OuterPlateM3(g.Front) + g.InnerPlateM3(g.Front) + g.OuterPlateM3(g.Rear) + g.InnerPlateM3(g.Rear);
+                var outside = g.Sizes.Outline.Inset(0).ToRegion().AreaM2 * sizes.Depth * 1e-3;
 
-        // Seats and tongues are plastic that stands in the inside.
-        var open = outside - plastic - g.CavityM3 - g.InsideM3 + g.FittingsM3;
-        var pour = Math.PI / 4 * 30 * 30e-6 * sizes.OuterSkin * 1e-3;
-        var openings = Math.PI / 4 * (120 * 120 + 50 * 50) * 1e-6 * sizes.Wall * 1e-3 + pour
-            + g.Rear.Layout.Vents.Concat(g.Rear.Layout.DryOuts).Sum(c => c.AreaM2) * sizes.OuterSkin * 1e-3
-            + Math.PI / 4 * (150.6 * 150.6 - 120 * 120) * sizes.Sunk * 1e-9;
-        Assert.Equal(openings, open, 1e-6 * outside);
-    }, iter: 60);
+                // Seats and tongues are plastic that stands in the inside.
+                var open = outside - plastic - g.CavityM3 - g.InsideM3 + g.FittingsM3;
+                var pour = Math.PI / 4 * 30 * 30e-6 * sizes.OuterSkin * 1e-3;
+                var openings =
+                    Math.PI / 4 * (120 * 120 + 50 * 50) * 1e-6 * sizes.Wall * 1e-3
+                    + pour
+                    + g.Rear.Layout.Vents.Concat(g.Rear.Layout.DryOuts).Sum(c => c.AreaM2) * sizes.OuterSkin * 1e-3
+                    + Math.PI / 4 * (150.6 * 150.6 - 120 * 120) * sizes.Sunk * 1e-9;
+                Assert.Equal(openings, open, 1e-6 * outside);
+            },
+            iter: 60
+        );
 
     [Fact]
     public void Points_thrown_at_random_find_the_same_volumes()
@@ -95,53 +108,69 @@ public sealed class CabinetGeometryTests
         Assert.Equal(g.InsideM3, box * inside / n, 0.003 * g.InsideM3);
 
         // The count knows no struts, keys, bosses and posts: what they take is the plastic that stands in the core.
-        var standing = g.OuterSleeveM3(0) + g.InnerSleeveM3 - g.Sleeve.OuterSkinM2 * g.OuterSleeveLengthM - g.Sleeve.InnerSkinM2 * g.InsideDepthM
+        var standing =
+            g.OuterSleeveM3(0)
+            + g.InnerSleeveM3
+            - g.Sleeve.OuterSkinM2 * g.OuterSleeveLengthM
+            - g.Sleeve.InnerSkinM2 * g.InsideDepthM
             + (g.Front.CollarM2 + g.Front.PostM2 + g.Rear.CollarM2 + g.Rear.PostM2) * g.CoreM;
         Assert.Equal(g.CavityM3 + standing, box * cavity / n, 0.003 * (g.CavityM3 + standing));
     }
 
     [Fact]
-    public void Every_strut_has_its_piece_and_its_slot_on_both_sides() => AnyCabinet.Sample(sizes =>
-    {
-        var s = SleeveSection.Of(sizes);
-        var path = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core / 2);
-        var struts = (int)Math.Round(path.Length / s.StrutPitch);
-        Assert.Equal((struts, 0), (s.Struts.Count, struts % 2));
-        for (var i = 0; i < struts; i++)
-        {
-            var at = path.At((i + 0.5) * s.StrutPitch);
-            var (outX, outY) = (at.AlongY, -at.AlongX);
-            Assert.Single(s.Struts, w => w.Contains(at.X + sizes.Core / 4 * outX, at.Y + sizes.Core / 4 * outY));
-        }
+    public void Every_strut_has_its_piece_and_its_slot_on_both_sides() =>
+        AnyCabinet.Sample(
+            sizes =>
+            {
+                var s = SleeveSection.Of(sizes);
+                var path = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core / 2);
+                var struts = (int)Math.Round(path.Length / s.StrutPitch);
+                Assert.Equal((struts, 0), (s.Struts.Count, struts % 2));
+                for (var i = 0; i < struts; i++)
+                {
+                    var at = path.At((i + 0.5) * s.StrutPitch);
+                    var (outX, outY) = (at.AlongY, -at.AlongX);
+                    Assert.Single(s.Struts, w => w.Contains(at.X + sizes.Core / 4 * outX, at.Y + sizes.Core / 4 * outY));
+                }
 
-        Assert.Equal(sizes.Tied ? 2 * struts : 0, s.Lips.Count);
-    }, iter: 60);
+                Assert.Equal(sizes.Tied ? 2 * struts : 0, s.Lips.Count);
+            },
+            iter: 60
+        );
 
     [Fact]
-    public void Struts_keys_and_slots_stand_in_the_ring_and_never_overlap() => AnyCabinet.Sample(sizes =>
-    {
-        var s = SleeveSection.Of(sizes);
-        var ring = sizes.Outline.Inset(sizes.OuterSkin).ToRegion().Cut(sizes.Outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion());
-        var pieces = (Stillwall.Shapes.Region[])[.. s.Struts, .. s.Lips, .. s.OuterEndKeys, .. s.InnerEndKeys];
-        for (var i = 0; i < pieces.Length; i++)
-        {
-            for (var j = i + 1; j < pieces.Length; j++)
+    public void Struts_keys_and_slots_stand_in_the_ring_and_never_overlap() =>
+        AnyCabinet.Sample(
+            sizes =>
             {
-                Assert.True(!pieces[i].MayTouch(pieces[j]) || pieces[i].Intersect(pieces[j]).AreaM2 < 2e-8, $"pieces {i} and {j} overlap");
-            }
+                var s = SleeveSection.Of(sizes);
+                var ring = sizes.Outline.Inset(sizes.OuterSkin).ToRegion().Cut(sizes.Outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion());
+                var pieces = (Stillwall.Shapes.Region[])[.. s.Struts, .. s.Lips, .. s.OuterEndKeys, .. s.InnerEndKeys];
+                for (var i = 0; i < pieces.Length; i++)
+                {
+                    for (var j = i + 1; j < pieces.Length; j++)
+                    {
+                        Assert.True(!pieces[i].MayTouch(pieces[j]) || pieces[i].Intersect(pieces[j]).AreaM2 < 2e-8, $"pieces {i} and {j} overlap");
+                    }
 
-            Assert.Equal(pieces[i].AreaM2, pieces[i].Intersect(ring).AreaM2, 1e-7);
-        }
-    }, iter: 20);
+                    Assert.Equal(pieces[i].AreaM2, pieces[i].Intersect(ring).AreaM2, 1e-7);
+                }
+            },
+            iter: 20
+        );
 
     [Fact]
     public void Half_of_every_strut_is_open_so_that_the_core_runs_through() =>
-        Gen.Select(Gen.Double[60, 600], Gen.Double[8, 40]).Where(g => g.Item1 > 3 * g.Item2 + 60).Sample((length, core) =>
-        {
-            var open = StrutRhythm.Of(10 * length, core);
-            Assert.True(open.OpenFraction >= 0.49, $"{length} {core}: {open.OpenFraction}");
-            Assert.Equal(open.Solid, open.SolidLengths().Sum(s => s.To - s.From), 1e-9);
-        });
+        Gen.Select(Gen.Double[60, 600], Gen.Double[8, 40])
+            .Where(g => g.Item1 > 3 * g.Item2 + 60)
+            .Sample(
+                (length, core) =>
+                {
+                    var open = StrutRhythm.Of(10 * length, core);
+                    Assert.True(open.OpenFraction >= 0.49, $"{length} {core}: {open.OpenFraction}");
+                    Assert.Equal(open.Solid, open.SolidLengths().Sum(s => s.To - s.From), 1e-9);
+                }
+            );
 
     [Fact]
     public void A_window_that_ends_where_the_strut_does_has_no_slope_behind_it()
@@ -167,7 +196,12 @@ public sealed class CabinetGeometryTests
     [Fact]
     public void A_part_turned_on_the_bed_fits_where_it_did_not()
     {
-        var printer = new Stillwall.Projects.Printer { BuildWidthM = 0.2, BuildDepthM = 0.3, BuildHeightM = 0.2 };
+        var printer = new Stillwall.Projects.Printer
+        {
+            BuildWidthM = 0.2,
+            BuildDepthM = 0.3,
+            BuildHeightM = 0.2,
+        };
         Assert.True(PrinterFit.MarginM([0.28, 0.1, 0.1], printer) < 0);
         Assert.Equal(0.01, PrinterFit.MarginM(PrinterFit.Turned([0.28, 0.1, 0.1], printer), printer)!.Value, 1e-12);
     }
@@ -175,8 +209,7 @@ public sealed class CabinetGeometryTests
     /// <summary>Membership by distances from the walls, without a polygon: an independent way to the same volumes.</summary>
     private static class ByDistance
     {
-        internal static bool IsInside(CabinetSizes s, double x, double y, double z) =>
-            Depth(s, x, z) >= s.Wall && y >= s.Wall && y <= s.Depth - s.Wall;
+        internal static bool IsInside(CabinetSizes s, double x, double y, double z) => Depth(s, x, z) >= s.Wall && y >= s.Wall && y <= s.Depth - s.Wall;
 
         internal static bool IsCavityWithoutPieces(CabinetSizes s, double x, double y, double z)
         {

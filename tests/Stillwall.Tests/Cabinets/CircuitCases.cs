@@ -20,9 +20,17 @@ internal static class CircuitCases
         var network = new BoxNetwork(DriverOf(system.GetProperty("driver")), Number(box, "volume_m3") * (Optional(box, "fill_factor") ?? 1), Air.Reference)
         {
             LeakResistancePaSM3 = Optional(box, "leak_resistance"),
-            Port = box.TryGetProperty("port", out var port) ? new PortPath(Number(port, "area_m2"), Number(port, "length_m"), 1, Number(port, "resistance")) : null,
+            Port = box.TryGetProperty("port", out var port)
+                ? new PortPath(Number(port, "area_m2"), Number(port, "length_m"), 1, Number(port, "resistance"))
+                : null,
             PassiveRadiator = box.TryGetProperty("passive", out var cone)
-                ? new PassiveRadiator { SdM2 = Number(cone, "Sd"), MmsKg = Number(cone, "Mms"), CmsMPerN = Number(cone, "Cms"), RmsKgS = Number(cone, "Rms") }
+                ? new PassiveRadiator
+                {
+                    SdM2 = Number(cone, "Sd"),
+                    MmsKg = Number(cone, "Mms"),
+                    CmsMPerN = Number(cone, "Cms"),
+                    RmsKgS = Number(cone, "Rms"),
+                }
                 : null,
         };
         return (network, Number(system, "volts_rms"));
@@ -32,11 +40,24 @@ internal static class CircuitCases
     {
         var lines = File.ReadAllLines(Path.Combine(Folder, name + ".csv"));
         var header = lines[0].Split(',');
-        return [.. lines.Skip(1).Select(line => header.Zip(line.Split(','), (h, c) => (h, c)).ToDictionary(p => p.h, p => double.Parse(p.c, CultureInfo.InvariantCulture)))];
+        return
+        [
+            .. lines
+                .Skip(1)
+                .Select(line => header.Zip(line.Split(','), (h, c) => (h, c)).ToDictionary(p => p.h, p => double.Parse(p.c, CultureInfo.InvariantCulture))),
+        ];
     }
 
-    private static Driver DriverOf(JsonElement driver) => SampleDrivers.Mechanical(
-        Number(driver, "Re"), Number(driver, "Le"), Number(driver, "Bl"), Number(driver, "Mms"), Number(driver, "Cms"), Number(driver, "Rms"), Number(driver, "Sd"));
+    private static Driver DriverOf(JsonElement driver) =>
+        SampleDrivers.Mechanical(
+            Number(driver, "Re"),
+            Number(driver, "Le"),
+            Number(driver, "Bl"),
+            Number(driver, "Mms"),
+            Number(driver, "Cms"),
+            Number(driver, "Rms"),
+            Number(driver, "Sd")
+        );
 
     private static double Number(JsonElement element, string key) => element.GetProperty(key).GetDouble();
 

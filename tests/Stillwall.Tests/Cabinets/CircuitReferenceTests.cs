@@ -12,31 +12,40 @@ public sealed class CircuitReferenceTests
     [Theory, MemberData(nameof(Names))]
     public void Level_and_phase_agree_with_the_circuit_solver(string name)
     {
-        Each(name, (row, point) =>
-        {
-            Assert.InRange(point.LevelDb() - row["spl_db"], -Decibels, Decibels);
-            Assert.InRange(Turn(point.PhaseDeg - row["pressure_phase_deg"]), -Degrees, Degrees);
-        });
+        Each(
+            name,
+            (row, point) =>
+            {
+                Assert.InRange(point.LevelDb() - row["spl_db"], -Decibels, Decibels);
+                Assert.InRange(Turn(point.PhaseDeg - row["pressure_phase_deg"]), -Degrees, Degrees);
+            }
+        );
     }
 
     [Theory, MemberData(nameof(Names))]
     public void Impedance_agrees_with_the_circuit_solver(string name)
     {
-        Each(name, (row, point) =>
-        {
-            Near(row["impedance_ohm"], point.ImpedanceOhm.Magnitude);
-            Assert.InRange(Turn((point.ImpedanceOhm.Phase * 180 / Math.PI) - row["impedance_phase_deg"]), -Degrees, Degrees);
-        });
+        Each(
+            name,
+            (row, point) =>
+            {
+                Near(row["impedance_ohm"], point.ImpedanceOhm.Magnitude);
+                Assert.InRange(Turn((point.ImpedanceOhm.Phase * 180 / Math.PI) - row["impedance_phase_deg"]), -Degrees, Degrees);
+            }
+        );
     }
 
     [Theory, MemberData(nameof(Names))]
     public void Excursion_and_box_pressure_agree_with_the_circuit_solver(string name)
     {
-        Each(name, (row, point) =>
-        {
-            Near(row["cone_excursion_peak_mm"], point.ExcursionPeakM * 1000);
-            Near(row["box_pressure_pa_rms"], point.BoxPressurePa.Magnitude);
-        });
+        Each(
+            name,
+            (row, point) =>
+            {
+                Near(row["cone_excursion_peak_mm"], point.ExcursionPeakM * 1000);
+                Near(row["box_pressure_pa_rms"], point.BoxPressurePa.Magnitude);
+            }
+        );
     }
 
     [Fact]

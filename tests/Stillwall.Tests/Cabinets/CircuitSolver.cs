@@ -12,8 +12,11 @@ internal sealed record SolvedPoint(double FrequencyHz, Complex ImpedanceOhm, Com
 /// <summary>Writes a network as a netlist and has ngspice solve it.</summary>
 internal static class CircuitSolver
 {
-    internal static string? Program => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
-        .Select(folder => Path.Combine(folder, OperatingSystem.IsWindows() ? "ngspice.exe" : "ngspice")).FirstOrDefault(File.Exists);
+    internal static string? Program =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "")
+            .Split(Path.PathSeparator)
+            .Select(folder => Path.Combine(folder, OperatingSystem.IsWindows() ? "ngspice.exe" : "ngspice"))
+            .FirstOrDefault(File.Exists);
 
     internal static IReadOnlyList<SolvedPoint> Solve(string program, BoxNetwork network, double volts)
     {
@@ -33,7 +36,13 @@ internal static class CircuitSolver
 
     private static void Run(string program, string folder)
     {
-        var start = new ProcessStartInfo(program, "-b box.cir") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
+        var start = new ProcessStartInfo(program, "-b box.cir")
+        {
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+        };
         using var process = Process.Start(start)!;
         var messages = Task.WhenAll(process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
         if (!process.WaitForExit(60_000))
@@ -83,7 +92,9 @@ internal static class CircuitSolver
             Add($"Fc a 0 Vc {cone.SdM2:R}");
         }
 
-        text.Append(".ac dec 20 10 1000\n.control\nset wr_singlescale\nset numdgt=12\nrun\nwrdata box.data i(Vi) i(Vu) v(a) i(Vl) i(Vp) i(Vc)\nquit\n.endc\n.end\n");
+        text.Append(
+            ".ac dec 20 10 1000\n.control\nset wr_singlescale\nset numdgt=12\nrun\nwrdata box.data i(Vi) i(Vu) v(a) i(Vl) i(Vp) i(Vc)\nquit\n.endc\n.end\n"
+        );
         return text.ToString();
     }
 
@@ -92,7 +103,11 @@ internal static class CircuitSolver
         var cells = line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(c => double.Parse(c, CultureInfo.InvariantCulture)).ToArray();
         Complex Vector(int index) => new(cells[1 + (2 * index)], cells[2 + (2 * index)]);
         var (current, velocity, pressure) = (Vector(0), Vector(1), -Vector(2));
-        var outward = (network.Driver.SdM2 * velocity) - Vector(3) - (network.Port is null ? 0 : Vector(4)) - (network.PassiveRadiator is { } cone ? cone.SdM2 * Vector(5) : 0);
+        var outward =
+            (network.Driver.SdM2 * velocity)
+            - Vector(3)
+            - (network.Port is null ? 0 : Vector(4))
+            - (network.PassiveRadiator is { } cone ? cone.SdM2 * Vector(5) : 0);
         return new SolvedPoint(cells[0], volts / current, velocity, pressure, outward);
     }
 }

@@ -45,63 +45,81 @@ public sealed class ClosedBoxTests
 
     [Fact]
     public void A_larger_box_lowers_the_resonance_and_the_Q() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, Gen.Double[1.01, 4]).Sample((driver, volume, growth) =>
-        {
-            var small = ClosedBox.ComplianceRatio(driver, volume, Air.Reference);
-            var large = ClosedBox.ComplianceRatio(driver, volume * growth, Air.Reference);
-            return ClosedBox.ResonanceHz(driver.FsHz, large) < ClosedBox.ResonanceHz(driver.FsHz, small)
-                && ClosedBox.SystemQ(driver.Qts, large) < ClosedBox.SystemQ(driver.Qts, small);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, Gen.Double[1.01, 4])
+            .Sample(
+                (driver, volume, growth) =>
+                {
+                    var small = ClosedBox.ComplianceRatio(driver, volume, Air.Reference);
+                    var large = ClosedBox.ComplianceRatio(driver, volume * growth, Air.Reference);
+                    return ClosedBox.ResonanceHz(driver.FsHz, large) < ClosedBox.ResonanceHz(driver.FsHz, small)
+                        && ClosedBox.SystemQ(driver.Qts, large) < ClosedBox.SystemQ(driver.Qts, small);
+                }
+            );
 
     [Fact]
     public void The_corners_lie_where_the_network_has_fallen_by_as_much() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume).Sample((driver, volume) =>
-        {
-            var lossless = driver with { LeH = 0 };
-            var network = new BoxNetwork(lossless, volume, Air.Reference);
-            var ratio = ClosedBox.ComplianceRatio(lossless, volume, Air.Reference);
-            var (fc, q) = (ClosedBox.ResonanceHz(lossless.FsHz, ratio), ClosedBox.SystemQ(lossless.Qts, ratio));
-            var passband = PassbandDb(network);
-            Assert.InRange(network.At(ClosedBox.F3Hz(fc, q), 1).LevelDb() - passband + (10 * Math.Log10(2)), -1e-6, 1e-6);
-            Assert.InRange(network.At(ClosedBox.F10Hz(fc, q), 1).LevelDb() - passband + 10, -1e-6, 1e-6);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume)
+            .Sample(
+                (driver, volume) =>
+                {
+                    var lossless = driver with { LeH = 0 };
+                    var network = new BoxNetwork(lossless, volume, Air.Reference);
+                    var ratio = ClosedBox.ComplianceRatio(lossless, volume, Air.Reference);
+                    var (fc, q) = (ClosedBox.ResonanceHz(lossless.FsHz, ratio), ClosedBox.SystemQ(lossless.Qts, ratio));
+                    var passband = PassbandDb(network);
+                    Assert.InRange(network.At(ClosedBox.F3Hz(fc, q), 1).LevelDb() - passband + (10 * Math.Log10(2)), -1e-6, 1e-6);
+                    Assert.InRange(network.At(ClosedBox.F10Hz(fc, q), 1).LevelDb() - passband + 10, -1e-6, 1e-6);
+                }
+            );
 
     // The efficiency comes from Small's formula, the level from the network: two ways to one number.
     [Fact]
     public void Sensitivity_is_what_the_network_gives_far_above_the_resonance() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume).Sample((driver, volume) =>
-        {
-            var network = new BoxNetwork(driver with { LeH = 0 }, volume, Air.Reference);
-            var sensitivity = ClosedBox.SensitivityDb(ClosedBox.ReferenceEfficiency(driver, Air.Reference), Air.Reference);
-            Assert.InRange(PassbandDb(network) + (10 * Math.Log10(driver.ReOhm)) - sensitivity, -1e-6, 1e-6);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume)
+            .Sample(
+                (driver, volume) =>
+                {
+                    var network = new BoxNetwork(driver with { LeH = 0 }, volume, Air.Reference);
+                    var sensitivity = ClosedBox.SensitivityDb(ClosedBox.ReferenceEfficiency(driver, Air.Reference), Air.Reference);
+                    Assert.InRange(PassbandDb(network) + (10 * Math.Log10(driver.ReOhm)) - sensitivity, -1e-6, 1e-6);
+                }
+            );
 
     [Fact]
     public void The_relative_response_of_the_closed_form_is_that_of_the_network() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency).Sample((driver, volume, frequency) =>
-        {
-            var network = new BoxNetwork(driver with { LeH = 0 }, volume, Air.Reference);
-            var ratio = ClosedBox.ComplianceRatio(driver, volume, Air.Reference);
-            var expected = ClosedBox.RelativeResponseDb(frequency, ClosedBox.ResonanceHz(driver.FsHz, ratio), ClosedBox.SystemQ(driver.Qts, ratio));
-            Assert.InRange(network.At(frequency, 1).LevelDb() - PassbandDb(network) - expected, -1e-6, 1e-6);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency)
+            .Sample(
+                (driver, volume, frequency) =>
+                {
+                    var network = new BoxNetwork(driver with { LeH = 0 }, volume, Air.Reference);
+                    var ratio = ClosedBox.ComplianceRatio(driver, volume, Air.Reference);
+                    var expected = ClosedBox.RelativeResponseDb(frequency, ClosedBox.ResonanceHz(driver.FsHz, ratio), ClosedBox.SystemQ(driver.Qts, ratio));
+                    Assert.InRange(network.At(frequency, 1).LevelDb() - PassbandDb(network) - expected, -1e-6, 1e-6);
+                }
+            );
 
     [Fact]
     public void The_volume_for_a_wanted_Q_gives_that_Q() =>
-        Gen.Select(SampleDrivers.Any, Gen.Double[1.01, 4]).Sample((driver, growth) =>
-        {
-            var volume = ClosedBox.VolumeForSystemQM3(driver, driver.Qts * growth, Air.Reference)!.Value;
-            Assert.Equal(driver.Qts * growth, ClosedBox.SystemQ(driver.Qts, ClosedBox.ComplianceRatio(driver, volume, Air.Reference)), 9);
-        });
+        Gen.Select(SampleDrivers.Any, Gen.Double[1.01, 4])
+            .Sample(
+                (driver, growth) =>
+                {
+                    var volume = ClosedBox.VolumeForSystemQM3(driver, driver.Qts * growth, Air.Reference)!.Value;
+                    Assert.Equal(driver.Qts * growth, ClosedBox.SystemQ(driver.Qts, ClosedBox.ComplianceRatio(driver, volume, Air.Reference)), 9);
+                }
+            );
 
     [Fact]
     public void The_volume_for_a_wanted_corner_gives_that_corner_and_a_smaller_box_does_not() =>
-        Gen.Select(SampleDrivers.Any, Gen.Double[0.5, 4]).Sample((driver, share) =>
-        {
-            var wanted = driver.FsHz * share;
-            Check(ClosedBox.VolumeForF10M3(driver, wanted, Air.Reference), v => F10(driver, v), wanted);
-            Check(ClosedBox.VolumeForF3M3(driver, wanted, Air.Reference), v => F3(driver, v), wanted);
-        });
+        Gen.Select(SampleDrivers.Any, Gen.Double[0.5, 4])
+            .Sample(
+                (driver, share) =>
+                {
+                    var wanted = driver.FsHz * share;
+                    Check(ClosedBox.VolumeForF10M3(driver, wanted, Air.Reference), v => F10(driver, v), wanted);
+                    Check(ClosedBox.VolumeForF3M3(driver, wanted, Air.Reference), v => F3(driver, v), wanted);
+                }
+            );
 
     [Fact]
     public void No_box_is_offered_for_a_corner_that_none_reaches()

@@ -40,7 +40,12 @@ public sealed class FillAndLeakTests
     [Fact]
     public void A_measured_leak_beats_a_stated_one_and_a_half_stated_slit_is_unknown()
     {
-        var slit = new Leak { GapM = 1e-4, LengthM = 0.7, DepthM = 0.008 };
+        var slit = new Leak
+        {
+            GapM = 1e-4,
+            LengthM = 0.7,
+            DepthM = 0.008,
+        };
         Assert.Equal(Leakage.SlitPaSM3(1e-4, 0.7, 0.008, Air.Reference), Leakage.Of(slit, null, Air.Reference).ResistancePaSM3);
         Assert.Equal(5e5, Leakage.Of(slit, 5e5, Air.Reference).ResistancePaSM3);
         Assert.Equal(4e5, Leakage.Of(slit with { ResistancePaSM3 = 4e5 }, null, Air.Reference).ResistancePaSM3);
@@ -53,13 +58,16 @@ public sealed class FillAndLeakTests
     [Fact]
     public void The_hold_test_finds_the_leak_that_let_the_cone_creep()
     {
-        const double resistance = 1.7e7, volume = 0.013;
+        const double resistance = 1.7e7,
+            volume = 0.013;
         var driver = SampleDrivers.Dunlin;
         var compliance = driver.SdM2 * driver.SdM2 * driver.CmsMPerN;
 
         // Pressed in and drained, then let go: the suspension pulls outward and thins the air; the leak lets air in until both are at rest.
         // Volumes are swept inward from rest: displaced = the cone's, taken = air lost and not yet returned.
-        double taken = 1e-4, time = 0, first = 0;
+        double taken = 1e-4,
+            time = 0,
+            first = 0;
         const double step = 1e-5;
         while (true)
         {
@@ -91,8 +99,8 @@ public sealed class FillAndLeakTests
 
     [Fact]
     public void More_fibre_makes_the_box_seem_larger_but_never_beyond_the_isothermal_limit() =>
-        Gen.Select(Gen.Double[0, 60], Gen.Double[0.001, 20]).Sample((density, more) =>
-            FibreFill.Factor(density) is >= 1 and < 1.4 && FibreFill.Factor(density + more) > FibreFill.Factor(density));
+        Gen.Select(Gen.Double[0, 60], Gen.Double[0.001, 20])
+            .Sample((density, more) => FibreFill.Factor(density) is >= 1 and < 1.4 && FibreFill.Factor(density + more) > FibreFill.Factor(density));
 
     // The stated rule by hand, at its common packing of 16 kg/m³: 1 + 0.25(1 − e⁻²) = 1.2162.
     [Fact]
@@ -124,11 +132,14 @@ public sealed class FillAndLeakTests
 
     [Fact]
     public void Fibre_brings_the_mechanical_Q_down_to_its_limit_and_no_further() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume).Sample((driver, volume) =>
-        {
-            var loss = FibreFill.LossKgS(driver, volume, Air.Reference);
-            var alone = driver.Qms * Math.Sqrt(1 + ClosedBox.ComplianceRatio(driver, volume, Air.Reference));
-            var filled = alone * driver.RmsKgS / (driver.RmsKgS + loss);
-            Assert.InRange(filled / Math.Min(alone, 3.5), 1 - 1e-9, 1 + 1e-9);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume)
+            .Sample(
+                (driver, volume) =>
+                {
+                    var loss = FibreFill.LossKgS(driver, volume, Air.Reference);
+                    var alone = driver.Qms * Math.Sqrt(1 + ClosedBox.ComplianceRatio(driver, volume, Air.Reference));
+                    var filled = alone * driver.RmsKgS / (driver.RmsKgS + loss);
+                    Assert.InRange(filled / Math.Min(alone, 3.5), 1 - 1e-9, 1 + 1e-9);
+                }
+            );
 }

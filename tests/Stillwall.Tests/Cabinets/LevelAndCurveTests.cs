@@ -13,16 +13,33 @@ public sealed class LevelAndCurveTests
 
     [Fact]
     public void Driven_at_the_limit_exactly_one_limit_is_reached_and_none_is_passed() =>
-        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency, Gen.Double[1, 500]).Sample((network, frequency, power) =>
-        {
-            var limits = MaximumLevel.LimitsOf(network.Driver, network.PassiveRadiator is { } cone ? cone with { XmaxM = 0.006 } : null, new Amplifier { PowerW = power, RatedLoadOhm = 4 });
-            var limit = MaximumLevel.VoltageAt(network, limits, frequency)!;
-            var point = network.At(frequency, limit.VoltageV);
-            double excursion = Math.Max(point.ExcursionPeakM / 0.01, (point.PassiveRadiatorExcursionPeakM ?? 0) / 0.006);
-            double coil = limit.VoltageV * limit.VoltageV / 4 / 100, amplifier = limit.VoltageV * limit.VoltageV / 4 / power;
-            Assert.InRange(new[] { excursion, coil, amplifier }.Max(), 1 - 1e-9, 1 + 1e-9);
-            Assert.InRange(limit.LimitedBy switch { "excursion" => excursion, "coil" => coil, _ => amplifier }, 1 - 1e-9, 1 + 1e-9);
-        });
+        Gen.Select(SampleDrivers.AnyBox, SampleDrivers.AnyFrequency, Gen.Double[1, 500])
+            .Sample(
+                (network, frequency, power) =>
+                {
+                    var limits = MaximumLevel.LimitsOf(
+                        network.Driver,
+                        network.PassiveRadiator is { } cone ? cone with { XmaxM = 0.006 } : null,
+                        new Amplifier { PowerW = power, RatedLoadOhm = 4 }
+                    );
+                    var limit = MaximumLevel.VoltageAt(network, limits, frequency)!;
+                    var point = network.At(frequency, limit.VoltageV);
+                    double excursion = Math.Max(point.ExcursionPeakM / 0.01, (point.PassiveRadiatorExcursionPeakM ?? 0) / 0.006);
+                    double coil = limit.VoltageV * limit.VoltageV / 4 / 100,
+                        amplifier = limit.VoltageV * limit.VoltageV / 4 / power;
+                    Assert.InRange(new[] { excursion, coil, amplifier }.Max(), 1 - 1e-9, 1 + 1e-9);
+                    Assert.InRange(
+                        limit.LimitedBy switch
+                        {
+                            "excursion" => excursion,
+                            "coil" => coil,
+                            _ => amplifier,
+                        },
+                        1 - 1e-9,
+                        1 + 1e-9
+                    );
+                }
+            );
 
     [Fact]
     public void The_cone_gives_out_first_at_the_bottom_and_the_amplifier_above()
@@ -96,24 +113,34 @@ public sealed class LevelAndCurveTests
     // Closed form for a second-order high-pass: τ = (ωc/Q)(ω² + ωc²)/[(ωc² − ω²)² + (ωωc/Q)²].
     [Fact]
     public void Group_delay_of_a_lossless_closed_box_is_the_closed_form() =>
-        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency).Sample((driver, volume, frequency) =>
-        {
-            var lossless = driver with { LeH = 0 };
-            var ratio = ClosedBox.ComplianceRatio(lossless, volume, Air.Reference);
-            var (w, wc, q) = (2 * Math.PI * frequency, 2 * Math.PI * ClosedBox.ResonanceHz(lossless.FsHz, ratio), ClosedBox.SystemQ(lossless.Qts, ratio));
-            var expected = wc / q * ((w * w) + (wc * wc)) / (Math.Pow((wc * wc) - (w * w), 2) + Math.Pow(w * wc / q, 2));
-            Assert.InRange(ResponseCurve.GroupDelayS(new BoxNetwork(lossless, volume, Air.Reference), frequency) / expected, 1 - 1e-6, 1 + 1e-6);
-        });
+        Gen.Select(SampleDrivers.Any, SampleDrivers.AnyVolume, SampleDrivers.AnyFrequency)
+            .Sample(
+                (driver, volume, frequency) =>
+                {
+                    var lossless = driver with { LeH = 0 };
+                    var ratio = ClosedBox.ComplianceRatio(lossless, volume, Air.Reference);
+                    var (w, wc, q) = (
+                        2 * Math.PI * frequency,
+                        2 * Math.PI * ClosedBox.ResonanceHz(lossless.FsHz, ratio),
+                        ClosedBox.SystemQ(lossless.Qts, ratio)
+                    );
+                    var expected = wc / q * ((w * w) + (wc * wc)) / (Math.Pow((wc * wc) - (w * w), 2) + Math.Pow(w * wc / q, 2));
+                    Assert.InRange(ResponseCurve.GroupDelayS(new BoxNetwork(lossless, volume, Air.Reference), frequency) / expected, 1 - 1e-6, 1 + 1e-6);
+                }
+            );
 
     [Fact]
     public void No_frequency_in_the_range_has_less_impedance_than_the_minimum() =>
-        Gen.Select(SampleDrivers.AnyBox, Gen.Double[20, 300]).Sample((network, frequency) =>
-        {
-            var minimum = ResponseCurve.MinimumImpedance(network, 20, 300);
-            Assert.True(network.At(frequency, 1).ImpedanceOhm.Magnitude >= minimum.ImpedanceOhm * (1 - 1e-6));
-            Assert.InRange(minimum.FrequencyHz, 20, 300 * (1 + 1e-12));
-            Assert.Equal(minimum.ImpedanceOhm, network.At(minimum.FrequencyHz, 1).ImpedanceOhm.Magnitude, 12);
-        });
+        Gen.Select(SampleDrivers.AnyBox, Gen.Double[20, 300])
+            .Sample(
+                (network, frequency) =>
+                {
+                    var minimum = ResponseCurve.MinimumImpedance(network, 20, 300);
+                    Assert.True(network.At(frequency, 1).ImpedanceOhm.Magnitude >= minimum.ImpedanceOhm * (1 - 1e-6));
+                    Assert.InRange(minimum.FrequencyHz, 20, 300 * (1 + 1e-12));
+                    Assert.Equal(minimum.ImpedanceOhm, network.At(minimum.FrequencyHz, 1).ImpedanceOhm.Magnitude, 12);
+                }
+            );
 
     // To first order fc ∝ Cms^(−1/2(1+α))·Mms^(−1/2); the sum of both even draws spans −4 to +5 % about the nominal for α near 1.6.
     [Fact]
@@ -128,7 +155,8 @@ public sealed class LevelAndCurveTests
         Assert.InRange(band.HighSystemQ / ClosedBox.SystemQ(SampleDrivers.Dunlin.Qts, 1.6), 1.06, 1.16);
     }
 
-    // Where one even draw alone matters its 5 and 95 % are known exactly: without a box fc goes as 1/√Cms·Mms, so a huge stiffness of the box leaves Mms, ±4.5 %.
+    // Where one even draw alone matters its 5 and 95 % are known exactly: without a box fc goes as 1/√Cms·Mms, so a huge stiffness of the box leaves
+    // Mms, ±4.5 %.
     [Fact]
     public void In_a_tiny_box_only_the_moving_mass_spreads_the_resonance()
     {
@@ -147,23 +175,25 @@ public sealed class LevelAndCurveTests
     {
         var nominal = SampleDrivers.Dunlin with { RmsKgS = SampleDrivers.Dunlin.RmsKgS * lossRatio };
         double[] steps = [.. Enumerable.Range(-5, 11).Select(k => k / 5.5)];
-        var all = from c in steps
-                  from b in steps
-                  from m in steps
-                  from e in steps
-                  from r in steps
-                  let one = nominal with
-                  {
-                      CmsMPerN = nominal.CmsMPerN * (1 + (0.2 * c)),
-                      BlTM = nominal.BlTM * (1 + (0.05 * b)),
-                      MmsKg = nominal.MmsKg * (1 + (0.05 * m)),
-                      ReOhm = nominal.ReOhm * (1 + (0.05 * e)),
-                      RmsKgS = nominal.RmsKgS * (1 + (0.3 * r)),
-                  }
-                  let ratio = ClosedBox.ComplianceRatio(one, 0.0145, Air.Reference)
-                  select (Hz: ClosedBox.ResonanceHz(one.FsHz, ratio), Q: ClosedBox.SystemQ(one.Qts, ratio));
+        var all =
+            from c in steps
+            from b in steps
+            from m in steps
+            from e in steps
+            from r in steps
+            let one = nominal with
+            {
+                CmsMPerN = nominal.CmsMPerN * (1 + (0.2 * c)),
+                BlTM = nominal.BlTM * (1 + (0.05 * b)),
+                MmsKg = nominal.MmsKg * (1 + (0.05 * m)),
+                ReOhm = nominal.ReOhm * (1 + (0.05 * e)),
+                RmsKgS = nominal.RmsKgS * (1 + (0.3 * r)),
+            }
+            let ratio = ClosedBox.ComplianceRatio(one, 0.0145, Air.Reference)
+            select (Hz: ClosedBox.ResonanceHz(one.FsHz, ratio), Q: ClosedBox.SystemQ(one.Qts, ratio));
         var figures = all.ToArray();
-        double[] hertz = [.. figures.Select(f => f.Hz).Order()], q = [.. figures.Select(f => f.Q).Order()];
+        double[] hertz = [.. figures.Select(f => f.Hz).Order()],
+            q = [.. figures.Select(f => f.Q).Order()];
         var (low, high) = (figures.Length / 20, figures.Length * 19 / 20);
         var band = Tolerance.Of(nominal, 0.0145, Air.Reference);
 

@@ -40,14 +40,27 @@ public sealed class LiveCircuitTests
     {
         double Between(double least, double greatest) => least * Math.Pow(greatest / least, random.Next());
         var driver = SampleDrivers.Mechanical(
-            Between(2, 8), Between(1e-4, 2e-3), Between(4, 20), Between(0.01, 0.2), Between(2e-4, 1.5e-3), Between(0.5, 5), Between(0.008, 0.08));
+            Between(2, 8),
+            Between(1e-4, 2e-3),
+            Between(4, 20),
+            Between(0.01, 0.2),
+            Between(2e-4, 1.5e-3),
+            Between(0.5, 5),
+            Between(0.008, 0.08)
+        );
         return new BoxNetwork(driver, Between(0.005, 0.1), Air.Reference)
         {
             LeakResistancePaSM3 = Between(2e4, 1e7),
             FillLossKgS = Between(0.1, 3),
             Port = hasPort ? new PortPath(Between(5e-4, 8e-3), Between(0.05, 0.4), 2, Between(1, 500)) : null,
             PassiveRadiator = hasPassiveRadiator
-                ? new PassiveRadiator { SdM2 = Between(0.01, 0.08), MmsKg = Between(0.03, 0.4), CmsMPerN = Between(3e-4, 1.5e-3), RmsKgS = Between(0.5, 4) }
+                ? new PassiveRadiator
+                {
+                    SdM2 = Between(0.01, 0.08),
+                    MmsKg = Between(0.03, 0.4),
+                    CmsMPerN = Between(3e-4, 1.5e-3),
+                    RmsKgS = Between(0.5, 4),
+                }
                 : null,
         };
     }

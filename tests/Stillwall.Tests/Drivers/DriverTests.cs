@@ -31,18 +31,21 @@ public sealed class DriverTests
 
     [Fact]
     public void Any_sheet_that_determines_the_driver_gives_the_same_driver() =>
-        Gen.Select(SampleDrivers.Any, Gen.Int[0, 6]).Sample((driver, form) =>
-        {
-            var found = DriverResolver.Resolve(Forms(driver)[form]);
-            Assert.Empty(found.Missing);
-            Assert.Empty(found.Impossible);
-            Close(driver.ReOhm, found.Driver!.ReOhm);
-            Close(driver.BlTM, found.Driver.BlTM);
-            Close(driver.MmsKg, found.Driver.MmsKg);
-            Close(driver.CmsMPerN, found.Driver.CmsMPerN);
-            Close(driver.RmsKgS, found.Driver.RmsKgS);
-            Close(driver.SdM2, found.Driver.SdM2);
-        });
+        Gen.Select(SampleDrivers.Any, Gen.Int[0, 6])
+            .Sample(
+                (driver, form) =>
+                {
+                    var found = DriverResolver.Resolve(Forms(driver)[form]);
+                    Assert.Empty(found.Missing);
+                    Assert.Empty(found.Impossible);
+                    Close(driver.ReOhm, found.Driver!.ReOhm);
+                    Close(driver.BlTM, found.Driver.BlTM);
+                    Close(driver.MmsKg, found.Driver.MmsKg);
+                    Close(driver.CmsMPerN, found.Driver.CmsMPerN);
+                    Close(driver.RmsKgS, found.Driver.RmsKgS);
+                    Close(driver.SdM2, found.Driver.SdM2);
+                }
+            );
 
     [Fact]
     public void A_sheet_that_disagrees_with_itself_is_resolved_by_its_base_set_and_reported()
@@ -84,16 +87,19 @@ public sealed class DriverTests
 
     [Fact]
     public void Equal_drivers_in_parallel_keep_resonance_and_Q_and_multiply_the_air_they_move() =>
-        Gen.Select(SampleDrivers.Any, Gen.Int[1, 8]).Sample((driver, n) =>
-        {
-            var many = driver.InParallel(n);
-            Close(driver.FsHz, many.FsHz);
-            Close(driver.Qms, many.Qms);
-            Close(driver.Qes, many.Qes);
-            Close(driver.VasM3 * n, many.VasM3);
-            Close(driver.PowerW!.Value * n, many.PowerW!.Value);
-            Assert.Equal(n, many.Count);
-        });
+        Gen.Select(SampleDrivers.Any, Gen.Int[1, 8])
+            .Sample(
+                (driver, n) =>
+                {
+                    var many = driver.InParallel(n);
+                    Close(driver.FsHz, many.FsHz);
+                    Close(driver.Qms, many.Qms);
+                    Close(driver.Qes, many.Qes);
+                    Close(driver.VasM3 * n, many.VasM3);
+                    Close(driver.PowerW!.Value * n, many.PowerW!.Value);
+                    Assert.Equal(n, many.Count);
+                }
+            );
 
     // IEC 60028 gives 17.241 Ω·mm²/km at 20 °C: 8 m there and back of 2.5 mm² are 55.17 mΩ, 1.55 % of 3.55 ohm.
     [Fact]
@@ -121,13 +127,57 @@ public sealed class DriverTests
         var cone = new DriverSheet { ReOhm = d.ReOhm, SdM2 = d.SdM2 };
         return
         [
-            cone with { FsHz = d.FsHz, Qms = d.Qms, Qes = d.Qes, VasM3 = d.VasM3 },
-            cone with { BlTM = d.BlTM, MmsKg = d.MmsKg, CmsMPerN = d.CmsMPerN, RmsKgS = d.RmsKgS },
-            cone with { MmsKg = d.MmsKg, CmsMPerN = d.CmsMPerN, Qms = d.Qms, BlTM = d.BlTM },
-            cone with { FsHz = d.FsHz, Qms = d.Qms, Qts = d.Qts, VasM3 = d.VasM3 },
-            cone with { FsHz = d.FsHz, Qms = d.Qms, MmsKg = d.MmsKg, BlTM = d.BlTM },
-            cone with { FsHz = d.FsHz, Qes = d.Qes, BlTM = d.BlTM, RmsKgS = d.RmsKgS },
-            new DriverSheet { FsHz = d.FsHz, Qms = d.Qms, Qes = d.Qes, VasM3 = d.VasM3, CmsMPerN = d.CmsMPerN, BlTM = d.BlTM },
+            cone with
+            {
+                FsHz = d.FsHz,
+                Qms = d.Qms,
+                Qes = d.Qes,
+                VasM3 = d.VasM3,
+            },
+            cone with
+            {
+                BlTM = d.BlTM,
+                MmsKg = d.MmsKg,
+                CmsMPerN = d.CmsMPerN,
+                RmsKgS = d.RmsKgS,
+            },
+            cone with
+            {
+                MmsKg = d.MmsKg,
+                CmsMPerN = d.CmsMPerN,
+                Qms = d.Qms,
+                BlTM = d.BlTM,
+            },
+            cone with
+            {
+                FsHz = d.FsHz,
+                Qms = d.Qms,
+                Qts = d.Qts,
+                VasM3 = d.VasM3,
+            },
+            cone with
+            {
+                FsHz = d.FsHz,
+                Qms = d.Qms,
+                MmsKg = d.MmsKg,
+                BlTM = d.BlTM,
+            },
+            cone with
+            {
+                FsHz = d.FsHz,
+                Qes = d.Qes,
+                BlTM = d.BlTM,
+                RmsKgS = d.RmsKgS,
+            },
+            new DriverSheet
+            {
+                FsHz = d.FsHz,
+                Qms = d.Qms,
+                Qes = d.Qes,
+                VasM3 = d.VasM3,
+                CmsMPerN = d.CmsMPerN,
+                BlTM = d.BlTM,
+            },
         ];
     }
 

@@ -8,7 +8,14 @@ public sealed class ExplodedPlacesTests
     // In their places, in no particular order.
     private static readonly PlacedPart[] Parts =
     [
-        new("outer sleeve 2 of 2", 2, 328), new("rear outer plate", 316, 330), new("front outer plate", 0, 14), new("outer sleeve 1 of 2", 2, 328), new("brace 1 of 2", 100, 108), new("brace 2 of 2", 200, 208), new("foot 1 of 4", 30, 60), new("trim ring", -10, -4),
+        new("outer sleeve 2 of 2", 2, 328),
+        new("rear outer plate", 316, 330),
+        new("front outer plate", 0, 14),
+        new("outer sleeve 1 of 2", 2, 328),
+        new("brace 1 of 2", 100, 108),
+        new("brace 2 of 2", 200, 208),
+        new("foot 1 of 4", 30, 60),
+        new("trim ring", -10, -4),
     ];
 
     private static IReadOnlyList<ApartShift> Shifts => ExplodedPlaces.Of(Parts);

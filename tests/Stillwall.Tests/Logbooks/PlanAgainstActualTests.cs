@@ -7,7 +7,11 @@ namespace Stillwall.Tests.Logbooks;
 public sealed class PlanAgainstActualTests
 {
     private static readonly PlannedLine[] Plan =
-        [new("front outer plate", 0.117, 11880, 14256, null), new("cast powder", 3.84, null, null, 6.15), new("cabinet", 10.5, 300000, 360000, 230)];
+    [
+        new("front outer plate", 0.117, 11880, 14256, null),
+        new("cast powder", 3.84, null, null, 6.15),
+        new("cabinet", 10.5, 300000, 360000, 230),
+    ];
 
     // By hand: 0.130/0.117 − 1 = 1/9; 6 h against at most 3.96 h; 5 EUR against 6.15 EUR.
     [Fact]
@@ -23,7 +27,8 @@ public sealed class PlanAgainstActualTests
         Gen.Double[11880, 14256].Sample(s => Assert.Equal(0, Of(Entry("front outer plate") with { DurationS = s }).Single().DeviationRatio), iter: 50);
 
     [Fact]
-    public void A_quicker_print_deviates_from_the_near_end_of_the_span() => Assert.Equal(-0.5, Of(Entry("front outer plate") with { DurationS = 5940 }).Single().DeviationRatio, 1e-12);
+    public void A_quicker_print_deviates_from_the_near_end_of_the_span() =>
+        Assert.Equal(-0.5, Of(Entry("front outer plate") with { DurationS = 5940 }).Single().DeviationRatio, 1e-12);
 
     [Fact]
     public void Without_a_part_an_entry_is_about_the_cabinet()
@@ -34,17 +39,48 @@ public sealed class PlanAgainstActualTests
     }
 
     [Fact]
-    public void What_the_plan_does_not_know_is_left_out() => Assert.Empty(PlanAgainstActual.Of(Plan,
-        [Entry("gasket") with { MassKg = 1 }, Entry("cast powder") with { DurationS = 60 }, Entry("cabinet") with { Kind = "weigh-in", MassKg = 12 }, Entry("cabinet")]));
+    public void What_the_plan_does_not_know_is_left_out() =>
+        Assert.Empty(
+            PlanAgainstActual.Of(
+                Plan,
+                [
+                    Entry("gasket") with
+                    {
+                        MassKg = 1,
+                    },
+                    Entry("cast powder") with
+                    {
+                        DurationS = 60,
+                    },
+                    Entry("cabinet") with
+                    {
+                        Kind = "weigh-in",
+                        MassKg = 12,
+                    },
+                    Entry("cabinet"),
+                ]
+            )
+        );
 
     [Fact]
-    public void The_actual_figure_is_the_plan_and_the_deviation_put_together() => Gen.Double[0.01, 5].Sample(mass =>
-    {
-        var one = Of(Entry("FRONT outer plate ") with { Kind = "attempt", MassKg = mass }).Single();
-        Assert.Equal(mass, one.PlannedValue * (1 + one.DeviationRatio), 1e-9);
-    }, iter: 50);
+    public void The_actual_figure_is_the_plan_and_the_deviation_put_together() =>
+        Gen.Double[0.01, 5]
+            .Sample(
+                mass =>
+                {
+                    var one = Of(Entry("FRONT outer plate ") with { Kind = "attempt", MassKg = mass }).Single();
+                    Assert.Equal(mass, one.PlannedValue * (1 + one.DeviationRatio), 1e-9);
+                },
+                iter: 50
+            );
 
     private static IReadOnlyList<PlanDeviation> Of(LogEntry entry) => PlanAgainstActual.Of(Plan, [entry]);
 
-    private static LogEntry Entry(string? part) => new() { Date = new DateOnly(2026, 11, 20), Kind = "actual", Part = part };
+    private static LogEntry Entry(string? part) =>
+        new()
+        {
+            Date = new DateOnly(2026, 11, 20),
+            Kind = "actual",
+            Part = part,
+        };
 }

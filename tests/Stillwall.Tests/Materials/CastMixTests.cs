@@ -56,12 +56,15 @@ public class CastMixTests
     [Fact]
     public void Denser_cast_is_stiffer_and_stronger()
     {
-        Gen.Select(Gen.Int[0, 4], Gen.Double[800, 1900], Gen.Double[1.01, 1.3]).Sample((kind, density, more) =>
-        {
-            var (light, dense) = (CoreMaterial.Dry(CastMixes.All[kind], density), CoreMaterial.Dry(CastMixes.All[kind], density * more));
-            Assert.True(dense.ModulusPa > light.ModulusPa && dense.CompressivePa > light.CompressivePa);
-            Assert.True(light.ModulusLowPa < light.ModulusPa && light.ModulusPa < light.ModulusHighPa);
-        });
+        Gen.Select(Gen.Int[0, 4], Gen.Double[800, 1900], Gen.Double[1.01, 1.3])
+            .Sample(
+                (kind, density, more) =>
+                {
+                    var (light, dense) = (CoreMaterial.Dry(CastMixes.All[kind], density), CoreMaterial.Dry(CastMixes.All[kind], density * more));
+                    Assert.True(dense.ModulusPa > light.ModulusPa && dense.CompressivePa > light.CompressivePa);
+                    Assert.True(light.ModulusLowPa < light.ModulusPa && light.ModulusPa < light.ModulusHighPa);
+                }
+            );
     }
 
     [Fact]
@@ -91,7 +94,15 @@ public class CastMixTests
     [Fact]
     public void A_stated_ratio_pot_life_and_grain_take_the_place_of_the_usual_ones()
     {
-        var mix = CastMixes.Of(new Cast { Mix = "plaster", PowderPerWater = 1.8, PotLifeS = 1200, GrainM = 0.001 })!;
+        var mix = CastMixes.Of(
+            new Cast
+            {
+                Mix = "plaster",
+                PowderPerWater = 1.8,
+                PotLifeS = 1200,
+                GrainM = 0.001,
+            }
+        )!;
         Assert.Equal((1.8, 1200, 0.001), (mix.PowderPerWaterRatio, mix.Times.PotLifeS, mix.GrainM));
         Assert.Equal(2 * CastMixes.Plaster.Times.FinalSetS, mix.Times.FinalSetS, 1e-9);
     }
@@ -99,12 +110,29 @@ public class CastMixTests
     [Fact]
     public void Figures_of_ones_own_are_kept_and_absent_ones_are_unknown()
     {
-        var skin = SkinMaterials.FromOwn(new OwnSkin { DensityKgM3 = 1100, ModulusPa = 1e9, SofteningC = 75, StrengthPa = 3e7 });
+        var skin = SkinMaterials.FromOwn(
+            new OwnSkin
+            {
+                DensityKgM3 = 1100,
+                ModulusPa = 1e9,
+                SofteningC = 75,
+                StrengthPa = 3e7,
+            }
+        );
         Assert.Equal((1100, 1e9, 75, 3e7), (skin.DensityKgM3, skin.ModulusPa, skin.SofteningC, skin.StrengthPa));
         Assert.Null(SkinMaterials.Of(null));
         Assert.Null(SkinMaterials.Of(new Stillwall.Projects.Materials { Skin = "own" }));
         Assert.Null(CastMixes.Of(new Cast { Mix = "own" }));
-        Assert.Throws<ArgumentOutOfRangeException>(() => CastMixes.FromOwn(new OwnMix { PowderDensityKgM3 = 0, BoundWater = 0, ModulusPa = 1e9 }));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            CastMixes.FromOwn(
+                new OwnMix
+                {
+                    PowderDensityKgM3 = 0,
+                    BoundWater = 0,
+                    ModulusPa = 1e9,
+                }
+            )
+        );
     }
 
     // Deflection temperatures as data sheets state them (PETG, ABS and ASA from memory).

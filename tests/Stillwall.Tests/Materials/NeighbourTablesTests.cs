@@ -41,8 +41,8 @@ public class NeighbourTablesTests
     }
 
     [Fact]
-    public void Two_equal_levels_are_three_decibels_more() => Gen.Double[-100, 150].Sample(level =>
-        Assert.Equal(level + (10 * Math.Log10(2)), ThirdOctaves.SumDb([level, level]), 1e-9));
+    public void Two_equal_levels_are_three_decibels_more() =>
+        Gen.Double[-100, 150].Sample(level => Assert.Equal(level + (10 * Math.Log10(2)), ThirdOctaves.SumDb([level, level]), 1e-9));
 
     [Fact]
     public void Weightings_agree_with_the_standards_table_at_exact_frequencies()
@@ -100,8 +100,9 @@ public class NeighbourTablesTests
     }
 
     [Fact]
-    public void A_heavier_leaf_is_quieter() => Gen.Select(Gen.Double[20, 160], Gen.Double[1, 1000], Gen.Double[1.01, 3]).Sample((f, mass, factor) =>
-        Assert.True(Partitions.MassLawDb(f, mass * factor, Air.Reference) > Partitions.MassLawDb(f, mass, Air.Reference)));
+    public void A_heavier_leaf_is_quieter() =>
+        Gen.Select(Gen.Double[20, 160], Gen.Double[1, 1000], Gen.Double[1.01, 3])
+            .Sample((f, mass, factor) => Assert.True(Partitions.MassLawDb(f, mass * factor, Air.Reference) > Partitions.MassLawDb(f, mass, Air.Reference)));
 
     [Fact]
     public void The_hearing_threshold_is_the_standards() =>
@@ -128,10 +129,13 @@ public class NeighbourTablesTests
     }
 
     [Fact]
-    public void An_own_spectrum_keeps_its_shape() => Gen.Double[-200, 200].Array[10].Sample(levels =>
-    {
-        var kept = Programmes.Normalised(levels);
-        Assert.Equal(0, ThirdOctaves.SumDb(kept), 1e-9);
-        Assert.Equal(levels[3] - levels[0], kept[3] - kept[0], 1e-9);
-    });
+    public void An_own_spectrum_keeps_its_shape() =>
+        Gen.Double[-200, 200]
+            .Array[10]
+            .Sample(levels =>
+            {
+                var kept = Programmes.Normalised(levels);
+                Assert.Equal(0, ThirdOctaves.SumDb(kept), 1e-9);
+                Assert.Equal(levels[3] - levels[0], kept[3] - kept[0], 1e-9);
+            });
 }

@@ -76,8 +76,16 @@ public class WallTests
     }
 
     [Fact]
-    public void Two_leaves_without_a_gap_are_one_of_both_masses() => Gen.Select(Gen.Double[20, 160], Gen.Double[5, 300], Gen.Double[5, 300]).Sample((f, first, second) =>
-        Assert.Equal(Partitions.MassLawDb(f, first + second, QuietData.Air, 0), -10 * Math.Log10(Leaves.TransmissionRatio(f, first, second, 1e-9, QuietData.Air)), 1e-4));
+    public void Two_leaves_without_a_gap_are_one_of_both_masses() =>
+        Gen.Select(Gen.Double[20, 160], Gen.Double[5, 300], Gen.Double[5, 300])
+            .Sample(
+                (f, first, second) =>
+                    Assert.Equal(
+                        Partitions.MassLawDb(f, first + second, QuietData.Air, 0),
+                        -10 * Math.Log10(Leaves.TransmissionRatio(f, first, second, 1e-9, QuietData.Air)),
+                        1e-4
+                    )
+            );
 
     [Fact]
     public void Two_leaves_let_most_through_where_worked_examples_resonate()
@@ -94,27 +102,32 @@ public class WallTests
     public void The_chain_of_leaf_air_and_leaf_agrees_with_waves_matched_at_each_face()
     {
         // A second way: amplitudes of waves to and fro in front, between and behind, from continuity of velocity and the leaves' inertia.
-        Gen.Select(Gen.Double[20, 160], Gen.Double[5, 100], Gen.Double[5, 100], Gen.Double[0.02, 0.3]).Sample((f, first, second, gap) =>
-        {
-            var (omega, z) = (2 * Math.PI * f, QuietData.Air.DensityKgM3 * QuietData.Air.SpeedOfSoundMS);
-            var late = Complex.Exp(-Complex.ImaginaryOne * omega * gap / QuietData.Air.SpeedOfSoundMS);
+        Gen.Select(Gen.Double[20, 160], Gen.Double[5, 100], Gen.Double[5, 100], Gen.Double[0.02, 0.3])
+            .Sample(
+                (f, first, second, gap) =>
+                {
+                    var (omega, z) = (2 * Math.PI * f, QuietData.Air.DensityKgM3 * QuietData.Air.SpeedOfSoundMS);
+                    var late = Complex.Exp(-Complex.ImaginaryOne * omega * gap / QuietData.Air.SpeedOfSoundMS);
 
-            // Behind: velocity v, pressure z v. Between at the far face: pressure p = z v + jω m2 v, so forward (p + z v)/2 and backward (p − z v)/2.
-            var p = z + (Complex.ImaginaryOne * omega * second);
-            var (forward, backward) = ((p + z) / 2 / late, (p - z) / 2 * late);
-            var (near, velocity) = (forward + backward, (forward - backward) / z);
-            var front = near + (Complex.ImaginaryOne * omega * first * velocity);
-            var incident = (front + (z * velocity)) / 2;
-            Assert.Equal(Math.Pow(z / incident.Magnitude, 2), Leaves.TransmissionRatio(f, first, second, gap, QuietData.Air), 1e-9);
-        });
+                    // Behind: velocity v, pressure z v. Between at the far face: pressure p = z v + jω m2 v, so forward (p + z v)/2 and backward (p − z v)/2.
+                    var p = z + (Complex.ImaginaryOne * omega * second);
+                    var (forward, backward) = ((p + z) / 2 / late, (p - z) / 2 * late);
+                    var (near, velocity) = (forward + backward, (forward - backward) / z);
+                    var front = near + (Complex.ImaginaryOne * omega * first * velocity);
+                    var incident = (front + (z * velocity)) / 2;
+                    Assert.Equal(Math.Pow(z / incident.Magnitude, 2), Leaves.TransmissionRatio(f, first, second, gap, QuietData.Air), 1e-9);
+                }
+            );
     }
 
     [Fact]
-    public void Another_path_of_the_same_reduction_costs_three_decibels() => Gen.Double[10, 90].Sample(reduction =>
-    {
-        Assert.Equal(reduction - (10 * Math.Log10(2)), Partitions.WithFlankingDb(reduction, reduction), 1e-9);
-        Assert.Equal(reduction, Partitions.WithFlankingDb(reduction, reduction + 60), 1e-5);
-    });
+    public void Another_path_of_the_same_reduction_costs_three_decibels() =>
+        Gen.Double[10, 90]
+            .Sample(reduction =>
+            {
+                Assert.Equal(reduction - (10 * Math.Log10(2)), Partitions.WithFlankingDb(reduction, reduction), 1e-9);
+                Assert.Equal(reduction, Partitions.WithFlankingDb(reduction, reduction + 60), 1e-5);
+            });
 
     [Fact]
     public void By_its_mass_alone_a_brick_wall_promises_up_to_eight_decibels_more_than_the_published_one()
@@ -139,7 +152,9 @@ public class WallTests
     [Fact]
     public void A_wall_known_by_its_mass_alone_leaves_more_doubt()
     {
-        var doubt = PartyWall.Of(QuietData.BrickWall with { Partition = "two-leaves", LeafKgM2 = 140, SecondLeafKgM2 = 140, GapM = 0.075 }, null).UncertaintyDb!;
+        var doubt = PartyWall
+            .Of(QuietData.BrickWall with { Partition = "two-leaves", LeafKgM2 = 140, SecondLeafKgM2 = 140, GapM = 0.075 }, null)
+            .UncertaintyDb!;
         Assert.All(doubt.Zip(PartyWall.Of(QuietData.BrickWall, null).UncertaintyDb!), pair => Assert.True(pair.First >= pair.Second));
         Assert.True(doubt[9] > 11);
     }

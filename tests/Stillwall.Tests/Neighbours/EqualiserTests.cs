@@ -17,7 +17,11 @@ public class EqualiserTests
         var section = FilterDesign.Of(Inputs(stated));
         var cascade = stated.TryGetProperty("cascade", out var times) ? times.GetInt32() : 1;
         var isTarget = stated.GetProperty("kind").GetString() == "transform";
-        foreach (var row in File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "data", "filters", $"{name}.csv")).Skip(1).Select(line => line.Split(',').Select(QuietData.Number).ToArray()))
+        foreach (
+            var row in File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "data", "filters", $"{name}.csv"))
+                .Skip(1)
+                .Select(line => line.Split(',').Select(QuietData.Number).ToArray())
+        )
         {
             if (isTarget && row[0] > 200)
             {
@@ -35,7 +39,16 @@ public class EqualiserTests
         foreach (var row in QuietData.Rows("filters", "vectors.csv"))
         {
             double[] n = [.. row.Skip(1).Select(QuietData.Number)];
-            var section = FilterDesign.Of(new FilterInputs { Kind = row[0], F0Hz = n[0], Q = row[2].Length == 0 ? null : n[1], GainDb = n[2], SlopeFactor = n[3] });
+            var section = FilterDesign.Of(
+                new FilterInputs
+                {
+                    Kind = row[0],
+                    F0Hz = n[0],
+                    Q = row[2].Length == 0 ? null : n[1],
+                    GainDb = n[2],
+                    SlopeFactor = n[3],
+                }
+            );
             foreach (var (expected, actual) in n[4..].Zip(section.B.Concat(section.A.Skip(1))))
             {
                 Assert.Equal(expected, actual, 5e-12 * Math.Max(1, Math.Abs(expected)));
@@ -54,7 +67,21 @@ public class EqualiserTests
     [InlineData("highshelf", 60, 6, 1, 0)]
     [InlineData("highshelf", 60, 6, 20000, 6)]
     public void Levels_agree_with_the_cookbooks_at_a_few_frequencies(string kind, double f0, double gain, double at, double expected) =>
-        Assert.Equal(expected, FilterDesign.Of(new FilterInputs { Kind = kind, F0Hz = f0, GainDb = gain }).MagnitudeDb(at)!.Value, 0.00001);
+        Assert.Equal(
+            expected,
+            FilterDesign
+                .Of(
+                    new FilterInputs
+                    {
+                        Kind = kind,
+                        F0Hz = f0,
+                        GainDb = gain,
+                    }
+                )
+                .MagnitudeDb(at)!
+                .Value,
+            0.00001
+        );
 
     [Fact]
     public void The_replacement_turns_one_closed_box_into_another()
@@ -74,26 +101,63 @@ public class EqualiserTests
     }
 
     [Fact]
-    public void Prototypes_and_sections_are_the_same_filter_at_low_frequency() => Gen.Select(Gen.Double[10, 150], Gen.Double[0.4, 3], Gen.Double[5, 200]).Sample((f0, q, f) =>
-    {
-        Assert.Equal(0, (Analogue.HighPass(f, f0, q) - Biquad.HighPass(f0, q, 48000).Response(f)).Magnitude, 1e-3);
-        Assert.Equal(0, (Analogue.LowPass(f, f0, q) - Biquad.LowPass(f0, q, 48000).Response(f)).Magnitude, 1e-3);
-    });
+    public void Prototypes_and_sections_are_the_same_filter_at_low_frequency() =>
+        Gen.Select(Gen.Double[10, 150], Gen.Double[0.4, 3], Gen.Double[5, 200])
+            .Sample(
+                (f0, q, f) =>
+                {
+                    Assert.Equal(0, (Analogue.HighPass(f, f0, q) - Biquad.HighPass(f0, q, 48000).Response(f)).Magnitude, 1e-3);
+                    Assert.Equal(0, (Analogue.LowPass(f, f0, q) - Biquad.LowPass(f0, q, 48000).Response(f)).Magnitude, 1e-3);
+                }
+            );
 
     [Fact]
-    public void Every_section_is_stable() => Gen.Select(Kind("highpass", "lowpass", "peaking", "lowshelf", "highshelf", "transform"), Gen.Double[5, 500], Gen.Double[0.3, 10], Gen.Double[-24, 24], Gen.Double[5, 500]).Sample((kind, f0, q, gain, fp) =>
-    {
-        var section = FilterDesign.Of(new FilterInputs { Kind = kind, F0Hz = f0, Q = q, GainDb = gain, FpHz = fp });
-        Assert.True(Math.Abs(section.A[2]) < 1 && Math.Abs(section.A[1]) < 1 + section.A[2]);
-        Assert.Equal(1, section.A[0]);
-    });
+    public void Every_section_is_stable() =>
+        Gen.Select(
+                Kind("highpass", "lowpass", "peaking", "lowshelf", "highshelf", "transform"),
+                Gen.Double[5, 500],
+                Gen.Double[0.3, 10],
+                Gen.Double[-24, 24],
+                Gen.Double[5, 500]
+            )
+            .Sample(
+                (kind, f0, q, gain, fp) =>
+                {
+                    var section = FilterDesign.Of(
+                        new FilterInputs
+                        {
+                            Kind = kind,
+                            F0Hz = f0,
+                            Q = q,
+                            GainDb = gain,
+                            FpHz = fp,
+                        }
+                    );
+                    Assert.True(Math.Abs(section.A[2]) < 1 && Math.Abs(section.A[1]) < 1 + section.A[2]);
+                    Assert.Equal(1, section.A[0]);
+                }
+            );
 
     [Fact]
-    public void A_cut_undoes_the_boost_of_the_same_figures() => Gen.Select(Kind("peaking", "lowshelf", "highshelf"), Gen.Double[10, 500], Gen.Double[-20, 20], Gen.Double[5, 2000]).Sample((kind, f0, gain, f) =>
-    {
-        var inputs = new FilterInputs { Kind = kind, F0Hz = f0, Q = 1.3, GainDb = gain };
-        Assert.Equal(0, (Complex.One - (FilterDesign.Of(inputs).Response(f) * FilterDesign.Of(inputs with { GainDb = -gain }).Response(f))).Magnitude, 1e-7);
-    });
+    public void A_cut_undoes_the_boost_of_the_same_figures() =>
+        Gen.Select(Kind("peaking", "lowshelf", "highshelf"), Gen.Double[10, 500], Gen.Double[-20, 20], Gen.Double[5, 2000])
+            .Sample(
+                (kind, f0, gain, f) =>
+                {
+                    var inputs = new FilterInputs
+                    {
+                        Kind = kind,
+                        F0Hz = f0,
+                        Q = 1.3,
+                        GainDb = gain,
+                    };
+                    Assert.Equal(
+                        0,
+                        (Complex.One - (FilterDesign.Of(inputs).Response(f) * FilterDesign.Of(inputs with { GainDb = -gain }).Response(f))).Magnitude,
+                        1e-7
+                    );
+                }
+            );
 
     [Fact]
     public void Fourth_order_halves_meet_at_half_level_in_phase_and_add_up_to_an_all_pass()
@@ -111,8 +175,16 @@ public class EqualiserTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Biquad.HighPass(24000, 0.7, 48000));
         Assert.Throws<ArgumentOutOfRangeException>(() => Biquad.HighPass(30, 0, 48000));
         Assert.Throws<ArgumentOutOfRangeException>(() => Biquad.ShelfQ(12, 6));
-        Assert.Contains("fp", Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = "transform", F0Hz = 50 })).Message, StringComparison.Ordinal);
-        Assert.Contains("peaking", Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = "peak", F0Hz = 50 })).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "fp",
+            Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = "transform", F0Hz = 50 })).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "peaking",
+            Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = "peak", F0Hz = 50 })).Message,
+            StringComparison.Ordinal
+        );
     }
 
     private static Gen<string> Kind(params string[] kinds) => Gen.Int[0, kinds.Length - 1].Select(i => kinds[i]);

@@ -22,11 +22,13 @@ public class HearingTests
         foreach (var example in QuietData.Rows("hearing", "daily.csv").GroupBy(row => row[0]))
         {
             // A stretch of several samples has their mean energy.
-            var day = example.Select(row =>
-            {
-                var samples = row[1].Split(' ').Select(QuietData.Number).ToArray();
-                return new Exposure(ThirdOctaves.SumDb(samples) - (10 * Math.Log10(samples.Length)), QuietData.Number(row[2]));
-            }).ToArray();
+            var day = example
+                .Select(row =>
+                {
+                    var samples = row[1].Split(' ').Select(QuietData.Number).ToArray();
+                    return new Exposure(ThirdOctaves.SumDb(samples) - (10 * Math.Log10(samples.Length)), QuietData.Number(row[2]));
+                })
+                .ToArray();
             Assert.Equal(QuietData.Number(example.First()[3]), Hearing.DailyExposureDb(day)!.Value, 0.06);
         }
     }
@@ -44,8 +46,8 @@ public class HearingTests
     }
 
     [Fact]
-    public void Three_decibels_more_halve_the_time() => Gen.Double[40, 140].Sample(level =>
-        Assert.Equal(2, Hearing.LongestS(level) / Hearing.LongestS(level + 3), 1e-9));
+    public void Three_decibels_more_halve_the_time() =>
+        Gen.Double[40, 140].Sample(level => Assert.Equal(2, Hearing.LongestS(level) / Hearing.LongestS(level + 3), 1e-9));
 
     [Fact]
     public void Hours_beyond_a_day_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Hearing.DoseRatio(85, 25));

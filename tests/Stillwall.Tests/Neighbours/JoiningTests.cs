@@ -38,8 +38,19 @@ public class JoiningTests
         foreach (var point in joining.Curve)
         {
             var s = new Complex(0, point.FrequencyHz);
-            var cabinet = s * s / ((s * s) + (s * 48 / 0.72) + (48 * 48)) * Analogue.FourthOrderLowPass(point.FrequencyHz, 95) * Math.Pow(10, joining.TrimDb / 20) * (joining.Inverted ? -1 : 1);
-            var speakers = s * s / ((s * s) + (s * 95 / 0.8) + (95 * 95)) * Analogue.FourthOrderHighPass(point.FrequencyHz, 95) * Complex.Exp(-s * 2 * Math.PI * joining.DelayS);
+            var cabinet =
+                s
+                * s
+                / ((s * s) + (s * 48 / 0.72) + (48 * 48))
+                * Analogue.FourthOrderLowPass(point.FrequencyHz, 95)
+                * Math.Pow(10, joining.TrimDb / 20)
+                * (joining.Inverted ? -1 : 1);
+            var speakers =
+                s
+                * s
+                / ((s * s) + (s * 95 / 0.8) + (95 * 95))
+                * Analogue.FourthOrderHighPass(point.FrequencyHz, 95)
+                * Complex.Exp(-s * 2 * Math.PI * joining.DelayS);
             Assert.Equal(20 * Math.Log10((cabinet + speakers).Magnitude), point.SumDb, 1e-9);
             Assert.Equal(20 * Math.Log10(cabinet.Magnitude), point.CabinetDb, 1e-9);
             Assert.Equal(20 * Math.Log10(speakers.Magnitude), point.MainSpeakersDb, 1e-9);
@@ -66,15 +77,30 @@ public class JoiningTests
     }
 
     [Fact]
-    public void Setting_something_is_never_worse_than_setting_nothing() => Gen.Select(Gen.Double[60, 150], Gen.Double[25, 80], Gen.Double[0.5, 1.2], Gen.Double[40, 140], Gen.Double[0.5, 1.2]).Sample((crossover, resonance, q, corner, mainSpeakersQ) =>
-    {
-        var joining = Joining.Of(new JoiningInputs(crossover, resonance, q, corner, mainSpeakersQ));
-        var bare = joining.Curve.Where(p => p.FrequencyHz > crossover * 0.499 && p.FrequencyHz < crossover * 2.001).Select(p =>
-            20 * Math.Log10(((Analogue.HighPass(p.FrequencyHz, resonance, q) * Analogue.FourthOrderLowPass(p.FrequencyHz, crossover)) + (Analogue.HighPass(p.FrequencyHz, corner, mainSpeakersQ) * Analogue.FourthOrderHighPass(p.FrequencyHz, crossover))).Magnitude)).ToArray();
-        Assert.True(joining.RippleDb <= ((bare.Max() - bare.Min()) / 2) + 1e-9);
-        Assert.InRange(joining.TrimDb, -6, 6);
-        Assert.InRange(joining.DelayS, -1 / crossover, 1 / crossover);
-    }, iter: 30);
+    public void Setting_something_is_never_worse_than_setting_nothing() =>
+        Gen.Select(Gen.Double[60, 150], Gen.Double[25, 80], Gen.Double[0.5, 1.2], Gen.Double[40, 140], Gen.Double[0.5, 1.2])
+            .Sample(
+                (crossover, resonance, q, corner, mainSpeakersQ) =>
+                {
+                    var joining = Joining.Of(new JoiningInputs(crossover, resonance, q, corner, mainSpeakersQ));
+                    var bare = joining
+                        .Curve.Where(p => p.FrequencyHz > crossover * 0.499 && p.FrequencyHz < crossover * 2.001)
+                        .Select(p =>
+                            20
+                            * Math.Log10(
+                                (
+                                    (Analogue.HighPass(p.FrequencyHz, resonance, q) * Analogue.FourthOrderLowPass(p.FrequencyHz, crossover))
+                                    + (Analogue.HighPass(p.FrequencyHz, corner, mainSpeakersQ) * Analogue.FourthOrderHighPass(p.FrequencyHz, crossover))
+                                ).Magnitude
+                            )
+                        )
+                        .ToArray();
+                    Assert.True(joining.RippleDb <= ((bare.Max() - bare.Min()) / 2) + 1e-9);
+                    Assert.InRange(joining.TrimDb, -6, 6);
+                    Assert.InRange(joining.DelayS, -1 / crossover, 1 / crossover);
+                },
+                iter: 30
+            );
 
     [Fact]
     public void Second_order_halves_join_without_a_ripple_when_one_is_turned()
@@ -99,7 +125,8 @@ public class JoiningTests
     [Fact]
     public void In_a_room_without_walls_near_by_the_seat_joins_as_the_free_field_does()
     {
-        // A hall in which every wall is far and sound dies at once: what is left is the direct sound. Main speakers and cabinet side by side, all three equally far from the seat.
+        // A hall in which every wall is far and sound dies at once: what is left is the direct sound. Main speakers and cabinet side by side, all
+        // three equally far from the seat.
         var hall = new RoomGeometry(60, 60, 60, 0.05, 0.05, new Place(30, 30, 30), new Place(30, 33, 30));
         var inputs = new JoiningInputs(95, 0.01, 0.707, 0.01, 0.707);
         var free = Joining.Of(inputs);
@@ -116,14 +143,23 @@ public class JoiningTests
         var (left, right) = (new Place(0.6, 0.3, 1), new Place(2.6, 0.3, 1));
         var seat = SeatJoining.Of(Ours, Joining.Of(Ours), QuietData.ReadingRoom, QuietData.Air, left, right);
         Assert.True(seat.RippleDb <= seat.FreeFieldRippleDb + 1e-9);
-        var moved = new[] { (-0.3, 0.0), (0.3, 0), (0, -0.3), (0, 0.3) }.Select(way => QuietData.ReadingRoom with { Seat = QuietData.ReadingRoom.Seat with { XM = 2.2 + way.Item1, YM = 2.9 + way.Item2 } });
+        var moved = new[] { (-0.3, 0.0), (0.3, 0), (0, -0.3), (0, 0.3) }.Select(way =>
+            QuietData.ReadingRoom with
+            {
+                Seat = QuietData.ReadingRoom.Seat with { XM = 2.2 + way.Item1, YM = 2.9 + way.Item2 },
+            }
+        );
         Assert.All(moved, there => Assert.True(SeatJoining.Of(Ours, Joining.Of(Ours), there, QuietData.Air, left, right).RippleDb <= seat.MovedRippleDb + 0.5));
     }
 
     [Fact]
     public void A_brief_without_main_speakers_or_crossover_has_nothing_to_join()
     {
-        var brief = new Brief { Aim = new Aim { CrossoverHz = 95 }, MainSpeakers = new MainSpeakers { CornerHz = 95, Q = 0.8 } };
+        var brief = new Brief
+        {
+            Aim = new Aim { CrossoverHz = 95 },
+            MainSpeakers = new MainSpeakers { CornerHz = 95, Q = 0.8 },
+        };
         Assert.Equal(Ours, JoiningInputs.From(brief, 48, 0.72));
         Assert.Null(JoiningInputs.From(brief with { MainSpeakers = null }, 48, 0.72));
         Assert.Null(JoiningInputs.From(brief with { Aim = null }, 48, 0.72));
@@ -135,12 +171,21 @@ public class JoiningTests
 
     private static double Ripple(double delay, double trim, int sign)
     {
-        var levels = Enumerable.Range(0, 49).Select(i =>
-        {
-            var f = 47.5 * Math.Pow(2, i / 24.0);
-            var cabinet = Analogue.HighPass(f, 48, 0.72) * Analogue.FourthOrderLowPass(f, 95) * sign * Math.Pow(10, trim / 20);
-            return 20 * Math.Log10((cabinet + (Analogue.HighPass(f, 95, 0.8) * Analogue.FourthOrderHighPass(f, 95) * Complex.Exp(new Complex(0, -2 * Math.PI * f * delay)))).Magnitude);
-        }).ToArray();
+        var levels = Enumerable
+            .Range(0, 49)
+            .Select(i =>
+            {
+                var f = 47.5 * Math.Pow(2, i / 24.0);
+                var cabinet = Analogue.HighPass(f, 48, 0.72) * Analogue.FourthOrderLowPass(f, 95) * sign * Math.Pow(10, trim / 20);
+                return 20
+                    * Math.Log10(
+                        (
+                            cabinet
+                            + (Analogue.HighPass(f, 95, 0.8) * Analogue.FourthOrderHighPass(f, 95) * Complex.Exp(new Complex(0, -2 * Math.PI * f * delay)))
+                        ).Magnitude
+                    );
+            })
+            .ToArray();
         return (levels.Max() - levels.Min()) / 2;
     }
 }

@@ -13,7 +13,8 @@ public class PlaceTests
     public void The_even_pressure_of_a_small_room_is_that_of_a_closed_vessel()
     {
         // One litre of peak displacement into 30 m³: ρc²·ΔV/V = 4.727 Pa peak, 104.46 dB rms (worked from the gas law; ρc² = 141 800 Pa).
-        const double hertz = 3, volume = 30;
+        const double hertz = 3,
+            volume = 30;
         var velocity = 2 * Math.PI * hertz * 0.001 / Math.Sqrt(2);
         var half = 20 * Math.Log10(hertz * QuietData.Air.DensityKgM3 * velocity / 2 / 20e-6);
         Assert.Equal(104.46, half + PressureZone.GainDb(hertz, volume, 2, QuietData.Air), 0.01);
@@ -28,22 +29,35 @@ public class PlaceTests
     }
 
     [Fact]
-    public void Below_its_corner_a_small_room_adds_twelve_decibels_for_each_octave() => Gen.Select(Gen.Double[10, 100], Gen.Double[0.5, 5]).Sample((volume, distance) =>
-    {
-        var corner = PressureZone.CornerHz(volume, distance, QuietData.Air);
-        Assert.Equal(0, PressureZone.GainDb(corner, volume, distance, QuietData.Air), 1e-9);
-        Assert.Equal(40 * Math.Log10(2), PressureZone.GainDb(corner / 2, volume, distance, QuietData.Air), 1e-9);
-    });
+    public void Below_its_corner_a_small_room_adds_twelve_decibels_for_each_octave() =>
+        Gen.Select(Gen.Double[10, 100], Gen.Double[0.5, 5])
+            .Sample(
+                (volume, distance) =>
+                {
+                    var corner = PressureZone.CornerHz(volume, distance, QuietData.Air);
+                    Assert.Equal(0, PressureZone.GainDb(corner, volume, distance, QuietData.Air), 1e-9);
+                    Assert.Equal(40 * Math.Log10(2), PressureZone.GainDb(corner / 2, volume, distance, QuietData.Air), 1e-9);
+                }
+            );
 
     [Fact]
     public void The_best_places_are_the_best_of_all_that_can_be_listed_by_hand()
     {
         // The same figure by the plain definition, over every seat of the grid: one metre apart, 0.6 m from the walls of 3.2 × 3.9 m gives 2, 3 steps.
-        var options = new PlaceOptions { MovesCabinet = false, StepM = 1, HighestHz = 63 };
+        var options = new PlaceOptions
+        {
+            MovesCabinet = false,
+            StepM = 1,
+            HighestHz = 63,
+        };
         var report = PlaceSearch.Of(Room, QuietData.Air, options, 20, null, TestContext.Current.CancellationToken);
-        double[] xs = [0.6, 1.6, 2.6], ys = [0.6, 1.5, 2.4, 3.3];
+        double[] xs = [0.6, 1.6, 2.6],
+            ys = [0.6, 1.5, 2.4, 3.3];
         var byHand = ys.SelectMany(y => xs.Select(x => Room with { Seat = Room.Seat with { XM = x, YM = y } }))
-            .Where(g => Math.Sqrt(Math.Pow(g.Seat.XM - 0.4, 2) + Math.Pow(g.Seat.YM - 0.35, 2) + Math.Pow(1.1 - 0.25, 2)) >= 1).Select(SeatOverMeanDb).OrderDescending().ToList();
+            .Where(g => Math.Sqrt(Math.Pow(g.Seat.XM - 0.4, 2) + Math.Pow(g.Seat.YM - 0.35, 2) + Math.Pow(1.1 - 0.25, 2)) >= 1)
+            .Select(SeatOverMeanDb)
+            .OrderDescending()
+            .ToList();
         Assert.Equal(byHand.Count, report.TriedCount);
         Assert.Equal(byHand.Distinct(new Near()).Count(), report.Loudest.Count);
         Assert.Equal(byHand[0], report.Loudest[0].SeatOverMeanDb, 1e-9);
@@ -102,8 +116,15 @@ public class PlaceTests
     private static double SeatOverMeanDb(RoomGeometry geometry)
     {
         var model = RoomModel.Of(geometry, QuietData.Air);
-        var points = ThirdOctaves.Bands.TakeWhile(band => band.NominalHz <= 63).SelectMany(band => Enumerable.Range(0, 5).Select(i => band.LowerHz * Math.Pow(10, (i + 0.5) / 50))).ToList();
-        return 10 * Math.Log10(points.Sum(f => Math.Pow(model.SeatPressurePa(f, new Complex(1 / f, 0)).Magnitude, 2)) / points.Sum(f => Math.Pow(model.MeanPressurePa(f, 1 / f), 2)));
+        var points = ThirdOctaves
+            .Bands.TakeWhile(band => band.NominalHz <= 63)
+            .SelectMany(band => Enumerable.Range(0, 5).Select(i => band.LowerHz * Math.Pow(10, (i + 0.5) / 50)))
+            .ToList();
+        return 10
+            * Math.Log10(
+                points.Sum(f => Math.Pow(model.SeatPressurePa(f, new Complex(1 / f, 0)).Magnitude, 2))
+                    / points.Sum(f => Math.Pow(model.MeanPressurePa(f, 1 / f), 2))
+            );
     }
 
     private sealed class Near : IEqualityComparer<double>

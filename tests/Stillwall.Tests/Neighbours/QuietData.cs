@@ -28,7 +28,12 @@ internal static class QuietData
 
     /// <summary>The rows of a table under tests/data, cells as text; empty stays empty.</summary>
     public static IReadOnlyList<string[]> Rows(string topic, string file) =>
-        [.. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "data", topic, file)).Skip(1).Where(line => line.Length > 0).Select(line => line.Split(','))];
+        [
+            .. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "data", topic, file))
+                .Skip(1)
+                .Where(line => line.Length > 0)
+                .Select(line => line.Split(',')),
+        ];
 
     public static IReadOnlyList<double[]> Numbers(string topic, string file) => [.. Rows(topic, file).Select(row => row.Select(Number).ToArray())];
 
@@ -38,16 +43,17 @@ internal static class QuietData
         [.. JsonDocument.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "data", topic, file))).RootElement.EnumerateArray()];
 
     /// <summary>The reading room with a closed box of 40 Hz and Q 0.7, everyday listening at 62 dB of music.</summary>
-    public static QuietInputs Inputs(RoomModel? room = null) => new()
-    {
-        Everyday = new Everyday { LevelDb = 62, Programme = "music" },
-        CrossoverHz = 95,
-        Air = Air,
-        VolumeVelocityM3S = ClosedBox,
-        StatedRoom = room is null ? null : new Room(),
-        Room = room,
-        Neighbour = BrickWall,
-    };
+    public static QuietInputs Inputs(RoomModel? room = null) =>
+        new()
+        {
+            Everyday = new Everyday { LevelDb = 62, Programme = "music" },
+            CrossoverHz = 95,
+            Air = Air,
+            VolumeVelocityM3S = ClosedBox,
+            StatedRoom = room is null ? null : new Room(),
+            Room = room,
+            Neighbour = BrickWall,
+        };
 
     // Flat pressure in the half space above the box's corner: the volume velocity falls as 1/(jω).
     public static Complex ClosedBox(double frequencyHz) => 0.01 * Analogue.HighPass(frequencyHz, 40, 0.7) / new Complex(0, frequencyHz);

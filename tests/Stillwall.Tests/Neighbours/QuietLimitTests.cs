@@ -22,7 +22,10 @@ public class QuietLimitTests
     [Fact]
     public void A_curve_whose_publication_was_not_seen_says_so()
     {
-        Assert.Equal(["night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997"], LimitCurves.All.Where(c => c.IsFromMemory).Select(c => c.Name));
+        Assert.Equal(
+            ["night-rooms-fi-2003", "night-rooms-uk-2005", "audibility-nl-1999", "threshold-de-1997"],
+            LimitCurves.All.Where(c => c.IsFromMemory).Select(c => c.Name)
+        );
         Assert.All(LimitCurves.All, c => Assert.Equal(10, c.LevelDb.Count));
         Assert.Equal(ModelBlock.Of(typeof(Neighbour)).Find("curve")!.Words, [.. LimitCurves.Names, "own"]);
         Assert.Equal(ModelBlock.Of(typeof(QuietHours)).Find("curve")!.Words, [.. LimitCurves.Names, "own"]);
@@ -31,7 +34,8 @@ public class QuietLimitTests
     [Fact]
     public void The_night_curve_from_memory_is_the_seen_one_rounded()
     {
-        // Two ways to one figure: from 31.5 Hz the British curve is said to be the Swedish one, 41.5 rounded to 42; at 20 and 25 Hz the threshold less 5 dB, rounded.
+        // Two ways to one figure: from 31.5 Hz the British curve is said to be the Swedish one, 41.5 rounded to 42; at 20 and 25 Hz the threshold
+        // less 5 dB, rounded.
         var (seen, recalled) = (LimitCurves.LevelDb("night-rooms-se-2014")!, LimitCurves.LevelDb("night-rooms-uk-2005")!);
         Assert.All(seen.Zip(recalled).Skip(2), pair => Assert.Equal(pair.First!.Value, pair.Second!.Value, 0.5));
         Assert.All(LimitCurves.LevelDb("hearing-threshold-2003")!.Zip(recalled).Take(2), pair => Assert.Equal(pair.First!.Value - 5, pair.Second!.Value, 0.5));
@@ -42,12 +46,21 @@ public class QuietLimitTests
     [InlineData("C")]
     public void A_weighted_limit_is_held_against_the_sum_of_the_weighted_bands(string weighting)
     {
-        var neighbour = QuietData.BrickWall with { Curve = null, AWeightedLimitDb = weighting == "A" ? 5 : null, CWeightedLimitDb = weighting == "C" ? 5 : null };
+        var neighbour = QuietData.BrickWall with
+        {
+            Curve = null,
+            AWeightedLimitDb = weighting == "A" ? 5 : null,
+            CWeightedLimitDb = weighting == "C" ? 5 : null,
+        };
         var quiet = QuietModel.Of(Case with { Neighbour = neighbour });
         var limit = Assert.Single(quiet.WeightedLimits);
 
         // IEC 61672-1:2013, table 3: the printed weightings at the exact frequencies.
-        var printed = QuietData.Numbers("hearing", "weightings.csv").Where(row => row[0] > 18 && row[0] < 170).Select(row => row[weighting == "A" ? 1 : 2]).ToList();
+        var printed = QuietData
+            .Numbers("hearing", "weightings.csv")
+            .Where(row => row[0] > 18 && row[0] < 170)
+            .Select(row => row[weighting == "A" ? 1 : 2])
+            .ToList();
         Assert.Equal(10, printed.Count);
         var sum = 10 * Math.Log10(quiet.Bands.Zip(printed).Sum(pair => Math.Pow(10, (pair.First.NeighbourDb!.Value + pair.Second) / 10)));
         Assert.Equal(sum, limit.NeighbourDb, 0.06);
@@ -67,7 +80,12 @@ public class QuietLimitTests
     [Fact]
     public void In_the_quiet_hours_every_band_is_softer_by_as_much_as_the_seat()
     {
-        var hours = new QuietHours { LevelDb = 50, Curve = "night-rooms-se-2014", AllowanceDb = -3 };
+        var hours = new QuietHours
+        {
+            LevelDb = 50,
+            Curve = "night-rooms-se-2014",
+            AllowanceDb = -3,
+        };
         var quiet = QuietModel.Of(Case with { Everyday = Case.Everyday! with { QuietHours = hours } });
         var curve = QuietData.Rows("hearing", "night.csv").Select(row => QuietData.Number(row[1])).ToList();
         var over = quiet.Bands.Zip(curve).Where(pair => !double.IsNaN(pair.Second)).Max(pair => pair.First.NeighbourDb!.Value - 12 - (pair.Second - 3));
@@ -75,7 +93,13 @@ public class QuietLimitTests
         Assert.Equal(50 - over, quiet.QuietHours.LoudestPoliteLevelDb, 1e-9);
 
         // The same question asked of a whole day at that level.
-        var allDay = QuietModel.Of(Case with { Everyday = new Everyday { LevelDb = 50, Programme = "music" }, Neighbour = QuietData.BrickWall with { Curve = "night-rooms-se-2014", AllowanceDb = -3 } });
+        var allDay = QuietModel.Of(
+            Case with
+            {
+                Everyday = new Everyday { LevelDb = 50, Programme = "music" },
+                Neighbour = QuietData.BrickWall with { Curve = "night-rooms-se-2014", AllowanceDb = -3 },
+            }
+        );
         Assert.Equal(allDay.LoudestPoliteLevelDb!.Value, quiet.QuietHours.LoudestPoliteLevelDb, 1e-9);
     }
 

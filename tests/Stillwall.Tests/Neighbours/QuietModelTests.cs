@@ -14,11 +14,21 @@ public class QuietModelTests
     private static readonly QuietInputs Case = QuietData.Inputs(Room);
 
     [Fact]
-    public void The_bands_add_up_to_the_everyday_level() => Gen.Select(Gen.Double[30, 110], Programme, Gen.Bool).Sample((level, programme, inRoom) =>
-    {
-        var quiet = QuietModel.Of(QuietData.Inputs(inRoom ? Room : null) with { Everyday = new Everyday { LevelDb = level, Programme = programme } });
-        Assert.Equal(level, ThirdOctaves.SumDb(quiet.Bands.Select(b => b.SeatDb!.Value)), 1e-9);
-    }, iter: 30);
+    public void The_bands_add_up_to_the_everyday_level() =>
+        Gen.Select(Gen.Double[30, 110], Programme, Gen.Bool)
+            .Sample(
+                (level, programme, inRoom) =>
+                {
+                    var quiet = QuietModel.Of(
+                        QuietData.Inputs(inRoom ? Room : null) with
+                        {
+                            Everyday = new Everyday { LevelDb = level, Programme = programme },
+                        }
+                    );
+                    Assert.Equal(level, ThirdOctaves.SumDb(quiet.Bands.Select(b => b.SeatDb!.Value)), 1e-9);
+                },
+                iter: 30
+            );
 
     [Fact]
     public void Every_band_obeys_the_standards_formula_through_the_wall()
@@ -47,12 +57,18 @@ public class QuietModelTests
     {
         // The same chain written out plainly, at 150 frequencies a band: gain and shape must both come out.
         var spectrum = Programmes.SpectrumDb("music")!;
-        var powers = ThirdOctaves.Bands.Select((band, i) =>
-        {
-            var points = Enumerable.Range(0, 150).Select(p => band.LowerHz * Math.Pow(10, (p + 0.5) / 1500)).ToArray();
-            double Mean(Func<double, double> pressure) => points.Average(f => Math.Pow(pressure(f) * (QuietData.ClosedBox(f) * Analogue.FourthOrderLowPass(f, 95)).Magnitude, 2)) * Math.Pow(10, spectrum[i] / 10);
-            return (Seat: Mean(f => Room.SeatPressurePa(f, 1).Magnitude), Mean: Mean(f => Room.MeanPressurePa(f, 1)));
-        }).ToArray();
+        var powers = ThirdOctaves
+            .Bands.Select(
+                (band, i) =>
+                {
+                    var points = Enumerable.Range(0, 150).Select(p => band.LowerHz * Math.Pow(10, (p + 0.5) / 1500)).ToArray();
+                    double Mean(Func<double, double> pressure) =>
+                        points.Average(f => Math.Pow(pressure(f) * (QuietData.ClosedBox(f) * Analogue.FourthOrderLowPass(f, 95)).Magnitude, 2))
+                        * Math.Pow(10, spectrum[i] / 10);
+                    return (Seat: Mean(f => Room.SeatPressurePa(f, 1).Magnitude), Mean: Mean(f => Room.MeanPressurePa(f, 1)));
+                }
+            )
+            .ToArray();
         var gain = Math.Pow(10, 6.2) / powers.Sum(p => p.Seat);
         foreach (var (band, power) in QuietModel.Of(Case).Bands.Zip(powers))
         {
@@ -65,40 +81,62 @@ public class QuietModelTests
     public void The_half_space_gives_what_hand_work_gives()
     {
         // U ∝ 1/f on top of no box at all, pink, crossover far above: every band alike, 62 − 10 log10(10) = 52 dB.
-        var quiet = QuietModel.Of(QuietData.Inputs() with
-        {
-            Everyday = new Everyday { LevelDb = 62, Programme = "pink" },
-            CrossoverHz = 1000,
-            VolumeVelocityM3S = f => new Complex(0, -0.01 / f),
-        });
+        var quiet = QuietModel.Of(
+            QuietData.Inputs() with
+            {
+                Everyday = new Everyday { LevelDb = 62, Programme = "pink" },
+                CrossoverHz = 1000,
+                VolumeVelocityM3S = f => new Complex(0, -0.01 / f),
+            }
+        );
         Assert.All(quiet.Bands, band => Assert.Equal(52, band.SeatDb!.Value, 0.01));
         Assert.All(quiet.Bands, band => Assert.Equal(band.SeatDb, band.SourceRoomDb));
         Assert.Null(quiet.LowestRoomModeHz);
     }
 
     [Fact]
-    public void Louder_everyday_is_louder_next_door_decibel_for_decibel_and_no_more_polite() => Gen.Select(Gen.Double[40, 90], Gen.Double[0.1, 20]).Sample((level, more) =>
-    {
-        var (soft, loud) = (At(level), At(level + more));
-        Assert.All(soft.Bands.Zip(loud.Bands), pair => Assert.Equal(pair.First.NeighbourDb!.Value + more, pair.Second.NeighbourDb!.Value, 1e-9));
-        Assert.Equal(soft.LoudestPoliteLevelDb!.Value, loud.LoudestPoliteLevelDb!.Value, 1e-9);
-    }, iter: 30);
+    public void Louder_everyday_is_louder_next_door_decibel_for_decibel_and_no_more_polite() =>
+        Gen.Select(Gen.Double[40, 90], Gen.Double[0.1, 20])
+            .Sample(
+                (level, more) =>
+                {
+                    var (soft, loud) = (At(level), At(level + more));
+                    Assert.All(soft.Bands.Zip(loud.Bands), pair => Assert.Equal(pair.First.NeighbourDb!.Value + more, pair.Second.NeighbourDb!.Value, 1e-9));
+                    Assert.Equal(soft.LoudestPoliteLevelDb!.Value, loud.LoudestPoliteLevelDb!.Value, 1e-9);
+                },
+                iter: 30
+            );
 
     [Fact]
-    public void At_the_loudest_polite_level_the_worst_band_touches_the_curve() => Gen.Double[40, 100].Sample(level =>
-    {
-        var polite = At(At(level).LoudestPoliteLevelDb!.Value);
-        Assert.Equal(0, polite.Bands.Max(b => b.OverDb!.Value), 1e-9);
-    }, iter: 20);
+    public void At_the_loudest_polite_level_the_worst_band_touches_the_curve() =>
+        Gen.Double[40, 100]
+            .Sample(
+                level =>
+                {
+                    var polite = At(At(level).LoudestPoliteLevelDb!.Value);
+                    Assert.Equal(0, polite.Bands.Max(b => b.OverDb!.Value), 1e-9);
+                },
+                iter: 20
+            );
 
     [Fact]
-    public void The_equaliser_never_lowers_the_polite_level() => Gen.Select(Gen.Double[30, 110], Programme, Gen.Bool).Sample((level, programme, inRoom) =>
-    {
-        var quiet = QuietModel.Of(QuietData.Inputs(inRoom ? Room : null) with { Everyday = new Everyday { LevelDb = level, Programme = programme } });
-        Assert.True(quiet.LoudestPoliteLevelWithEqualiserDb >= quiet.LoudestPoliteLevelDb);
-        Assert.True(quiet.SeatLossDb >= 0);
-        Assert.Equal(quiet.LoudestPoliteLevelDb >= level, quiet.Bands.All(b => b.OverDb <= 0));
-    }, iter: 60);
+    public void The_equaliser_never_lowers_the_polite_level() =>
+        Gen.Select(Gen.Double[30, 110], Programme, Gen.Bool)
+            .Sample(
+                (level, programme, inRoom) =>
+                {
+                    var quiet = QuietModel.Of(
+                        QuietData.Inputs(inRoom ? Room : null) with
+                        {
+                            Everyday = new Everyday { LevelDb = level, Programme = programme },
+                        }
+                    );
+                    Assert.True(quiet.LoudestPoliteLevelWithEqualiserDb >= quiet.LoudestPoliteLevelDb);
+                    Assert.True(quiet.SeatLossDb >= 0);
+                    Assert.Equal(quiet.LoudestPoliteLevelDb >= level, quiet.Bands.All(b => b.OverDb <= 0));
+                },
+                iter: 60
+            );
 
     [Fact]
     public void Where_only_the_lowest_octave_is_too_loud_an_equaliser_just_makes_it_polite()
@@ -114,7 +152,12 @@ public class QuietModelTests
     [Fact]
     public void Where_a_cut_as_deep_as_a_shelf_goes_is_not_enough_the_number_says_so()
     {
-        var quiet = QuietModel.Of(Case with { Everyday = new Everyday { LevelDb = 130, Programme = "pink" } });
+        var quiet = QuietModel.Of(
+            Case with
+            {
+                Everyday = new Everyday { LevelDb = 130, Programme = "pink" },
+            }
+        );
         Assert.NotEmpty(quiet.Equaliser!);
         Assert.InRange(quiet.LoudestPoliteLevelWithEqualiserDb!.Value, quiet.LoudestPoliteLevelDb!.Value, 130);
     }
@@ -150,18 +193,27 @@ public class QuietModelTests
     {
         var measured = Enumerable.Repeat(30.0, 10).ToArray();
         var quiet = QuietModel.Of(Case with { PartyWallDb = measured });
-        Assert.All(quiet.Bands.Zip(QuietModel.Of(Case).Bands), pair =>
-        {
-            Assert.Equal(pair.First.SourceRoomDb!.Value - 30, pair.First.NeighbourDb!.Value, 1e-9);
-            Assert.Equal(30 - 1.5836, pair.First.ReductionDb!.Value, 0.0001);
-            Assert.True(pair.First.UncertaintyDb < pair.Second.UncertaintyDb);
-        });
+        Assert.All(
+            quiet.Bands.Zip(QuietModel.Of(Case).Bands),
+            pair =>
+            {
+                Assert.Equal(pair.First.SourceRoomDb!.Value - 30, pair.First.NeighbourDb!.Value, 1e-9);
+                Assert.Equal(30 - 1.5836, pair.First.ReductionDb!.Value, 0.0001);
+                Assert.True(pair.First.UncertaintyDb < pair.Second.UncertaintyDb);
+            }
+        );
     }
 
     [Fact]
     public void A_measured_wall_needs_no_neighbouring_rooms_size()
     {
-        var quiet = QuietModel.Of(Case with { PartyWallDb = Enumerable.Repeat(30.0, 10).ToArray(), Neighbour = new Neighbour { Curve = "hearing-threshold" } });
+        var quiet = QuietModel.Of(
+            Case with
+            {
+                PartyWallDb = Enumerable.Repeat(30.0, 10).ToArray(),
+                Neighbour = new Neighbour { Curve = "hearing-threshold" },
+            }
+        );
         Assert.All(quiet.Bands, band => Assert.Null(band.ReductionDb));
         Assert.NotNull(quiet.LoudestPoliteLevelDb);
         Assert.Empty(quiet.Missing);
@@ -195,7 +247,10 @@ public class QuietModelTests
     {
         var quiet = QuietModel.Of(Case with { Everyday = null });
         Assert.Equal(10, quiet.Bands.Count);
-        Assert.All(quiet.Bands, band => Assert.True(band is { SeatDb: null, SourceRoomDb: null, NeighbourDb: null, OverDb: null, ReductionDb: not null, CurveDb: not null }));
+        Assert.All(
+            quiet.Bands,
+            band => Assert.True(band is { SeatDb: null, SourceRoomDb: null, NeighbourDb: null, OverDb: null, ReductionDb: not null, CurveDb: not null })
+        );
         Assert.True(quiet is { LoudestPoliteLevelDb: null, Equaliser: null, LoudestPoliteLevelWithEqualiserDb: null, SeatLossDb: null, SeatADb: null });
         Assert.Equal(["brief.everyday"], quiet.Missing);
     }
@@ -204,7 +259,10 @@ public class QuietModelTests
     public void Without_a_neighbour_seat_and_source_room_are_known()
     {
         var quiet = QuietModel.Of(Case with { Neighbour = null });
-        Assert.All(quiet.Bands, band => Assert.True(band is { SeatDb: not null, SourceRoomDb: not null, NeighbourDb: null, CurveDb: null, UncertaintyDb: null }));
+        Assert.All(
+            quiet.Bands,
+            band => Assert.True(band is { SeatDb: not null, SourceRoomDb: not null, NeighbourDb: null, CurveDb: null, UncertaintyDb: null })
+        );
         Assert.Null(quiet.LoudestPoliteLevelDb);
         Assert.Equal(["brief.neighbour"], quiet.Missing);
     }
@@ -223,20 +281,25 @@ public class QuietModelTests
     [InlineData("brief.neighbour.curve")]
     public void What_is_missing_is_named_and_the_answer_unknown(string key)
     {
-        var quiet = QuietModel.Of(key switch
-        {
-            "brief.aim.crossover" => Case with { CrossoverHz = null },
-            "driver" => Case with { VolumeVelocityM3S = null },
-            "brief.everyday.level" => Case with { Everyday = new Everyday() },
-            "brief.everyday.spectrum" => Case with { Everyday = new Everyday { LevelDb = 62, Programme = "own" } },
-            "brief.room.width" => Case with { Room = null },
-            "brief.neighbour.area" => Case with { Neighbour = QuietData.BrickWall with { AreaM2 = null } },
-            "brief.neighbour.room_volume" => Case with { Neighbour = QuietData.BrickWall with { RoomVolumeM3 = null } },
-            "brief.neighbour.decay_time" => Case with { Neighbour = QuietData.BrickWall with { DecayTimeS = null } },
-            "brief.neighbour.partition" => Case with { Neighbour = QuietData.BrickWall with { Partition = null } },
-            "brief.neighbour.reduction" => Case with { Neighbour = QuietData.BrickWall with { Partition = "own" } },
-            _ => Case with { Neighbour = QuietData.BrickWall with { Curve = null } },
-        });
+        var quiet = QuietModel.Of(
+            key switch
+            {
+                "brief.aim.crossover" => Case with { CrossoverHz = null },
+                "driver" => Case with { VolumeVelocityM3S = null },
+                "brief.everyday.level" => Case with { Everyday = new Everyday() },
+                "brief.everyday.spectrum" => Case with
+                {
+                    Everyday = new Everyday { LevelDb = 62, Programme = "own" },
+                },
+                "brief.room.width" => Case with { Room = null },
+                "brief.neighbour.area" => Case with { Neighbour = QuietData.BrickWall with { AreaM2 = null } },
+                "brief.neighbour.room_volume" => Case with { Neighbour = QuietData.BrickWall with { RoomVolumeM3 = null } },
+                "brief.neighbour.decay_time" => Case with { Neighbour = QuietData.BrickWall with { DecayTimeS = null } },
+                "brief.neighbour.partition" => Case with { Neighbour = QuietData.BrickWall with { Partition = null } },
+                "brief.neighbour.reduction" => Case with { Neighbour = QuietData.BrickWall with { Partition = "own" } },
+                _ => Case with { Neighbour = QuietData.BrickWall with { Curve = null } },
+            }
+        );
         Assert.Equal([key], quiet.Missing);
         Assert.Null(quiet.LoudestPoliteLevelDb);
     }
@@ -255,7 +318,12 @@ public class QuietModelTests
         var project = new Project
         {
             FormatVersion = 1,
-            Brief = new Brief { Aim = new Aim { CrossoverHz = 95, DistanceM = 3 }, Everyday = new Everyday { LevelDb = 62 }, Neighbour = QuietData.BrickWall },
+            Brief = new Brief
+            {
+                Aim = new Aim { CrossoverHz = 95, DistanceM = 3 },
+                Everyday = new Everyday { LevelDb = 62 },
+                Neighbour = QuietData.BrickWall,
+            },
             Measured = new Measured { PartyWallDb = new double[10] },
         };
         var inputs = QuietInputs.From(project, QuietData.Air, null, QuietData.ClosedBox);
@@ -265,5 +333,11 @@ public class QuietModelTests
 
     private static Gen<string> Programme => Gen.Int[0, 3].Select(i => Programmes.Names[i]);
 
-    private static Quiet At(double level) => QuietModel.Of(Case with { Everyday = new Everyday { LevelDb = level, Programme = "music" } });
+    private static Quiet At(double level) =>
+        QuietModel.Of(
+            Case with
+            {
+                Everyday = new Everyday { LevelDb = level, Programme = "music" },
+            }
+        );
 }

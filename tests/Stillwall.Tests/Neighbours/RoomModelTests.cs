@@ -14,7 +14,15 @@ public class RoomModelTests
         from decay in Gen.Double[0.2, 2]
         from pressure in Gen.Double[0.2, 4]
         from at in Gen.Double[0, 1].Array[6]
-        select new RoomGeometry(width, length, height, decay, pressure, new Place(at[0] * width, at[1] * length, at[2] * height), new Place(at[3] * width, at[4] * length, at[5] * height));
+        select new RoomGeometry(
+            width,
+            length,
+            height,
+            decay,
+            pressure,
+            new Place(at[0] * width, at[1] * length, at[2] * height),
+            new Place(at[3] * width, at[4] * length, at[5] * height)
+        );
 
     [Fact]
     public void The_seat_agrees_with_the_waveguide_form_of_the_Greens_function_within_a_hundredth_of_a_decibel()
@@ -24,9 +32,16 @@ public class RoomModelTests
         var (size, source, seat) = (List("size_m"), List("source_m"), List("receiver_m"));
         var room = RoomModel.Of(
             new RoomGeometry(
-                size[0], size[1], size[2], stated.GetProperty("t60_s").GetDouble(), stated.GetProperty("pressure_decay_s").GetDouble(),
-                new Place(source[0], source[1], source[2]), new Place(seat[0], seat[1], seat[2])),
-            QuietData.Air);
+                size[0],
+                size[1],
+                size[2],
+                stated.GetProperty("t60_s").GetDouble(),
+                stated.GetProperty("pressure_decay_s").GetDouble(),
+                new Place(source[0], source[1], source[2]),
+                new Place(seat[0], seat[1], seat[2])
+            ),
+            QuietData.Air
+        );
         var curve = RoomCurve.Of(room, stated.GetProperty("volume_velocity_m3_s").GetDouble());
         var reference = QuietData.Numbers("room", "study.csv");
 
@@ -78,7 +93,9 @@ public class RoomModelTests
         foreach (var f in new[] { 30.0, 55, 90 })
         {
             var cells = RoomCells(12, 14, 9).ToArray();
-            var sum = cells.Average(seat => Math.Pow(RoomModel.Of(QuietData.ReadingRoom with { Seat = seat }, QuietData.Air).SeatPressurePa(f, 1).Magnitude, 2));
+            var sum = cells.Average(seat =>
+                Math.Pow(RoomModel.Of(QuietData.ReadingRoom with { Seat = seat }, QuietData.Air).SeatPressurePa(f, 1).Magnitude, 2)
+            );
             Assert.Equal(10 * Math.Log10(sum), 20 * Math.Log10(RoomModel.Of(QuietData.ReadingRoom, QuietData.Air).MeanPressurePa(f, 1)), 0.1);
         }
     }
@@ -118,33 +135,54 @@ public class RoomModelTests
     [Fact]
     public void A_printed_tangential_mode_is_met() =>
         // Long, Architectural Acoustics, 2nd edition, table 8.1: 7 × 5 × 3 m, (1,1,0) at 42.4 Hz, air of 344 to 345 m/s.
-        Assert.Equal(42.4, RoomModel.Of(new RoomGeometry(7, 5, 3, 1, 1, new Place(1, 1, 1), new Place(2, 2, 2)), QuietData.Air with { SpeedOfSoundMS = 344.5 }).ModeHz(1, 1, 0), 0.1);
+        Assert.Equal(
+            42.4,
+            RoomModel
+                .Of(new RoomGeometry(7, 5, 3, 1, 1, new Place(1, 1, 1), new Place(2, 2, 2)), QuietData.Air with { SpeedOfSoundMS = 344.5 })
+                .ModeHz(1, 1, 0),
+            0.1
+        );
 
     [Fact]
-    public void Source_and_seat_may_be_swapped() => Gen.Select(AnyRoom, Gen.Double[10, 200]).Sample((geometry, f) =>
-    {
-        var there = RoomModel.Of(geometry, Air.Reference).SeatPressurePa(f, 1);
-        var back = RoomModel.Of(geometry with { Cabinet = geometry.Seat, Seat = geometry.Cabinet }, Air.Reference).SeatPressurePa(f, 1);
-        Assert.Equal(0, (there - back).Magnitude / there.Magnitude, 1e-6);
-    }, iter: 200);
+    public void Source_and_seat_may_be_swapped() =>
+        Gen.Select(AnyRoom, Gen.Double[10, 200])
+            .Sample(
+                (geometry, f) =>
+                {
+                    var there = RoomModel.Of(geometry, Air.Reference).SeatPressurePa(f, 1);
+                    var back = RoomModel.Of(geometry with { Cabinet = geometry.Seat, Seat = geometry.Cabinet }, Air.Reference).SeatPressurePa(f, 1);
+                    Assert.Equal(0, (there - back).Magnitude / there.Magnitude, 1e-6);
+                },
+                iter: 200
+            );
 
     [Fact]
-    public void Twice_the_volume_velocity_is_six_decibels_more_everywhere() => Gen.Select(AnyRoom, Gen.Double[10, 200]).Sample((geometry, f) =>
-    {
-        var room = RoomModel.Of(geometry, Air.Reference);
-        Assert.Equal(2, room.SeatPressurePa(f, 0.002).Magnitude / room.SeatPressurePa(f, 0.001).Magnitude, 1e-9);
-        Assert.Equal(2, room.MeanPressurePa(f, 0.002) / room.MeanPressurePa(f, 0.001), 1e-9);
-    }, iter: 50);
+    public void Twice_the_volume_velocity_is_six_decibels_more_everywhere() =>
+        Gen.Select(AnyRoom, Gen.Double[10, 200])
+            .Sample(
+                (geometry, f) =>
+                {
+                    var room = RoomModel.Of(geometry, Air.Reference);
+                    Assert.Equal(2, room.SeatPressurePa(f, 0.002).Magnitude / room.SeatPressurePa(f, 0.001).Magnitude, 1e-9);
+                    Assert.Equal(2, room.MeanPressurePa(f, 0.002) / room.MeanPressurePa(f, 0.001), 1e-9);
+                },
+                iter: 50
+            );
 
     [Fact]
-    public void No_place_and_no_frequency_is_singular() => Gen.Select(AnyRoom, Gen.Double[0.1, 400]).Sample((geometry, f) =>
-    {
-        foreach (var seat in new[] { geometry.Seat, geometry.Cabinet, geometry.Cabinet with { ZM = geometry.Seat.ZM }, new Place(0, 0, 0) })
-        {
-            var pressure = RoomModel.Of(geometry with { Seat = seat }, Air.Reference).SeatPressurePa(f, 1).Magnitude;
-            Assert.True(double.IsFinite(pressure) && pressure > 0);
-        }
-    }, iter: 100);
+    public void No_place_and_no_frequency_is_singular() =>
+        Gen.Select(AnyRoom, Gen.Double[0.1, 400])
+            .Sample(
+                (geometry, f) =>
+                {
+                    foreach (var seat in new[] { geometry.Seat, geometry.Cabinet, geometry.Cabinet with { ZM = geometry.Seat.ZM }, new Place(0, 0, 0) })
+                    {
+                        var pressure = RoomModel.Of(geometry with { Seat = seat }, Air.Reference).SeatPressurePa(f, 1).Magnitude;
+                        Assert.True(double.IsFinite(pressure) && pressure > 0);
+                    }
+                },
+                iter: 100
+            );
 
     [Fact]
     public void A_cube_with_coinciding_modes_is_finite_at_its_modes()
@@ -180,7 +218,15 @@ public class RoomModelTests
     [Fact]
     public void A_stated_room_names_what_it_lacks()
     {
-        var room = new Stillwall.Projects.Room { WidthM = 3.2, LengthM = 3.9, HeightM = 2.5, DecayTimeS = 0.5, CabinetAtM = [0.4, 0.35, 0.25], SeatAtM = [2.2, 2.9, 1.1] };
+        var room = new Stillwall.Projects.Room
+        {
+            WidthM = 3.2,
+            LengthM = 3.9,
+            HeightM = 2.5,
+            DecayTimeS = 0.5,
+            CabinetAtM = [0.4, 0.35, 0.25],
+            SeatAtM = [2.2, 2.9, 1.1],
+        };
         Assert.Null(RoomGeometry.Missing(room));
         Assert.Equal(0.5, RoomGeometry.Of(room)!.PressureDecayTimeS);
         Assert.Equal("brief.room.decay_time", RoomGeometry.Missing(room with { DecayTimeS = null }));
@@ -234,7 +280,10 @@ public class RoomModelTests
                 {
                     var delta = Math.Log(1000) / (i + j + l == 0 ? room.PressureDecayTimeS : room.DecayTimeS);
                     var k = new Complex(omega, -delta) / c;
-                    var mode = Math.PI * Math.PI * ((i * i / (room.WidthM * room.WidthM)) + (j * j / (room.LengthM * room.LengthM)) + (l * l / (room.HeightM * room.HeightM)));
+                    var mode =
+                        Math.PI
+                        * Math.PI
+                        * ((i * i / (room.WidthM * room.WidthM)) + (j * j / (room.LengthM * room.LengthM)) + (l * l / (room.HeightM * room.HeightM)));
                     var doubled = (i == 0 ? 1 : 2) * (j == 0 ? 1 : 2) * (l == 0 ? 1 : 2);
                     var amplitude = doubled * x0[i] * y0[j] * z0[l] / (mode - (k * k));
                     var ball = mode * sigma * sigma > 80 ? 0 : Complex.Exp(((k * k) - mode) * sigma * sigma / 2);

@@ -19,18 +19,20 @@ internal static class DrawnCabinets
     }
 
     private static readonly Lazy<IReadOnlyList<Drawn>> Cabinets = new(() =>
-    [
-        Draw("demo", DemoProject.Project),
-        Draw("wide", Wide),
-        Draw("thin core", VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0.006, StrutPitchM = 0.03, Braces = 2 })),
-        Draw("single wall", VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.004, CoreM = 0, InnerSkinM = 0.002 })),
-    ]);
+        [
+            Draw("demo", DemoProject.Project),
+            Draw("wide", Wide),
+            Draw("thin core", VariedProjects.With(DemoProject.Project, c => c with { CoreM = 0.006, StrutPitchM = 0.03, Braces = 2 })),
+            Draw("single wall", VariedProjects.With(DemoProject.Project, c => c with { OuterSkinM = 0.004, CoreM = 0, InnerSkinM = 0.002 })),
+        ]
+    );
 
     internal static Drawn Demo => Cabinets.Value[0];
 
     internal static IReadOnlyList<Drawn> All => Cabinets.Value;
 
-    internal static Project Wide => VariedProjects.With(DemoProject.Project, c => c with { Outside = c.Outside! with { WidthM = 0.3, HeightM = 0.28 }, StrutPitchM = 0.05, Braces = 0 });
+    internal static Project Wide =>
+        VariedProjects.With(DemoProject.Project, c => c with { Outside = c.Outside! with { WidthM = 0.3, HeightM = 0.28 }, StrutPitchM = 0.05, Braces = 0 });
 
     internal static Drawn Draw(string name, Project project)
     {

@@ -36,9 +36,9 @@ public sealed class DryingHoleTests
     [Fact]
     public void The_demo_has_as_many_holes_as_are_counted_by_hand()
     {
-        // The path is 228 mm square with corners of 22 mm: 874.23 mm, 22 struts 39.737 mm apart, a key in each bay: two strips, 8.48 mm beside the bay's middle. Of a flat
-        // side of 184 mm the middle 176 mm count. Lower side: bays at 0, ±39.7 and ±79.5, the first left whole: 8. Upper side: the same with it: 10. Left and right, where bays
-        // stand at ±19.9 and ±59.6: 8 each.
+        // The path is 228 mm square with corners of 22 mm: 874.23 mm, 22 struts 39.737 mm apart, a key in each bay: two strips, 8.48 mm beside the
+        // bay's middle. Of a flat side of 184 mm the middle 176 mm count. Lower side: bays at 0, ±39.7 and ±79.5, the first left whole: 8. Upper
+        // side: the same with it: 10. Left and right, where bays stand at ±19.9 and ±59.6: 8 each.
         var holes = Cabinet.Value.Facts.Geometry!.DryingHoles;
         Assert.Equal(8 + 10 + 8 + 8, holes.Rows.Count);
 
@@ -56,47 +56,60 @@ public sealed class DryingHoleTests
         Assert.Equal(areaMm2 * 1e-6, DryingHoles.Of(Cabinet.Value.Job.Sizes with { StrutPitch = 60, DryingHole = diameter }).HoleM2, 1e-12);
 
     [Fact]
-    public void What_the_holes_take_from_the_sleeve_the_cast_fills() => AnyCabinet.Sample(sizes =>
-    {
-        var (with, without) = (CabinetGeometry.Of(sizes), CabinetGeometry.Of(sizes with { DryingHole = 0 }));
-        var volume = with.DryingHoles.Count * with.DryingHoles.HoleM2 * sizes.InnerSkin * 1e-3;
-        Assert.Equal(volume, without.InnerSleeveM3 - with.InnerSleeveM3, 1e-12);
-        Assert.Equal(volume, with.CavityM3 - without.CavityM3, 1e-12);
-        Assert.Equal(without.InsideM3, with.InsideM3);
-    }, iter: 30);
+    public void What_the_holes_take_from_the_sleeve_the_cast_fills() =>
+        AnyCabinet.Sample(
+            sizes =>
+            {
+                var (with, without) = (CabinetGeometry.Of(sizes), CabinetGeometry.Of(sizes with { DryingHole = 0 }));
+                var volume = with.DryingHoles.Count * with.DryingHoles.HoleM2 * sizes.InnerSkin * 1e-3;
+                Assert.Equal(volume, without.InnerSleeveM3 - with.InnerSleeveM3, 1e-12);
+                Assert.Equal(volume, with.CavityM3 - without.CavityM3, 1e-12);
+                Assert.Equal(without.InsideM3, with.InsideM3);
+            },
+            iter: 30
+        );
 
     [Fact]
     public void Every_hole_goes_through_flat_skin_clear_of_slots_keys_braces_and_of_one_another()
     {
         var seen = 0;
-        AnyCabinet.Sample(sizes =>
-        {
-            var holes = DryingHoles.Of(sizes);
-            var section = SleeveSection.Of(sizes);
-            var skin = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion().Cut(sizes.Outline.Inset(sizes.Wall).ToRegion());
-            foreach (var row in holes.Rows)
+        AnyCabinet.Sample(
+            sizes =>
             {
-                Region Strip(double half, double from, double to) => Region.Polygon(new[] { (-half, from), (half, from), (half, to), (-half, to) }.Select(c =>
-                    (row.X + c.Item1 * row.AlongX + c.Item2 * row.AlongY, row.Y + c.Item1 * row.AlongY - c.Item2 * row.AlongX)));
+                var holes = DryingHoles.Of(sizes);
+                var section = SleeveSection.Of(sizes);
+                var skin = sizes.Outline.Inset(sizes.OuterSkin + sizes.Core).ToRegion().Cut(sizes.Outline.Inset(sizes.Wall).ToRegion());
+                foreach (var row in holes.Rows)
+                {
+                    Region Strip(double half, double from, double to) =>
+                        Region.Polygon(
+                            new[] { (-half, from), (half, from), (half, to), (-half, to) }.Select(c =>
+                                (row.X + c.Item1 * row.AlongX + c.Item2 * row.AlongY, row.Y + c.Item1 * row.AlongY - c.Item2 * row.AlongX)
+                            )
+                        );
 
-                // From the middle of the core the skin lies inwards.
-                var through = Strip(sizes.DryingHole / 2, -sizes.Core / 2 - sizes.InnerSkin, -sizes.Core / 2);
-                Assert.Equal(sizes.DryingHole * sizes.InnerSkin * 1e-6, through.Intersect(skin).AreaM2, 2e-8);
-                var beside = Strip(sizes.DryingHole / 2 + 1.4, -sizes.Core / 2, 0);
-                Assert.All(section.Lips.Concat(section.InnerKeys), piece => Assert.True(!piece.MayTouch(beside) || piece.Intersect(beside).AreaM2 < 1e-9));
-            }
+                    // From the middle of the core the skin lies inwards.
+                    var through = Strip(sizes.DryingHole / 2, -sizes.Core / 2 - sizes.InnerSkin, -sizes.Core / 2);
+                    Assert.Equal(sizes.DryingHole * sizes.InnerSkin * 1e-6, through.Intersect(skin).AreaM2, 2e-8);
+                    var beside = Strip(sizes.DryingHole / 2 + 1.4, -sizes.Core / 2, 0);
+                    Assert.All(section.Lips.Concat(section.InnerKeys), piece => Assert.True(!piece.MayTouch(beside) || piece.Intersect(beside).AreaM2 < 1e-9));
+                }
 
-            var inside = sizes.Depth - 2 * sizes.Wall;
-            var clear = (inside - 8 * sizes.Braces) / (sizes.Braces + 1);
-            var roof = sizes.DryingHole > 8 ? sizes.DryingHole / Math.Sqrt(2) : sizes.DryingHole / 2;
-            Assert.All(holes.HeightsMm, at => Assert.InRange(at, 80 + sizes.DryingHole / 2, inside - 80 - roof));
-            // Across a brace, which holds the skin, they may be nearer to one another.
-            var fronts = Enumerable.Range(1, sizes.Braces).Select(brace => brace * clear + (brace - 1) * 8).ToList();
-            Assert.All(holes.HeightsMm.Zip(holes.HeightsMm.Skip(1)).Where(pair => !fronts.Any(front => front > pair.First && front < pair.Second)), pair =>
-                Assert.True(pair.Second - pair.First >= Math.Max(40, 3 * sizes.DryingHole) - 1e-9));
-            Assert.All(fronts, front => Assert.All(holes.HeightsMm, at => Assert.True(at + roof < front - 2.5 || at - sizes.DryingHole / 2 > front + 8)));
-            Interlocked.Add(ref seen, holes.Count);
-        }, iter: 400);
+                var inside = sizes.Depth - 2 * sizes.Wall;
+                var clear = (inside - 8 * sizes.Braces) / (sizes.Braces + 1);
+                var roof = sizes.DryingHole > 8 ? sizes.DryingHole / Math.Sqrt(2) : sizes.DryingHole / 2;
+                Assert.All(holes.HeightsMm, at => Assert.InRange(at, 80 + sizes.DryingHole / 2, inside - 80 - roof));
+                // Across a brace, which holds the skin, they may be nearer to one another.
+                var fronts = Enumerable.Range(1, sizes.Braces).Select(brace => brace * clear + (brace - 1) * 8).ToList();
+                Assert.All(
+                    holes.HeightsMm.Zip(holes.HeightsMm.Skip(1)).Where(pair => !fronts.Any(front => front > pair.First && front < pair.Second)),
+                    pair => Assert.True(pair.Second - pair.First >= Math.Max(40, 3 * sizes.DryingHole) - 1e-9)
+                );
+                Assert.All(fronts, front => Assert.All(holes.HeightsMm, at => Assert.True(at + roof < front - 2.5 || at - sizes.DryingHole / 2 > front + 8)));
+                Interlocked.Add(ref seen, holes.Count);
+            },
+            iter: 400
+        );
         Assert.True(seen > 500, $"{seen} holes were looked at");
     }
 
@@ -130,8 +143,14 @@ public sealed class DryingHoleTests
 
         var (row, deep) = (g.DryingHoles.Rows[0], s.Core / 2 + s.InnerSkin / 2);
         var reached = Connections.Reached(space, row.X, row.Y, s.Wall + g.DryingHoles.HeightsMm[0])!;
-        Assert.All(g.DryingHoles.Rows, at => Assert.All(g.DryingHoles.HeightsMm, height =>
-            Assert.True(reached.Contains(at.X - deep * at.AlongY, at.Y + deep * at.AlongX, s.Wall + height), $"{at.X}, {at.Y}, {height}")));
+        Assert.All(
+            g.DryingHoles.Rows,
+            at =>
+                Assert.All(
+                    g.DryingHoles.HeightsMm,
+                    height => Assert.True(reached.Contains(at.X - deep * at.AlongY, at.Y + deep * at.AlongX, s.Wall + height), $"{at.X}, {at.Y}, {height}")
+                )
+        );
     }
 
     [Fact]
@@ -140,7 +159,10 @@ public sealed class DryingHoleTests
         var (plain, holed) = (new Facts(With(null), DemoDrivers.All), Cabinet.Value.Facts);
         var lids = plain.Geometry!.Rear.Layout.OuterOnly.Sum(c => c.AreaM2);
         Assert.Equal(
-            lids / (lids + 136 * Math.PI / 4 * 25e-6) * (holed.Pour.DryInCabinetKg / plain.Pour.DryInCabinetKg)!.Value, holed.Pour.DryOutLeastDays!.Value / plain.Pour.DryOutLeastDays!.Value, 1e-9);
+            lids / (lids + 136 * Math.PI / 4 * 25e-6) * (holed.Pour.DryInCabinetKg / plain.Pour.DryInCabinetKg)!.Value,
+            holed.Pour.DryOutLeastDays!.Value / plain.Pour.DryOutLeastDays!.Value,
+            1e-9
+        );
 
         // 5 mm and 10 mm either side of each; dabs of 11 mm and 1 mm.
         Assert.Equal(136 * 0.025, holed.Supplies.Single(l => l.Item == "masking tape").Needed!.Value, 1e-9);
@@ -169,7 +191,10 @@ public sealed class DryingHoleTests
     [Fact]
     public void A_caution_says_that_an_open_hole_leaks()
     {
-        bool Warns(Project project) => Cautions.Of(new Facts(project, DemoDrivers.All)).Any(c => c.Hazard == Hazard.OpenHoles && c.Sentence.Contains("drying hole", StringComparison.Ordinal));
+        bool Warns(Project project) =>
+            Cautions
+                .Of(new Facts(project, DemoDrivers.All))
+                .Any(c => c.Hazard == Hazard.OpenHoles && c.Sentence.Contains("drying hole", StringComparison.Ordinal));
         Assert.True(Warns(With(HoleM)));
         Assert.False(Warns(With(null)));
         Assert.False(Warns(With(HoleM, c => c with { CoreM = 0 })));
@@ -189,7 +214,8 @@ public sealed class DryingHoleTests
     }
 
     [Fact]
-    public void A_single_printed_wall_has_no_holes_for_drying() => Assert.Equal(0, new Facts(With(HoleM, c => c with { CoreM = 0 }), DemoDrivers.All).Geometry!.DryingHoles.Count);
+    public void A_single_printed_wall_has_no_holes_for_drying() =>
+        Assert.Equal(0, new Facts(With(HoleM, c => c with { CoreM = 0 }), DemoDrivers.All).Geometry!.DryingHoles.Count);
 
     [Fact]
     public void A_negative_number_or_diameter_is_the_caller_s_mistake()

@@ -9,7 +9,8 @@ namespace Stillwall.Tests.Parts;
 /// <summary>Cabinets drawn from a seed, every part of them drawn and covered with triangles.</summary>
 public sealed class ManyCabinetsTests
 {
-    private const int Few = 8, Many = 200;
+    private const int Few = 8,
+        Many = 200;
 
     [Fact]
     public void Every_part_of_some_cabinets_is_closed_also_when_corners_at_the_same_place_are_one() =>
@@ -17,7 +18,12 @@ public sealed class ManyCabinetsTests
 
     [Fact]
     public void Every_part_of_some_cabinets_with_drying_holes_or_a_recess_is_closed_too() =>
-        Examine(Cabinets().Where(f => f.Geometry!.DryingHoles.Count > 0 || f.Geometry.Front.Layout.Recesses.Count > 0).Where(f => f.Geometry!.Sizes is { Width: < 300, Height: < 300 }).Take(Few / 2));
+        Examine(
+            Cabinets()
+                .Where(f => f.Geometry!.DryingHoles.Count > 0 || f.Geometry.Front.Layout.Recesses.Count > 0)
+                .Where(f => f.Geometry!.Sizes is { Width: < 300, Height: < 300 })
+                .Take(Few / 2)
+        );
 
     // Many minutes of work: -explicit only -class "*ManyCabinetsTests".
     [Fact(Explicit = true)]
@@ -35,8 +41,16 @@ public sealed class ManyCabinetsTests
 
     private static void Examine(IEnumerable<Facts> cabinets)
     {
-        var troubles = cabinets.Select((facts, i) => (facts.Project, i)).AsParallel().AsOrdered().SelectMany(c =>
-            DrawnCabinets.Draw($"cabinet {c.i}", c.Project).Parts.SelectMany(part => Troubles(part).Select(trouble => $"cabinet {c.i}, {part.Name}: {trouble}"))).ToList();
+        var troubles = cabinets
+            .Select((facts, i) => (facts.Project, i))
+            .AsParallel()
+            .AsOrdered()
+            .SelectMany(c =>
+                DrawnCabinets
+                    .Draw($"cabinet {c.i}", c.Project)
+                    .Parts.SelectMany(part => Troubles(part).Select(trouble => $"cabinet {c.i}, {part.Name}: {trouble}"))
+            )
+            .ToList();
         Assert.True(troubles.Count == 0, string.Join(Environment.NewLine, troubles.Take(40)));
     }
 

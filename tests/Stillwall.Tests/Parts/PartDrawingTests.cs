@@ -9,25 +9,45 @@ namespace Stillwall.Tests.Parts;
 public sealed class PartDrawingTests
 {
     [Fact]
-    public void Every_part_is_closed_in_one_piece_and_stands_on_the_bed() => Assert.All(All, cabinet => Assert.All(cabinet.Parts.Zip(cabinet.Meshes), part =>
-    {
-        var (drawn, mesh) = part;
-        Assert.True(mesh.Watertight, drawn.Name);
-        Assert.Equal(0, drawn.Solid.Heights!.Value.Bottom);
-        Assert.True(Connections.Pieces(drawn.Solid).Count == 1, $"{cabinet}: {drawn.Name} comes in {Connections.Pieces(drawn.Solid).Count} pieces");
-    }));
+    public void Every_part_is_closed_in_one_piece_and_stands_on_the_bed() =>
+        Assert.All(
+            All,
+            cabinet =>
+                Assert.All(
+                    cabinet.Parts.Zip(cabinet.Meshes),
+                    part =>
+                    {
+                        var (drawn, mesh) = part;
+                        Assert.True(mesh.Watertight, drawn.Name);
+                        Assert.Equal(0, drawn.Solid.Heights!.Value.Bottom);
+                        Assert.True(
+                            Connections.Pieces(drawn.Solid).Count == 1,
+                            $"{cabinet}: {drawn.Name} comes in {Connections.Pieces(drawn.Solid).Count} pieces"
+                        );
+                    }
+                )
+        );
 
     [Fact]
-    public void The_surface_of_every_part_encloses_areas_times_thickness() => Assert.All(All, cabinet => Assert.All(cabinet.Parts.Zip(cabinet.Meshes), part =>
-    {
-        var (drawn, mesh) = part;
-        Assert.InRange(mesh.Mesh.VolumeM3 / drawn.Solid.VolumeM3, 1 - 1e-6, 1 + 1e-6);
-    }));
+    public void The_surface_of_every_part_encloses_areas_times_thickness() =>
+        Assert.All(
+            All,
+            cabinet =>
+                Assert.All(
+                    cabinet.Parts.Zip(cabinet.Meshes),
+                    part =>
+                    {
+                        var (drawn, mesh) = part;
+                        Assert.InRange(mesh.Mesh.VolumeM3 / drawn.Solid.VolumeM3, 1 - 1e-6, 1 + 1e-6);
+                    }
+                )
+        );
 
     [Fact]
     public void Every_part_has_the_number_of_ways_through_it_that_it_should()
     {
-        // Rear outer plate: terminal, pour opening, a vent for each of the bays, six openings for drying; each a way through (genus), as in any textbook of topology.
+        // Rear outer plate: terminal, pour opening, a vent for each of the bays, six openings for drying; each a way through (genus), as in any
+        // textbook of topology.
         var bays = Demo.Facts.Geometry!.Sleeve.Struts.Count;
         Assert.Equal(1 + 1 + bays + Demo.Facts.Geometry.Rear.Layout.DryOuts.Count, Genus("rear outer plate"));
         Assert.Equal(1, Genus("front outer plate"));
@@ -40,21 +60,46 @@ public sealed class PartDrawingTests
     }
 
     [Fact]
-    public void Figures_are_those_of_the_drawn_parts() => Assert.All(All, cabinet =>
-    {
-        Assert.Equal(cabinet.Facts.Parts.Select(p => p.Name), cabinet.Parts.Select(p => p.Name));
-        var drawn = cabinet.Parts.GroupBy(p => WholeName(p.Name)).ToDictionary(g => g.Key, g => g.Sum(p => p.Solid.VolumeM3));
-        Assert.All(cabinet.Facts.Parts.GroupBy(p => WholeName(p.Name)), g => Assert.InRange(drawn[g.Key] / g.Sum(p => p.VolumeM3), 0.995, 1.005));
-        Assert.InRange(drawn.Values.Sum() / cabinet.Facts.Parts.Sum(p => p.VolumeM3), 0.999, 1.001);
+    public void Figures_are_those_of_the_drawn_parts() =>
+        Assert.All(
+            All,
+            cabinet =>
+            {
+                Assert.Equal(cabinet.Facts.Parts.Select(p => p.Name), cabinet.Parts.Select(p => p.Name));
+                var drawn = cabinet.Parts.GroupBy(p => WholeName(p.Name)).ToDictionary(g => g.Key, g => g.Sum(p => p.Solid.VolumeM3));
+                Assert.All(cabinet.Facts.Parts.GroupBy(p => WholeName(p.Name)), g => Assert.InRange(drawn[g.Key] / g.Sum(p => p.VolumeM3), 0.995, 1.005));
+                Assert.InRange(drawn.Values.Sum() / cabinet.Facts.Parts.Sum(p => p.VolumeM3), 0.999, 1.001);
 
-        // A piece of a split part counts with a tooth at either side of the cut; some have one less.
-        Assert.All(cabinet.Facts.Parts.Zip(cabinet.Meshes), pair => Assert.All(pair.First.SizeM.Zip(pair.Second.Mesh.SizeM), s =>
-            Assert.InRange(s.Second, s.First - (WholeName(pair.First.Name).Contains("sleeve", StringComparison.Ordinal) || cabinet.Name == "wide" ? 16.1e-3 : 0.1e-3), s.First + 0.1e-3)));
-    });
+                // A piece of a split part counts with a tooth at either side of the cut; some have one less.
+                Assert.All(
+                    cabinet.Facts.Parts.Zip(cabinet.Meshes),
+                    pair =>
+                        Assert.All(
+                            pair.First.SizeM.Zip(pair.Second.Mesh.SizeM),
+                            s =>
+                                Assert.InRange(
+                                    s.Second,
+                                    s.First
+                                        - (
+                                            WholeName(pair.First.Name).Contains("sleeve", StringComparison.Ordinal) || cabinet.Name == "wide" ? 16.1e-3 : 0.1e-3
+                                        ),
+                                    s.First + 0.1e-3
+                                )
+                        )
+                );
+            }
+        );
 
     [Fact]
-    public void Every_piece_fits_the_printer_with_its_margin() => Assert.All(All, cabinet =>
-        Assert.All(cabinet.Parts, part => Assert.True(MeshedPart.Of(part, cabinet.Project.Brief.Printer).Figures(cabinet.Project.Brief.Printer, null, "stl").Fits, part.Name)));
+    public void Every_piece_fits_the_printer_with_its_margin() =>
+        Assert.All(
+            All,
+            cabinet =>
+                Assert.All(
+                    cabinet.Parts,
+                    part => Assert.True(MeshedPart.Of(part, cabinet.Project.Brief.Printer).Figures(cabinet.Project.Brief.Printer, null, "stl").Fits, part.Name)
+                )
+        );
 
     [Fact]
     public void A_part_larger_than_the_bed_is_split_and_its_pieces_make_the_whole_but_for_the_gaps_at_the_teeth()
@@ -62,14 +107,19 @@ public sealed class PartDrawingTests
         var wide = All[1];
         var whole = PartDrawings.Of(wide.Job with { Printer = null });
         Assert.True(wide.Parts.Count > whole.Count + 6);
-        Assert.All(whole, part =>
-        {
-            var pieces = wide.Parts.Where(p => p.Name == part.Name || p.Name.StartsWith(part.Name + " ", StringComparison.Ordinal)).Sum(p => p.Solid.VolumeM3);
+        Assert.All(
+            whole,
+            part =>
+            {
+                var pieces = wide
+                    .Parts.Where(p => p.Name == part.Name || p.Name.StartsWith(part.Name + " ", StringComparison.Ordinal))
+                    .Sum(p => p.Solid.VolumeM3);
 
-            // A ring that is split is closed; one that is not has a gap of four clearances, 0.3 mm + 0.1 % of 300 mm each, across 1 mm × 3.4 mm.
-            var gap = part.Name.StartsWith("accent ring", StringComparison.Ordinal) ? 4 * 0.6e-3 * 1e-3 * 3.4e-3 : 0;
-            Assert.InRange(pieces / (part.Solid.VolumeM3 + gap), 0.996, 1.0005);
-        });
+                // A ring that is split is closed; one that is not has a gap of four clearances, 0.3 mm + 0.1 % of 300 mm each, across 1 mm × 3.4 mm.
+                var gap = part.Name.StartsWith("accent ring", StringComparison.Ordinal) ? 4 * 0.6e-3 * 1e-3 * 3.4e-3 : 0;
+                Assert.InRange(pieces / (part.Solid.VolumeM3 + gap), 0.996, 1.0005);
+            }
+        );
     }
 
     [Fact]
@@ -77,9 +127,12 @@ public sealed class PartDrawingTests
     {
         var g = Demo.Facts.Geometry!;
         var s = g.Sizes;
-        var space = Solid.Empty.Add(s.Outline.Inset(s.OuterSkin).ToRegion(), s.OuterSkin, s.Depth - s.OuterSkin)
+        var space = Solid
+            .Empty.Add(s.Outline.Inset(s.OuterSkin).ToRegion(), s.OuterSkin, s.Depth - s.OuterSkin)
             .Cut(s.Outline.Inset(s.OuterSkin + s.Core).ToRegion(), s.OuterSkin + s.Core, s.Depth - s.OuterSkin - s.Core);
-        foreach (var part in Demo.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal) || p.Name.Contains("outer plate", StringComparison.Ordinal)))
+        foreach (
+            var part in Demo.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal) || p.Name.Contains("outer plate", StringComparison.Ordinal))
+        )
         {
             space = space.Cut(InCabinet.Of(part)!);
         }
@@ -97,8 +150,10 @@ public sealed class PartDrawingTests
         Assert.InRange(reached.VolumeM3 / g.CavityM3, 0.998, 1.002);
         Assert.InRange(reached.VolumeM3 / space.VolumeM3, 0.9999, 1);
         var (path, pitch) = (s.Outline.Inset(s.OuterSkin + s.Core / 2), g.Sleeve.StrutPitch);
-        Assert.All(Enumerable.Range(0, g.Sleeve.Struts.Count).Select(i => path.At((i + 0.75) * pitch)), at =>
-            Assert.True(reached.Contains(at.X, at.Y, s.Depth / 2), $"the bay at {at.X} mm, {at.Y} mm is not reached"));
+        Assert.All(
+            Enumerable.Range(0, g.Sleeve.Struts.Count).Select(i => path.At((i + 0.75) * pitch)),
+            at => Assert.True(reached.Contains(at.X, at.Y, s.Depth / 2), $"the bay at {at.X} mm, {at.Y} mm is not reached")
+        );
     }
 
     [Fact]
@@ -137,7 +192,11 @@ public sealed class PartDrawingTests
     public void Accent_rings_stand_apart_by_the_chosen_ratio()
     {
         // Each groove is 0.3 mm wider than its ring on either side.
-        var rings = Demo.Parts.Where(p => p.Name.StartsWith("accent ring", StringComparison.Ordinal)).Select(p => InCabinet.Of(p)!.Heights!.Value).Select(h => (Bottom: h.Bottom - 0.3, Top: h.Top + 0.3)).ToList();
+        var rings = Demo
+            .Parts.Where(p => p.Name.StartsWith("accent ring", StringComparison.Ordinal))
+            .Select(p => InCabinet.Of(p)!.Heights!.Value)
+            .Select(h => (Bottom: h.Bottom - 0.3, Top: h.Top + 0.3))
+            .ToList();
         var gaps = new[] { rings[0].Bottom - 2, rings[1].Bottom - rings[0].Top, rings[2].Bottom - rings[1].Top, 328 - rings[2].Top };
         Assert.All(gaps.Zip(gaps.Skip(1)), pair => Assert.Equal(1.4, pair.Second / pair.First, 1e-3));
     }
@@ -164,7 +223,11 @@ public sealed class PartDrawingTests
         Assert.Empty(InteriorCheck.Of(Demo.Job with { Sheet = Demo.Job.Sheet! with { DepthM = 0.19, MagnetDiameterM = 0.1 } }, Demo.Parts));
 
         // A square window leaves its corners free beside a magnet that fills it, a round one nothing.
-        var filling = Demo.Job.Sheet! with { DepthM = 0.19, MagnetDiameterM = 0.155 };
+        var filling = Demo.Job.Sheet! with
+        {
+            DepthM = 0.19,
+            MagnetDiameterM = 0.155,
+        };
         Assert.Empty(InteriorCheck.Of(Demo.Job with { Sheet = filling }, Demo.Parts));
         var round = Draw("round", VariedProjects.With(Demo.Project, c => c with { Outside = c.Outside! with { CornerRadiusM = 0.122 } }));
         Assert.Contains(InteriorCheck.Of(round.Job with { Sheet = filling }, round.Parts), c => c.First == "wire");
@@ -180,6 +243,5 @@ public sealed class PartDrawingTests
         Assert.Equal(0.9182 * (0.544e-3 * 5e-3 + 16e-6 / 2), bead.VolumeM3, 1e-8);
     }
 
-    private static int Genus(string name) =>
-        MeshReport.Of(Demo.Meshes[Demo.Parts.ToList().FindIndex(p => p.Name == name)].Mesh).Shells.Sum(s => s.GenusCount);
+    private static int Genus(string name) => MeshReport.Of(Demo.Meshes[Demo.Parts.ToList().FindIndex(p => p.Name == name)].Mesh).Shells.Sum(s => s.GenusCount);
 }

@@ -21,7 +21,8 @@ public sealed class PrintingGuardTests
         var place = Demo.Sizes.Outline.Inset(Demo.Sizes.OuterSkin + Demo.Sizes.Core / 2).At(Demo.Sleeve.StrutPitch / 2);
         foreach (var climbed in new[] { 3.0, 6.0, 9.0 })
         {
-            bool Reaches(double far) => sleeve.Layers.Single(l => l.BottomMm < climbed - 0.01 && climbed - 0.01 < l.TopMm).Lower.Contains(place.X, Demo.Sizes.OuterSkin + far);
+            bool Reaches(double far) =>
+                sleeve.Layers.Single(l => l.BottomMm < climbed - 0.01 && climbed - 0.01 < l.TopMm).Lower.Contains(place.X, Demo.Sizes.OuterSkin + far);
             Assert.True(Reaches(climbed - 0.6));
             Assert.False(Reaches(climbed + 0.6));
         }
@@ -63,8 +64,9 @@ public sealed class PrintingGuardTests
     }
 
     [Fact]
-    public void Petg_pieces_go_together_up_to_300_mm() => Gen.Double[0.05, 0.6].Sample(length =>
-        Assert.Equal(length <= 0.3, JointClearance.WantedM(length) - JointClearance.UnevenM(length, 0.004) >= 0), iter: 200);
+    public void Petg_pieces_go_together_up_to_300_mm() =>
+        Gen.Double[0.05, 0.6]
+            .Sample(length => Assert.Equal(length <= 0.3, JointClearance.WantedM(length) - JointClearance.UnevenM(length, 0.004) >= 0), iter: 200);
 
     [Fact]
     public void The_heads_in_their_slots_have_the_gap_that_is_drawn_on_either_side()
@@ -76,8 +78,16 @@ public sealed class PrintingGuardTests
     }
 
     [Fact]
-    public void A_plastic_that_shrinks_more_leaves_less_clearance() => Gen.Select(Gen.Double[0, 0.02], Gen.Double[1e-4, 0.02]).Sample((less, more) =>
-        Assert.All(JointClearance.Of(Demo, 1, less).OrderBy(j => j.What).Zip(JointClearance.Of(Demo, 1, less + more).OrderBy(j => j.What)), p => Assert.True(p.Second.SpareM < p.First.SpareM)), iter: 50);
+    public void A_plastic_that_shrinks_more_leaves_less_clearance() =>
+        Gen.Select(Gen.Double[0, 0.02], Gen.Double[1e-4, 0.02])
+            .Sample(
+                (less, more) =>
+                    Assert.All(
+                        JointClearance.Of(Demo, 1, less).OrderBy(j => j.What).Zip(JointClearance.Of(Demo, 1, less + more).OrderBy(j => j.What)),
+                        p => Assert.True(p.Second.SpareM < p.First.SpareM)
+                    ),
+                iter: 50
+            );
 
     [Fact]
     public void The_tightest_joint_comes_first()

@@ -13,9 +13,11 @@ public sealed class RecessTests
 {
     private static readonly Lazy<Drawn> Cabinet = new(() => Draw("recessed", Recessed(0.001)));
 
-    private static Project Recessed(double? depthM, DriverSheet? sheet = null) => VariedProjects.With(DemoProject.Project, c => c with { Openings = c.Openings! with { RecessM = depthM } })
-        with
-    { Driver = new DriverChoice(null, sheet ?? Dunlin) };
+    private static Project Recessed(double? depthM, DriverSheet? sheet = null) =>
+        VariedProjects.With(DemoProject.Project, c => c with { Openings = c.Openings! with { RecessM = depthM } }) with
+        {
+            Driver = new DriverChoice(null, sheet ?? Dunlin),
+        };
 
     private static DriverSheet Dunlin => DemoDrivers.All.Single(d => d.Name == "Dunlin 8");
 
@@ -50,7 +52,11 @@ public sealed class RecessTests
         // A driver's share is 230 mm: 115 less 111 less 0.3 of play and 2 of rim; without a recess 4 mm.
         var worst = FrontFit.Of(sizes, Dunlin, 0.186).Single(f => f.What.Contains("recess", StringComparison.Ordinal));
         Assert.Equal(0.0017, worst.SpareM, 1e-9);
-        Assert.Equal(0.004, FrontFit.Of(sizes with { Recess = 0, Flange = 0 }, Dunlin, 0.186).Single(f => f.What.Contains("flange", StringComparison.Ordinal)).SpareM, 1e-9);
+        Assert.Equal(
+            0.004,
+            FrontFit.Of(sizes with { Recess = 0, Flange = 0 }, Dunlin, 0.186).Single(f => f.What.Contains("flange", StringComparison.Ordinal)).SpareM,
+            1e-9
+        );
         var recesses = PlateLayout.Front(sizes).Recesses;
         Assert.Equal(230 - 222.6, recesses[0].DistanceTo(recesses[1]), 1e-9);
         var narrow = Finding("driver/fits-the-front", VariedProjects.With(Recessed(0.001), c => c with { Outside = c.Outside! with { WidthM = 0.226 } }));
@@ -59,21 +65,28 @@ public sealed class RecessTests
     }
 
     [Fact]
-    public void The_drawn_plate_is_that_of_the_figures_and_every_part_is_closed() => Assert.All(Cabinet.Value.Parts.Zip(Cabinet.Value.Meshes), p =>
-    {
-        Assert.True(p.Second.Watertight, p.First.Name);
-        if (p.First.Name == "front outer plate")
-        {
-            Assert.Single(Connections.Pieces(p.First.Solid));
-            Assert.InRange(p.First.Solid.VolumeM3 / Cabinet.Value.Facts.Parts.Single(f => f.Name == p.First.Name).VolumeM3, 0.995, 1.005);
-        }
-    });
+    public void The_drawn_plate_is_that_of_the_figures_and_every_part_is_closed() =>
+        Assert.All(
+            Cabinet.Value.Parts.Zip(Cabinet.Value.Meshes),
+            p =>
+            {
+                Assert.True(p.Second.Watertight, p.First.Name);
+                if (p.First.Name == "front outer plate")
+                {
+                    Assert.Single(Connections.Pieces(p.First.Solid));
+                    Assert.InRange(p.First.Solid.VolumeM3 / Cabinet.Value.Facts.Parts.Single(f => f.Name == p.First.Name).VolumeM3, 0.995, 1.005);
+                }
+            }
+        );
 
     [Fact]
     public void The_face_of_the_drawn_front_is_open_where_the_flange_goes_and_whole_behind_it()
     {
         var front = InCabinet.Of(Cabinet.Value.Parts.Single(p => p.Name == "front outer plate"))!;
-        var under = Region.Disc(122, 122, 222).Cut(Region.Disc(122, 122, 187)).Cut(Region.JoinAll(Cabinet.Value.Facts.Geometry!.Front.Layout.Pilots.Select(p => p.Grown(0.1).ToRegion())));
+        var under = Region
+            .Disc(122, 122, 222)
+            .Cut(Region.Disc(122, 122, 187))
+            .Cut(Region.JoinAll(Cabinet.Value.Facts.Geometry!.Front.Layout.Pilots.Select(p => p.Grown(0.1).ToRegion())));
         Assert.Equal(0, front.Between(0, 1).Layers.Sum(l => l.Lower.Intersect(under).AreaM2));
         Assert.All(front.Between(1, 2).Layers, l => Assert.Equal(under.AreaM2, l.Lower.Intersect(under).AreaM2, 1e-9));
     }
@@ -90,7 +103,8 @@ public sealed class RecessTests
     public void The_trim_ring_lies_on_the_flange_that_stands_out_by_as_much_less()
     {
         // Printed face down, the ring's rear is its upper face.
-        double RearMm(Drawn cabinet) => cabinet.Parts.Single(p => p.Name == "trim ring").Place!.Apply(new MeshPoint(0, 0, (int)(BuildUp.TrimThickness * 1000))).Y / 1000.0;
+        double RearMm(Drawn cabinet) =>
+            cabinet.Parts.Single(p => p.Name == "trim ring").Place!.Apply(new MeshPoint(0, 0, (int)(BuildUp.TrimThickness * 1000))).Y / 1000.0;
         Assert.Equal(-Dunlin.FlangeThicknessM!.Value * 1e3, RearMm(Demo), 1e-9);
         Assert.Equal(1 - Dunlin.FlangeThicknessM!.Value * 1e3, RearMm(Cabinet.Value), 1e-9);
     }
@@ -98,7 +112,10 @@ public sealed class RecessTests
     [Fact]
     public void The_driver_stands_deeper_by_the_recess_and_has_as_much_less_room_behind_it()
     {
-        var (plain, recessed) = (Finding("driver/clear-of-braces-skins-and-rear", Recessed(null)), Finding("driver/clear-of-braces-skins-and-rear", Recessed(0.001)));
+        var (plain, recessed) = (
+            Finding("driver/clear-of-braces-skins-and-rear", Recessed(null)),
+            Finding("driver/clear-of-braces-skins-and-rear", Recessed(0.001))
+        );
         Assert.Equal(plain.Limit!.Value - 0.001, recessed.Limit!.Value, 1e-12);
         Assert.Equal(plain.Value, recessed.Value);
     }
@@ -107,7 +124,10 @@ public sealed class RecessTests
     public void A_flange_that_is_not_stated_leaves_it_unknown_and_nothing_is_drawn()
     {
         var project = Recessed(0.001, Dunlin with { FlangeM = null });
-        Assert.Equal((Verdict.Unknown, "not stated yet: flange of the driver (driver.flange)"), (Finding("driver/fits-the-front", project).Verdict, Finding("driver/fits-the-front", project).Because));
+        Assert.Equal(
+            (Verdict.Unknown, "not stated yet: flange of the driver (driver.flange)"),
+            (Finding("driver/fits-the-front", project).Verdict, Finding("driver/fits-the-front", project).Because)
+        );
         var (plain, drawn) = (new Facts(Recessed(null), []).Geometry!, new Facts(project, []).Geometry!);
         Assert.Equal(plain.OuterPlateM3(plain.Front), drawn.OuterPlateM3(drawn.Front));
         Assert.Empty(drawn.Front.Layout.Recesses);

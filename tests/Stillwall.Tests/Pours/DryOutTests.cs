@@ -17,14 +17,17 @@ public class DryOutTests
     [Fact]
     public void Weighings_on_an_exponential_give_it_back()
     {
-        Gen.Select(Gen.Double[5, 15], Gen.Double[0.5, 4], Gen.Double[3, 30], Gen.Double[0, 40]).Sample((dry, excess, tau, first) =>
-        {
-            var weighIns = Enumerable.Range(0, 5).Select(i => new WeighIn(first + i * tau / 3, dry + excess * Math.Exp(-i / 3.0))).ToArray();
-            var fit = DryOut.Fit(weighIns)!;
-            Assert.Equal(dry, fit.DryMassKg, 1e-5);
-            Assert.Equal(tau, fit.TimeConstantDays, 1e-4 * tau);
-            Assert.Equal(excess, fit.ExcessKg, 1e-5);
-        });
+        Gen.Select(Gen.Double[5, 15], Gen.Double[0.5, 4], Gen.Double[3, 30], Gen.Double[0, 40])
+            .Sample(
+                (dry, excess, tau, first) =>
+                {
+                    var weighIns = Enumerable.Range(0, 5).Select(i => new WeighIn(first + i * tau / 3, dry + excess * Math.Exp(-i / 3.0))).ToArray();
+                    var fit = DryOut.Fit(weighIns)!;
+                    Assert.Equal(dry, fit.DryMassKg, 1e-5);
+                    Assert.Equal(tau, fit.TimeConstantDays, 1e-4 * tau);
+                    Assert.Equal(excess, fit.ExcessKg, 1e-5);
+                }
+            );
     }
 
     [Fact]

@@ -30,12 +30,15 @@ public class FormTests
     [Fact]
     public void The_widest_bay_and_the_greatest_pressure_just_reach_the_limit()
     {
-        Gen.Select(Gen.Double[500, 20000], Gen.Double[1e-5, 1e-3], Gen.Double[0.0008, 0.005]).Sample((pressure, limit, thickness) =>
-        {
-            var bay = SkinBulge.WidestBayM(pressure, limit, thickness, 1e9, 0.38);
-            Assert.Equal(limit, SkinBulge.Skin(pressure, bay, bay, thickness, 1e9, 0.38).BulgeM, 1e-9 * limit);
-            Assert.Equal(pressure, SkinBulge.GreatestPressurePa(bay, limit, thickness, 1e9, 0.38), 1e-9 * pressure);
-        });
+        Gen.Select(Gen.Double[500, 20000], Gen.Double[1e-5, 1e-3], Gen.Double[0.0008, 0.005])
+            .Sample(
+                (pressure, limit, thickness) =>
+                {
+                    var bay = SkinBulge.WidestBayM(pressure, limit, thickness, 1e9, 0.38);
+                    Assert.Equal(limit, SkinBulge.Skin(pressure, bay, bay, thickness, 1e9, 0.38).BulgeM, 1e-9 * limit);
+                    Assert.Equal(pressure, SkinBulge.GreatestPressurePa(bay, limit, thickness, 1e9, 0.38), 1e-9 * pressure);
+                }
+            );
     }
 
     // wL⁴/(384EI) for a web of 2 × 16 mm over 200 mm, 3 kPa on a pitch of 40 mm: w = 120 N/m, I = 6.8267e-10 m⁴, E = 1 GPa → 0.7324 mm.
@@ -50,12 +53,15 @@ public class FormTests
     [Fact]
     public void Lifts_never_stand_higher_than_the_skins_bear_and_one_fewer_would()
     {
-        Gen.Select(Gen.Double[0.05, 0.6], Gen.Double[0.03, 0.7]).Sample((height, bears) =>
-        {
-            var lifts = FormPressure.Lifts(height, bears);
-            Assert.True(height / lifts <= bears * (1 + 1e-8));
-            Assert.True(lifts == 1 || height / (lifts - 1) > bears);
-        });
+        Gen.Select(Gen.Double[0.05, 0.6], Gen.Double[0.03, 0.7])
+            .Sample(
+                (height, bears) =>
+                {
+                    var lifts = FormPressure.Lifts(height, bears);
+                    Assert.True(height / lifts <= bears * (1 + 1e-8));
+                    Assert.True(lifts == 1 || height / (lifts - 1) > bears);
+                }
+            );
     }
 
     // Archimedes: ten litres under 1600 kg/m³ carry 16 kg.

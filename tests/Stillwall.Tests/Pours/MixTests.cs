@@ -59,25 +59,31 @@ public class MixTests
     [Fact]
     public void What_goes_in_comes_out_and_the_volume_turns_round()
     {
-        Gen.Select(AnyMix, Gen.Double[0.01, 50], Gen.Double[0.3, 20]).Sample((kind, powder, ratio) =>
-        {
-            var mix = Mix.FromPowder(kind, powder, ratio);
-            Assert.Equal(mix.PowderKg + mix.WaterKg, mix.DryMassKg + mix.FreeWaterKg, 1e-9 * mix.WetMassKg);
-            Assert.True(mix.FreeWaterKg >= 0 && mix.Porosity is >= 0 and < 1);
-            Assert.InRange(mix.AdiabaticPeakC!.Value, mix.AdiabaticPeakRangeC![0], mix.AdiabaticPeakRangeC[1]);
-            Assert.Equal(powder, Mix.FromVolume(kind, mix.SlurryVolumeM3, ratio).PowderKg, 1e-9 * powder);
-        });
+        Gen.Select(AnyMix, Gen.Double[0.01, 50], Gen.Double[0.3, 20])
+            .Sample(
+                (kind, powder, ratio) =>
+                {
+                    var mix = Mix.FromPowder(kind, powder, ratio);
+                    Assert.Equal(mix.PowderKg + mix.WaterKg, mix.DryMassKg + mix.FreeWaterKg, 1e-9 * mix.WetMassKg);
+                    Assert.True(mix.FreeWaterKg >= 0 && mix.Porosity is >= 0 and < 1);
+                    Assert.InRange(mix.AdiabaticPeakC!.Value, mix.AdiabaticPeakRangeC![0], mix.AdiabaticPeakRangeC[1]);
+                    Assert.Equal(powder, Mix.FromVolume(kind, mix.SlurryVolumeM3, ratio).PowderKg, 1e-9 * powder);
+                }
+            );
     }
 
     [Fact]
     public void More_powder_makes_a_denser_slurry_and_a_denser_cast()
     {
-        Gen.Select(AnyMix, Gen.Double[0.5, 5], Gen.Double[1.01, 2]).Sample((kind, ratio, more) =>
-        {
-            var (thin, rich) = (Mix.FromPowder(kind, 1, ratio), Mix.FromPowder(kind, 1, ratio * more));
-            Assert.True(rich.SlurryDensityKgM3 > thin.SlurryDensityKgM3);
-            Assert.True(rich.DryDensityKgM3 > thin.DryDensityKgM3);
-        });
+        Gen.Select(AnyMix, Gen.Double[0.5, 5], Gen.Double[1.01, 2])
+            .Sample(
+                (kind, ratio, more) =>
+                {
+                    var (thin, rich) = (Mix.FromPowder(kind, 1, ratio), Mix.FromPowder(kind, 1, ratio * more));
+                    Assert.True(rich.SlurryDensityKgM3 > thin.SlurryDensityKgM3);
+                    Assert.True(rich.DryDensityKgM3 > thin.DryDensityKgM3);
+                }
+            );
     }
 
     [Fact]
@@ -95,7 +101,14 @@ public class MixTests
     [Fact]
     public void A_mix_of_unknown_heat_has_no_peak()
     {
-        var own = CastMixes.FromOwn(new Stillwall.Projects.OwnMix { PowderDensityKgM3 = 2700, BoundWater = 0.1, ModulusPa = 5e9 });
+        var own = CastMixes.FromOwn(
+            new Stillwall.Projects.OwnMix
+            {
+                PowderDensityKgM3 = 2700,
+                BoundWater = 0.1,
+                ModulusPa = 5e9,
+            }
+        );
         var mix = Mix.FromPowder(own, 1, 2);
         Assert.Null(mix.AdiabaticPeakC);
         Assert.Null(mix.AdiabaticPeakRangeC);
@@ -106,7 +119,22 @@ public class MixTests
     public void A_mix_is_written_with_the_keys_of_its_document()
     {
         var text = JsonSerializer.Serialize(Mix.FromVolume(CastMixes.Plaster, 0.001, 1.5), SnakeCase);
-        foreach (var key in (string[])["powder_kg", "water_kg", "slurry_volume_m3", "slurry_density_kg_m3", "wet_mass_kg", "dry_mass_kg", "free_water_kg", "dry_density_kg_m3", "porosity", "adiabatic_peak_c", "adiabatic_peak_range_c"])
+        foreach (
+            var key in (string[])
+                [
+                    "powder_kg",
+                    "water_kg",
+                    "slurry_volume_m3",
+                    "slurry_density_kg_m3",
+                    "wet_mass_kg",
+                    "dry_mass_kg",
+                    "free_water_kg",
+                    "dry_density_kg_m3",
+                    "porosity",
+                    "adiabatic_peak_c",
+                    "adiabatic_peak_range_c",
+                ]
+        )
         {
             Assert.Contains($"\"{key}\":", text, StringComparison.Ordinal);
         }

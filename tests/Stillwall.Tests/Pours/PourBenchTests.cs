@@ -7,7 +7,13 @@ namespace Stillwall.Tests.Pours;
 /// <summary>The pour moment by moment, against times worked by hand.</summary>
 public sealed class PourBenchTests
 {
-    private static readonly PourJob TwoLifts = new() { Mix = CastMixes.Plaster, CavityVolumeM3 = 0.0065, BucketM3 = 0.005, LiftShares = [0.5, 0.5] };
+    private static readonly PourJob TwoLifts = new()
+    {
+        Mix = CastMixes.Plaster,
+        CavityVolumeM3 = 0.0065,
+        BucketM3 = 0.005,
+        LiftShares = [0.5, 0.5],
+    };
 
     // By hand: each lift is one bucket of 3.575 L; 2 min of soaking, 1 min of stirring, 107.25 s of pouring at 2 L/min; plaster sets in 30 min.
     [Fact]
@@ -15,7 +21,9 @@ public sealed class PourBenchTests
     {
         var steps = Bench(TwoLifts, [0.04, 0.28]).Steps.Where(s => s.Batch == 1).ToList();
         Assert.Equal(
-            [PourAction.Soak, PourAction.Stir, PourAction.Pour, PourAction.Empty, PourAction.PourBy, PourAction.NextLift], steps.Select(s => s.Action));
+            [PourAction.Soak, PourAction.Stir, PourAction.Pour, PourAction.Empty, PourAction.PourBy, PourAction.NextLift],
+            steps.Select(s => s.Action)
+        );
         Assert.All(new[] { 0, 120, 180, 287.25, 600, 1800 }.Zip(steps), pair => Assert.Equal(pair.First, pair.Second.AtS, 1e-6));
     }
 
@@ -39,25 +47,30 @@ public sealed class PourBenchTests
 
     [Fact]
     public void Every_bucket_is_soaked_stirred_and_poured_in_this_order_for_as_long_as_stated() =>
-        Gen.Select(Gen.Double[0.001, 0.03], Gen.Double[0.001, 0.02], Gen.Double[0, 90], Gen.Double[10, 120], Gen.Int[1, 4]).Sample((cavity, bucket, soak, stir, people) =>
-        {
-            var job = TwoLifts with { CavityVolumeM3 = cavity, BucketM3 = bucket, SoakS = soak, StirS = stir, People = people };
-            var bench = Bench(job, [0.1, 0.2]);
-            Assert.Equal(Enumerable.Range(1, bench.Plan.Batches.Count), bench.Steps.Select(s => s.Batch).Distinct());
-            Assert.All(bench.Steps.GroupBy(s => s.Batch), batch =>
-            {
-                var at = batch.ToDictionary(s => s.Action, s => s.AtS);
-                Assert.Equal(soak, at[PourAction.Stir] - at[PourAction.Soak], 1e-6);
-                Assert.Equal(stir, at[PourAction.Pour] - at[PourAction.Stir], 1e-6);
-                Assert.True(at[PourAction.Empty] > at[PourAction.Pour]);
-                Assert.Equal(600, at[PourAction.PourBy] - at[PourAction.Soak], 1e-6);
-            });
-            Assert.Single(bench.Steps, s => s.Action == PourAction.NextLift);
-        });
+        Gen.Select(Gen.Double[0.001, 0.03], Gen.Double[0.001, 0.02], Gen.Double[0, 90], Gen.Double[10, 120], Gen.Int[1, 4])
+            .Sample(
+                (cavity, bucket, soak, stir, people) =>
+                {
+                    var job = TwoLifts with { CavityVolumeM3 = cavity, BucketM3 = bucket, SoakS = soak, StirS = stir, People = people };
+                    var bench = Bench(job, [0.1, 0.2]);
+                    Assert.Equal(Enumerable.Range(1, bench.Plan.Batches.Count), bench.Steps.Select(s => s.Batch).Distinct());
+                    Assert.All(
+                        bench.Steps.GroupBy(s => s.Batch),
+                        batch =>
+                        {
+                            var at = batch.ToDictionary(s => s.Action, s => s.AtS);
+                            Assert.Equal(soak, at[PourAction.Stir] - at[PourAction.Soak], 1e-6);
+                            Assert.Equal(stir, at[PourAction.Pour] - at[PourAction.Stir], 1e-6);
+                            Assert.True(at[PourAction.Empty] > at[PourAction.Pour]);
+                            Assert.Equal(600, at[PourAction.PourBy] - at[PourAction.Soak], 1e-6);
+                        }
+                    );
+                    Assert.Single(bench.Steps, s => s.Action == PourAction.NextLift);
+                }
+            );
 
     [Fact]
-    public void One_height_for_each_lift_is_wanted() =>
-        Assert.Throws<ArgumentException>(() => Bench(TwoLifts, [0.3]));
+    public void One_height_for_each_lift_is_wanted() => Assert.Throws<ArgumentException>(() => Bench(TwoLifts, [0.3]));
 
     private static PourBench Bench(PourJob job, IReadOnlyList<double> heightsM) => PourBench.Of(PourClock.Plan(job)!, job, heightsM);
 }

@@ -6,21 +6,35 @@ namespace Stillwall.Tests.Pours;
 
 public class PourClockTests
 {
-    private static readonly PourJob Evening = new() { Mix = CastMixes.Plaster, CavityVolumeM3 = 0.0065, BucketM3 = 0.005 };
+    private static readonly PourJob Evening = new()
+    {
+        Mix = CastMixes.Plaster,
+        CavityVolumeM3 = 0.0065,
+        BucketM3 = 0.005,
+    };
 
     private static readonly Gen<PourJob> AnyJob = Gen.Select(
-        Gen.Double[0.001, 0.03], Gen.Double[0.001, 0.02], Gen.Double[240, 2400], Gen.Double[0, 90], Gen.Double[10, 120], Gen.Double[1e-5, 3e-4], Gen.Int[1, 4], Gen.Int[1, 4],
-        (cavity, bucket, life, soak, stir, rate, people, lifts) => new PourJob
-        {
-            Mix = CastMixes.Plaster with { Times = new CastTimes(life, life * 1.2, life * 3, life * 3) },
-            CavityVolumeM3 = cavity,
-            BucketM3 = bucket,
-            SoakS = soak,
-            StirS = stir,
-            PourRateM3S = rate,
-            People = people,
-            LiftShares = [.. Enumerable.Repeat(1.0 / lifts, lifts)],
-        });
+        Gen.Double[0.001, 0.03],
+        Gen.Double[0.001, 0.02],
+        Gen.Double[240, 2400],
+        Gen.Double[0, 90],
+        Gen.Double[10, 120],
+        Gen.Double[1e-5, 3e-4],
+        Gen.Int[1, 4],
+        Gen.Int[1, 4],
+        (cavity, bucket, life, soak, stir, rate, people, lifts) =>
+            new PourJob
+            {
+                Mix = CastMixes.Plaster with { Times = new CastTimes(life, life * 1.2, life * 3, life * 3) },
+                CavityVolumeM3 = cavity,
+                BucketM3 = bucket,
+                SoakS = soak,
+                StirS = stir,
+                PourRateM3S = rate,
+                People = people,
+                LiftShares = [.. Enumerable.Repeat(1.0 / lifts, lifts)],
+            }
+    );
 
     // By hand: 6.5 L and a tenth are 7.15 L, a bucket of 5 L takes 4, so two of 3.575 L; 180 s of mixing and 107.25 s of pouring at 2 L/min.
     [Fact]
@@ -79,11 +93,14 @@ public class PourClockTests
         AnyJob.Sample(job =>
         {
             var plan = PourClock.Plan(job)!;
-            Assert.All(plan.Batches.Zip(plan.Batches.Skip(1)), pair =>
-            {
-                Assert.True(pair.Second.PourStartS >= pair.First.PourEndS - 1e-6);
-                Assert.True(pair.Second.StartS >= pair.First.PourStartS - 1e-6);
-            });
+            Assert.All(
+                plan.Batches.Zip(plan.Batches.Skip(1)),
+                pair =>
+                {
+                    Assert.True(pair.Second.PourStartS >= pair.First.PourEndS - 1e-6);
+                    Assert.True(pair.Second.StartS >= pair.First.PourStartS - 1e-6);
+                }
+            );
         });
     }
 

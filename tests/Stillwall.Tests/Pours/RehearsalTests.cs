@@ -20,7 +20,8 @@ public sealed class RehearsalTests
     [InlineData(3.60, RehearsalReading.TakesLess)]
     [InlineData(0, RehearsalReading.TakesLess)]
     [InlineData(3.70, RehearsalReading.TakesMore)]
-    public void A_hundredth_off_says_what_to_look_for(double weighedKg, RehearsalReading reading) => Assert.Equal(reading, WaterRehearsal.Read(3.65, weighedKg));
+    public void A_hundredth_off_says_what_to_look_for(double weighedKg, RehearsalReading reading) =>
+        Assert.Equal(reading, WaterRehearsal.Read(3.65, weighedKg));
 
     [Theory]
     [InlineData(1, Verdict.Holds, null)]
@@ -28,8 +29,16 @@ public sealed class RehearsalTests
     [InlineData(1.03, Verdict.Tight, "leaks")]
     public void A_rehearsal_in_the_logbook_is_held_against_the_cavity(double ratio, Verdict verdict, string? remedy)
     {
-        var entry = new LogEntry { Date = new DateOnly(2027, 1, 4), Kind = "actual", Part = "water rehearsal", MassKg = ratio * Demo.RehearsalWaterKg!.Value };
-        var finding = Appraisal.WithoutRemedies(DemoProject.Project with { Logbook = [entry] }, DemoDrivers.All).Findings.Single(f => f.Id == "logbook/plan-against-actual");
+        var entry = new LogEntry
+        {
+            Date = new DateOnly(2027, 1, 4),
+            Kind = "actual",
+            Part = "water rehearsal",
+            MassKg = ratio * Demo.RehearsalWaterKg!.Value,
+        };
+        var finding = Appraisal
+            .WithoutRemedies(DemoProject.Project with { Logbook = [entry] }, DemoDrivers.All)
+            .Findings.Single(f => f.Id == "logbook/plan-against-actual");
         Assert.Equal(verdict, finding.Verdict);
         Assert.Contains(remedy ?? "", finding.Remedy ?? "", StringComparison.Ordinal);
         Assert.Equal(remedy is null, finding.Remedy is null);
@@ -68,7 +77,9 @@ public sealed class RehearsalTests
     {
         var first = Demo.Bench!.Plan.Batches[0].PowderKg;
         var stock = DemoProject.Project.Stock!.Select(s => s.Item == "cast powder" ? s with { Amount = s.Amount with { Value = first + 0.01 } } : s);
-        var finding = Appraisal.WithoutRemedies(DemoProject.Project with { Stock = [.. stock] }, DemoDrivers.All).Findings.Single(f => f.Id == "pour/powder-in-stock-with-reserve");
+        var finding = Appraisal
+            .WithoutRemedies(DemoProject.Project with { Stock = [.. stock] }, DemoDrivers.All)
+            .Findings.Single(f => f.Id == "pour/powder-in-stock-with-reserve");
         Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Contains($"run out after batch 1 of {Demo.Bench.Plan.Batches.Count}", finding.Because, StringComparison.Ordinal);
     }

@@ -25,8 +25,15 @@ public class SettingHeatTests
         var slurry = Mix.SlurryC(CastMixes.Plaster, 1.5, 20, 5);
         Assert.Equal(9.19, slurry, 0.005);
         Assert.Equal(20, Mix.SlurryC(CastMixes.Plaster, 1.5, 20, 20), 1e-12);
-        double Peak(double start) => SettingHeat.Expected(CastMixes.Plaster, Mix.FromPowder(CastMixes.Plaster, 1, 1.5, start), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20, start)!.ExpectedPeakC;
-        Assert.Equal(SettingHeat.Expected(CastMixes.Plaster, Mix.FromPowder(CastMixes.Plaster, 1, 1.5), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20)!.ExpectedPeakC, Peak(20), 1e-9);
+        double Peak(double start) =>
+            SettingHeat
+                .Expected(CastMixes.Plaster, Mix.FromPowder(CastMixes.Plaster, 1, 1.5, start), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20, start)!
+                .ExpectedPeakC;
+        Assert.Equal(
+            SettingHeat.Expected(CastMixes.Plaster, Mix.FromPowder(CastMixes.Plaster, 1, 1.5), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20)!.ExpectedPeakC,
+            Peak(20),
+            1e-9
+        );
         Assert.InRange(Peak(20) - Peak(slurry), 5, 20 - slurry);
     }
 
@@ -51,27 +58,38 @@ public class SettingHeatTests
     [InlineData(15)]
     public void Heat_is_kept_with_a_start_of_its_own(double startRiseK)
     {
-        var warm = TransientWall.Warm([new HeatLayer(0.002, 0.2, 1.6e6), new HeatLayer(0.012, 0.6, 2.8e6, 1e5, startRiseK), new HeatLayer(0.002, 0.2, 1.6e6)], 1200, 8)!;
+        var warm = TransientWall.Warm(
+            [new HeatLayer(0.002, 0.2, 1.6e6), new HeatLayer(0.012, 0.6, 2.8e6, 1e5, startRiseK), new HeatLayer(0.002, 0.2, 1.6e6)],
+            1200,
+            8
+        )!;
         Assert.Equal(warm.ReleasedJM2, warm.StoredJM2 + warm.LostJM2, 1e-9 * warm.ReleasedJM2);
     }
 
     [Fact]
     public void The_expected_peak_lies_between_the_room_and_the_peak_without_loss()
     {
-        Gen.Select(Gen.Double[0.004, 0.03], Gen.Double[0.001, 0.004], Gen.Double[1.2, 2.5], Gen.Double[5, 30]).Sample((core, skin, ratio, air) =>
-        {
-            var poured = Mix.FromPowder(CastMixes.Plaster, 1, ratio, air);
-            var warm = SettingHeat.Expected(CastMixes.Plaster, poured, core, SkinMaterials.Pla, skin, skin, air)!.ExpectedPeakC;
-            Assert.InRange(warm, air, poured.AdiabaticPeakC!.Value);
-            Assert.True(SettingHeat.Expected(CastMixes.Plaster, poured, core * 1.2, SkinMaterials.Pla, skin, skin, air)!.ExpectedPeakC > warm);
-        });
+        Gen.Select(Gen.Double[0.004, 0.03], Gen.Double[0.001, 0.004], Gen.Double[1.2, 2.5], Gen.Double[5, 30])
+            .Sample(
+                (core, skin, ratio, air) =>
+                {
+                    var poured = Mix.FromPowder(CastMixes.Plaster, 1, ratio, air);
+                    var warm = SettingHeat.Expected(CastMixes.Plaster, poured, core, SkinMaterials.Pla, skin, skin, air)!.ExpectedPeakC;
+                    Assert.InRange(warm, air, poured.AdiabaticPeakC!.Value);
+                    Assert.True(SettingHeat.Expected(CastMixes.Plaster, poured, core * 1.2, SkinMaterials.Pla, skin, skin, air)!.ExpectedPeakC > warm);
+                }
+            );
     }
 
     [Fact]
     public void A_very_thick_wall_keeps_all_its_heat()
     {
         var poured = Mix.FromPowder(CastMixes.Plaster, 1, 1.5);
-        Assert.Equal(poured.AdiabaticPeakC!.Value, SettingHeat.Expected(CastMixes.Plaster, poured, 5, SkinMaterials.Petg, 0.002, 0.002, 20)!.ExpectedPeakC, 0.1);
+        Assert.Equal(
+            poured.AdiabaticPeakC!.Value,
+            SettingHeat.Expected(CastMixes.Plaster, poured, 5, SkinMaterials.Petg, 0.002, 0.002, 20)!.ExpectedPeakC,
+            0.1
+        );
     }
 
     [Fact]
@@ -85,12 +103,15 @@ public class SettingHeatTests
 
     [Fact]
     public void Unknown_heat_gives_no_peak() =>
-        Assert.Null(SettingHeat.Expected(CastMixes.Plaster with { Heat = null }, Mix.FromPowder(CastMixes.Plaster, 1, 1.5), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20));
+        Assert.Null(
+            SettingHeat.Expected(CastMixes.Plaster with { Heat = null }, Mix.FromPowder(CastMixes.Plaster, 1, 1.5), 0.012, SkinMaterials.Petg, 0.002, 0.002, 20)
+        );
 
     // A second method: outer skin, cast and inner skin cut into slices, explicit steps of time, still air of 8 W/(m²·K) outside and nothing inside.
     private static double Slices(CastMix mix, MixFigures poured, double coreM, SkinMaterial skin, double skinM)
     {
-        const int InSkin = 4, InCore = 24;
+        const int InSkin = 4,
+            InCore = 24;
         const double Step = 0.02;
         var castHeat = (poured.DryMassKg * mix.Thermal.SpecificHeatJKgK + poured.FreeWaterKg * 4180) / poured.SlurryVolumeM3;
         var plastic = (Size: skinM / InSkin, Heat: skin.DensityKgM3 * skin.SpecificHeatJKgK, Conducts: skin.ConductivityWMK, Source: 0.0);

@@ -22,15 +22,21 @@ public sealed class KeyNamesTests
     [InlineData("driver.depth", "not stated yet: depth of the driver (driver.depth)")]
     [InlineData("measured.system_q", "not measured yet: Q of the finished cabinet (measured.system_q)")]
     [InlineData("no candidate is called \"Rail 8\"", "no candidate is called \"Rail 8\"")]
-    public void What_is_missing_is_told_with_its_key_and_a_reason_stays_as_it_is(string missing, string sentence) => Assert.Equal(sentence, KeyNames.Missing(missing));
+    public void What_is_missing_is_told_with_its_key_and_a_reason_stays_as_it_is(string missing, string sentence) =>
+        Assert.Equal(sentence, KeyNames.Missing(missing));
 
     [Fact]
-    public void Several_reasons_are_told_together_and_none_twice() => Assert.Equal(
-        "not stated yet: driver, room (brief.room); the core is full of struts; not measured yet: fill factor (measured.fill_factor)",
-        KeyNames.Together(
-        [
-            KeyNames.Missing("driver"), "the core is full of struts", KeyNames.Missing("brief.room"), KeyNames.Missing("driver"), KeyNames.Missing("measured.fill_factor"),
-        ]));
+    public void Several_reasons_are_told_together_and_none_twice() =>
+        Assert.Equal(
+            "not stated yet: driver, room (brief.room); the core is full of struts; not measured yet: fill factor (measured.fill_factor)",
+            KeyNames.Together([
+                KeyNames.Missing("driver"),
+                "the core is full of struts",
+                KeyNames.Missing("brief.room"),
+                KeyNames.Missing("driver"),
+                KeyNames.Missing("measured.fill_factor"),
+            ])
+        );
 
     [Fact]
     public void No_finding_makes_a_sentence_of_a_key()

@@ -25,33 +25,41 @@ public class ModelTests
     public void A_name_says_its_unit(string name, string stem, Dimension dimension) => Assert.Equal((stem, dimension), UnitSuffix.Split(name));
 
     [Fact]
-    public void No_block_has_a_key_twice() => Assert.All(Blocks(), block =>
-        Assert.Equal(block.Fields.Select(f => f.Key).Distinct(StringComparer.Ordinal), block.Fields.Select(f => f.Key)));
+    public void No_block_has_a_key_twice() =>
+        Assert.All(Blocks(), block => Assert.Equal(block.Fields.Select(f => f.Key).Distinct(StringComparer.Ordinal), block.Fields.Select(f => f.Key)));
 
     [Fact]
     public void Every_block_takes_a_note() => Assert.All(Blocks(), block => Assert.NotNull(block.Find("note")));
 
     [Fact]
-    public void Every_number_of_the_file_has_a_span_and_its_default_lies_in_it() => Assert.All(
-        Blocks().SelectMany(block => block.Fields.Select(field => (block, field))).Where(f => f.field.Kind is FieldKind.Quantity or FieldKind.Number or FieldKind.Whole or FieldKind.Quantities),
-        entry =>
-        {
-            var (block, field) = entry;
-            Assert.True(field.Span is not null, $"{block.Type.Name}.{field.Property.Name} has no [Within]");
-            if (!field.Required && field.Kind != FieldKind.Quantities && field.Property.GetValue(block.Defaults) is { } initial)
+    public void Every_number_of_the_file_has_a_span_and_its_default_lies_in_it() =>
+        Assert.All(
+            Blocks()
+                .SelectMany(block => block.Fields.Select(field => (block, field)))
+                .Where(f => f.field.Kind is FieldKind.Quantity or FieldKind.Number or FieldKind.Whole or FieldKind.Quantities),
+            entry =>
             {
-                Assert.InRange(Convert.ToDouble(initial, System.Globalization.CultureInfo.InvariantCulture), field.Span.Least, field.Span.Greatest);
+                var (block, field) = entry;
+                Assert.True(field.Span is not null, $"{block.Type.Name}.{field.Property.Name} has no [Within]");
+                if (!field.Required && field.Kind != FieldKind.Quantities && field.Property.GetValue(block.Defaults) is { } initial)
+                {
+                    Assert.InRange(Convert.ToDouble(initial, System.Globalization.CultureInfo.InvariantCulture), field.Span.Least, field.Span.Greatest);
+                }
             }
-        });
+        );
 
     [Fact]
-    public void Every_word_that_is_a_default_is_one_of_the_words() => Assert.All(Blocks().SelectMany(b => b.Fields.Select(f => (b, f))).Where(e => e.f.Words.Count > 0), entry =>
-    {
-        if (entry.f.Property.GetValue(entry.b.Defaults) is string word)
-        {
-            Assert.Contains(word, entry.f.Words);
-        }
-    });
+    public void Every_word_that_is_a_default_is_one_of_the_words() =>
+        Assert.All(
+            Blocks().SelectMany(b => b.Fields.Select(f => (b, f))).Where(e => e.f.Words.Count > 0),
+            entry =>
+            {
+                if (entry.f.Property.GetValue(entry.b.Defaults) is string word)
+                {
+                    Assert.Contains(word, entry.f.Words);
+                }
+            }
+        );
 
     // Keys that scripts rely on, as the file format fixes them.
     [Theory]
@@ -88,11 +96,18 @@ public class ModelTests
 
     // The keys of the limits, word for word as the file format lists them.
     [Fact]
-    public void The_limits_are_the_ones_of_the_file_format() => Assert.Equal(
-        ("note lift_mass parameter_mismatch magnet_clearance leak_q fill_density_low fill_density_high air_mode_ratio panel_mode_ratio wall_to_cone keyed_fraction joint_safety keyed_strength sealant_strength insert_safety insert_pull_out screw_torque gasket_pressure tilt "
-            + "span_ratio wall_height_ratio bridge overhang filament_waste longest_print bulge skin_strength cast_reserve heat_margin passage dryness neighbour_over main_speakers_ripple room_allowance "
-            + "proof_resonance proof_q proof_modulus").Split(' '),
-        ModelBlock.Of(typeof(Limits)).Fields.Select(f => f.Key));
+    public void The_limits_are_the_ones_of_the_file_format() =>
+        Assert.Equal(
+            (
+                "note lift_mass parameter_mismatch magnet_clearance leak_q fill_density_low fill_density_high air_mode_ratio panel_mode_ratio "
+                + "wall_to_cone keyed_fraction joint_safety keyed_strength sealant_strength insert_safety insert_pull_out screw_torque "
+                + "gasket_pressure tilt "
+                + "span_ratio wall_height_ratio bridge overhang filament_waste longest_print bulge skin_strength cast_reserve heat_margin passage dryness "
+                + "neighbour_over main_speakers_ripple room_allowance "
+                + "proof_resonance proof_q proof_modulus"
+            ).Split(' '),
+            ModelBlock.Of(typeof(Limits)).Fields.Select(f => f.Key)
+        );
 
     [Theory]
     [InlineData("coer", "core")]
@@ -118,10 +133,15 @@ public class ModelTests
     [Fact]
     public void Every_default_says_where_it_comes_from()
     {
-        var silent = Blocks(ModelBlock.Root).SelectMany(b => b.Fields.Where(f => !f.Required && f.DefaultFrom is null && f.Property.GetValue(b.Defaults) is double or int or string or Amount).Select(f => $"{b.Type.Name}.{f.Property.Name}"));
+        var silent = Blocks(ModelBlock.Root)
+            .SelectMany(b =>
+                b.Fields.Where(f => !f.Required && f.DefaultFrom is null && f.Property.GetValue(b.Defaults) is double or int or string or Amount)
+                    .Select(f => $"{b.Type.Name}.{f.Property.Name}")
+            );
         Assert.Equal("", string.Join(", ", silent.Distinct().Order(StringComparer.Ordinal)));
         Assert.Equal("the mix’s usual ratio", ProjectKeys.Find("materials.cast.powder_per_water")!.DefaultFrom);
     }
 
-    private static IEnumerable<ModelBlock> Blocks(ModelBlock block) => block.Fields.Where(f => f.Block is not null).SelectMany(f => Blocks(f.Block!)).Prepend(block);
+    private static IEnumerable<ModelBlock> Blocks(ModelBlock block) =>
+        block.Fields.Where(f => f.Block is not null).SelectMany(f => Blocks(f.Block!)).Prepend(block);
 }

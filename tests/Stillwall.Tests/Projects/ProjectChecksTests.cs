@@ -8,7 +8,13 @@ public class ProjectChecksTests
 {
     private static readonly Cabinet Sound = new()
     {
-        Outside = new Outside { WidthM = 0.244, DepthM = 0.33, HeightM = 0.244, CornerRadiusM = 0.03 },
+        Outside = new Outside
+        {
+            WidthM = 0.244,
+            DepthM = 0.33,
+            HeightM = 0.244,
+            CornerRadiusM = 0.03,
+        },
         OuterSkinM = 0.002,
         CoreM = 0.012,
         InnerSkinM = 0.002,
@@ -34,23 +40,39 @@ public class ProjectChecksTests
     public void The_terminal_keeps_a_rim_of_20_mm(double terminalM, bool fits) =>
         Assert.Equal(fits ? [] : ["cabinet.openings.terminal"], Faults(Sound with { Openings = new Openings { TerminalM = terminalM } }));
 
-    // Of 244 mm the wall takes 16 mm and a quarter of the inside 53 mm, so that the centres are 106 mm apart; less the terminal's radius and its collar of 2 mm that is 64 mm.
+    // Of 244 mm the wall takes 16 mm and a quarter of the inside 53 mm, so that the centres are 106 mm apart; less the terminal's radius and its
+    // collar of 2 mm that is 64 mm.
     [Theory]
     [InlineData(0.080, 0.128, true)]
     [InlineData(0.080, 0.1281, false)]
     [InlineData(0.150, 0.090, false)]
     public void The_pour_opening_keeps_clear_of_the_terminal(double terminalM, double pourM, bool fits) =>
-        Assert.Equal(fits ? [] : ["cabinet.openings.pour"], Faults(Sound with { Openings = new Openings { TerminalM = terminalM, PourM = pourM } }));
+        Assert.Equal(
+            fits ? [] : ["cabinet.openings.pour"],
+            Faults(
+                Sound with
+                {
+                    Openings = new Openings { TerminalM = terminalM, PourM = pourM },
+                }
+            )
+        );
 
     [Fact]
-    public void An_accepted_pour_opening_and_the_terminal_as_drawn_do_not_overlap() => Gen.Select(Gen.Double[0.02, 0.17], Gen.Double[0.01, 0.2]).Sample((terminalM, pourM) =>
-    {
-        var cabinet = Sound with { Openings = new Openings { TerminalM = terminalM, PourM = pourM } };
-        var rear = PlateLayout.Rear(CabinetSizes.Of(cabinet, null)!);
-        var (terminal, pour) = (rear.Collars[0], rear.PourOpenings[0]);
-        var clear = pour.ZMm - terminal.ZMm - (terminal.DiameterMm + pour.DiameterMm) / 2;
-        Assert.Equal(clear >= -1e-6 && pour.ZMm + pour.DiameterMm / 2 <= 242 + 1e-6, !Faults(cabinet).Contains("cabinet.openings.pour"));
-    });
+    public void An_accepted_pour_opening_and_the_terminal_as_drawn_do_not_overlap() =>
+        Gen.Select(Gen.Double[0.02, 0.17], Gen.Double[0.01, 0.2])
+            .Sample(
+                (terminalM, pourM) =>
+                {
+                    var cabinet = Sound with
+                    {
+                        Openings = new Openings { TerminalM = terminalM, PourM = pourM },
+                    };
+                    var rear = PlateLayout.Rear(CabinetSizes.Of(cabinet, null)!);
+                    var (terminal, pour) = (rear.Collars[0], rear.PourOpenings[0]);
+                    var clear = pour.ZMm - terminal.ZMm - (terminal.DiameterMm + pour.DiameterMm) / 2;
+                    Assert.Equal(clear >= -1e-6 && pour.ZMm + pour.DiameterMm / 2 <= 242 + 1e-6, !Faults(cabinet).Contains("cabinet.openings.pour"));
+                }
+            );
 
     [Theory]
     [InlineData(0.122, true)]
@@ -80,8 +102,7 @@ public class ProjectChecksTests
     [InlineData(0.00099, false)]
     [InlineData(1e-300, false)]
     [InlineData(0, true)]
-    public void A_core_can_be_poured_or_is_none(double coreM, bool can) =>
-        Assert.Equal(can ? [] : ["cabinet.core"], Faults(Sound with { CoreM = coreM }));
+    public void A_core_can_be_poured_or_is_none(double coreM, bool can) => Assert.Equal(can ? [] : ["cabinet.core"], Faults(Sound with { CoreM = coreM }));
 
     [Fact]
     public void A_wall_as_thick_as_half_the_cabinet_leaves_nothing() =>
@@ -93,7 +114,10 @@ public class ProjectChecksTests
     [InlineData(0.11796, false)]
     [InlineData(0.118 - 1e-17, false)]
     public void An_inside_is_at_least_a_tenth_of_a_millimetre(double coreM, bool leavesOne) =>
-        Assert.Equal(leavesOne ? [] : ["cabinet.outside.width", "cabinet.outside.height"], Faults(Sound with { CoreM = coreM, Openings = null, StrutPitchM = 1 }));
+        Assert.Equal(
+            leavesOne ? [] : ["cabinet.outside.width", "cabinet.outside.height"],
+            Faults(Sound with { CoreM = coreM, Openings = null, StrutPitchM = 1 })
+        );
 
     [Fact]
     public void What_rests_on_a_value_that_could_not_be_read_is_not_told()

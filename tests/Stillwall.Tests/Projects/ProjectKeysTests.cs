@@ -20,7 +20,16 @@ public class ProjectKeysTests
     {
         var project = ProjectKeys.With(ProjectKeys.With(Bare, "brief.aim.lowest", "32 Hz"), "brief.aim.system_q", "0.8");
 
-        Assert.Equal(Bare with { Brief = Bare.Brief with { Aim = new Aim { LowestHz = 32, SystemQ = 0.8 } } }, project);
+        Assert.Equal(
+            Bare with
+            {
+                Brief = Bare.Brief with
+                {
+                    Aim = new Aim { LowestHz = 32, SystemQ = 0.8 },
+                },
+            },
+            project
+        );
     }
 
     [Theory]
@@ -45,7 +54,11 @@ public class ProjectKeysTests
         var project = ProjectKeys.With(Bare, "brief.room.seat_at", "2.2 m, 290 cm,1.1m");
 
         Assert.Equal([2.2, 2.9, 1.1], project.Brief.Room!.SeatAtM!);
-        Assert.Contains("2 entries", Assert.Throws<ArgumentException>(() => ProjectKeys.With(Bare, "brief.room.seat_at", "2 m, 3 m")).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "2 entries",
+            Assert.Throws<ArgumentException>(() => ProjectKeys.With(Bare, "brief.room.seat_at", "2 m, 3 m")).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -57,7 +57,8 @@ public class UnitsTests
     [InlineData("210000 Pa\u22C5s/m\u00B3", Dimension.AcousticResistance, 210000)]
     [InlineData("3.4 N\u00B7s/m", Dimension.MechanicalResistance, 3.4)]
     [InlineData("2 L/min", Dimension.VolumeFlow, 0.002 / 60)]
-    public void A_quantity_is_read_however_it_is_typed(string text, Dimension dimension, double si) => Assert.Equal(si, Read(text, dimension), 1e-15 * Math.Abs(si));
+    public void A_quantity_is_read_however_it_is_typed(string text, Dimension dimension, double si) =>
+        Assert.Equal(si, Read(text, dimension), 1e-15 * Math.Abs(si));
 
     [Theory]
     [InlineData("", "is not a quantity")]
@@ -104,28 +105,43 @@ public class UnitsTests
     [Fact]
     public void What_is_written_in_up_to_fifteen_digits_is_read_back_exactly() =>
         Gen.Select(AnyDimension, Gen.Long[-999_999_999_999_999, 999_999_999_999_999], Gen.Int[-22, 3])
-            .Select((dimension, digits, exponent) => (dimension, si: double.Parse($"{digits.ToString(CultureInfo.InvariantCulture)}e{exponent.ToString(CultureInfo.InvariantCulture)}", CultureInfo.InvariantCulture)))
+            .Select(
+                (dimension, digits, exponent) =>
+                    (
+                        dimension,
+                        si: double.Parse(
+                            $"{digits.ToString(CultureInfo.InvariantCulture)}e{exponent.ToString(CultureInfo.InvariantCulture)}",
+                            CultureInfo.InvariantCulture
+                        )
+                    )
+            )
             .Sample(c => Assert.Equal(c.si, Read(Units.Write(c.si, c.dimension), c.dimension)));
 
     [Fact]
     public void Any_value_is_read_back_to_twelve_digits_and_then_stays() =>
-        Gen.Select(AnyDimension, Gen.Double[-1e9, 1e9]).Sample((dimension, si) =>
-        {
-            var once = Read(Units.Write(si, dimension), dimension);
-            Assert.Equal(si, once, 1e-11 * Math.Abs(si));
-            Assert.Equal(once, Read(Units.Write(once, dimension), dimension));
-        });
+        Gen.Select(AnyDimension, Gen.Double[-1e9, 1e9])
+            .Sample(
+                (dimension, si) =>
+                {
+                    var once = Read(Units.Write(si, dimension), dimension);
+                    Assert.Equal(si, once, 1e-11 * Math.Abs(si));
+                    Assert.Equal(once, Read(Units.Write(once, dimension), dimension));
+                }
+            );
 
     [Fact]
     public void Every_unit_of_a_kind_measures_the_same_thing() =>
-        Gen.Select(AnyDimension, Gen.Double[1e-3, 1e6]).Sample((dimension, si) =>
-        {
-            foreach (var unit in Units.Of(dimension))
-            {
-                var text = $"{((si - unit.Offset) / unit.Factor).ToString("R", CultureInfo.InvariantCulture)} {unit.Name}";
-                Assert.Equal(si, Read(text, dimension), 1e-12 * Math.Max(si, 300));
-            }
-        });
+        Gen.Select(AnyDimension, Gen.Double[1e-3, 1e6])
+            .Sample(
+                (dimension, si) =>
+                {
+                    foreach (var unit in Units.Of(dimension))
+                    {
+                        var text = $"{((si - unit.Offset) / unit.Factor).ToString("R", CultureInfo.InvariantCulture)} {unit.Name}";
+                        Assert.Equal(si, Read(text, dimension), 1e-12 * Math.Max(si, 300));
+                    }
+                }
+            );
 
     [Fact]
     public void Every_kind_of_quantity_has_a_unit_that_is_SI_itself() =>

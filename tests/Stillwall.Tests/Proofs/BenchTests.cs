@@ -31,7 +31,8 @@ public sealed class BenchTests
         var samples = TestSignals.PinkNoise(20, 320, 20, 6000, -3);
         Assert.Equal(Math.Pow(10, -0.15), samples.Max(Math.Abs), 1e-9);
         var spectrum = CrossSpectrum.Of(samples, samples, 6000, 16384);
-        double Octave(double from) => 10 * Math.Log10(FractionalOctaves.MeanEnergy(spectrum.FirstPower, spectrum.SpacingHz, new OctaveBand(from * 1.4, from, 2 * from)) * from);
+        double Octave(double from) =>
+            10 * Math.Log10(FractionalOctaves.MeanEnergy(spectrum.FirstPower, spectrum.SpacingHz, new OctaveBand(from * 1.4, from, 2 * from)) * from);
         Assert.All(new double[] { 40, 80 }, f => Assert.Equal(Octave(80), Octave(f), 0.5));
         Assert.InRange(Octave(5) - Octave(80), -400, -40);
         Assert.InRange(Octave(700) - Octave(80), -400, -40);
@@ -68,11 +69,15 @@ public sealed class BenchTests
         var random = new SeededGenerator(2);
         double[] noise = [.. Enumerable.Range(0, 48000).Select(_ => 0.1 * Synthetic.Gaussian(random))];
         double[] decay = [.. Enumerable.Range(0, 48000).Select(i => 0.9 * Math.Exp(-i / 5000.0) * Math.Sin(0.3 * i))];
-        Assert.All(new[] { noise, decay, TestSignals.PinkNoise(10, 1000, 5, 12000, 0), new ExponentialSweep(5, 1000, 5).Samples(48000, 0) }, s => Assert.False(ChannelHealth.Of(s, 1e-7).IsClipped));
+        Assert.All(
+            new[] { noise, decay, TestSignals.PinkNoise(10, 1000, 5, 12000, 0), new ExponentialSweep(5, 1000, 5).Samples(48000, 0) },
+            s => Assert.False(ChannelHealth.Of(s, 1e-7).IsClipped)
+        );
         Assert.True(ChannelHealth.Of(Array.ConvertAll(noise, x => Math.Clamp(x, -0.25, 0.25)), 1e-7).IsClipped);
     }
 
-    // Slow steps as a bass line or a signal generator has them: from corner to corner at once, ramped, through a low-pass of the first order and of the second (Q 0.5), sagging as behind a coupling capacitor, with noise.
+    // Slow steps as a bass line or a signal generator has them: from corner to corner at once, ramped, through a low-pass of the first order and of
+    // the second (Q 0.5), sagging as behind a coupling capacitor, with noise.
     [Theory]
     [InlineData(0.5)]
     [InlineData(0.9)]
@@ -101,10 +106,21 @@ public sealed class BenchTests
         var random = new SeededGenerator(5);
         double[][] slow =
         [
-            square, stairs, OnePole(square, 200), OnePole(square, 60), OnePole(OnePole(square, 150), 150), OnePole(stairs, 200), Sag(square), Sag(OnePole(square, 300)),
-            Array.ConvertAll(OnePole(square, 200), x => x + (1e-4 * Synthetic.Gaussian(random))), Array.ConvertAll(square, x => x + (1e-3 * Synthetic.Gaussian(random))),
+            square,
+            stairs,
+            OnePole(square, 200),
+            OnePole(square, 60),
+            OnePole(OnePole(square, 150), 150),
+            OnePole(stairs, 200),
+            Sag(square),
+            Sag(OnePole(square, 300)),
+            Array.ConvertAll(OnePole(square, 200), x => x + (1e-4 * Synthetic.Gaussian(random))),
+            Array.ConvertAll(square, x => x + (1e-3 * Synthetic.Gaussian(random))),
         ];
-        Assert.All(slow.Index(), s => Assert.False(ChannelHealth.Of(Array.ConvertAll(s.Item, x => Math.Round(x * 32768) / 32768), Math.Pow(2, -15)).IsClipped, $"signal {s.Index}"));
+        Assert.All(
+            slow.Index(),
+            s => Assert.False(ChannelHealth.Of(Array.ConvertAll(s.Item, x => Math.Round(x * 32768) / 32768), Math.Pow(2, -15)).IsClipped, $"signal {s.Index}")
+        );
     }
 
     // Cut off before it was turned down: still clipped, though far below full scale; 3 to 12 dB over.
@@ -116,7 +132,12 @@ public sealed class BenchTests
         foreach (var hertz in new[] { 20.0, 50, 440 })
         {
             var amplitude = Math.Pow(10, overDb / 20);
-            double[] cut = [.. Enumerable.Range(0, 96000).Select(i => Math.Round(0.4 * Math.Clamp(amplitude * Math.Sin(2 * Math.PI * hertz * i / 48000.0), -1, 1) * 32768) / 32768)];
+            double[] cut =
+            [
+                .. Enumerable
+                    .Range(0, 96000)
+                    .Select(i => Math.Round(0.4 * Math.Clamp(amplitude * Math.Sin(2 * Math.PI * hertz * i / 48000.0), -1, 1) * 32768) / 32768),
+            ];
             Assert.True(ChannelHealth.Of(cut, Math.Pow(2, -15)).IsClipped, $"{hertz} Hz");
         }
     }

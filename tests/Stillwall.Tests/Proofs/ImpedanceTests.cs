@@ -11,9 +11,13 @@ namespace Stillwall.Tests.Proofs;
 /// <summary>Recordings made from known circuits, with the troubles of real ones.</summary>
 public sealed class ImpedanceTests
 {
-    private const double Rate = 24000, Reference = 10;
+    private const double Rate = 24000,
+        Reference = 10;
 
-    private static readonly ImpedanceModel Demo = new(3.55, 30, 5.5, 3.55 * 5.5 / 0.475, 1.2e-3), Sharp = new(6, 22, 15, 6 * 15 / 0.4, 0.8e-3), Small = new(3.2, 90, 3, 3.2 * 3 / 0.7, 0.1e-3), Boxed = new(3.55, 52, 3.2, 3.55 * 3.2 / 0.8, 1.2e-3);
+    private static readonly ImpedanceModel Demo = new(3.55, 30, 5.5, 3.55 * 5.5 / 0.475, 1.2e-3),
+        Sharp = new(6, 22, 15, 6 * 15 / 0.4, 0.8e-3),
+        Small = new(3.2, 90, 3, 3.2 * 3 / 0.7, 0.1e-3),
+        Boxed = new(3.55, 52, 3.2, 3.55 * 3.2 / 0.8, 1.2e-3);
 
     public static TheoryData<string> Sources => ["sweep", "short sweep", "wide sweep", "bare sweep", "pink noise", "white noise"];
 
@@ -43,7 +47,8 @@ public sealed class ImpedanceTests
     [InlineData(44100)]
     [InlineData(48000)]
     [InlineData(96000)]
-    public void Every_usual_rate_is_read(double rate) => Near(Demo, ImpedanceRecording.Of(Recorded(Demo, Source("short sweep", rate), rate).Rounded(24), Reference), 0.005);
+    public void Every_usual_rate_is_read(double rate) =>
+        Near(Demo, ImpedanceRecording.Of(Recorded(Demo, Source("short sweep", rate), rate).Rounded(24), Reference), 0.005);
 
     [Fact]
     public void A_lossy_coil_is_recognised_and_does_not_move_the_rest()
@@ -113,15 +118,22 @@ public sealed class ImpedanceTests
         var source = Source("sweep", Rate);
         Recording[] wrong =
         [
-            new(Rate, [source], 0), new(Rate, [source, source, source], 0), new(Rate, [source[..4000], source[..4000]], 0), new(Rate, [source, source], 0),
-            new(Rate, [source, Array.ConvertAll(source, x => x / 2)], 0), Recorded(Demo, source, Rate).Map((_, c, t) => 0.1 * Math.Sin((2 * Math.PI * 50 * t) + c)),
+            new(Rate, [source], 0),
+            new(Rate, [source, source, source], 0),
+            new(Rate, [source[..4000], source[..4000]], 0),
+            new(Rate, [source, source], 0),
+            new(Rate, [source, Array.ConvertAll(source, x => x / 2)], 0),
+            Recorded(Demo, source, Rate).Map((_, c, t) => 0.1 * Math.Sin((2 * Math.PI * 50 * t) + c)),
         ];
-        Assert.All(wrong, r =>
-        {
-            var reading = ImpedanceRecording.Of(r, Reference);
-            Assert.Null(reading.Result);
-            Assert.NotNull(reading.Trouble);
-        });
+        Assert.All(
+            wrong,
+            r =>
+            {
+                var reading = ImpedanceRecording.Of(r, Reference);
+                Assert.Null(reading.Result);
+                Assert.NotNull(reading.Trouble);
+            }
+        );
     }
 
     [Theory]
@@ -155,7 +167,13 @@ public sealed class ImpedanceTests
         // The network in so large a box is free air; a heavier cone and a small box are the two other recordings.
         Complex At(double f, double mass, double volume) => new BoxNetwork(driver with { MmsKg = mass }, volume, Air.Reference).At(f, 1).ImpedanceOhm;
         var free = Heard(f => At(f, 0.05, 1e6));
-        foreach (var found in new[] { MeasuredDriver.ByMass(free, Heard(f => At(f, 0.08, 1e6)), 0.03, 0.0214, Air.Reference), MeasuredDriver.ByVolume(free, Heard(f => At(f, 0.05, 0.012)), 0.012, 0.0214, Air.Reference) })
+        foreach (
+            var found in new[]
+            {
+                MeasuredDriver.ByMass(free, Heard(f => At(f, 0.08, 1e6)), 0.03, 0.0214, Air.Reference),
+                MeasuredDriver.ByVolume(free, Heard(f => At(f, 0.05, 0.012)), 0.012, 0.0214, Air.Reference),
+            }
+        )
         {
             Assert.Equal(1, found!.VasM3 / driver.VasM3, 0.01);
             Assert.Equal(1, found.MmsKg / 0.05, 0.01);
@@ -173,12 +191,16 @@ public sealed class ImpedanceTests
         var driver = SampleDrivers.Mechanical(3.55, 1.2e-3, 8, 0.05, 6e-4, 1.7, 0.0214);
         var planned = new BoxNetwork(driver, 0.018, Air.Reference);
         var built = new BoxNetwork(driver, 0.0207, Air.Reference) { LeakResistancePaSM3 = 4e5 };
-        var measured = ImpedanceRecording.Of(Synthetic.Impedance(Source("sweep", Rate), Rate, Reference, f => built.At(f, 1).ImpedanceOhm).WithNoise(-75, 1), Reference).Result!;
+        var measured = ImpedanceRecording
+            .Of(Synthetic.Impedance(Source("sweep", Rate), Rate, Reference, f => built.At(f, 1).ImpedanceOhm).WithNoise(-75, 1), Reference)
+            .Result!;
         var proof = CabinetProof.Of(measured, planned, 0.018);
         Assert.Equal(1.15, proof.FillFactor!.Value, 0.01);
         Assert.Equal(1, proof.LeakResistancePaSM3!.Value / 4e5, 0.05);
         Assert.InRange(proof.LeastLeakQ!.Value, 0.9 * proof.LeakQ!.Value, proof.LeakQ.Value);
-        var tight = ImpedanceRecording.Of(Synthetic.Impedance(Source("sweep", Rate), Rate, Reference, f => (built with { LeakResistancePaSM3 = null }).At(f, 1).ImpedanceOhm), Reference).Result!;
+        var tight = ImpedanceRecording
+            .Of(Synthetic.Impedance(Source("sweep", Rate), Rate, Reference, f => (built with { LeakResistancePaSM3 = null }).At(f, 1).ImpedanceOhm), Reference)
+            .Result!;
         Assert.True(CabinetProof.Of(tight, planned, 0.018).LeakQ is null or > 300);
     }
 
@@ -201,20 +223,29 @@ public sealed class ImpedanceTests
     private static void Near(ImpedanceModel truth, ImpedanceReading reading, double tolerance)
     {
         Assert.True(reading.Result is not null, reading.Trouble);
-        Assert.All(Values(reading.Result.Figures).Zip(Values(truth.Figures())).Select((p, i) => (p, i)), p => Assert.Equal(1, p.p.First / p.p.Second, p.i == 5 ? 2 * tolerance : tolerance));
+        Assert.All(
+            Values(reading.Result.Figures).Zip(Values(truth.Figures())).Select((p, i) => (p, i)),
+            p => Assert.Equal(1, p.p.First / p.p.Second, p.i == 5 ? 2 * tolerance : tolerance)
+        );
     }
 
     private static Recording Recorded(ImpedanceModel model, double[] source, double rate) => Synthetic.Impedance(source, rate, Reference, model.AtOhm);
 
-    private static double[] Source(string name, double rate) => name switch
-    {
-        "sweep" => new ExponentialSweep(5, 1000, 10).Samples(rate, -6),
-        "short sweep" => new ExponentialSweep(10, 2000, 5).Samples(rate, -6),
-        "wide sweep" => new ExponentialSweep(10, 0.45 * rate, 10).Samples(rate, -6),
-        "bare sweep" => [.. Enumerable.Range(0, (int)(8 * rate)).Select(i => 0.5 * Math.Sin(2 * Math.PI * 10 * 8 / Math.Log(100) * (Math.Exp(i / rate * Math.Log(100) / 8) - 1)))],
-        "pink noise" => TestSignals.PinkNoise(5, 2000, 10, rate, -6),
-        _ => White((int)(10 * rate)),
-    };
+    private static double[] Source(string name, double rate) =>
+        name switch
+        {
+            "sweep" => new ExponentialSweep(5, 1000, 10).Samples(rate, -6),
+            "short sweep" => new ExponentialSweep(10, 2000, 5).Samples(rate, -6),
+            "wide sweep" => new ExponentialSweep(10, 0.45 * rate, 10).Samples(rate, -6),
+            "bare sweep" =>
+            [
+                .. Enumerable
+                    .Range(0, (int)(8 * rate))
+                    .Select(i => 0.5 * Math.Sin(2 * Math.PI * 10 * 8 / Math.Log(100) * (Math.Exp(i / rate * Math.Log(100) / 8) - 1))),
+            ],
+            "pink noise" => TestSignals.PinkNoise(5, 2000, 10, rate, -6),
+            _ => White((int)(10 * rate)),
+        };
 
     private static double[] White(int count)
     {

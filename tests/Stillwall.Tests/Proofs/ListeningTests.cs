@@ -36,5 +36,11 @@ public sealed class ListeningTests
 
     private static IReadOnlyList<string> Rattling(params LogEntry[] logbook) => Listening.Of(logbook)!.Rattling;
 
-    private static LogEntry Entry(int day, string kind, string? part = null) => new() { Date = new DateOnly(2026, 12, day), Kind = kind, Part = part };
+    private static LogEntry Entry(int day, string kind, string? part = null) =>
+        new()
+        {
+            Date = new DateOnly(2026, 12, day),
+            Kind = kind,
+            Part = part,
+        };
 }

@@ -10,7 +10,8 @@ internal static class SciPy
     internal static string Folder { get; } = Path.Combine(Repository.Root, "tests", "data", "proofs");
 
     /// <summary>A Python that has SciPy; null where there is none.</summary>
-    internal static string? Python { get; } = new[] { "/usr/bin/python3", "python3", "python" }.FirstOrDefault(p => Run(p, ["-c", "import scipy"], Path.GetTempPath()) == 0);
+    internal static string? Python { get; } =
+        new[] { "/usr/bin/python3", "python3", "python" }.FirstOrDefault(p => Run(p, ["-c", "import scipy"], Path.GetTempPath()) == 0);
 
     internal static IReadOnlyList<double[]> Table(string folder, string file) =>
         [.. File.ReadLines(Path.Combine(folder, file)).Skip(1).Select(l => l.Split(',').Select(c => double.Parse(c, CultureInfo.InvariantCulture)).ToArray())];
@@ -27,7 +28,14 @@ internal static class SciPy
     {
         try
         {
-            using var process = Process.Start(new ProcessStartInfo(program, args) { WorkingDirectory = folder, RedirectStandardError = true, RedirectStandardOutput = true })!;
+            using var process = Process.Start(
+                new ProcessStartInfo(program, args)
+                {
+                    WorkingDirectory = folder,
+                    RedirectStandardError = true,
+                    RedirectStandardOutput = true,
+                }
+            )!;
             var said = Task.WhenAll(process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
             process.WaitForExit();
             said.GetAwaiter().GetResult();

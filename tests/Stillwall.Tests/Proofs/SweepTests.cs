@@ -11,11 +11,18 @@ public sealed class SweepTests
 {
     private const double Rate = 24000;
 
-    public static TheoryData<string, bool, double, double> Cases => new()
-    {
-        { "sweep", false, -200, 0 }, { "sweep", true, -200, 0 }, { "sweep", false, -59, 0 }, { "sweep", true, -59, 50 }, { "wide", false, -59, 50 }, { "wide", true, -200, -50 },
-        { "linear", false, -200, 50 }, { "noise", false, -200, 0 },
-    };
+    public static TheoryData<string, bool, double, double> Cases =>
+        new()
+        {
+            { "sweep", false, -200, 0 },
+            { "sweep", true, -200, 0 },
+            { "sweep", false, -59, 0 },
+            { "sweep", true, -59, 50 },
+            { "wide", false, -59, 50 },
+            { "wide", true, -200, -50 },
+            { "linear", false, -200, 50 },
+            { "noise", false, -200, 0 },
+        };
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -40,9 +47,13 @@ public sealed class SweepTests
         foreach (var hasRoom in new[] { false, true })
         {
             var played = Played("sweep", Rate);
-            SweepResult At(double clock) => RelativeSweep.Of(Recorded(played, Rate, f => Response(f, hasRoom), clock), new Recording(Rate, [played], 1e-7), new SweepSettings()).Result!;
+            SweepResult At(double clock) =>
+                RelativeSweep.Of(Recorded(played, Rate, f => Response(f, hasRoom), clock), new Recording(Rate, [played], 1e-7), new SweepSettings()).Result!;
             var (same, apart) = (At(0), At(ppm));
-            var moved = same.Points.Zip(apart.Points).Where(p => p.First.FrequencyHz is >= 20 and <= 400).Max(p => Math.Abs(p.First.MagnitudeDb - p.Second.MagnitudeDb));
+            var moved = same
+                .Points.Zip(apart.Points)
+                .Where(p => p.First.FrequencyHz is >= 20 and <= 400)
+                .Max(p => Math.Abs(p.First.MagnitudeDb - p.Second.MagnitudeDb));
             Assert.InRange(apart.ClockDoubtDb!.Value, 0.8 * moved * (100 / Math.Abs(ppm)), 0.1);
             Assert.InRange(moved, 0, (1.1 * apart.ClockDoubtDb.Value) + 0.002);
         }
@@ -60,13 +71,19 @@ public sealed class SweepTests
         var reading = RelativeSweep.Of(recorded, new Recording(Rate, [played], 1e-7), new SweepSettings());
         Near(reading.Result!, f => Response(f, false), 0.3);
         var told = Assert.Single(reading.Warnings, w => w.Contains("ppm", StringComparison.Ordinal));
-        var found = double.Parse(told.Split(" ppm")[0].Split(' ')[^1], System.Globalization.CultureInfo.InvariantCulture) * (told.Contains("slower", StringComparison.Ordinal) ? 1 : -1);
+        var found =
+            double.Parse(told.Split(" ppm")[0].Split(' ')[^1], System.Globalization.CultureInfo.InvariantCulture)
+            * (told.Contains("slower", StringComparison.Ordinal) ? 1 : -1);
         Assert.Equal(ppm, found, 8.0);
     }
 
     [Fact]
     public void Without_a_sweep_nothing_is_stated_of_the_clocks() =>
-        Assert.Null(RelativeSweep.Of(Recorded(Played("noise", Rate), Rate, f => Response(f, false), 0), new Recording(Rate, [Played("noise", Rate)], 1e-7), new SweepSettings()).Result!.ClockDoubtDb);
+        Assert.Null(
+            RelativeSweep
+                .Of(Recorded(Played("noise", Rate), Rate, f => Response(f, false), 0), new Recording(Rate, [Played("noise", Rate)], 1e-7), new SweepSettings())
+                .Result!.ClockDoubtDb
+        );
 
     [Theory]
     [InlineData(44100, 48000)]
@@ -74,7 +91,11 @@ public sealed class SweepTests
     public void Played_and_recorded_files_may_have_different_rates(double playedHz, double recordedHz)
     {
         // The same sweep, sampled at either rate.
-        var reading = RelativeSweep.Of(Recorded(Played("sweep", recordedHz), recordedHz, f => Response(f, false), 0), new Recording(playedHz, [Played("sweep", playedHz)], 1e-7), new SweepSettings());
+        var reading = RelativeSweep.Of(
+            Recorded(Played("sweep", recordedHz), recordedHz, f => Response(f, false), 0),
+            new Recording(playedHz, [Played("sweep", playedHz)], 1e-7),
+            new SweepSettings()
+        );
         Near(reading.Result!, f => Response(f, false), 0.1);
     }
 
@@ -97,11 +118,16 @@ public sealed class SweepTests
         var played = Played("sweep", Rate);
         var bent = TestSignals.WithSilence(played, Rate, 1, 2).Select(x => x + (0.02 * x * x) + (0.04 * x * x * x)).ToArray();
         var result = RelativeSweep.Of(new Recording(Rate, [bent], 1e-7), new Recording(Rate, [played], 1e-7), new SweepSettings()).Result!;
-        const double a = 0.5, fundamental = 1 + (0.75 * 0.04 * a * a);
+        const double a = 0.5,
+            fundamental = 1 + (0.75 * 0.04 * a * a);
         Assert.Equal(1, result.Harmonics[0].Ratio!.Value / (0.01 * a / fundamental), 0.02);
         Assert.Equal(1, result.Harmonics[1].Ratio!.Value / (0.01 * a * a / fundamental), 0.02);
         Assert.InRange(result.Harmonics[2].Ratio!.Value, 0, 1e-4);
-        Assert.Equal(1, result.HarmonicDistortion!.Value / Math.Sqrt(Math.Pow(result.Harmonics[0].Ratio!.Value, 2) + Math.Pow(result.Harmonics[1].Ratio!.Value, 2)), 0.01);
+        Assert.Equal(
+            1,
+            result.HarmonicDistortion!.Value / Math.Sqrt(Math.Pow(result.Harmonics[0].Ratio!.Value, 2) + Math.Pow(result.Harmonics[1].Ratio!.Value, 2)),
+            0.01
+        );
     }
 
     [Fact]
@@ -109,7 +135,8 @@ public sealed class SweepTests
     {
         var played = Played("sweep", Rate);
         var clean = Recorded(played, Rate, f => Response(f, false), 0);
-        double At(double db) => RelativeSweep.Of(clean.WithNoise(db, 9), new Recording(Rate, [played], 1e-7), new SweepSettings()).Result!.SignalToNoiseDb!.Value;
+        double At(double db) =>
+            RelativeSweep.Of(clean.WithNoise(db, 9), new Recording(Rate, [played], 1e-7), new SweepSettings()).Result!.SignalToNoiseDb!.Value;
         Assert.Equal(20, At(-70) - At(-50), 1.0);
     }
 
@@ -118,13 +145,22 @@ public sealed class SweepTests
     {
         var played = new Recording(Rate, [Played("sweep", Rate)], 1e-7);
         var random = new Stillwall.Numerics.SeededGenerator(1);
-        double[][] wrong = [new double[48000], [.. Enumerable.Range(0, 240000).Select(_ => 0.1 * Synthetic.Gaussian(random))], [.. Enumerable.Range(0, 240000).Select(i => 0.3 * Math.Sin(0.05 * i))], new double[100]];
-        Assert.All(wrong, w =>
-        {
-            var reading = RelativeSweep.Of(new Recording(Rate, [w], 1e-7), played, new SweepSettings());
-            Assert.Null(reading.Result);
-            Assert.NotNull(reading.Trouble);
-        });
+        double[][] wrong =
+        [
+            new double[48000],
+            [.. Enumerable.Range(0, 240000).Select(_ => 0.1 * Synthetic.Gaussian(random))],
+            [.. Enumerable.Range(0, 240000).Select(i => 0.3 * Math.Sin(0.05 * i))],
+            new double[100],
+        ];
+        Assert.All(
+            wrong,
+            w =>
+            {
+                var reading = RelativeSweep.Of(new Recording(Rate, [w], 1e-7), played, new SweepSettings());
+                Assert.Null(reading.Result);
+                Assert.NotNull(reading.Trouble);
+            }
+        );
     }
 
     [Fact]
@@ -149,7 +185,8 @@ public sealed class SweepTests
 
     private static void Near(SweepResult result, Func<double, Complex> response, double tolerance)
     {
-        double Truth(OctaveBand b) => 10 * Math.Log10(Enumerable.Range(0, 100).Average(i => Math.Pow(response(b.LowerHz + ((b.UpperHz - b.LowerHz) * (i + 0.5) / 100)).Magnitude, 2)));
+        double Truth(OctaveBand b) =>
+            10 * Math.Log10(Enumerable.Range(0, 100).Average(i => Math.Pow(response(b.LowerHz + ((b.UpperHz - b.LowerHz) * (i + 0.5) / 100)).Magnitude, 2)));
         var half = Math.Pow(10, 0.3 / 48);
         OctaveBand Band(SweepPoint p) => new(p.FrequencyHz, p.FrequencyHz / half, p.FrequencyHz * half);
         var zero = result.Points.Where(p => p.FrequencyHz is >= 100 and <= 200).Average(p => Truth(Band(p)));
@@ -199,11 +236,15 @@ public sealed class SweepTests
         return result;
     }
 
-    private static double[] Played(string signal, double rate) => signal switch
-    {
-        "sweep" => new ExponentialSweep(10, 1000, 10).Samples(rate, -6),
-        "wide" => new ExponentialSweep(10, 0.45 * rate, 10).Samples(rate, -6),
-        "linear" => [.. Enumerable.Range(0, (int)(8 * rate)).Select(i => 0.5 * Math.Sin(2 * Math.PI * ((10 * i / rate) + (1990 / 16.0 * (i / rate) * (i / rate)))))],
-        _ => TestSignals.PinkNoise(10, 2000, 8, rate, -6),
-    };
+    private static double[] Played(string signal, double rate) =>
+        signal switch
+        {
+            "sweep" => new ExponentialSweep(10, 1000, 10).Samples(rate, -6),
+            "wide" => new ExponentialSweep(10, 0.45 * rate, 10).Samples(rate, -6),
+            "linear" =>
+            [
+                .. Enumerable.Range(0, (int)(8 * rate)).Select(i => 0.5 * Math.Sin(2 * Math.PI * ((10 * i / rate) + (1990 / 16.0 * (i / rate) * (i / rate))))),
+            ],
+            _ => TestSignals.PinkNoise(10, 2000, 8, rate, -6),
+        };
 }

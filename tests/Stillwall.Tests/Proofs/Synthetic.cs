@@ -32,18 +32,35 @@ internal static class Synthetic
     }
 
     /// <summary>Hum of the power line with its second and third harmonic, its root mean square in dB re full scale, stronger in the second channel.</summary>
-    internal static Recording WithHum(this Recording r, double rmsDb, double mainsHz = 50) => r.Map((x, c, t) =>
-    {
-        var peak = Math.Sqrt(2) * Math.Pow(10, rmsDb / 20) * (c == 0 ? 0.5 : 1);
-        return x + (peak * (Math.Sin(2 * Math.PI * mainsHz * t) + (0.3 * Math.Sin(4 * Math.PI * mainsHz * t + 1)) + (0.5 * Math.Sin(6 * Math.PI * mainsHz * t + 2))));
-    });
+    internal static Recording WithHum(this Recording r, double rmsDb, double mainsHz = 50) =>
+        r.Map(
+            (x, c, t) =>
+            {
+                var peak = Math.Sqrt(2) * Math.Pow(10, rmsDb / 20) * (c == 0 ? 0.5 : 1);
+                return x
+                    + (
+                        peak
+                        * (
+                            Math.Sin(2 * Math.PI * mainsHz * t)
+                            + (0.3 * Math.Sin(4 * Math.PI * mainsHz * t + 1))
+                            + (0.5 * Math.Sin(6 * Math.PI * mainsHz * t + 2))
+                        )
+                    );
+            }
+        );
 
     internal static Recording Map(this Recording r, Func<double, int, double, double> sample) =>
         new(r.RateHz, [.. r.Channels.Select((channel, c) => channel.Select((x, i) => sample(x, c, i / r.RateHz)).ToArray())], r.StepFraction);
 
     /// <summary>Samples as a file of so many bits holds them.</summary>
     internal static Recording Rounded(this Recording r, int bits) =>
-        new(r.RateHz, r.Map((x, _, _) => Math.Clamp(Math.Round(x * Math.Pow(2, bits - 1)), -Math.Pow(2, bits - 1), Math.Pow(2, bits - 1) - 1) / Math.Pow(2, bits - 1)).Channels, Math.Pow(2, 1 - bits));
+        new(
+            r.RateHz,
+            r.Map(
+                (x, _, _) => Math.Clamp(Math.Round(x * Math.Pow(2, bits - 1)), -Math.Pow(2, bits - 1), Math.Pow(2, bits - 1) - 1) / Math.Pow(2, bits - 1)
+            ).Channels,
+            Math.Pow(2, 1 - bits)
+        );
 
     /// <summary>A normal deviate, by the method of Box and Muller.</summary>
     internal static double Gaussian(SeededGenerator random) => Math.Sqrt(-2 * Math.Log(1 - random.Next())) * Math.Cos(2 * Math.PI * random.Next());

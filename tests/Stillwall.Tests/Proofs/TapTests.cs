@@ -6,7 +6,8 @@ namespace Stillwall.Tests.Proofs;
 
 public sealed class TapTests
 {
-    private static readonly TestBar Thick = new(0.16, 0.04, 0.04, 0.2688), Thin = new(0.3, 0.03, 0.012, 0.1188);
+    private static readonly TestBar Thick = new(0.16, 0.04, 0.04, 0.2688),
+        Thin = new(0.3, 0.03, 0.012, 0.1188);
 
     [Fact]
     public void The_modulus_is_that_of_worked_bars()
@@ -61,7 +62,8 @@ public sealed class TapTests
     public void A_tap_far_from_the_others_is_named_and_left_out()
     {
         var odd = Taps(Thick, 3.9e9, 0.03, 48000, [1.1]);
-        var mixed = Taps(Thick, 3.5671e9, 0.01, 48000, [0.3, 1.9, 2.7, 3.5]).Map((x, _, t) => x + odd.Channels[0].ElementAtOrDefault((int)Math.Round(t * 48000)));
+        var mixed = Taps(Thick, 3.5671e9, 0.01, 48000, [0.3, 1.9, 2.7, 3.5])
+            .Map((x, _, t) => x + odd.Channels[0].ElementAtOrDefault((int)Math.Round(t * 48000)));
         var reading = TapTest.Of(mixed, Thick);
         Assert.Equal(1, reading.Result!.YoungsModulusPa / 3.5671e9, 0.001);
         Assert.Contains(reading.Warnings, w => w.StartsWith("tap 2 at 1.10 s is left out", StringComparison.Ordinal));
@@ -87,7 +89,10 @@ public sealed class TapTests
     [Fact]
     public void Of_two_bars_only_a_difference_beyond_the_noise_counts()
     {
-        BarFigures Bar(double modulus, double loss) => TapTest.Of(Taps(Thick, modulus, loss, 48000, [0.3, 1, 2]).WithNoise(-60, 7), Thick).Result is { } r ? new BarFigures(r.Figures, r.Uncertainty) : throw new InvalidOperationException();
+        BarFigures Bar(double modulus, double loss) =>
+            TapTest.Of(Taps(Thick, modulus, loss, 48000, [0.3, 1, 2]).WithNoise(-60, 7), Thick).Result is { } r
+                ? new BarFigures(r.Figures, r.Uncertainty)
+                : throw new InvalidOperationException();
         var differences = BarComparison.Of(Bar(3.5e9, 0.010), Bar(3.52e9, 0.014));
         Assert.False(differences[0].IsBeyondNoise);
         Assert.True(differences[1].IsBeyondNoise);
@@ -129,7 +134,10 @@ public sealed class TapTests
         for (ulong seed = 1; seed <= recordings; seed++)
         {
             var r = TapTest.Of(clean.WithNoise(noiseDb, seed), Thick).Result!;
-            inside = (inside.Hertz + (Math.Abs(r.FrequencyHz - Thick.FrequencyHz(3.5671e9)) <= r.Uncertainty.FrequencyHz ? 1 : 0), inside.Loss + (Math.Abs(r.LossFactor - 0.01) <= r.Uncertainty.LossFactor ? 1 : 0));
+            inside = (
+                inside.Hertz + (Math.Abs(r.FrequencyHz - Thick.FrequencyHz(3.5671e9)) <= r.Uncertainty.FrequencyHz ? 1 : 0),
+                inside.Loss + (Math.Abs(r.LossFactor - 0.01) <= r.Uncertainty.LossFactor ? 1 : 0)
+            );
         }
 
         return inside;
@@ -161,14 +169,23 @@ public sealed class TapTests
     private static Recording Taps(TestBar bar, double modulusPa, double loss, double rate, double[] onsets)
     {
         var first = bar.FrequencyHz(modulusPa);
-        (double Hz, double Loss, double Share)[] modes = [(first, loss, 1), (2.6 * first, 1.2 * loss, 0.6), (4.8 * first, 1.5 * loss, 0.2), (1.9 * first, loss, 0.1)];
+        (double Hz, double Loss, double Share)[] modes =
+        [
+            (first, loss, 1),
+            (2.6 * first, 1.2 * loss, 0.6),
+            (4.8 * first, 1.5 * loss, 0.2),
+            (1.9 * first, loss, 0.1),
+        ];
         var samples = new double[(int)(rate * (onsets[^1] + 1))];
         for (var o = 0; o < onsets.Length; o++)
         {
             for (var i = (int)Math.Ceiling(onsets[o] * rate); i < samples.Length; i++)
             {
                 var t = (i / rate) - onsets[o];
-                samples[i] += 0.4 * (1 - (0.1 * o)) * modes.Where(m => m.Hz < rate / 2).Sum(m => m.Share * Math.Exp(-Math.PI * m.Hz * m.Loss * t) * Math.Sin(2 * Math.PI * m.Hz * t));
+                samples[i] +=
+                    0.4
+                    * (1 - (0.1 * o))
+                    * modes.Where(m => m.Hz < rate / 2).Sum(m => m.Share * Math.Exp(-Math.PI * m.Hz * m.Loss * t) * Math.Sin(2 * Math.PI * m.Hz * t));
             }
         }
 

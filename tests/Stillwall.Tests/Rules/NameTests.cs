@@ -8,14 +8,89 @@ public sealed class NameTests
 {
     private static readonly string[] Units =
     [
-        "M", "M2", "M3", "Mm", "Kg", "KgM2", "KgM3", "Hz", "Pa", "S", "Seconds", "Days", "Hours", "Db", "W", "V", "Ohm", "H", "C", "K", "N", "NM", "Nm", "NPerM", "MPerN", "MPerPa", "M3PerPa", "PerK", "TM",
-        "KgS", "KgM2S", "KgM", "Nm2", "PaS", "PaSM3", "M3S", "MS", "JK", "JKg", "JKgK", "WMK", "WM2K", "JM3K", "WM3", "JM2", "Deg", "Rad", "KgM4", "M5N", "Ms", "PaRms",
+        "M",
+        "M2",
+        "M3",
+        "Mm",
+        "Kg",
+        "KgM2",
+        "KgM3",
+        "Hz",
+        "Pa",
+        "S",
+        "Seconds",
+        "Days",
+        "Hours",
+        "Db",
+        "W",
+        "V",
+        "Ohm",
+        "H",
+        "C",
+        "K",
+        "N",
+        "NM",
+        "Nm",
+        "NPerM",
+        "MPerN",
+        "MPerPa",
+        "M3PerPa",
+        "PerK",
+        "TM",
+        "KgS",
+        "KgM2S",
+        "KgM",
+        "Nm2",
+        "PaS",
+        "PaSM3",
+        "M3S",
+        "MS",
+        "JK",
+        "JKg",
+        "JKgK",
+        "WMK",
+        "WM2K",
+        "JM3K",
+        "WM3",
+        "JM2",
+        "Deg",
+        "Rad",
+        "KgM4",
+        "M5N",
+        "Ms",
+        "PaRms",
     ];
 
     // A ratio, a share, a count or a quality needs no unit; a price is in the project's currency; a limit's value carries the unit of its finding.
     private static readonly string[] Words =
     [
-        "Q", "Qms", "Qes", "Qts", "Qtc", "Qmc", "Factor", "Ratio", "Ratios", "Fraction", "Count", "Efficiency", "Share", "Shares", "Porosity", "Poisson", "Tolerance", "Safety", "Factors", "PerWater", "Price", "Cost", "Budget", "Hours", "Value", "Limit", "Margin",
+        "Q",
+        "Qms",
+        "Qes",
+        "Qts",
+        "Qtc",
+        "Qmc",
+        "Factor",
+        "Ratio",
+        "Ratios",
+        "Fraction",
+        "Count",
+        "Efficiency",
+        "Share",
+        "Shares",
+        "Porosity",
+        "Poisson",
+        "Tolerance",
+        "Safety",
+        "Factors",
+        "PerWater",
+        "Price",
+        "Cost",
+        "Budget",
+        "Hours",
+        "Value",
+        "Limit",
+        "Margin",
     ];
 
     // Names that neither end in a unit nor in such a word, each with its reason.
@@ -65,9 +140,19 @@ public sealed class NameTests
     [Fact]
     public void A_public_number_of_a_record_ends_in_its_unit_or_in_a_word_for_a_bare_number()
     {
-        var wrong = Numbers().Where(p => p.DeclaringType!.Namespace != InUnitsOfTheirAxes && !Exempt.ContainsKey($"{p.DeclaringType!.Name}.{p.Name}") && !InMillimetres.Contains(p.DeclaringType.Name) && !IsNamed(p.Name))
-            .Select(p => $"{p.DeclaringType!.FullName}.{p.Name}").ToList();
-        Assert.True(wrong.Count == 0, $"end the name in a unit ({string.Join(", ", Units)}) or in a word for a bare number ({string.Join(", ", Words)}):\n{string.Join("\n", wrong)}");
+        var wrong = Numbers()
+            .Where(p =>
+                p.DeclaringType!.Namespace != InUnitsOfTheirAxes
+                && !Exempt.ContainsKey($"{p.DeclaringType!.Name}.{p.Name}")
+                && !InMillimetres.Contains(p.DeclaringType.Name)
+                && !IsNamed(p.Name)
+            )
+            .Select(p => $"{p.DeclaringType!.FullName}.{p.Name}")
+            .ToList();
+        Assert.True(
+            wrong.Count == 0,
+            $"end the name in a unit ({string.Join(", ", Units)}) or in a word for a bare number ({string.Join(", ", Words)}):\n{string.Join("\n", wrong)}"
+        );
     }
 
     [Fact]
@@ -78,16 +163,22 @@ public sealed class NameTests
         Assert.All(InMillimetres, t => Assert.Contains(numbers, p => p.DeclaringType!.Name == t));
     }
 
-    private static IEnumerable<PropertyInfo> Numbers() => Repository.PublicTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
-        .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)).Where(p => IsNumber(p.PropertyType));
+    private static IEnumerable<PropertyInfo> Numbers() =>
+        Repository
+            .PublicTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
+            .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
+            .Where(p => IsNumber(p.PropertyType));
 
-    private static bool IsNumber(Type type) => (Nullable.GetUnderlyingType(type) ?? type) == typeof(double)
-        || (typeof(IEnumerable).IsAssignableFrom(type) && type.IsGenericType && type.GetGenericArguments() is [var item] && item == typeof(double)) || type == typeof(double[]);
+    private static bool IsNumber(Type type) =>
+        (Nullable.GetUnderlyingType(type) ?? type) == typeof(double)
+        || (typeof(IEnumerable).IsAssignableFrom(type) && type.IsGenericType && type.GetGenericArguments() is [var item] && item == typeof(double))
+        || type == typeof(double[]);
 
     private static bool IsNamed(string name) => Units.Any(unit => EndsIn(name, unit)) || Words.Any(word => name == word || EndsIn(name, word));
 
     // The letter before the ending closes a word: WidthM and XM end in M, FORM does not.
     private static bool EndsIn(string name, string ending) =>
-        name.Length > ending.Length && name.EndsWith(ending, StringComparison.Ordinal)
+        name.Length > ending.Length
+        && name.EndsWith(ending, StringComparison.Ordinal)
         && (name.Length == ending.Length + 1 || char.IsLower(name[^(ending.Length + 1)]) || char.IsDigit(name[^(ending.Length + 1)]));
 }

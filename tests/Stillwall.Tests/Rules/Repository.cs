@@ -8,7 +8,7 @@ internal static partial class Repository
 {
     /// <summary>Stages in the order of the job; each is a folder and a namespace of the library.</summary>
     internal static IReadOnlyList<string> Stages { get; } =
-        ["Briefs", "Drivers", "Cabinets", "Walls", "Parts", "Pours", "SupplyLists", "Neighbours", "Proofs", "Logbooks"];
+    ["Briefs", "Drivers", "Cabinets", "Walls", "Parts", "Pours", "SupplyLists", "Neighbours", "Proofs", "Logbooks"];
 
     /// <summary>What every stage may use.</summary>
     internal static IReadOnlyList<string> Foundations { get; } = ["Projects", "Numerics", "Materials", "Shapes"];
@@ -24,7 +24,13 @@ internal static partial class Repository
 
     internal static IReadOnlyList<string> Files(string folder, string pattern) =>
         Directory.Exists(Path.Combine(Root, folder))
-            ? [.. Directory.GetFiles(Path.Combine(Root, folder), pattern, SearchOption.AllDirectories).Where(f => !Built().IsMatch(f)).Order(StringComparer.Ordinal)]
+            ?
+            [
+                .. Directory
+                    .GetFiles(Path.Combine(Root, folder), pattern, SearchOption.AllDirectories)
+                    .Where(f => !Built().IsMatch(f))
+                    .Order(StringComparer.Ordinal),
+            ]
             : [];
 
     internal static string Relative(string file) => Path.GetRelativePath(Root, file).Replace('\\', '/');

@@ -3,7 +3,10 @@ using Stillwall.Shapes;
 
 namespace Stillwall.Tests.Shapes;
 
-/// <summary>Stacks that do what meshes break on: blocks that touch in points, lines and faces, slivers of a few micrometres, needles, discs that graze one another.</summary>
+/// <summary>
+/// Stacks that do what meshes break on: blocks that touch in points, lines and faces, slivers of a few micrometres, needles, discs that graze one
+/// another.
+/// </summary>
 internal static class AwkwardStack
 {
     private const double Cell = 5;
@@ -32,5 +35,8 @@ internal static class AwkwardStack
         return solid;
     }
 
-    private static double Hair(int i) => i is 1 ? 0.001 : i is 2 ? -0.001 : 0;
+    private static double Hair(int i) =>
+        i is 1 ? 0.001
+        : i is 2 ? -0.001
+        : 0;
 }

@@ -13,42 +13,60 @@ public sealed class OutlineTests
     }
 
     [Fact]
-    public void A_teardrop_has_the_area_of_three_quarters_of_a_disc_and_a_square() => Gen.Double[2, 60].Sample(d =>
-    {
-        var teardrop = Outlines.Teardrop(3, 4, d);
-        Assert.Equal((0.75 * Math.PI + 1) * d * d / 4 * 1e-6, teardrop.AreaM2, 1e-6 * Math.PI * d * 1e-3 + 0.02e-6 * d);
-        Assert.Equal(4 + d / Math.Sqrt(2), teardrop.Extent!.Value.Top, 0.001);
-    });
+    public void A_teardrop_has_the_area_of_three_quarters_of_a_disc_and_a_square() =>
+        Gen.Double[2, 60]
+            .Sample(d =>
+            {
+                var teardrop = Outlines.Teardrop(3, 4, d);
+                Assert.Equal((0.75 * Math.PI + 1) * d * d / 4 * 1e-6, teardrop.AreaM2, 1e-6 * Math.PI * d * 1e-3 + 0.02e-6 * d);
+                Assert.Equal(4 + d / Math.Sqrt(2), teardrop.Extent!.Value.Top, 0.001);
+            });
 
     [Fact]
-    public void A_slot_is_a_rectangle_and_a_disc() => Gen.Select(Gen.Double[-30, 30], Gen.Double[-30, 30], Gen.Double[1, 10]).Where((x, y, _) => x * x + y * y > 1).Sample((x, y, w) =>
-        Assert.Equal((Math.Sqrt(x * x + y * y) * w + Math.PI / 4 * w * w) * 1e-6, Outlines.Slot(0, 0, x, y, w).AreaM2, 4e-6 * 0.06));
+    public void A_slot_is_a_rectangle_and_a_disc() =>
+        Gen.Select(Gen.Double[-30, 30], Gen.Double[-30, 30], Gen.Double[1, 10])
+            .Where((x, y, _) => x * x + y * y > 1)
+            .Sample((x, y, w) => Assert.Equal((Math.Sqrt(x * x + y * y) * w + Math.PI / 4 * w * w) * 1e-6, Outlines.Slot(0, 0, x, y, w).AreaM2, 4e-6 * 0.06));
 
     [Fact]
-    public void Growing_a_rectangle_adds_its_perimeter_and_a_disc() => Gen.Select(Gen.Double[5, 50], Gen.Double[5, 50], Gen.Double[0.5, 10]).Sample((w, h, d) =>
-    {
-        // Steiner: A + perimeter·d + π d²; the arcs of an offset run inside the true ones, by 20 µm at most.
-        var grown = Region.RoundedRectangle(0, 0, w, h, 0).Offset(d);
-        var steiner = w * h + 2 * (w + h) * d + Math.PI * d * d;
-        Assert.InRange(grown.AreaM2 * 1e6, steiner - 2 * Math.PI * d * 0.02 - 0.1, steiner + 0.1);
-        Assert.Equal(w * h * 1e-6, grown.Offset(-d).AreaM2, 1e-6);
-    });
+    public void Growing_a_rectangle_adds_its_perimeter_and_a_disc() =>
+        Gen.Select(Gen.Double[5, 50], Gen.Double[5, 50], Gen.Double[0.5, 10])
+            .Sample(
+                (w, h, d) =>
+                {
+                    // Steiner: A + perimeter·d + π d²; the arcs of an offset run inside the true ones, by 20 µm at most.
+                    var grown = Region.RoundedRectangle(0, 0, w, h, 0).Offset(d);
+                    var steiner = w * h + 2 * (w + h) * d + Math.PI * d * d;
+                    Assert.InRange(grown.AreaM2 * 1e6, steiner - 2 * Math.PI * d * 0.02 - 0.1, steiner + 0.1);
+                    Assert.Equal(w * h * 1e-6, grown.Offset(-d).AreaM2, 1e-6);
+                }
+            );
 
     [Fact]
-    public void A_region_that_is_turned_mirrored_or_moved_keeps_its_area_and_comes_back() => Gen.Select(Gen.Int[-5, 5], Gen.Double[-50, 50], Gen.Double[-50, 50]).Sample((quarters, x, y) =>
-    {
-        var region = Outlines.Teardrop(10, 5, 12);
-        Assert.Equal(region.AreaM2, region.Turned(quarters).Mirrored(0).Moved(x, y).AreaM2, 1e-15);
-        Assert.Equal(0, region.Turned(quarters).Turned(-quarters).Cut(region).AreaM2);
-        Assert.Equal(0, region.Mirrored(0).Mirrored(0).Moved(x, y).Moved(-x, -y).Cut(region).AreaM2);
-    });
+    public void A_region_that_is_turned_mirrored_or_moved_keeps_its_area_and_comes_back() =>
+        Gen.Select(Gen.Int[-5, 5], Gen.Double[-50, 50], Gen.Double[-50, 50])
+            .Sample(
+                (quarters, x, y) =>
+                {
+                    var region = Outlines.Teardrop(10, 5, 12);
+                    Assert.Equal(region.AreaM2, region.Turned(quarters).Mirrored(0).Moved(x, y).AreaM2, 1e-15);
+                    Assert.Equal(0, region.Turned(quarters).Turned(-quarters).Cut(region).AreaM2);
+                    Assert.Equal(0, region.Mirrored(0).Mirrored(0).Moved(x, y).Moved(-x, -y).Cut(region).AreaM2);
+                }
+            );
 
     [Fact]
-    public void Joining_many_at_once_is_joining_them_one_by_one() => Gen.Select(Gen.Double[0, 60], Gen.Double[0, 60], Gen.Double[2, 15]).Array[1, 15].Sample(discs =>
-    {
-        var regions = discs.Select(d => Region.Disc(d.Item1, d.Item2, d.Item3)).ToList();
-        Assert.Equal(regions.Aggregate(Region.Empty, (all, r) => all.Join(r)).AreaM2, Region.JoinAll(regions).AreaM2, 15 * 15 * 1e-3 * 0.7e-6);
-    }, iter: 50);
+    public void Joining_many_at_once_is_joining_them_one_by_one() =>
+        Gen.Select(Gen.Double[0, 60], Gen.Double[0, 60], Gen.Double[2, 15])
+            .Array[1, 15]
+            .Sample(
+                discs =>
+                {
+                    var regions = discs.Select(d => Region.Disc(d.Item1, d.Item2, d.Item3)).ToList();
+                    Assert.Equal(regions.Aggregate(Region.Empty, (all, r) => all.Join(r)).AreaM2, Region.JoinAll(regions).AreaM2, 15 * 15 * 1e-3 * 0.7e-6);
+                },
+                iter: 50
+            );
 
     [Fact]
     public void Letters_have_strokes_of_their_width_and_stand_apart()

@@ -5,16 +5,18 @@ namespace Stillwall.Tests.Shapes;
 
 public sealed class SolidMeshTests
 {
-    private static readonly Gen<bool[,,]> Cubes = Gen.Bool.Array[64].Select(b =>
-    {
-        var grid = new bool[4, 4, 4];
-        for (var i = 0; i < 64; i++)
+    private static readonly Gen<bool[,,]> Cubes = Gen
+        .Bool.Array[64]
+        .Select(b =>
         {
-            grid[i % 4, i / 4 % 4, i / 16] = b[i];
-        }
+            var grid = new bool[4, 4, 4];
+            for (var i = 0; i < 64; i++)
+            {
+                grid[i % 4, i / 4 % 4, i / 16] = b[i];
+            }
 
-        return grid;
-    });
+            return grid;
+        });
 
     [Fact]
     public void A_cube_has_twelve_triangles_and_its_volume()
@@ -65,33 +67,48 @@ public sealed class SolidMeshTests
     public void A_frame_with_windows_on_four_sides_has_the_handles_of_a_cubes_edges()
     {
         // The edges of a cube: 12 bars, 8 nodes, 12 − 8 + 1 = 5 ways through.
-        var frame = Solid.Empty.Add(Square(0, 0, 30), 0, 30).Cut(Region.RoundedRectangle(5, -1, 25, 31, 0), 5, 25).Cut(Region.RoundedRectangle(-1, 5, 31, 25, 0), 5, 25).Cut(Square(5, 5, 20), -1, 31);
+        var frame = Solid
+            .Empty.Add(Square(0, 0, 30), 0, 30)
+            .Cut(Region.RoundedRectangle(5, -1, 25, 31, 0), 5, 25)
+            .Cut(Region.RoundedRectangle(-1, 5, 31, 25, 0), 5, 25)
+            .Cut(Square(5, 5, 20), -1, 31);
         var mesh = SolidMesh.Of(frame);
         Assert.Equal([5], Genera(mesh));
         Near(frame.VolumeM3, mesh);
     }
 
     [Fact]
-    public void A_stack_of_cubes_that_touch_in_lines_and_corners_is_closed_and_keeps_its_volume() => Cubes.Select(c => new VoxelGrid(c)).Sample(grid =>
-    {
-        var mesh = SolidMesh.Of(grid.ToSolid());
-        Assert.True(mesh.Watertight);
-        // 10 µm round each line of contact: a square of 20 µm over the length of an edge.
-        Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 4.2e-13 * mesh.PatchCount + 1e-18);
-    }, iter: 150);
+    public void A_stack_of_cubes_that_touch_in_lines_and_corners_is_closed_and_keeps_its_volume() =>
+        Cubes
+            .Select(c => new VoxelGrid(c))
+            .Sample(
+                grid =>
+                {
+                    var mesh = SolidMesh.Of(grid.ToSolid());
+                    Assert.True(mesh.Watertight);
+                    // 10 µm round each line of contact: a square of 20 µm over the length of an edge.
+                    Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 4.2e-13 * mesh.PatchCount + 1e-18);
+                },
+                iter: 150
+            );
 
     [Fact]
     public void A_grid_of_cubes_without_contacts_in_lines_needs_no_patch_and_has_the_euler_characteristic_that_is_counted()
     {
         var seen = new System.Collections.Concurrent.ConcurrentDictionary<int, int>();
-        Gen.Select(Gen.Int[0, 2], Gen.Int[0, 63].Array[20, 90]).Select(Grown).Sample(grid =>
-        {
-            var mesh = SolidMesh.Of(grid.ToSolid());
-            Assert.Equal(0, mesh.PatchCount);
-            seen.AddOrUpdate(grid.EulerOfSurface(), 1, (_, n) => n + 1);
-            Assert.Equal(grid.EulerOfSurface(), MeshReport.Of(mesh.Mesh).Shells.Sum(s => s.EulerCount));
-            Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 1e-18);
-        }, iter: 200);
+        Gen.Select(Gen.Int[0, 2], Gen.Int[0, 63].Array[20, 90])
+            .Select(Grown)
+            .Sample(
+                grid =>
+                {
+                    var mesh = SolidMesh.Of(grid.ToSolid());
+                    Assert.Equal(0, mesh.PatchCount);
+                    seen.AddOrUpdate(grid.EulerOfSurface(), 1, (_, n) => n + 1);
+                    Assert.Equal(grid.EulerOfSurface(), MeshReport.Of(mesh.Mesh).Shells.Sum(s => s.EulerCount));
+                    Assert.Equal(grid.Count * 1e-9, mesh.Mesh.VolumeM3, 1e-18);
+                },
+                iter: 200
+            );
         // Bodies in several pieces or with a hollow, single ones, and ones with a way through.
         Assert.True(seen.Keys.Any(e => e > 2) && seen.ContainsKey(2) && seen.Keys.Any(e => e <= 0), string.Join(' ', seen));
     }
@@ -117,24 +134,32 @@ public sealed class SolidMeshTests
     }
 
     [Fact]
-    public void Random_stacks_are_closed_and_have_the_volume_of_their_slabs() => Stacks.Sample(solid =>
-    {
-        var mesh = SolidMesh.Of(solid);
-        Assert.True(mesh.Watertight);
-        if (mesh.PatchCount == 0)
-        {
-            Near(solid.VolumeM3, mesh);
-        }
-    }, iter: 200);
+    public void Random_stacks_are_closed_and_have_the_volume_of_their_slabs() =>
+        Stacks.Sample(
+            solid =>
+            {
+                var mesh = SolidMesh.Of(solid);
+                Assert.True(mesh.Watertight);
+                if (mesh.PatchCount == 0)
+                {
+                    Near(solid.VolumeM3, mesh);
+                }
+            },
+            iter: 200
+        );
 
     [Fact]
     public void Ten_thousand_awkward_stacks_are_closed_and_stay_so_when_corners_at_the_same_place_are_one()
     {
-        var open = Enumerable.Range(0, 10_000).AsParallel().Select(seed =>
-        {
-            var mesh = SolidMesh.Of(AwkwardStack.Of((ulong)seed));
-            return (mesh.Watertight, Welded: WeldedMesh.UnmatchedEdges(mesh.Mesh) == 0);
-        }).ToList();
+        var open = Enumerable
+            .Range(0, 10_000)
+            .AsParallel()
+            .Select(seed =>
+            {
+                var mesh = SolidMesh.Of(AwkwardStack.Of((ulong)seed));
+                return (mesh.Watertight, Welded: WeldedMesh.UnmatchedEdges(mesh.Mesh) == 0);
+            })
+            .ToList();
         Assert.Equal(0, open.Count(m => !m.Watertight));
         Assert.InRange(open.Count(m => m.Welded), 9_990, 10_000);
     }
@@ -148,25 +173,38 @@ public sealed class SolidMeshTests
         var solid = Solid.Empty.Add(rising, 0, 2).Add(falling, 1, 3);
         Near(solid.VolumeM3, SolidMesh.Of(solid));
         // Areas by hand: halves of squares, and a quarter in common. Moving the crossing to a point of the grid shears four edges of 7 mm by 0.7 µm.
-        const double risingM2 = 10.001e-3 * 10.001e-3 / 2, fallingM2 = 9.999e-3 * 9.999e-3 / 2, commonM2 = fallingM2 / 2;
+        const double risingM2 = 10.001e-3 * 10.001e-3 / 2,
+            fallingM2 = 9.999e-3 * 9.999e-3 / 2,
+            commonM2 = fallingM2 / 2;
         Assert.Equal(2e-3 * (risingM2 + fallingM2) - 1e-3 * commonM2, solid.VolumeM3, 4 * 7e-3 * 0.7e-6 / 2 * 3e-3);
     }
 
     [Fact]
-    public void The_same_solid_gives_the_same_mesh() => Stacks.Sample(solid =>
-    {
-        var (a, b) = (SolidMesh.Of(solid).Mesh, SolidMesh.Of(solid).Mesh);
-        Assert.True(a.Points.SequenceEqual(b.Points) && a.Triangles.SequenceEqual(b.Triangles));
-    }, iter: 20);
+    public void The_same_solid_gives_the_same_mesh() =>
+        Stacks.Sample(
+            solid =>
+            {
+                var (a, b) = (SolidMesh.Of(solid).Mesh, SolidMesh.Of(solid).Mesh);
+                Assert.True(a.Points.SequenceEqual(b.Points) && a.Triangles.SequenceEqual(b.Triangles));
+            },
+            iter: 20
+        );
 
     /// <summary>Six to twelve rectangles and discs, added and cut in order at random places, heights and sizes.</summary>
-    internal static Gen<Solid> Stacks { get; } = Gen.Select(Gen.Bool, Gen.Bool, Gen.Double[0, 60], Gen.Double[0, 60], Gen.Double[2, 50], Gen.Double[2, 50], Gen.Int[0, 20], Gen.Int[1, 10])
-        .Array[6, 12].Select(steps => steps.Aggregate(Solid.Empty.Add(Region.RoundedRectangle(10, 10, 50, 50, 0), 0, 20), (solid, s) =>
-        {
-            var (add, round, x, y, w, h, from, thick) = s;
-            var region = round ? Region.Disc(x, y, w) : Region.RoundedRectangle(x, y, x + w, y + h, Math.Min(w, h) / 4);
-            return add ? solid.Add(region, from, from + thick) : solid.Cut(region, from, from + thick);
-        }));
+    internal static Gen<Solid> Stacks { get; } =
+        Gen.Select(Gen.Bool, Gen.Bool, Gen.Double[0, 60], Gen.Double[0, 60], Gen.Double[2, 50], Gen.Double[2, 50], Gen.Int[0, 20], Gen.Int[1, 10])
+            .Array[6, 12]
+            .Select(steps =>
+                steps.Aggregate(
+                    Solid.Empty.Add(Region.RoundedRectangle(10, 10, 50, 50, 0), 0, 20),
+                    (solid, s) =>
+                    {
+                        var (add, round, x, y, w, h, from, thick) = s;
+                        var region = round ? Region.Disc(x, y, w) : Region.RoundedRectangle(x, y, x + w, y + h, Math.Min(w, h) / 4);
+                        return add ? solid.Add(region, from, from + thick) : solid.Cut(region, from, from + thick);
+                    }
+                )
+            );
 
     private static Region Square(double x, double y, double side) => Region.RoundedRectangle(x, y, x + side, y + side, 0);
 

@@ -30,7 +30,10 @@ public sealed class SolidTests
     [Fact]
     public void A_sliver_narrower_than_two_micrometres_is_dropped()
     {
-        var solid = Solid.Empty.Add(Square(0, 0, 10), 0, 5).Add(Region.RoundedRectangle(20, 0, 20.001, 10, 0), 0, 5).Add(Region.RoundedRectangle(30, 0, 30.004, 10, 0), 0, 5);
+        var solid = Solid
+            .Empty.Add(Square(0, 0, 10), 0, 5)
+            .Add(Region.RoundedRectangle(20, 0, 20.001, 10, 0), 0, 5)
+            .Add(Region.RoundedRectangle(30, 0, 30.004, 10, 0), 0, 5);
         Assert.Equal(2, Connections.Pieces(solid).Count);
     }
 
@@ -38,8 +41,12 @@ public sealed class SolidTests
     public void Pieces_are_what_hangs_together_by_faces()
     {
         // Two towers on a bar are one piece; a block that touches in an edge and one that floats are others.
-        var solid = Solid.Empty.Add(Region.RoundedRectangle(0, 0, 30, 10, 0), 0, 5).Add(Square(0, 0, 10), 5, 15).Add(Square(18, 0, 10), 5, 15)
-            .Add(Square(30, 0, 10), 5, 6).Add(Square(0, 0, 10), 20, 22);
+        var solid = Solid
+            .Empty.Add(Region.RoundedRectangle(0, 0, 30, 10, 0), 0, 5)
+            .Add(Square(0, 0, 10), 5, 15)
+            .Add(Square(18, 0, 10), 5, 15)
+            .Add(Square(30, 0, 10), 5, 6)
+            .Add(Square(0, 0, 10), 20, 22);
         Assert.Equal([3500e-9, 200e-9, 100e-9], Connections.Pieces(solid).Select(p => p.VolumeM3), (a, b) => Math.Abs(a - b) < 1e-15);
     }
 
@@ -47,7 +54,12 @@ public sealed class SolidTests
     public void A_space_shows_which_hollows_open_into_one_another()
     {
         // Two chambers with a door between them, a third without.
-        var block = Solid.Empty.Add(Region.RoundedRectangle(0, 0, 40, 14, 0), 0, 14).Cut(Square(2, 2, 10), 2, 12).Cut(Square(14, 2, 10), 2, 12).Cut(Region.RoundedRectangle(12, 5, 14, 8, 0), 4, 6).Cut(Square(26, 2, 10), 2, 12);
+        var block = Solid
+            .Empty.Add(Region.RoundedRectangle(0, 0, 40, 14, 0), 0, 14)
+            .Cut(Square(2, 2, 10), 2, 12)
+            .Cut(Square(14, 2, 10), 2, 12)
+            .Cut(Region.RoundedRectangle(12, 5, 14, 8, 0), 4, 6)
+            .Cut(Square(26, 2, 10), 2, 12);
         var space = Solid.Empty.Add(Region.RoundedRectangle(0, 0, 40, 14, 0), 0, 14).Cut(block);
         Assert.Equal(2012e-9, Connections.Reached(space, 5, 5, 5)!.VolumeM3, 1e-15);
         Assert.Equal(2012e-9, Connections.Reached(space, 20, 5, 10)!.VolumeM3, 1e-15);
@@ -56,23 +68,33 @@ public sealed class SolidTests
     }
 
     [Fact]
-    public void Cut_apart_at_heights_nothing_is_lost() => Gen.Select(SolidMeshTests.Stacks, Gen.Double[0, 25], Gen.Double[0, 25]).Sample((solid, a, b) =>
-    {
-        var pieces = Splits.AtHeights(solid, a, b);
-        // Without the other piece's shapes an edge may have a bend of 0.7 µm less.
-        Assert.Equal(solid.VolumeM3, pieces.Sum(p => p.VolumeM3), 1e-6 * solid.VolumeM3);
-        Assert.All(pieces, p => Assert.Equal(0, p.Heights!.Value.Bottom));
-        Assert.All(pieces, p => Assert.True(SolidMesh.Of(p).Watertight));
-    }, iter: 30);
+    public void Cut_apart_at_heights_nothing_is_lost() =>
+        Gen.Select(SolidMeshTests.Stacks, Gen.Double[0, 25], Gen.Double[0, 25])
+            .Sample(
+                (solid, a, b) =>
+                {
+                    var pieces = Splits.AtHeights(solid, a, b);
+                    // Without the other piece's shapes an edge may have a bend of 0.7 µm less.
+                    Assert.Equal(solid.VolumeM3, pieces.Sum(p => p.VolumeM3), 1e-6 * solid.VolumeM3);
+                    Assert.All(pieces, p => Assert.Equal(0, p.Heights!.Value.Bottom));
+                    Assert.All(pieces, p => Assert.True(SolidMesh.Of(p).Watertight));
+                },
+                iter: 30
+            );
 
     [Fact]
-    public void Cut_apart_upright_nothing_is_lost() => Gen.Select(SolidMeshTests.Stacks, Gen.Double[0, 60], Gen.Bool).Sample((solid, at, alongX) =>
-    {
-        var (lesser, greater) = Splits.Upright(solid, alongX, at);
-        // Crossings rounded to the grid bend edges of up to 60 mm by 0.7 µm.
-        Assert.Equal(solid.VolumeM3, lesser.VolumeM3 + greater.VolumeM3, 0.060 * 0.7e-6 * 0.020 * 8);
-        Assert.True(SolidMesh.Of(lesser).Watertight && SolidMesh.Of(greater).Watertight);
-    }, iter: 30);
+    public void Cut_apart_upright_nothing_is_lost() =>
+        Gen.Select(SolidMeshTests.Stacks, Gen.Double[0, 60], Gen.Bool)
+            .Sample(
+                (solid, at, alongX) =>
+                {
+                    var (lesser, greater) = Splits.Upright(solid, alongX, at);
+                    // Crossings rounded to the grid bend edges of up to 60 mm by 0.7 µm.
+                    Assert.Equal(solid.VolumeM3, lesser.VolumeM3 + greater.VolumeM3, 0.060 * 0.7e-6 * 0.020 * 8);
+                    Assert.True(SolidMesh.Of(lesser).Watertight && SolidMesh.Of(greater).Watertight);
+                },
+                iter: 30
+            );
 
     [Theory]
     [InlineData(6, 0.3)]

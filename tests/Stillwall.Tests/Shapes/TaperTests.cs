@@ -17,15 +17,20 @@ public sealed class TaperTests
     }
 
     [Fact]
-    public void The_stump_of_a_cone_has_the_volume_of_its_formula() => Gen.Select(Gen.Double[1, 100], Gen.Double[1, 100], Gen.Double[1, 50]).Sample((a, b, h) =>
-    {
-        var cone = Solid.Empty.Add(Taper.Discs(60, 60, a, b), 0, h);
-        // The grid: half a micrometre all round, and in height.
-        var widest = Math.Max(a, b) * 1e-3;
-        var grid = 0.5e-6 * Math.PI * widest * (h * 1e-3 + widest / 4);
-        Assert.Equal(Math.PI / 12 * h * (a * a + a * b + b * b) * 1e-9, cone.VolumeM3, grid);
-        Assert.Equal(cone.VolumeM3, Closed(cone, 0).VolumeM3, 1e-6 * cone.VolumeM3 + 1e-6 * grid);
-    }, iter: 100);
+    public void The_stump_of_a_cone_has_the_volume_of_its_formula() =>
+        Gen.Select(Gen.Double[1, 100], Gen.Double[1, 100], Gen.Double[1, 50])
+            .Sample(
+                (a, b, h) =>
+                {
+                    var cone = Solid.Empty.Add(Taper.Discs(60, 60, a, b), 0, h);
+                    // The grid: half a micrometre all round, and in height.
+                    var widest = Math.Max(a, b) * 1e-3;
+                    var grid = 0.5e-6 * Math.PI * widest * (h * 1e-3 + widest / 4);
+                    Assert.Equal(Math.PI / 12 * h * (a * a + a * b + b * b) * 1e-9, cone.VolumeM3, grid);
+                    Assert.Equal(cone.VolumeM3, Closed(cone, 0).VolumeM3, 1e-6 * cone.VolumeM3 + 1e-6 * grid);
+                },
+                iter: 100
+            );
 
     [Fact]
     public void A_pointed_cone_is_closed_at_its_tip()

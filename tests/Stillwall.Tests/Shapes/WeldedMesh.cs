@@ -9,7 +9,11 @@ internal static class WeldedMesh
     internal static int UnmatchedEdges(IndexedMesh mesh)
     {
         var ids = new Dictionary<(float, float, float), int>(mesh.Points.Length);
-        var welded = mesh.Points.Select(p => ids.TryGetValue((p.X / 1000f, p.Y / 1000f, p.Z / 1000f), out var id) ? id : ids[(p.X / 1000f, p.Y / 1000f, p.Z / 1000f)] = ids.Count).ToArray();
+        var welded = mesh
+            .Points.Select(p =>
+                ids.TryGetValue((p.X / 1000f, p.Y / 1000f, p.Z / 1000f), out var id) ? id : ids[(p.X / 1000f, p.Y / 1000f, p.Z / 1000f)] = ids.Count
+            )
+            .ToArray();
         var edges = new Dictionary<(int, int), int>(3 * mesh.Triangles.Length);
         foreach (var t in mesh.Triangles)
         {

@@ -13,7 +13,16 @@ public sealed class SupplyListTests
     [Fact]
     public void What_is_lacking_is_bought_in_whole_packs()
     {
-        var line = Line(3.84, [Shelf(1)], new Price { Item = "cast powder", Cost = 4.5, Per = new Amount(2.5, Dimension.Mass) });
+        var line = Line(
+            3.84,
+            [Shelf(1)],
+            new Price
+            {
+                Item = "cast powder",
+                Cost = 4.5,
+                Per = new Amount(2.5, Dimension.Mass),
+            }
+        );
         Assert.Equal(2.84, line.ToBuy!.Value, 1e-12);
         Assert.Equal((2.0, 2.5, "short"), (line.PackCount, line.Pack, line.State));
         Assert.Equal(9, line.PriceToBuy!.Value, 1e-12);
@@ -41,17 +50,26 @@ public sealed class SupplyListTests
 
     [Fact]
     public void The_packs_are_enough_and_one_less_is_not() =>
-        Gen.Select(Gen.Double[0.01, 50], Gen.Double[0, 40], Gen.Double[0.1, 25]).Sample((needed, stocked, pack) =>
-        {
-            var line = Line(needed, [Shelf(stocked)], Bag(pack));
-            Assert.Equal(Math.Floor(line.PackCount!.Value), line.PackCount.Value);
-            Assert.True(line.PackCount * pack >= line.ToBuy - 1e-6);
-            Assert.True((line.PackCount - 1) * pack < line.ToBuy || line.PackCount == 0);
-        });
+        Gen.Select(Gen.Double[0.01, 50], Gen.Double[0, 40], Gen.Double[0.1, 25])
+            .Sample(
+                (needed, stocked, pack) =>
+                {
+                    var line = Line(needed, [Shelf(stocked)], Bag(pack));
+                    Assert.Equal(Math.Floor(line.PackCount!.Value), line.PackCount.Value);
+                    Assert.True(line.PackCount * pack >= line.ToBuy - 1e-6);
+                    Assert.True((line.PackCount - 1) * pack < line.ToBuy || line.PackCount == 0);
+                }
+            );
 
     private static Stock Shelf(double kilograms) => new() { Item = "cast powder", Amount = new Amount(kilograms, Dimension.Mass) };
 
-    private static Price Bag(double kilograms) => new() { Item = "cast powder", Cost = 1.6, Per = new Amount(kilograms, Dimension.Mass) };
+    private static Price Bag(double kilograms) =>
+        new()
+        {
+            Item = "cast powder",
+            Cost = 1.6,
+            Per = new Amount(kilograms, Dimension.Mass),
+        };
 
     private static SupplyLine Line(double neededKg, IReadOnlyList<Stock> stock, Price? price) =>
         Assert.Single(SupplyList.Of([new Need("cast powder", neededKg, Dimension.Mass, "Pour")], stock, price is null ? [] : [price], PourDay));

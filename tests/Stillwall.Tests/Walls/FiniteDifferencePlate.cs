@@ -47,8 +47,14 @@ internal static class FiniteDifferencePlate
             sign *= beyond && edges == PanelEdges.Supported ? -1 : 1;
         }
 
-        i = i < -1 ? 0 : i > inner ? inner - 1 : i;
-        j = j < -1 ? 0 : j > inner ? inner - 1 : j;
+        i =
+            i < -1 ? 0
+            : i > inner ? inner - 1
+            : i;
+        j =
+            j < -1 ? 0
+            : j > inner ? inner - 1
+            : j;
         if (i >= 0 && i < inner && j >= 0 && j < inner)
         {
             matrix[row.I * inner + row.J, i * inner + j] += sign * value;

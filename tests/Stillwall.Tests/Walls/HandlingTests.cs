@@ -24,8 +24,16 @@ public class HandlingTests
     [Fact]
     public void A_heavier_cabinet_has_less_safety_at_every_joint()
     {
-        Gen.Select(Gen.Double[1, 40], Gen.Double[1.01, 3], Gen.Double[1e-4, 0.1]).Sample((mass, more, area) =>
-            Assert.Equal(more, Joints.Of("j", area, 0.5e6, Joints.LiftLoadN(mass)).SafetyFactor / Joints.Of("j", area, 0.5e6, Joints.LiftLoadN(mass * more)).SafetyFactor, 1e-9));
+        Gen.Select(Gen.Double[1, 40], Gen.Double[1.01, 3], Gen.Double[1e-4, 0.1])
+            .Sample(
+                (mass, more, area) =>
+                    Assert.Equal(
+                        more,
+                        Joints.Of("j", area, 0.5e6, Joints.LiftLoadN(mass)).SafetyFactor
+                            / Joints.Of("j", area, 0.5e6, Joints.LiftLoadN(mass * more)).SafetyFactor,
+                        1e-9
+                    )
+            );
     }
 
     // The short torque rule worked by hand: 0.8 N·m on M4 → 1000 N.
@@ -67,8 +75,8 @@ public class HandlingTests
     public void A_cube_tips_at_half_a_right_angle_and_a_taller_box_sooner()
     {
         Assert.Equal(45, Tilt.TippingDeg(0.15, 0.15), 1e-9);
-        Gen.Select(Gen.Double[0.05, 0.5], Gen.Double[0.05, 0.5], Gen.Double[1.01, 3]).Sample((height, half, more) =>
-            Assert.True(Tilt.TippingDeg(height * more, half) < Tilt.TippingDeg(height, half)));
+        Gen.Select(Gen.Double[0.05, 0.5], Gen.Double[0.05, 0.5], Gen.Double[1.01, 3])
+            .Sample((height, half, more) => Assert.True(Tilt.TippingDeg(height * more, half) < Tilt.TippingDeg(height, half)));
     }
 
     // The figure of practice: 0.3 mm on 240 mm for 0.2 % of setting and some twelve kelvin of cooling with 43e-6 between PETG and gypsum.
@@ -82,18 +90,21 @@ public class HandlingTests
     [Fact]
     public void The_lightest_core_is_the_first_millimetre_that_passes()
     {
-        Gen.Int[1, 60].Sample(first =>
-        {
-            var found = LightestCore.FindM(t => t > (first - 0.5) / 1000, 0.001, 0.04);
-            Assert.Equal(first <= 40 ? first / 1000.0 : null, found);
-        });
+        Gen.Int[1, 60]
+            .Sample(first =>
+            {
+                var found = LightestCore.FindM(t => t > (first - 0.5) / 1000, 0.001, 0.04);
+                Assert.Equal(first <= 40 ? first / 1000.0 : null, found);
+            });
     }
 
     [Fact]
     public void The_lightest_core_of_a_real_wall_passes_and_one_millimetre_less_does_not()
     {
-        bool Passes(double core) => PanelModel.Solve(
-            [new Layer(0.002, 2e9, 0.38, 1270), new Layer(core, 4.3e9, 0.2, 1130), new Layer(0.002, 2e9, 0.38, 1270)], 0.3, 0.24, PanelEdges.Clamped).Slipping.ModesHz[0] > 400;
+        bool Passes(double core) =>
+            PanelModel
+                .Solve([new Layer(0.002, 2e9, 0.38, 1270), new Layer(core, 4.3e9, 0.2, 1130), new Layer(0.002, 2e9, 0.38, 1270)], 0.3, 0.24, PanelEdges.Clamped)
+                .Slipping.ModesHz[0] > 400;
         var found = LightestCore.FindM(Passes, 0.002, 0.05)!.Value;
         Assert.True(Passes(found) && !Passes(found - LightestCore.StepM));
     }

@@ -9,8 +9,13 @@ public class PanelModelTests
 {
     private static readonly JsonSerializerOptions SnakeCase = new() { PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower };
 
-    private static readonly Gen<Layer> AnyLayer =
-        Gen.Select(Gen.Double[0.001, 0.03], Gen.Double[1e9, 2e10], Gen.Double[0, 0.45], Gen.Double[500, 3000], (t, e, nu, rho) => new Layer(t, e, nu, rho));
+    private static readonly Gen<Layer> AnyLayer = Gen.Select(
+        Gen.Double[0.001, 0.03],
+        Gen.Double[1e9, 2e10],
+        Gen.Double[0, 0.45],
+        Gen.Double[500, 3000],
+        (t, e, nu, rho) => new Layer(t, e, nu, rho)
+    );
 
     [Fact]
     public void A_single_layer_has_the_stiffness_of_the_textbook()
@@ -24,33 +29,39 @@ public class PanelModelTests
     [Fact]
     public void Cutting_a_layer_into_bonded_slices_changes_nothing_and_two_slipping_halves_keep_a_quarter()
     {
-        Gen.Select(AnyLayer, Gen.Double[0.1, 0.9]).Sample((whole, share) =>
-        {
-            Layer[] cut = [whole with { ThicknessM = share * whole.ThicknessM }, whole with { ThicknessM = (1 - share) * whole.ThicknessM }];
-            Layer[] halves = [whole with { ThicknessM = whole.ThicknessM / 2 }, whole with { ThicknessM = whole.ThicknessM / 2 }];
-            var bonded = Laminate.Bonded([whole]).StiffnessNm;
-            Assert.Equal(bonded, Laminate.Bonded(cut).StiffnessNm, 1e-9 * bonded);
-            Assert.Equal(bonded / 4, Laminate.Slipping(halves).StiffnessNm, 1e-9 * bonded);
-        });
+        Gen.Select(AnyLayer, Gen.Double[0.1, 0.9])
+            .Sample(
+                (whole, share) =>
+                {
+                    Layer[] cut = [whole with { ThicknessM = share * whole.ThicknessM }, whole with { ThicknessM = (1 - share) * whole.ThicknessM }];
+                    Layer[] halves = [whole with { ThicknessM = whole.ThicknessM / 2 }, whole with { ThicknessM = whole.ThicknessM / 2 }];
+                    var bonded = Laminate.Bonded([whole]).StiffnessNm;
+                    Assert.Equal(bonded, Laminate.Bonded(cut).StiffnessNm, 1e-9 * bonded);
+                    Assert.Equal(bonded / 4, Laminate.Slipping(halves).StiffnessNm, 1e-9 * bonded);
+                }
+            );
     }
 
     [Fact]
     public void A_symmetric_stack_turns_about_its_middle()
     {
-        Gen.Select(AnyLayer, AnyLayer).Sample((skin, core) =>
-            Assert.Equal(skin.ThicknessM + core.ThicknessM / 2, Laminate.NeutralPlaneM([skin, core, skin]), 1e-9));
+        Gen.Select(AnyLayer, AnyLayer)
+            .Sample((skin, core) => Assert.Equal(skin.ThicknessM + core.ThicknessM / 2, Laminate.NeutralPlaneM([skin, core, skin]), 1e-9));
     }
 
     [Fact]
     public void Slipping_never_beats_bonded_and_a_thicker_core_is_always_stiffer()
     {
-        Gen.Select(AnyLayer.List[1, 4], Gen.Double[1.01, 2]).Sample((layers, more) =>
-        {
-            Assert.True(Laminate.Slipping(layers).StiffnessNm <= Laminate.Bonded(layers).StiffnessNm * (1 + 1e-12));
-            Layer[] thicker = [layers[0] with { ThicknessM = layers[0].ThicknessM * more }, .. layers.Skip(1)];
-            Assert.True(Laminate.Bonded(thicker).StiffnessNm > Laminate.Bonded(layers).StiffnessNm);
-            Assert.True(Laminate.SurfaceDensityKgM2(thicker) > Laminate.SurfaceDensityKgM2(layers));
-        });
+        Gen.Select(AnyLayer.List[1, 4], Gen.Double[1.01, 2])
+            .Sample(
+                (layers, more) =>
+                {
+                    Assert.True(Laminate.Slipping(layers).StiffnessNm <= Laminate.Bonded(layers).StiffnessNm * (1 + 1e-12));
+                    Layer[] thicker = [layers[0] with { ThicknessM = layers[0].ThicknessM * more }, .. layers.Skip(1)];
+                    Assert.True(Laminate.Bonded(thicker).StiffnessNm > Laminate.Bonded(layers).StiffnessNm);
+                    Assert.True(Laminate.SurfaceDensityKgM2(thicker) > Laminate.SurfaceDensityKgM2(layers));
+                }
+            );
     }
 
     [Fact]
@@ -93,37 +104,53 @@ public class PanelModelTests
     [Fact]
     public void Shear_only_ever_lowers_a_mode_and_adds_to_the_deflection()
     {
-        Gen.Select(AnyLayer, Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5]).Sample((layer, width, height) =>
-        {
-            foreach (var edges in Enum.GetValues<PanelEdges>())
-            {
-                var panel = PanelModel.Solve([layer], width, height, edges).Bonded;
-                var (factors, stiffness) = (ThinPlate.Factors(width / height, edges), Laminate.Bonded([layer]).StiffnessNm);
-                var rate = Math.Sqrt(stiffness / (layer.DensityKgM3 * layer.ThicknessM)) / (2 * Math.PI * width * width);
-                Assert.All(factors.FrequencyFactors.Zip(panel.ModesHz), pair => Assert.True(pair.Second <= pair.First * rate * 1.0001));
-                Assert.True(panel.MeanDeflectionMPerPa >= factors.MeanFactor * Math.Pow(width, 4) / stiffness * 0.9999);
-            }
-        }, iter: 20);
+        Gen.Select(AnyLayer, Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5])
+            .Sample(
+                (layer, width, height) =>
+                {
+                    foreach (var edges in Enum.GetValues<PanelEdges>())
+                    {
+                        var panel = PanelModel.Solve([layer], width, height, edges).Bonded;
+                        var (factors, stiffness) = (ThinPlate.Factors(width / height, edges), Laminate.Bonded([layer]).StiffnessNm);
+                        var rate = Math.Sqrt(stiffness / (layer.DensityKgM3 * layer.ThicknessM)) / (2 * Math.PI * width * width);
+                        Assert.All(factors.FrequencyFactors.Zip(panel.ModesHz), pair => Assert.True(pair.Second <= pair.First * rate * 1.0001));
+                        Assert.True(panel.MeanDeflectionMPerPa >= factors.MeanFactor * Math.Pow(width, 4) / stiffness * 0.9999);
+                    }
+                },
+                iter: 20
+            );
     }
 
     [Fact]
-    public void The_first_mode_alone_is_the_first_of_six() => Gen.Select(AnyLayer, Gen.Double[0.1, 0.5], Gen.Double[0.1, 0.5], Gen.Enum<PanelEdges>()).Sample((layer, width, height, edges) =>
-    {
-        var (bending, mass) = (Laminate.Bonded([layer]), Laminate.SurfaceDensityKgM2([layer]));
-        var (first, mean) = ShearPlate.First(bending, mass, width, height, edges);
-        var all = ShearPlate.Solve(bending, mass, width, height, edges);
-        Assert.Equal(all.ModesHz[0], first, 1e-9 * first);
-        Assert.Equal(all.MeanDeflectionMPerPa, mean, 1e-9 * mean);
-    }, iter: 40);
+    public void The_first_mode_alone_is_the_first_of_six() =>
+        Gen.Select(AnyLayer, Gen.Double[0.1, 0.5], Gen.Double[0.1, 0.5], Gen.Enum<PanelEdges>())
+            .Sample(
+                (layer, width, height, edges) =>
+                {
+                    var (bending, mass) = (Laminate.Bonded([layer]), Laminate.SurfaceDensityKgM2([layer]));
+                    var (first, mean) = ShearPlate.First(bending, mass, width, height, edges);
+                    var all = ShearPlate.Solve(bending, mass, width, height, edges);
+                    Assert.Equal(all.ModesHz[0], first, 1e-9 * first);
+                    Assert.Equal(all.MeanDeflectionMPerPa, mean, 1e-9 * mean);
+                },
+                iter: 40
+            );
 
     [Fact]
     public void Turning_a_panel_by_a_right_angle_changes_nothing()
     {
-        Gen.Select(AnyLayer, Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5]).Sample((layer, width, height) =>
-        {
-            var (one, turned) = (PanelModel.Solve([layer], width, height, PanelEdges.Supported), PanelModel.Solve([layer], height, width, PanelEdges.Supported));
-            Assert.All(one.Bonded.ModesHz.Zip(turned.Bonded.ModesHz), pair => Assert.Equal(pair.First, pair.Second, 1e-6 * pair.First));
-        }, iter: 10);
+        Gen.Select(AnyLayer, Gen.Double[0.15, 0.5], Gen.Double[0.15, 0.5])
+            .Sample(
+                (layer, width, height) =>
+                {
+                    var (one, turned) = (
+                        PanelModel.Solve([layer], width, height, PanelEdges.Supported),
+                        PanelModel.Solve([layer], height, width, PanelEdges.Supported)
+                    );
+                    Assert.All(one.Bonded.ModesHz.Zip(turned.Bonded.ModesHz), pair => Assert.Equal(pair.First, pair.Second, 1e-6 * pair.First));
+                },
+                iter: 10
+            );
     }
 
     // One layer: 5/6·Gt (Reissner 1945). Stiff faces on a soft core: G·d²/c, d from the middle of one face to that of the other (Allen 1969, from memory).
@@ -132,7 +159,8 @@ public class PanelModelTests
     {
         Layer one = new(0.02, 4e9, 0.2, 1150);
         Assert.Equal(5.0 / 6 * 4e9 / 2.4 * 0.02, Laminate.Bonded([one]).ShearNPerM, 1);
-        Layer face = new(0.001, 70e9, 0.3, 2700), soft = new(0.02, 130e6, 0.3, 100);
+        Layer face = new(0.001, 70e9, 0.3, 2700),
+            soft = new(0.02, 130e6, 0.3, 100);
         var expected = 130e6 / 2.6 * 0.021 * 0.021 / 0.02;
         Assert.Equal(expected, Laminate.Bonded([face, soft, face]).ShearNPerM, 0.01 * expected);
     }
@@ -155,13 +183,17 @@ public class PanelModelTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Laminate.Bonded([new Layer(0.01, 4e9, 0.6, 1150)]));
     }
 
-    // Order convergence: the demo's side wall by the same process carried to 16 × 16 polynomials, run once for this check; 12 × 12 are used. First six modes and the middle's deflection, layers bonded.
+    // Order convergence: the demo's side wall by the same process carried to 16 × 16 polynomials, run once for this check; 12 × 12 are used. First
+    // six modes and the middle's deflection, layers bonded.
     [Theory]
     [InlineData(PanelEdges.Clamped, 4.022160095e-9, 732.75, 1166.07, 1695.36, 1863.91, 2071.08, 2693.36)]
     [InlineData(PanelEdges.Supported, 1.376215012e-8, 391.80, 778.06, 1160.37, 1413.42, 1517.06, 2113.11)]
     public void More_polynomials_change_the_modes_by_less_than_a_thousandth(PanelEdges edges, double deflection, params double[] modes)
     {
-        var core = CoreMaterial.Dry(CastMixes.Plaster, Stillwall.Pours.Mix.FromPowder(CastMixes.Plaster, 1, CastMixes.Plaster.PowderPerWaterRatio).DryDensityKgM3);
+        var core = CoreMaterial.Dry(
+            CastMixes.Plaster,
+            Stillwall.Pours.Mix.FromPowder(CastMixes.Plaster, 1, CastMixes.Plaster.PowderPerWaterRatio).DryDensityKgM3
+        );
         var skin = Layer.Of(0.002, SkinMaterials.Petg);
         var panel = PanelModel.Solve([skin, Layer.Of(0.012, core), skin], 0.298, 0.212, edges).Bonded;
         Assert.All(modes.Zip(panel.ModesHz), m => Assert.Equal(1, m.Second / m.First, 1e-3));

@@ -16,7 +16,10 @@ public class PlateHoldTests
         Layer[] wall = [new(0.002, 2e9, 0.38, 1270), new(0.012, 4.1e9, 0.2, 1133), new(0.002, 2e9, 0.38, 1270)];
         var (bending, mass) = (Laminate.Bonded(wall), Laminate.SurfaceDensityKgM2(wall));
         double First(double edge) => ShearPlate.First(bending, mass, 0.3, 0.21, PanelEdges.Supported, new PlateHold(edge, [])).FirstModeHz;
-        var (supported, clamped) = (ShearPlate.First(bending, mass, 0.3, 0.21, PanelEdges.Supported), ShearPlate.First(bending, mass, 0.3, 0.21, PanelEdges.Clamped));
+        var (supported, clamped) = (
+            ShearPlate.First(bending, mass, 0.3, 0.21, PanelEdges.Supported),
+            ShearPlate.First(bending, mass, 0.3, 0.21, PanelEdges.Clamped)
+        );
         Assert.Equal(supported.FirstModeHz, First(0), 1e-9 * supported.FirstModeHz);
         Assert.Equal(clamped.FirstModeHz, First(1e9), 2e-3 * clamped.FirstModeHz);
         var rising = new[] { 1e2, 1e3, 1e4, 1e5, 1e6 }.Select(First).ToList();
@@ -24,7 +27,8 @@ public class PlateHoldTests
         Assert.InRange(First(bending.StiffnessNm / 0.1), supported.FirstModeHz * 1.1, clamped.FirstModeHz * 0.95);
     }
 
-    // The middle of a long panel is a strip with springs at its ends: M = (qL²/12)/(1 + 2D/(kL)), w = 5qL⁴/(384D) − ML²/(8D). Source: slope of a beam under load and end moments, elementary.
+    // The middle of a long panel is a strip with springs at its ends: M = (qL²/12)/(1 + 2D/(kL)), w = 5qL⁴/(384D) − ML²/(8D). Source: slope of a beam
+    // under load and end moments, elementary.
     [Theory]
     [InlineData(0.2)]
     [InlineData(1)]
@@ -49,7 +53,8 @@ public class PlateHoldTests
     [InlineData(0.3, 0.2)]
     public void A_brace_stiffens_and_loads_a_panel_as_the_exact_series_says(double stiffnessShare, double massShare)
     {
-        const double Width = 0.4, Height = 0.3;
+        const double Width = 0.4,
+            Height = 0.3;
         var brace = new BraceLine(0, stiffnessShare * Bending.StiffnessNm * Width, massShare * Mass * Width);
         var first = ShearPlate.First(Bending, Mass, Width, Height, PanelEdges.Supported, new PlateHold(0, [brace])).FirstModeHz;
         Assert.Equal(FirstOfSeries(brace, Width, Height), first, 5e-3 * first);
@@ -84,8 +89,12 @@ public class PlateHoldTests
     private static double FirstOfSeries(BraceLine brace, double width, double height)
     {
         double Wave(int m) => Bending.StiffnessNm * Math.Pow(Math.Pow(m * Math.PI / width, 2) + Math.Pow(Math.PI / height, 2), 2);
-        double Rest(double square) => 1 + (brace.BendingNm2 * Math.Pow(Math.PI / height, 4) - square * brace.MassKgM) * 2 / width
-            * Enumerable.Range(0, 2000).Sum(i => 1 / (Wave(2 * i + 1) - square * Mass));
+        double Rest(double square) =>
+            1
+            + (brace.BendingNm2 * Math.Pow(Math.PI / height, 4) - square * brace.MassKgM)
+                * 2
+                / width
+                * Enumerable.Range(0, 2000).Sum(i => 1 / (Wave(2 * i + 1) - square * Mass));
         var (low, high) = (0.0, Wave(3) / Mass * (1 - 1e-9));
         if (brace.BendingNm2 > 0 && brace.MassKgM == 0)
         {

@@ -6,7 +6,8 @@ namespace Stillwall.Tests.Walls;
 
 public class ThinPlateTests
 {
-    // A strip on two supports: 5/384 in the middle, 1/120 in the mean, first mode π² (elementary beam theory); its ends take a share of about ratio from the mean.
+    // A strip on two supports: 5/384 in the middle, 1/120 in the mean, first mode π² (elementary beam theory); its ends take a share of about ratio
+    // from the mean.
     [Theory]
     [InlineData(0.02)]
     [InlineData(0.005)]
@@ -90,27 +91,35 @@ public class ThinPlateTests
     [Fact]
     public void Turning_a_panel_by_a_right_angle_changes_nothing()
     {
-        Gen.Double[0.2, 5].Sample(ratio =>
-        {
-            foreach (var edges in Enum.GetValues<PanelEdges>())
-            {
-                var one = ThinPlate.Factors(ratio, edges);
-                var turned = ThinPlate.Factors(1 / ratio, edges);
-                Assert.All(one.FrequencyFactors.Zip(turned.FrequencyFactors), p => Assert.Equal(p.First, p.Second * ratio * ratio, 1e-8 * p.First));
-                Assert.Equal(one.MeanFactor, turned.MeanFactor / Math.Pow(ratio, 4), 1e-8 * one.MeanFactor);
-            }
-        }, iter: 30);
+        Gen.Double[0.2, 5]
+            .Sample(
+                ratio =>
+                {
+                    foreach (var edges in Enum.GetValues<PanelEdges>())
+                    {
+                        var one = ThinPlate.Factors(ratio, edges);
+                        var turned = ThinPlate.Factors(1 / ratio, edges);
+                        Assert.All(one.FrequencyFactors.Zip(turned.FrequencyFactors), p => Assert.Equal(p.First, p.Second * ratio * ratio, 1e-8 * p.First));
+                        Assert.Equal(one.MeanFactor, turned.MeanFactor / Math.Pow(ratio, 4), 1e-8 * one.MeanFactor);
+                    }
+                },
+                iter: 30
+            );
     }
 
     [Fact]
     public void Clamping_the_edges_raises_every_mode_and_lowers_the_deflection()
     {
-        Gen.Double[0.2, 5].Sample(ratio =>
-        {
-            var (clamped, supported) = (ThinPlate.Factors(ratio, PanelEdges.Clamped), ThinPlate.Factors(ratio, PanelEdges.Supported));
-            Assert.All(clamped.FrequencyFactors.Zip(supported.FrequencyFactors), p => Assert.True(p.First > p.Second));
-            Assert.True(clamped.CentreFactor < supported.CentreFactor);
-        }, iter: 30);
+        Gen.Double[0.2, 5]
+            .Sample(
+                ratio =>
+                {
+                    var (clamped, supported) = (ThinPlate.Factors(ratio, PanelEdges.Clamped), ThinPlate.Factors(ratio, PanelEdges.Supported));
+                    Assert.All(clamped.FrequencyFactors.Zip(supported.FrequencyFactors), p => Assert.True(p.First > p.Second));
+                    Assert.True(clamped.CentreFactor < supported.CentreFactor);
+                },
+                iter: 30
+            );
     }
 
     [Fact]

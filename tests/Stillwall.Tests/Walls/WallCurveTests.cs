@@ -6,24 +6,32 @@ public class WallCurveTests
 {
     private static readonly Layer[] Sheet = [new(0.001, 2e9, 0.3, 1270)];
 
-    // A thin supported plate: mode (m, n), both odd, gives way by 64ab/(π⁴m²n²·m″ω²), ω = π²(m²/a² + n²/b²)√(D/m″). Source: Navier's series, Timoshenko and Woinowsky-Krieger (1959), § 28, as modes.
+    // A thin supported plate: mode (m, n), both odd, gives way by 64ab/(π⁴m²n²·m″ω²), ω = π²(m²/a² + n²/b²)√(D/m″). Source: Navier's series,
+    // Timoshenko and Woinowsky-Krieger (1959), § 28, as modes.
     [Fact]
     public void A_thin_supported_panel_gives_way_by_the_modes_of_Naviers_series()
     {
-        const double Width = 0.3, Height = 0.2;
+        const double Width = 0.3,
+            Height = 0.2;
         var (bending, mass) = (Laminate.Bonded(Sheet), Laminate.SurfaceDensityKgM2(Sheet));
         var modes = ShearPlate.PressureModes(bending, mass, Width, Height, PanelEdges.Supported);
-        var series = new[] { (1, 1), (3, 1), (1, 3), (5, 1) }.Select(mn =>
-        {
-            var (m, n) = mn;
-            var omega = Math.PI * Math.PI * (m * m / Width / Width + n * n / Height / Height) * Math.Sqrt(bending.StiffnessNm / mass);
-            return (Hz: omega / (2 * Math.PI), Volume: 64 * Width * Height / (Math.Pow(Math.PI, 4) * m * m * n * n * mass * omega * omega));
-        }).OrderBy(s => s.Hz).ToList();
-        Assert.All(series.Zip(modes), pair =>
-        {
-            Assert.Equal(pair.First.Hz, pair.Second.FirstModeHz, 3e-3 * pair.First.Hz);
-            Assert.Equal(pair.First.Volume, pair.Second.VolumePerPressureM3PerPa, 0.02 * pair.First.Volume);
-        });
+        var series = new[] { (1, 1), (3, 1), (1, 3), (5, 1) }
+            .Select(mn =>
+            {
+                var (m, n) = mn;
+                var omega = Math.PI * Math.PI * (m * m / Width / Width + n * n / Height / Height) * Math.Sqrt(bending.StiffnessNm / mass);
+                return (Hz: omega / (2 * Math.PI), Volume: 64 * Width * Height / (Math.Pow(Math.PI, 4) * m * m * n * n * mass * omega * omega));
+            })
+            .OrderBy(s => s.Hz)
+            .ToList();
+        Assert.All(
+            series.Zip(modes),
+            pair =>
+            {
+                Assert.Equal(pair.First.Hz, pair.Second.FirstModeHz, 3e-3 * pair.First.Hz);
+                Assert.Equal(pair.First.Volume, pair.Second.VolumePerPressureM3PerPa, 0.02 * pair.First.Volume);
+            }
+        );
     }
 
     [Theory]
@@ -46,12 +54,15 @@ public class WallCurveTests
     {
         IReadOnlyList<WallMotion> panel = [new(1e-11, 300, 0.02), new(1e-12, 900, 0.02)];
         var two = WallCurve.Of([panel, panel], 8e-8, 20);
-        Assert.All(two, p =>
-        {
-            Assert.Equal(p.PanelsDb[0] + 3.0103, p.PowerSumDb, 1e-3);
-            Assert.Equal(p.PanelsDb[0] + 6.0206, p.WorstPhaseDb, 1e-3);
-            Assert.Equal(WallSound.TotalDb(panel, 8e-8, p.FrequencyHz), p.PanelsDb[1], 1e-9);
-        });
+        Assert.All(
+            two,
+            p =>
+            {
+                Assert.Equal(p.PanelsDb[0] + 3.0103, p.PowerSumDb, 1e-3);
+                Assert.Equal(p.PanelsDb[0] + 6.0206, p.WorstPhaseDb, 1e-3);
+                Assert.Equal(WallSound.TotalDb(panel, 8e-8, p.FrequencyHz), p.PanelsDb[1], 1e-9);
+            }
+        );
         Assert.Equal(20, two[0].FrequencyHz);
         Assert.Equal(1000, two[^1].FrequencyHz);
         Assert.Equal(300, two.MaxBy(p => p.PowerSumDb)!.FrequencyHz, 20.0);

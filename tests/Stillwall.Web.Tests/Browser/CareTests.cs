@@ -5,7 +5,21 @@ namespace Stillwall.Web.Tests.Browser;
 /// <summary>Care for everybody who uses the page: other hosts, the theme, paper. What axe finds is in <see cref="PictureTests"/>.</summary>
 public sealed class CareTests(Chromium chromium) : IClassFixture<Chromium>
 {
-    private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook", "projects", "pour/bench"];
+    private static readonly string[] Stages =
+    [
+        "brief",
+        "driver",
+        "cabinet",
+        "walls",
+        "parts",
+        "pour",
+        "supplies",
+        "quiet",
+        "proof",
+        "logbook",
+        "projects",
+        "pour/bench",
+    ];
 
     [Fact]
     public async Task Nothing_is_asked_of_another_host_and_no_policy_is_broken()
@@ -28,7 +42,10 @@ public sealed class CareTests(Chromium chromium) : IClassFixture<Chromium>
         }
 
         var here = chromium.Page.Address.Authority;
-        Assert.DoesNotContain(asked, url => !url.StartsWith("data:", StringComparison.Ordinal) && !url.StartsWith("blob:", StringComparison.Ordinal) && new Uri(url).Authority != here);
+        Assert.DoesNotContain(
+            asked,
+            url => !url.StartsWith("data:", StringComparison.Ordinal) && !url.StartsWith("blob:", StringComparison.Ordinal) && new Uri(url).Authority != here
+        );
         Assert.DoesNotContain(broken, text => !text.Contains("GL Driver", StringComparison.Ordinal));
         await page.Context.CloseAsync();
     }

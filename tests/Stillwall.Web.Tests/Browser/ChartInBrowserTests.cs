@@ -8,7 +8,9 @@ namespace Stillwall.Web.Tests.Browser;
 public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixture<Chromium>
 {
     // Counts the pixels that are not paper.
-    private const string Painted = "c => { const d = c.getContext('2d').getImageData(0, 0, c.width, c.height).data; let n = 0; for (let i = 3; i < d.length; i += 4) n += d[i] > 0; return n; }";
+    private const string Painted =
+        "c => { const d = c.getContext('2d').getImageData(0, 0, c.width, c.height).data; let n = 0; for (let i = 3; i < d.length; i += 4) n += d[i] > 0; "
+        + "return n; }";
 
     [Fact]
     public async Task The_cross_hair_reads_the_level_of_the_closed_form()
@@ -66,7 +68,8 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
                 (earlier, all) = (all, await Pixels(page));
                 return all == earlier;
             },
-            "the chart is not at rest");
+            "the chart is not at rest"
+        );
         await page.ClickAsync(".qmore");
         await page.ClickAsync(".qsheet:popover-open >> text=band of doubt");
         await Chromium.Until(async () => await Pixels(page) is > 2000 and var left && left < all - 500, "the band is painted still");
@@ -94,11 +97,22 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         await page.WaitForSelectorAsync(".hair-pt[aria-valuetext]");
         var point = page.Locator(".hair-pt");
         await point.PressAsync("Home");
-        var ranked = chromium.Page.Workshop.Current().Project!.Now.Plan.Ranked.Drivers.Where(d => d is { Price: > 0, MaxSplAtLowestDb: not null }).OrderBy(d => d.Price).ToList();
+        var ranked = chromium
+            .Page.Workshop.Current()
+            .Project!.Now.Plan.Ranked.Drivers.Where(d => d is { Price: > 0, MaxSplAtLowestDb: not null })
+            .OrderBy(d => d.Price)
+            .ToList();
         Assert.True(ranked.Count > 20);
         foreach (var driver in ranked.Take(3))
         {
-            await Assertions.Expect(point).ToHaveAttributeAsync("aria-valuetext", new Regex($"^{Regex.Escape(driver.Name)}, .*, {Regex.Escape(driver.MaxSplAtLowestDb!.Value.ToString("0.0", CultureInfo.InvariantCulture))} dB"));
+            await Assertions
+                .Expect(point)
+                .ToHaveAttributeAsync(
+                    "aria-valuetext",
+                    new Regex(
+                        $"^{Regex.Escape(driver.Name)}, .*, {Regex.Escape(driver.MaxSplAtLowestDb!.Value.ToString("0.0", CultureInfo.InvariantCulture))} dB"
+                    )
+                );
             await point.PressAsync("ArrowRight");
         }
 
@@ -112,7 +126,8 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         return page;
     }
 
-    private static async Task<double> Value(IPage page) => double.Parse((await page.Locator(".hair-pt").GetAttributeAsync("aria-valuenow"))!, CultureInfo.InvariantCulture);
+    private static async Task<double> Value(IPage page) =>
+        double.Parse((await page.Locator(".hair-pt").GetAttributeAsync("aria-valuenow"))!, CultureInfo.InvariantCulture);
 
     private static Task Reads(IPage page, double expected, double within) =>
         Chromium.Until(async () => Math.Abs(await Value(page) - expected) <= within, $"the cross-hair does not come to {expected}");

@@ -24,12 +24,14 @@ public sealed class Chromium : IAsyncLifetime
     {
         Assert.SkipWhen(Executable is null && MayBeMissing, "no Chromium at /usr/bin; apt-get install chromium");
         Assert.True(Executable is not null, "no Chromium at /usr/bin, and CI=true asks for it; apt-get install chromium");
-        var context = await browser!.NewContextAsync(new BrowserNewContextOptions
-        {
-            ViewportSize = new ViewportSize { Width = width, Height = height },
-            ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
-            ReducedMotion = isReduced ? ReducedMotion.Reduce : ReducedMotion.NoPreference,
-        });
+        var context = await browser!.NewContextAsync(
+            new BrowserNewContextOptions
+            {
+                ViewportSize = new ViewportSize { Width = width, Height = height },
+                ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
+                ReducedMotion = isReduced ? ReducedMotion.Reduce : ReducedMotion.NoPreference,
+            }
+        );
         var page = await context.NewPageAsync();
         page.SetDefaultTimeout(Patience);
         Assertions.SetDefaultExpectTimeout(Patience);
@@ -63,7 +65,9 @@ public sealed class Chromium : IAsyncLifetime
         }
 
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Executable, Args = ["--no-sandbox", "--use-gl=swiftshader", "--enable-unsafe-swiftshader"] });
+        browser = await playwright.Chromium.LaunchAsync(
+            new BrowserTypeLaunchOptions { ExecutablePath = Executable, Args = ["--no-sandbox", "--use-gl=swiftshader", "--enable-unsafe-swiftshader"] }
+        );
     }
 
     public async ValueTask DisposeAsync()

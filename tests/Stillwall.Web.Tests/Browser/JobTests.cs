@@ -65,7 +65,10 @@ public sealed class JobTests : IClassFixture<Chromium>
         using var walls = await CommandLine("walls", chromium.Page.ProjectFolder, "--json");
         var kinds = walls.RootElement.GetProperty("kinds").EnumerateArray().ToList();
         Assert.Equal(4, kinds.Count);
-        Assert.Equal(kinds.Select(k => $"{Digits(k.GetProperty("finished_kg").GetDouble(), 3)} kg"), await page.Locator("#wall-kinds tbody td:nth-child(4)").AllInnerTextsAsync());
+        Assert.Equal(
+            kinds.Select(k => $"{Digits(k.GetProperty("finished_kg").GetDouble(), 3)} kg"),
+            await page.Locator("#wall-kinds tbody td:nth-child(4)").AllInnerTextsAsync()
+        );
         await page.ClickAsync("section.part >> text=Use this wall");
         var light = Digits(walls.RootElement.GetProperty("lightest").GetProperty("finished_kg").GetDouble(), 3);
         await Expect(page, $".titleblock >> text={light}");
@@ -165,7 +168,15 @@ public sealed class JobTests : IClassFixture<Chromium>
         var lines = table.TrimEnd().Split('\n');
         var name = lines[1].Split(',')[0];
         lines[1] = lines[1].Replace($"{name},130,3.4", $"{name},130,none", StringComparison.Ordinal);
-        await page.SetInputFilesAsync("input[name=file]", new FilePayload { Name = "new.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n") });
+        await page.SetInputFilesAsync(
+            "input[name=file]",
+            new FilePayload
+            {
+                Name = "new.csv",
+                MimeType = "text/csv",
+                Buffer = System.Text.Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n"),
+            }
+        );
         await Expect(page, ".bring .faults li");
         await Chromium.Live(page);
         await Assertions.Expect(page.Locator(".bring .faults")).ToContainTextAsync("drivers.csv:2:");
@@ -183,15 +194,18 @@ public sealed class JobTests : IClassFixture<Chromium>
         var byPrice = page.Locator("th:has(> button:has-text('price'))");
         await page.ClickAsync("th >> text=price");
         await Assertions.Expect(byPrice).ToHaveAttributeAsync("aria-sort", "ascending");
-        var prices = (await page.Locator(".rank tbody tr td:nth-child(9)").AllInnerTextsAsync()).Where(t => t.Length > 0).Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToList();
+        var prices = (await page.Locator(".rank tbody tr td:nth-child(9)").AllInnerTextsAsync())
+            .Where(t => t.Length > 0)
+            .Select(t => double.Parse(t, CultureInfo.InvariantCulture))
+            .ToList();
         Assert.Equal(prices.Order(), prices);
         await page.ClickAsync("th >> text=price");
         await Assertions.Expect(byPrice).ToHaveAttributeAsync("aria-sort", "descending");
         await page.FillAsync("input[type=search]", "te");
         await Assertions.Expect(page.Locator(".rank tbody tr:not(:has(th:has-text('te'))):not(:has(th:has-text('Te')))")).ToHaveCountAsync(0);
-        await page.CheckAsync("[aria-label='put Teal 8 beside others']");
+        await page.CheckAsync("[aria-label='compare Teal 8']");
         await page.FillAsync("input[type=search]", "");
-        await page.CheckAsync("[aria-label='put Dunlin 8 beside others']");
+        await page.CheckAsync("[aria-label='compare Dunlin 8']");
         await Expect(page, ".compare");
         await Assertions.Expect(page.Locator(".compare thead th")).ToHaveTextAsync(["Teal 8", "Dunlin 8"]);
         await page.Context.CloseAsync();
@@ -254,7 +268,11 @@ public sealed class JobTests : IClassFixture<Chromium>
 
     // What is on the page is in the file a moment later.
     private Task Written(string words, bool isThere = true) =>
-        Written("stillwall.json", text => text.Contains(words, StringComparison.Ordinal) == isThere, $"{words} {(isThere ? "is not" : "is still")} in the file");
+        Written(
+            "stillwall.json",
+            text => text.Contains(words, StringComparison.Ordinal) == isThere,
+            $"{words} {(isThere ? "is not" : "is still")} in the file"
+        );
 
     private Task Written(string name, Func<string, bool> isSo, string otherwise) =>
         Chromium.Until(async () => isSo(await File.ReadAllTextAsync(Path.Combine(chromium.Page.ProjectFolder, name), Stop)), otherwise);

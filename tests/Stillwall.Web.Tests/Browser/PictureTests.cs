@@ -7,7 +7,21 @@ namespace Stillwall.Web.Tests.Browser;
 /// <summary>Pictures of every stage, for people to look at, and what axe-core 4.14 finds there (rules after WCAG 2.2 AA).</summary>
 public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
 {
-    private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook", "projects", "pour/bench"];
+    private static readonly string[] Stages =
+    [
+        "brief",
+        "driver",
+        "cabinet",
+        "walls",
+        "parts",
+        "pour",
+        "supplies",
+        "quiet",
+        "proof",
+        "logbook",
+        "projects",
+        "pour/bench",
+    ];
 
     [Theory]
     [InlineData("desktop", 1440, 900)]
@@ -36,7 +50,10 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
                 await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, file), FullPage = width < 1000 });
             }
 
-            Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"{stage} is wider than the window of {width} px");
+            Assert.True(
+                await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"),
+                $"{stage} is wider than the window of {width} px"
+            );
             found.AddRange(Serious(stage, await page.RunAxe(new AxeRunOptions { ResultTypes = [ResultType.Violations] })));
         }
 
@@ -61,6 +78,8 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
         await page.Context.CloseAsync();
     }
 
-    private static IEnumerable<string> Serious(string stage, AxeResult result) => result.Violations.Where(v => v.Impact is "serious" or "critical")
-        .Select(v => $"{stage}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
+    private static IEnumerable<string> Serious(string stage, AxeResult result) =>
+        result
+            .Violations.Where(v => v.Impact is "serious" or "critical")
+            .Select(v => $"{stage}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
 }

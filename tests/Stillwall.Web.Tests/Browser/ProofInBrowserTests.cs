@@ -13,10 +13,28 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         chromium.Page.Reset();
         var page = await chromium.Open("/proof");
         var proof = page.Locator("[data-proof=impedance]");
-        await proof.Locator("[data-part=recording]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = [1, 2, 3] });
+        await proof
+            .Locator("[data-part=recording]")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "z.wav",
+                    MimeType = "audio/wav",
+                    Buffer = [1, 2, 3],
+                }
+            );
         await proof.GetByText("Analyse", new() { Exact = true }).ClickAsync();
         await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync("is too short for a WAV file");
-        await proof.Locator("[data-part=recording]").SetInputFilesAsync(new FilePayload { Name = "z.wav", MimeType = "audio/wav", Buffer = Sounds.Impedance() });
+        await proof
+            .Locator("[data-part=recording]")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "z.wav",
+                    MimeType = "audio/wav",
+                    Buffer = Sounds.Impedance(),
+                }
+            );
         await proof.GetByText("Analyse", new() { Exact = true }).ClickAsync();
         await Assertions.Expect(proof.Locator("tbody tr").First).ToContainTextAsync("49");
         await page.WaitForSelectorAsync("[data-proof=impedance] .hair-pt[aria-valuetext]");
@@ -69,7 +87,10 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         await scales.Locator("[name=day]").FillAsync("2026-12-04");
         await scales.Locator("[data-keep]").ClickAsync();
         await Assertions.Expect(scales.Locator("[data-keep]")).ToHaveTextAsync("Logged");
-        Assert.Equal(("weigh-in", "cabinet", 9.87), (open.Now.Project.Logbook[^1].Kind, open.Now.Project.Logbook[^1].Part, open.Now.Project.Logbook[^1].MassKg!.Value));
+        Assert.Equal(
+            ("weigh-in", "cabinet", 9.87),
+            (open.Now.Project.Logbook[^1].Kind, open.Now.Project.Logbook[^1].Part, open.Now.Project.Logbook[^1].MassKg!.Value)
+        );
 
         var ear = page.Locator("[data-proof=rattle]");
         await ear.Locator("[name=part]").FillAsync("terminal");
@@ -99,7 +120,13 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         chromium.Page.Reset();
         var page = await chromium.Open("/proof");
         var proof = page.Locator("[data-proof=polarity]");
-        FilePayload File(string name, double sign) => new() { Name = name, MimeType = "audio/wav", Buffer = Sounds.Pulses(sign) };
+        FilePayload File(string name, double sign) =>
+            new()
+            {
+                Name = name,
+                MimeType = "audio/wav",
+                Buffer = Sounds.Pulses(sign),
+            };
         await proof.Locator("[data-part=recording]").SetInputFilesAsync(File("cabinet.wav", 1));
         await proof.Locator("[data-part=main]").SetInputFilesAsync(File("main.wav", -1));
         await proof.GetByText("Analyse", new() { Exact = true }).ClickAsync();
@@ -108,7 +135,8 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         await proof.Locator("[data-keep]").ClickAsync();
 
         // The demo joins best with its polarity as it is.
-        await Assertions.Expect(page.Locator("tr", new() { HasText = "Pushes as the join asks" }).First).ToContainTextAsync("against the main speakers");
+        var row = page.Locator("tr", new() { HasText = "Polarity matches the main speakers" }).First;
+        await Assertions.Expect(row).ToContainTextAsync("against the main speakers");
         Assert.Equal("opposite", chromium.Page.Workshop.Opened("reading-room")!.Now.Project.Measured.Polarity);
         chromium.Page.Reset();
         await page.Context.CloseAsync();
@@ -145,13 +173,15 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         await other.GotoAsync(new Uri(chromium.Page.Address, "/proof").ToString());
         await Chromium.Live(other);
         await other.Locator("[data-proof=sweep]").GetByText("Play and record").ClickAsync();
-        await Assertions.Expect(other.Locator("[data-proof=sweep] [role=status]")).ToContainTextAsync("are off: noiseSuppression, autoGainControl.", new() { Timeout = 120_000 });
+        await Assertions
+            .Expect(other.Locator("[data-proof=sweep] [role=status]"))
+            .ToContainTextAsync("are off: noiseSuppression, autoGainControl.", new() { Timeout = 120_000 });
         Assert.Same(outcome, chromium.Page.Workshop.Opened("reading-room")!.Proofs.Of("sweep"));
     }
 
     // A microphone that is a file, over and over: cut off at full scale, a thousandth of it (the faint begins under 0.003), and nothing at all.
     [Theory]
-    [InlineData(40, "The input is overdriven", true)]
+    [InlineData(40, "The input is overloaded", true)]
     [InlineData(0.004, "The input is faint", true)]
     [InlineData(0, "Nothing came in", false)]
     public async Task An_input_that_is_too_loud_too_faint_or_dead_is_told(double strength, string told, bool isRead)
@@ -163,7 +193,8 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync(told, new() { Timeout = 120_000 });
         await Assertions.Expect(proof.Locator("[data-play]")).ToBeEnabledAsync(new() { Timeout = 120_000 });
 
-        // What is said last stands beside what was read; a dead input is not read at all. A busy machine may lose so much that nothing can be read: then that is said.
+        // What is said last stands beside what was read; a dead input is not read at all. A busy machine may lose so much that nothing can be read:
+        // then that is said.
         if (isRead && !ReferenceEquals(before, board.Of("sweep")))
         {
             await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync(told);
@@ -190,11 +221,21 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         Assert.Same(before, board.Of("sweep"));
     }
 
-    private static Task<IBrowser> Hearing(IPlaywright playwright, string file) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-    {
-        ExecutablePath = Chromium.Executable,
-        Args = ["--no-sandbox", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", $"--use-file-for-fake-audio-capture={file}", "--autoplay-policy=no-user-gesture-required"],
-    });
+    private static Task<IBrowser> Hearing(IPlaywright playwright, string file) =>
+        playwright.Chromium.LaunchAsync(
+            new BrowserTypeLaunchOptions
+            {
+                ExecutablePath = Chromium.Executable,
+                Args =
+                [
+                    "--no-sandbox",
+                    "--use-fake-ui-for-media-stream",
+                    "--use-fake-device-for-media-stream",
+                    $"--use-file-for-fake-audio-capture={file}",
+                    "--autoplay-policy=no-user-gesture-required",
+                ],
+            }
+        );
 
     private async Task<Hears> Heard(double strength)
     {
@@ -238,7 +279,14 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
 
         await Assertions.Expect(proof.Locator("[role=status]")).ToContainTextAsync("Read", new() { Timeout = 120_000 });
         var measured = chromium.Page.Workshop.Opened("reading-room")!.Proofs.Of("sweep")!.Chart!.Series.Single(s => s.Name == "measured").Points;
-        double Level(double f) => 20 * Math.Log10(f / Sounds.ResonanceHz * (f / Sounds.ResonanceHz) / Math.Sqrt(Math.Pow(1 - Math.Pow(f / Sounds.ResonanceHz, 2), 2) + Math.Pow(f / Sounds.ResonanceHz / Sounds.Q, 2)));
+        double Level(double f) =>
+            20
+            * Math.Log10(
+                f
+                    / Sounds.ResonanceHz
+                    * (f / Sounds.ResonanceHz)
+                    / Math.Sqrt(Math.Pow(1 - Math.Pow(f / Sounds.ResonanceHz, 2), 2) + Math.Pow(f / Sounds.ResonanceHz / Sounds.Q, 2))
+            );
         var zero = measured.Where(p => p.X is >= 100 and <= 200).Average(p => Level(p.X));
         return measured.Where(p => p.X is >= 25 and <= 400).Max(p => Math.Abs(Level(p.X) - zero - p.Y));
     }

@@ -39,7 +39,9 @@ public sealed class QuietInBrowserTests : IClassFixture<Chromium>
         await Assertions.Expect(page.Locator("#next-door")).ToContainTextAsync("stays under the curve");
         var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
         await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, "quiet-equalised.png") });
-        var fetched = await page.APIRequest.GetAsync(new Uri(new Uri(page.Url), await page.Locator("a[href$='equaliser.csv']").GetAttributeAsync("href")).ToString());
+        var fetched = await page.APIRequest.GetAsync(
+            new Uri(new Uri(page.Url), await page.Locator("a[href$='equaliser.csv']").GetAttributeAsync("href")).ToString()
+        );
         var report = Neighbours.Equalisers.EqualiserReport.Of(chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Facts.Quiet)!;
         Assert.Equal(Files.Tables.EqualiserTable.Write(report), await fetched.TextAsync());
         await page.Locator(".own input").First.FillAsync("20");
@@ -85,7 +87,13 @@ public sealed class QuietInBrowserTests : IClassFixture<Chromium>
         await page.ClickAsync("#search-places");
         await Assertions.Expect(page.Locator("#places li").First).ToBeVisibleAsync();
         var before = chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Facts.Room!.Geometry;
-        await page.Locator(".roommap").ScreenshotAsync(new LocatorScreenshotOptions { Path = Path.Combine(Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName, "quiet-places.png") });
+        await page.Locator(".roommap")
+            .ScreenshotAsync(
+                new LocatorScreenshotOptions
+                {
+                    Path = Path.Combine(Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName, "quiet-places.png"),
+                }
+            );
         await page.Locator("#places li .act").First.ClickAsync();
         await Chromium.Until(() => Task.FromResult(chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Facts.Room!.Geometry != before), "nothing is moved");
         await page.Context.CloseAsync();

@@ -77,8 +77,17 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
         {
             await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
             await Chromium.Live(page);
-            Assert.Empty(await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.row[data-key]')].filter(r => !r.querySelector('.src').textContent.trim()).map(r => r.dataset.key)"));
-            Assert.Empty(await page.EvaluateAsync<string[]>("[...document.querySelectorAll('[data-key] input, [data-key] select')].filter(i => !document.getElementById(i.getAttribute('aria-describedby'))).map(i => i.id)"));
+            Assert.Empty(
+                await page.EvaluateAsync<string[]>(
+                    "[...document.querySelectorAll('.row[data-key]')].filter(r => !r.querySelector('.src').textContent.trim()).map(r => r.dataset.key)"
+                )
+            );
+            Assert.Empty(
+                await page.EvaluateAsync<string[]>(
+                    "[...document.querySelectorAll('[data-key] input, [data-key] select')].filter(i => "
+                        + "!document.getElementById(i.getAttribute('aria-describedby'))).map(i => i.id)"
+                )
+            );
         }
 
         await page.Context.CloseAsync();

@@ -39,7 +39,10 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
         }
         """;
 
-    private const string Sheet = "fbfaf6", Ink = "23282b", Wash = "f4eadb", Cast = "eae5d9";
+    private const string Sheet = "fbfaf6",
+        Ink = "23282b",
+        Wash = "f4eadb",
+        Cast = "eae5d9";
 
     [Fact]
     public async Task Parts_are_drawn_in_ink_on_paper_cut_filled_marked_and_picked()
@@ -101,7 +104,10 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
         await page.SelectOptionAsync(".ptools label:last-child select", part.Name);
         await page.WaitForSelectorAsync(".pfigures strong");
         var said = (await page.Locator(".pfigures").InnerTextAsync()).Replace('\u00a0', ' ');
-        Assert.All(new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" }, words => Assert.Contains(words, said, StringComparison.Ordinal));
+        Assert.All(
+            new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" },
+            words => Assert.Contains(words, said, StringComparison.Ordinal)
+        );
         await page.Context.CloseAsync();
     }
 
@@ -114,7 +120,8 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
 
     private static int Viewer() => Stillwall.Web.Viewer.AssemblyMeshes.Of(Demo.Facts)!.Parts.Count;
 
-    private static async Task<Dictionary<string, int>> Pixels(IPage page) => JsonSerializer.Deserialize<Dictionary<string, int>>(await page.EvaluateAsync<string>("JSON.stringify(test.pixels())"))!;
+    private static async Task<Dictionary<string, int>> Pixels(IPage page) =>
+        JsonSerializer.Deserialize<Dictionary<string, int>>(await page.EvaluateAsync<string>("JSON.stringify(test.pixels())"))!;
 
     private static Task<int> Drawn(IPage page) => page.EvaluateAsync<int>("Number(test.canvas.dataset.drawn)");
 }

@@ -40,7 +40,14 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
 
     private static readonly (string Key, string Stated)[] Trouble =
     [
-        ("cabinet.core", "5 mm"), ("cabinet.outside.depth", "480 mm"), ("brief.everyday.level", "88 dB"), ("materials.cast.pot_life", "4 min"), ("limits.lift_mass", "5 kg"), ("budget", "100"), ("measured.system_resonance", "55 Hz"), ("measured.system_q", "0.9"),
+        ("cabinet.core", "5 mm"),
+        ("cabinet.outside.depth", "480 mm"),
+        ("brief.everyday.level", "88 dB"),
+        ("materials.cast.pot_life", "4 min"),
+        ("limits.lift_mass", "5 kg"),
+        ("budget", "100"),
+        ("measured.system_resonance", "55 Hz"),
+        ("measured.system_q", "0.9"),
     ];
 
     private readonly Chromium chromium;
@@ -74,28 +81,48 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
             }
 
             await Prepare(page, stage);
-            silent.AddRange((await page.EvaluateAsync<string[]>(
-                """
-                exempt => [...document.querySelectorAll('main table td, main dl dd')].filter(cell => {
-                  if (!/\d/.test(cell.textContent) || cell.matches(exempt)) return false;
-                  const table = cell.closest('table'), head = table?.querySelectorAll('thead tr:last-child > *')[cell.cellIndex];
-                  return ![cell, head, table?.caption, cell.closest('tr')?.querySelector('th'), cell.previousElementSibling?.matches('dt') ? cell.previousElementSibling : null].some(at => at?.querySelector('.fig, .why'));
-                }).map(cell => cell.closest('tr, div').textContent.trim().replace(/\s+/g, ' ') + ' (' + cell.textContent.trim() + ')')
-                """, string.Join(", ", Exempt.Select(e => e.Selector)))).Select(cell => $"{stage}: {cell}"));
-            silent.AddRange((await page.EvaluateAsync<string[]>(
-                """
-                exempt => {
-                  const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT), found = new Set();
-                  for (let text = walk.nextNode(); text; text = walk.nextNode()) {
-                    const at = text.parentElement;
-                    if (!/\d/.test(text.data) || at.closest('script, style, title, desc, option, textarea, noscript, .vh, table td, table th, dl dd, dl dt, .whysheet') || at.closest(exempt)) continue;
-                    const sentence = at.closest('li, p, caption, summary, output, h1, h2, h3, .dfig, label, span.own, svg') ?? at;
-                    if (!sentence.querySelector('.fig, .why')) found.add(sentence.tagName + '.' + (sentence.getAttribute('class') ?? '') + ' < ' + (sentence.parentElement.getAttribute('class') ?? sentence.parentElement.tagName) + ': ' + text.data.trim().replace(/\s+/g, ' ').slice(0, 140));
-                  }
-                  return [...found];
-                }
-                """, string.Join(", ", Exempt.Select(e => e.Selector)))).Select(sentence => $"{stage}: {sentence}"));
-            asked.UnionWith((await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.fig, .why')].map(f => f.dataset.of + '|' + (f.dataset.driver ?? ''))")).Select(q => q.Split('|')).Select(q => (q[0], q[1].Length > 0 ? q[1] : null)));
+            silent.AddRange(
+                (
+                    await page.EvaluateAsync<string[]>(
+                        """
+                        exempt => [...document.querySelectorAll('main table td, main dl dd')].filter(cell => {
+                          if (!/\d/.test(cell.textContent) || cell.matches(exempt)) return false;
+                          const table = cell.closest('table'), head = table?.querySelectorAll('thead tr:last-child > *')[cell.cellIndex];
+                          const term = cell.previousElementSibling?.matches('dt') ? cell.previousElementSibling : null;
+                          return ![cell, head, table?.caption, cell.closest('tr')?.querySelector('th'), term].some(at => at?.querySelector('.fig, .why'));
+                        }).map(cell => cell.closest('tr, div').textContent.trim().replace(/\s+/g, ' ') + ' (' + cell.textContent.trim() + ')')
+                        """,
+                        string.Join(", ", Exempt.Select(e => e.Selector))
+                    )
+                ).Select(cell => $"{stage}: {cell}")
+            );
+            silent.AddRange(
+                (
+                    await page.EvaluateAsync<string[]>(
+                        """
+                        exempt => {
+                          const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT), found = new Set();
+                          for (let text = walk.nextNode(); text; text = walk.nextNode()) {
+                            const at = text.parentElement;
+                            const elsewhere = 'script, style, title, desc, option, textarea, noscript, .vh, table td, table th, dl dd, dl dt, .whysheet';
+                            if (!/\d/.test(text.data) || at.closest(elsewhere) || at.closest(exempt)) continue;
+                            const sentence = at.closest('li, p, caption, summary, output, h1, h2, h3, .dfig, label, span.own, svg') ?? at;
+                            const within = sentence.parentElement.getAttribute('class') ?? sentence.parentElement.tagName;
+                            const where = sentence.tagName + '.' + (sentence.getAttribute('class') ?? '') + ' < ' + within;
+                            if (!sentence.querySelector('.fig, .why')) found.add(where + ': ' + text.data.trim().replace(/\s+/g, ' ').slice(0, 140));
+                          }
+                          return [...found];
+                        }
+                        """,
+                        string.Join(", ", Exempt.Select(e => e.Selector))
+                    )
+                ).Select(sentence => $"{stage}: {sentence}")
+            );
+            asked.UnionWith(
+                (await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.fig, .why')].map(f => f.dataset.of + '|' + (f.dataset.driver ?? ''))"))
+                    .Select(q => q.Split('|'))
+                    .Select(q => (q[0], q[1].Length > 0 ? q[1] : null))
+            );
         }
 
         Assert.True(silent.Count == 0, "give it a Figure with its result, or put it among the exemptions with its reason:\n" + string.Join('\n', silent));
@@ -103,7 +130,10 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         var project = chromium.Page.Workshop.Opened("reading-room")!;
         var plain = asked.Where(q => q.Driver is null && Why.Results(project.Now.Plan.Facts).Contains(q.Of)).Select(q => q.Of).ToList();
         Assert.All(Why.Of(project.Now.Plan.Facts, plain), Told);
-        Assert.All(asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()), q => Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of));
+        Assert.All(
+            asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()),
+            q => Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of)
+        );
         await page.Context.CloseAsync();
     }
 
@@ -191,10 +221,17 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
     public async Task Every_finding_says_why_under_its_own_id()
     {
         var page = await chromium.Open("walls");
-        var lacking = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.notes li[id^=\"x-\"]')].filter(li => !li.querySelector(`.why[data-of=\"${CSS.escape(li.id.slice(2))}\"], .why[data-of=\"${li.id.slice(2)}\"]`)).map(li => li.id)");
+        var lacking = await page.EvaluateAsync<string[]>(
+            "[...document.querySelectorAll('.notes li[id^=\"x-\"]')].filter(li => !li.querySelector(`.why[data-of=\"${CSS.escape(li.id.slice(2))}\"], "
+                + ".why[data-of=\"${li.id.slice(2)}\"]`)).map(li => li.id)"
+        );
         Assert.Empty(lacking);
         await Assertions.Expect(page.Locator(".notes li[id^='x-']")).ToHaveCountAsync(chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Findings.Count);
-        Assert.Empty(await page.EvaluateAsync<string[]>("[...document.querySelectorAll('.checks li')].filter(li => !li.querySelector('.why[data-of^=\"walls/\"]')).map(li => li.textContent)"));
+        Assert.Empty(
+            await page.EvaluateAsync<string[]>(
+                "[...document.querySelectorAll('.checks li')].filter(li => !li.querySelector('.why[data-of^=\"walls/\"]')).map(li => li.textContent)"
+            )
+        );
         await page.Context.CloseAsync();
     }
 
@@ -248,17 +285,27 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
     private async Task Prove(IPage page)
     {
         using var client = chromium.Page.Client();
-        byte[] free = Sounds.Impedance(30, 5.5, 0.475), loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2)), here = Sounds.Noise(0.5), there = Sounds.Noise(0.05);
+        byte[] free = Sounds.Impedance(30, 5.5, 0.475),
+            loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2)),
+            here = Sounds.Noise(0.5),
+            there = Sounds.Noise(0.05);
         (string Path, byte[] Body)[] all =
         [
-            ("impedance?reference=10+ohm", Sounds.Impedance()), ("tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g", Sounds.Taps()), ("sweep?at=near", Sounds.Heard(ProofReader.SignalFile("sweep"))),
-            ($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded]), ($"wall?parts=recording:{here.Length},there:{there.Length}", [.. here, .. there]),
+            ("impedance?reference=10+ohm", Sounds.Impedance()),
+            ("tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g", Sounds.Taps()),
+            ("sweep?at=near", Sounds.Heard(ProofReader.SignalFile("sweep"))),
+            ($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded]),
+            ($"wall?parts=recording:{here.Length},there:{there.Length}", [.. here, .. there]),
         ];
         foreach (var (path, body) in all)
         {
             using var content = new ByteArrayContent(body);
             content.Headers.ContentType = new("audio/wav");
-            using var answer = await client.PostAsync(new Uri($"/files/reading-room/prove/{path}", UriKind.Relative), content, TestContext.Current.CancellationToken);
+            using var answer = await client.PostAsync(
+                new Uri($"/files/reading-room/prove/{path}", UriKind.Relative),
+                content,
+                TestContext.Current.CancellationToken
+            );
             Assert.True(answer.IsSuccessStatusCode, path);
         }
 
@@ -275,8 +322,8 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
     {
         if (stage == "driver")
         {
-            await page.Locator("[aria-label='put Teal 8 beside others']").CheckAsync();
-            await page.Locator("[aria-label='put Dunlin 8 beside others']").CheckAsync();
+            await page.Locator("[aria-label='compare Teal 8']").CheckAsync();
+            await page.Locator("[aria-label='compare Dunlin 8']").CheckAsync();
             await Assertions.Expect(page.Locator(".compare thead th")).ToHaveCountAsync(2);
         }
         else if (stage == "walls")

@@ -22,7 +22,10 @@ public sealed class ChartEndpointTests : IClassFixture<Page>
         var lines = (await client.GetStringAsync("/files/reading-room/charts/how-far.csv", TestContext.Current.CancellationToken)).TrimEnd('\n').Split('\n');
         var main = ResponseCharts.HowFar(Demo.Facts)!.Series.Single(s => s.Role == StyleRole.Main).Points;
         Assert.Equal("frequency_hz,excursion_of_the_cone_one_way_peak_mm", lines[0]);
-        Assert.Equal(main.SelectMany(p => new[] { p.X, p.Y }), lines.Skip(1).SelectMany(l => l.Split(',')).Select(c => double.Parse(c, CultureInfo.InvariantCulture)));
+        Assert.Equal(
+            main.SelectMany(p => new[] { p.X, p.Y }),
+            lines.Skip(1).SelectMany(l => l.Split(',')).Select(c => double.Parse(c, CultureInfo.InvariantCulture))
+        );
     }
 
     [Fact]
@@ -33,7 +36,8 @@ public sealed class ChartEndpointTests : IClassFixture<Page>
         try
         {
             using var client = page.Client();
-            async Task<string> Got(string file) => await client.GetStringAsync(new Uri($"/files/reading-room/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
+            async Task<string> Got(string file) =>
+                await client.GetStringAsync(new Uri($"/files/reading-room/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
             var lines = (await Got("how-far.csv?former=1")).TrimEnd('\n').Split('\n');
             Assert.Equal("frequency_hz,excursion_of_the_cone_one_way_peak_mm,before_mm", lines[0]);
             double[] Column(int i) => [.. lines.Skip(1).Select(l => double.Parse(l.Split(',')[i], CultureInfo.InvariantCulture))];
@@ -58,7 +62,11 @@ public sealed class ChartEndpointTests : IClassFixture<Page>
         using var client = page.Client();
         using var answer = await client.GetAsync(new Uri($"/files/reading-room/charts/{file}", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal((HttpStatusCode.OK, kind), (answer.StatusCode, answer.Content.Headers.ContentType?.MediaType));
-        Assert.Contains(holds, System.Text.Encoding.Latin1.GetString(await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)), StringComparison.Ordinal);
+        Assert.Contains(
+            holds,
+            System.Text.Encoding.Latin1.GetString(await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]

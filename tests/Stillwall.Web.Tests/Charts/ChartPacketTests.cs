@@ -69,7 +69,10 @@ public sealed class ChartPacketTests
         var now = NeighbourChart.Of(quiet with { Bands = [.. quiet.Bands.Select(b => b.Louder(-6))] })!;
         var pencil = FormerState.Of(now, NeighbourChart.Of(quiet), "every day").Series[^1];
         Assert.Equal((StyleRole.Pencil, SeriesShape.Line, "every day"), (pencil.Role, pencil.Shape, pencil.Name));
-        Assert.Equal(quiet.Bands.Where(b => b.NeighbourDb is not null).SelectMany(b => new[] { b.NeighbourDb, b.NeighbourDb }), pencil.Points.Select(p => (double?)p.Y));
+        Assert.Equal(
+            quiet.Bands.Where(b => b.NeighbourDb is not null).SelectMany(b => new[] { b.NeighbourDb, b.NeighbourDb }),
+            pencil.Points.Select(p => (double?)p.Y)
+        );
     }
 
     [Fact]

@@ -58,8 +58,15 @@ public sealed class QuestionChartTests : BunitContext
     [Fact]
     public void A_line_that_is_switched_off_is_named_to_the_page()
     {
-        var shown = Render<QuestionChart>(p => p.Add(c => c.Chart, ResponseCharts.HowLow(Demo.Facts)!).Add(c => c.Former, ResponseCharts.HowLow(Demo.Shallower)!).Add(c => c.FormerName, "before, 280 deep"));
-        Assert.Equal(["band of doubt", "before, 280 deep", "with leak, fill and coil"], shown.FindAll(".qsheet label span").Select(s => s.TextContent).SkipLast(1));
+        var shown = Render<QuestionChart>(p =>
+            p.Add(c => c.Chart, ResponseCharts.HowLow(Demo.Facts)!)
+                .Add(c => c.Former, ResponseCharts.HowLow(Demo.Shallower)!)
+                .Add(c => c.FormerName, "before, 280 deep")
+        );
+        Assert.Equal(
+            ["band of doubt", "before, 280 deep", "with leak, fill and coil"],
+            shown.FindAll(".qsheet label span").Select(s => s.TextContent).SkipLast(1)
+        );
         shown.FindAll(".qsheet input[type=checkbox]")[1].Change(false);
         Assert.Equal(["pencil"], (string[])Drawn.Invocations["draw"][^1].Arguments[2]!);
     }

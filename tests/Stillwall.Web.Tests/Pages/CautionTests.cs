@@ -10,11 +10,23 @@ using Stillwall.Web.Store;
 
 namespace Stillwall.Web.Tests.Pages;
 
-/// <summary>Every caution of the table stands on the page of its stage, beside its proof, or at its step at the bench; a new hazard is looked for by itself.</summary>
+/// <summary>
+/// Every caution of the table stands on the page of its stage, beside its proof, or at its step at the bench; a new hazard is looked for by itself.
+/// </summary>
 public sealed class CautionTests(Page page) : IClassFixture<Page>
 {
     private static readonly string[] Proofs =
-        [ProofReader.Impedance, ProofReader.Driver, ProofReader.Sweep, ProofReader.Tap, ProofReader.Wall, ProofReader.Polarity, ProofReader.Hold, ProofReader.Weight, ProofReader.Rattle];
+    [
+        ProofReader.Impedance,
+        ProofReader.Driver,
+        ProofReader.Sweep,
+        ProofReader.Tap,
+        ProofReader.Wall,
+        ProofReader.Polarity,
+        ProofReader.Hold,
+        ProofReader.Weight,
+        ProofReader.Rattle,
+    ];
 
     // Those are sounds and filters that the command line makes; the page has them beside the proofs and at the stage Quiet.
     private static readonly WorkStep[] OfTheCommandLine = [WorkStep.Signal, WorkStep.Equaliser];
@@ -26,7 +38,13 @@ public sealed class CautionTests(Page page) : IClassFixture<Page>
     [Fact]
     public void Every_step_has_its_place_on_the_page()
     {
-        var places = Enum.GetValues<PourAction>().Select(WorkSteps.Of).OfType<WorkStep>().Append(WorkStep.CleanUp).Concat(Proofs.Select(ProofReader.StepOf)).Concat(OfTheCommandLine).ToHashSet();
+        var places = Enum.GetValues<PourAction>()
+            .Select(WorkSteps.Of)
+            .OfType<WorkStep>()
+            .Append(WorkStep.CleanUp)
+            .Concat(Proofs.Select(ProofReader.StepOf))
+            .Concat(OfTheCommandLine)
+            .ToHashSet();
         Assert.All(WorkSteps.All, s => Assert.True(s.Stage is not null || places.Contains(s.Step), $"{s.Word}: give it a stage, or a place of its own"));
     }
 
@@ -53,9 +71,18 @@ public sealed class CautionTests(Page page) : IClassFixture<Page>
     public async Task A_proof_says_every_caution_of_its_step()
     {
         var document = await Document("proof");
-        Assert.Equal(Proofs.Order(StringComparer.Ordinal), document.QuerySelectorAll("[data-proof]").Select(p => p.GetAttribute("data-proof")!).Order(StringComparer.Ordinal));
-        Assert.All(Proofs, kind => Assert.Equal(
-            Cautions.At(ProofReader.StepOf(kind), Demo.Facts).Select(c => c.Sentence), document.QuerySelectorAll($"[data-proof={kind}] .care li").Select(l => l.TextContent)));
+        Assert.Equal(
+            Proofs.Order(StringComparer.Ordinal),
+            document.QuerySelectorAll("[data-proof]").Select(p => p.GetAttribute("data-proof")!).Order(StringComparer.Ordinal)
+        );
+        Assert.All(
+            Proofs,
+            kind =>
+                Assert.Equal(
+                    Cautions.At(ProofReader.StepOf(kind), Demo.Facts).Select(c => c.Sentence),
+                    document.QuerySelectorAll($"[data-proof={kind}] .care li").Select(l => l.TextContent)
+                )
+        );
         Assert.All(Proofs, kind => Assert.NotEmpty(document.QuerySelectorAll($"[data-proof={kind}] .care li")));
     }
 
@@ -64,7 +91,14 @@ public sealed class CautionTests(Page page) : IClassFixture<Page>
     {
         var document = await Document("pour/bench");
         Assert.Equal(Cautions.At(WorkStep.Pour, Demo.Facts).Select(c => c.Sentence), document.QuerySelectorAll(".bench .warn li").Select(l => l.TextContent));
-        Assert.Contains(document.QuerySelectorAll(".lay li"), l => l.TextContent.Contains($"water rehearsal done: the form took {Demo.Facts.Show.Mass(Demo.Facts.Cast.RehearsalWaterKg!.Value)}", StringComparison.Ordinal));
+        Assert.Contains(
+            document.QuerySelectorAll(".lay li"),
+            l =>
+                l.TextContent.Contains(
+                    $"water rehearsal done: the form took {Demo.Facts.Show.Mass(Demo.Facts.Cast.RehearsalWaterKg!.Value)}",
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     [Fact]

@@ -18,7 +18,18 @@ public sealed class GateTests(Page page) : IClassFixture<Page>
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var policy = string.Join(" ", answer.Headers.GetValues("Content-Security-Policy"));
         Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
-        foreach (var rule in new[] { "default-src 'self'", "script-src 'self'", "style-src 'self'", "object-src 'none'", "frame-ancestors 'none'", "form-action 'self'", "base-uri 'self'" })
+        foreach (
+            var rule in new[]
+            {
+                "default-src 'self'",
+                "script-src 'self'",
+                "style-src 'self'",
+                "object-src 'none'",
+                "frame-ancestors 'none'",
+                "form-action 'self'",
+                "base-uri 'self'",
+            }
+        )
         {
             Assert.Contains(rule, policy, StringComparison.Ordinal);
         }
@@ -139,7 +150,9 @@ public sealed class GateTests(Page page) : IClassFixture<Page>
     [Fact]
     public async Task A_body_past_the_limit_stays_too_large()
     {
-        var (status, _) = await Raw($"POST /_blazor/negotiate?negotiateVersion=1 HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Length: {Start.BodyLimit + 1}\r\nConnection: close\r\n\r\n");
+        var (status, _) = await Raw(
+            $"POST /_blazor/negotiate?negotiateVersion=1 HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Length: {Start.BodyLimit + 1}\r\nConnection: close\r\n\r\n"
+        );
         Assert.Equal(413, status);
     }
 

@@ -52,13 +52,16 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         var played = await client.GetByteArrayAsync(new Uri("/files/reading-room/signals/sweep.wav", UriKind.Relative), Stop);
         var json = await Proved("sweep?at=near", Sounds.Heard(played));
         Assert.Equal(0.8, json.GetProperty("delay_s").GetDouble(), 2e-3);
-        var points = json.GetProperty("points").EnumerateArray().ToDictionary(p => p.GetProperty("frequency_hz").GetDouble(), p => p.GetProperty("magnitude_db").GetDouble());
+        var points = json.GetProperty("points")
+            .EnumerateArray()
+            .ToDictionary(p => p.GetProperty("frequency_hz").GetDouble(), p => p.GetProperty("magnitude_db").GetDouble());
         // The second-order high-pass of a closed box, less its mean from 100 to 200 Hz as the measured one is.
         var zero = points.Keys.Where(f => f is >= 100 and <= 200).Average(Level);
         Assert.All(points.Where(p => p.Key is >= 20 and <= 400), p => Assert.Equal(Level(p.Key) - zero, p.Value, 0.3));
     }
 
-    // Two files in one request, their names and lengths beside them. The right channel is 3 % weaker in both: taken out, the resistance is right; left in, it is off by 4 %.
+    // Two files in one request, their names and lengths beside them. The right channel is 3 % weaker in both: taken out, the resistance is right;
+    // left in, it is off by 4 %.
     [Fact]
     public async Task The_resistor_alone_takes_the_channels_difference_out()
     {
@@ -76,7 +79,9 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
     {
         page.Reset();
         var (free, loaded) = (Sounds.Impedance(30, 5.5, 0.475), Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2)));
-        var driver = (await Proved($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded])).GetProperty("driver");
+        var driver = (
+            await Proved($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded])
+        ).GetProperty("driver");
         var vas = 1.2041 * 343.2 * 343.2 * 0.0214 * 0.0214 / (Math.Pow(2 * Math.PI * 30, 2) * 0.040);
         Assert.Equal(1, driver.GetProperty("vas_m3").GetDouble() / vas, 0.02);
         Assert.Equal(1, driver.GetProperty("mms_kg").GetDouble() / 0.040, 0.02);
@@ -97,25 +102,43 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
     {
         // Small 1972: Vas of 24 L on 12 L raises the resonance by √3, and both Qs with it.
         var (free, boxed) = (Sounds.Impedance(30, 5.5, 0.475), Sounds.Impedance(30 * Math.Sqrt(3), 5.5 * Math.Sqrt(3), 0.475 * Math.Sqrt(3)));
-        var driver = (await Proved($"driver?reference=10+ohm&volume=12+L&sd=214+cm2&parts=recording:{free.Length},box:{boxed.Length}", [.. free, .. boxed])).GetProperty("driver");
+        var driver = (
+            await Proved($"driver?reference=10+ohm&volume=12+L&sd=214+cm2&parts=recording:{free.Length},box:{boxed.Length}", [.. free, .. boxed])
+        ).GetProperty("driver");
         Assert.Equal(1, driver.GetProperty("vas_m3").GetDouble() / 0.024, 0.02);
     }
 
-    // Exponents of the closed forms: ASTM E1876 (E ∝ m f²/b, and L³/t³·T1 depends on t/L alone), Z ∝ R, IEC 60268-5 (Vas ∝ Sd²/Mms, Bl ∝ √(Mms Re)), a leak that empties in the time told.
+    // Exponents of the closed forms: ASTM E1876 (E ∝ m f²/b, and L³/t³·T1 depends on t/L alone), Z ∝ R, IEC 60268-5 (Vas ∝ Sd²/Mms, Bl ∝ √(Mms Re)),
+    // a leak that empties in the time told.
     [Fact]
     public async Task What_one_per_cent_does_to_a_recording_s_figure_is_the_exponent_of_its_formula()
     {
         _ = await Proved("tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g", Sounds.Taps());
-        Assert.Equal((2, 1, -1), (Effect("tap", ProofTexts.Modulus, "frequency_hz"), Effect("tap", ProofTexts.Modulus, "mass_kg"), Effect("tap", ProofTexts.Modulus, "width_m")));
+        Assert.Equal(
+            (2, 1, -1),
+            (Effect("tap", ProofTexts.Modulus, "frequency_hz"), Effect("tap", ProofTexts.Modulus, "mass_kg"), Effect("tap", ProofTexts.Modulus, "width_m"))
+        );
         Assert.InRange(Effect("tap", ProofTexts.Modulus, "length_m"), 1.5, 3);
         Assert.Equal(0, Effect("tap", ProofTexts.Modulus, "length_m") + Effect("tap", ProofTexts.Modulus, "thickness_m"), 0.01);
         Assert.Equal(-1, Effect("tap", ProofTexts.Density, "thickness_m"));
         Assert.DoesNotContain(Told("tap", ProofTexts.LossFactor).Inputs, i => i.Sensitivity is not null);
 
-        byte[] free = Sounds.Impedance(30, 5.5, 0.475), loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2));
+        byte[] free = Sounds.Impedance(30, 5.5, 0.475),
+            loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2));
         _ = await Proved($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded]);
-        Assert.Equal((1, -1, 0.5), (Effect("driver", ProofTexts.MovingMass, "added"), Effect("driver", ProofTexts.Vas, "added"), Effect("driver", ProofTexts.ForceFactor, "added")));
-        Assert.Equal((0, 2, 0, 0.5), (Effect("driver", ProofTexts.MovingMass, "sd_m2"), Effect("driver", ProofTexts.Vas, "sd_m2"), Effect("driver", ProofTexts.ForceFactor, "sd_m2"), Effect("driver", ProofTexts.ForceFactor, "reference_ohm")));
+        Assert.Equal(
+            (1, -1, 0.5),
+            (Effect("driver", ProofTexts.MovingMass, "added"), Effect("driver", ProofTexts.Vas, "added"), Effect("driver", ProofTexts.ForceFactor, "added"))
+        );
+        Assert.Equal(
+            (0, 2, 0, 0.5),
+            (
+                Effect("driver", ProofTexts.MovingMass, "sd_m2"),
+                Effect("driver", ProofTexts.Vas, "sd_m2"),
+                Effect("driver", ProofTexts.ForceFactor, "sd_m2"),
+                Effect("driver", ProofTexts.ForceFactor, "reference_ohm")
+            )
+        );
 
         _ = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
         Assert.Equal((1, 0), (Effect("impedance", ProofTexts.Down3, "resonance_hz"), Effect("impedance", ProofTexts.Resonance, "reference_ohm")));
@@ -135,21 +158,33 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
     public async Task A_greater_resistor_moves_an_impedance_by_what_was_told()
     {
         var one = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
-        double[] told = [Effect("impedance", ProofTexts.CoilResistance, "reference_ohm"), Effect("impedance", ProofTexts.Resonance, "reference_ohm"), Effect("impedance", ProofTexts.QTotal, "reference_ohm")];
+        double[] told =
+        [
+            Effect("impedance", ProofTexts.CoilResistance, "reference_ohm"),
+            Effect("impedance", ProofTexts.Resonance, "reference_ohm"),
+            Effect("impedance", ProofTexts.QTotal, "reference_ohm"),
+        ];
         var other = await Proved("impedance?reference=10.1+ohm", Sounds.Impedance());
         string[] keys = ["dc_resistance_ohm", "resonance_hz", "q_total"];
-        Assert.All(keys.Zip(told), p => Assert.Equal(1 + (0.01 * p.Second), other.GetProperty(p.First).GetDouble() / one.GetProperty(p.First).GetDouble(), 2e-5));
+        Assert.All(
+            keys.Zip(told),
+            p => Assert.Equal(1 + (0.01 * p.Second), other.GetProperty(p.First).GetDouble() / one.GetProperty(p.First).GetDouble(), 2e-5)
+        );
     }
 
-    private Explanation Told(string proof, string figure) => page.Workshop.Opened("reading-room")!.Proofs.Of(proof)!.Figures.Single(f => f.Name == figure).Why!();
+    private Explanation Told(string proof, string figure) =>
+        page.Workshop.Opened("reading-room")!.Proofs.Of(proof)!.Figures.Single(f => f.Name == figure).Why!();
 
     // To three digits, for a central difference over one per cent.
-    private double Effect(string proof, string figure, string key) => Math.Round(Told(proof, figure).Inputs.FirstOrDefault(i => i.Key == $"recording.{key}")?.Sensitivity ?? double.NaN, 3);
+    private double Effect(string proof, string figure, string key) =>
+        Math.Round(Told(proof, figure).Inputs.FirstOrDefault(i => i.Key == $"recording.{key}")?.Sensitivity ?? double.NaN, 3);
 
     [Fact]
     public async Task Both_sides_of_a_wall_give_ten_differences_that_may_be_kept()
     {
-        byte[] here = Sounds.Noise(0.5), there = Sounds.Noise(0.025), quiet = Sounds.Noise(0.0001, 4);
+        byte[] here = Sounds.Noise(0.5),
+            there = Sounds.Noise(0.025),
+            quiet = Sounds.Noise(0.0001, 4);
         var json = await Proved($"wall?parts=recording:{here.Length},there:{there.Length},background:{quiet.Length}", [.. here, .. there, .. quiet]);
 
         // A twentieth: 26.02 dB.
@@ -166,7 +201,8 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
     [InlineData(-1, -1, "same")]
     public async Task Two_cones_push_the_same_way_or_not(double one, double other, string way)
     {
-        byte[] cabinet = Sounds.Pulses(one), main = Sounds.Pulses(other);
+        byte[] cabinet = Sounds.Pulses(one),
+            main = Sounds.Pulses(other);
         var json = await Proved($"polarity?parts=recording:{cabinet.Length},main:{main.Length}", [.. cabinet, .. main]);
         Assert.Equal((one > 0, one * other > 0), (json.GetProperty("is_positive").GetBoolean(), json.GetProperty("is_same").GetBoolean()));
         Assert.Equal([("measured.polarity", way)], page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Measured);
@@ -212,7 +248,9 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
     public async Task The_signals_of_the_other_proofs_are_there(string name, double seconds)
     {
         using var client = page.Client();
-        var sound = Stillwall.Files.Audio.WavReader.Read(await client.GetByteArrayAsync(new Uri($"/files/reading-room/signals/{name}.wav", UriKind.Relative), Stop)).Recording!;
+        var sound = Stillwall
+            .Files.Audio.WavReader.Read(await client.GetByteArrayAsync(new Uri($"/files/reading-room/signals/{name}.wav", UriKind.Relative), Stop))
+            .Recording!;
         Assert.Equal((48000, seconds), (sound.RateHz, Math.Round(sound.DurationS)));
         Assert.Equal(-12, 20 * Math.Log10(sound.Channels[0].Max(Math.Abs)), 0.1);
     }

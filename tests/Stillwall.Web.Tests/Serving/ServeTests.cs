@@ -80,7 +80,10 @@ public sealed class ServeTests : IDisposable
     public async Task An_address_that_will_not_do_is_told_in_one_line(params string[] words)
     {
         using var program = Started(words);
-        var (output, error) = (program.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken), program.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
+        var (output, error) = (
+            program.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken),
+            program.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken)
+        );
         await program.WaitForExitAsync(TestContext.Current.CancellationToken);
         Assert.Equal((2, ""), (program.ExitCode, await output));
         Assert.Matches(@"\A--urls: [^\n]+; one such as http://127\.0\.0\.1:5310\n\z", await error);
@@ -104,13 +107,22 @@ public sealed class ServeTests : IDisposable
             await program.WaitForExitAsync(CancellationToken.None);
         }
 
-        Assert.Equal(("", ""), (await program.StandardOutput.ReadToEndAsync(CancellationToken.None), await program.StandardError.ReadToEndAsync(CancellationToken.None)));
+        Assert.Equal(
+            ("", ""),
+            (await program.StandardOutput.ReadToEndAsync(CancellationToken.None), await program.StandardError.ReadToEndAsync(CancellationToken.None))
+        );
         Assert.Empty(Directory.GetFileSystemEntries(home));
     }
 
     private Process Started(params string[] words)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = folder };
+        var start = new ProcessStartInfo("dotnet")
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+            WorkingDirectory = folder,
+        };
         start.Environment["HOME"] = Path.Combine(folder, "home");
         foreach (var word in words.Select((word, i) => i == 0 ? Path.Combine(AppContext.BaseDirectory, word) : word))
         {

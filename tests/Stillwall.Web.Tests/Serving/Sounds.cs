@@ -9,7 +9,8 @@ namespace Stillwall.Web.Tests.Serving;
 /// <summary>Recordings for the proof, each from a formula.</summary>
 internal static class Sounds
 {
-    internal const double ResonanceHz = 49, Q = 0.72;
+    internal const double ResonanceHz = 49,
+        Q = 0.72;
 
     private const double Rate = 12000;
 
@@ -21,11 +22,19 @@ internal static class Sounds
     {
         const double re = 3.55;
         var source = new ExponentialSweep(5, 1000, 6).Samples(Rate, -6);
-        return Wav(Rate, source, Through(source, Rate, f =>
-        {
-            var z = re + (re * qms / qes / new Complex(1, qms * ((f / resonanceHz) - (resonanceHz / f))));
-            return right * z / (z + 10);
-        }));
+        return Wav(
+            Rate,
+            source,
+            Through(
+                source,
+                Rate,
+                f =>
+                {
+                    var z = re + (re * qms / qes / new Complex(1, qms * ((f / resonanceHz) - (resonanceHz / f))));
+                    return right * z / (z + 10);
+                }
+            )
+        );
     }
 
     /// <summary>The resistor with nothing after it: both channels hear the source, the right one weaker by a factor.</summary>
@@ -43,11 +52,19 @@ internal static class Sounds
     }
 
     /// <summary>The polarity pulses after a closed box, pushed one way or the other.</summary>
-    internal static byte[] Pulses(double sign) => Wav(48000, Through(TestSignals.Pulses(3, 48000, -6), 48000, f =>
-    {
-        var s = new Complex(0, f / ResonanceHz);
-        return sign * s * s / ((s * s) + (s / Q) + 1) / new Complex(1, f / 500);
-    }));
+    internal static byte[] Pulses(double sign) =>
+        Wav(
+            48000,
+            Through(
+                TestSignals.Pulses(3, 48000, -6),
+                48000,
+                f =>
+                {
+                    var s = new Complex(0, f / ResonanceHz);
+                    return sign * s * s / ((s * s) + (s / Q) + 1) / new Complex(1, f / 500);
+                }
+            )
+        );
 
     /// <summary>Three taps of 2500 Hz with a loss factor of 0.01.</summary>
     internal static byte[] Taps()
@@ -65,15 +82,27 @@ internal static class Sounds
         return Wav(Rate, samples);
     }
 
-    /// <summary>What a closed box of <see cref="ResonanceHz"/> and <see cref="Q"/> makes of a played file, with silence round it; full scale cuts off.</summary>
+    /// <summary>
+    /// What a closed box of <see cref="ResonanceHz"/> and <see cref="Q"/> makes of a played file, with silence round it; full scale cuts off.
+    /// </summary>
     internal static byte[] Heard(byte[] played, double strength = 0.5)
     {
         var sound = WavReader.Read(played).Recording!;
-        return Wav(sound.RateHz, Array.ConvertAll(Through(TestSignals.WithSilence(sound.Channels[0], sound.RateHz, 0.8, 2), sound.RateHz, f =>
-        {
-            var s = new Complex(0, f / ResonanceHz);
-            return strength * s * s / ((s * s) + (s / Q) + 1);
-        }), x => Math.Clamp(x, -1, 1)));
+        return Wav(
+            sound.RateHz,
+            Array.ConvertAll(
+                Through(
+                    TestSignals.WithSilence(sound.Channels[0], sound.RateHz, 0.8, 2),
+                    sound.RateHz,
+                    f =>
+                    {
+                        var s = new Complex(0, f / ResonanceHz);
+                        return strength * s * s / ((s * s) + (s / Q) + 1);
+                    }
+                ),
+                x => Math.Clamp(x, -1, 1)
+            )
+        );
     }
 
     private static byte[] Wav(double rate, params double[][] channels) => WavWriter.Write(new Recording(rate, channels, 0), WavSamples.Bits16);

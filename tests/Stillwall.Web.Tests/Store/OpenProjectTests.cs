@@ -30,7 +30,10 @@ public sealed class OpenProjectTests : IDisposable
     {
         var demo = Path.Combine(Source.Root, "samples", "reading-room");
         Assert.Equal(System.IO.File.ReadAllBytes(Path.Combine(demo, "stillwall.json")), System.IO.File.ReadAllBytes(File));
-        Assert.Equal(System.IO.File.ReadAllBytes(Path.Combine(demo, "drivers.csv")), System.IO.File.ReadAllBytes(Path.Combine(folder, "reading-room", "drivers.csv")));
+        Assert.Equal(
+            System.IO.File.ReadAllBytes(Path.Combine(demo, "drivers.csv")),
+            System.IO.File.ReadAllBytes(Path.Combine(folder, "reading-room", "drivers.csv"))
+        );
     }
 
     [Fact]

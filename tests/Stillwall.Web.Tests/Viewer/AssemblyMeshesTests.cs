@@ -15,11 +15,14 @@ public sealed class AssemblyMeshesTests
         internal IEnumerable<float> Along(int axis) => Points.Where((_, i) => i % 3 == axis);
 
         /// <summary>By the divergence theorem, mm³.</summary>
-        internal double Volume => Triangles.Chunk(3).Sum(t =>
-        {
-            var (a, b, c) = (At(t[0]), At(t[1]), At(t[2]));
-            return ((a.X * ((b.Y * c.Z) - (b.Z * c.Y))) + (a.Y * ((b.Z * c.X) - (b.X * c.Z))) + (a.Z * ((b.X * c.Y) - (b.Y * c.X)))) / 6;
-        });
+        internal double Volume =>
+            Triangles
+                .Chunk(3)
+                .Sum(t =>
+                {
+                    var (a, b, c) = (At(t[0]), At(t[1]), At(t[2]));
+                    return ((a.X * ((b.Y * c.Z) - (b.Z * c.Y))) + (a.Y * ((b.Z * c.X) - (b.X * c.Z))) + (a.Z * ((b.X * c.Y) - (b.Y * c.X)))) / 6;
+                });
 
         private (double X, double Y, double Z) At(int i) => (Points[i * 3], Points[(i * 3) + 1], Points[(i * 3) + 2]);
     }
@@ -53,7 +56,11 @@ public sealed class AssemblyMeshesTests
     public void The_room_of_the_cast_lies_between_the_skins_and_is_larger_than_what_the_cast_fills()
     {
         var (cast, sizes) = (Bodies.Value.Single(b => b.Head.GetProperty("isCast").GetBoolean()), Demo.Facts.Geometry!.Sizes);
-        Assert.Equal([sizes.Width - (2 * sizes.OuterSkin), sizes.Depth - (2 * sizes.OuterSkin), sizes.Height - (2 * sizes.OuterSkin)], new[] { 0, 1, 2 }.Select(cast.Span), (a, b) => Math.Abs(a - b) < 1e-3);
+        Assert.Equal(
+            [sizes.Width - (2 * sizes.OuterSkin), sizes.Depth - (2 * sizes.OuterSkin), sizes.Height - (2 * sizes.OuterSkin)],
+            new[] { 0, 1, 2 }.Select(cast.Span),
+            (a, b) => Math.Abs(a - b) < 1e-3
+        );
         // Struts, keys and tongues stand in it, about a tenth of it.
         Assert.InRange(cast.Volume, Demo.Facts.Geometry.CavityM3 * 1e9, Demo.Facts.Geometry.CavityM3 * 1e9 * 1.3);
     }
@@ -67,7 +74,18 @@ public sealed class AssemblyMeshesTests
             return (rear ? body.Along(1).Max() : body.Along(1).Min()) + body.Head.GetProperty("apartY").GetDouble();
         }
 
-        string[] order = ["trim ring", "front outer plate", "front inner plate", "outer sleeve 1", "inner sleeve 1", "brace", "rear inner plate", "rear outer plate", "lid 1"];
+        string[] order =
+        [
+            "trim ring",
+            "front outer plate",
+            "front inner plate",
+            "outer sleeve 1",
+            "inner sleeve 1",
+            "brace",
+            "rear inner plate",
+            "rear outer plate",
+            "lid 1",
+        ];
         Assert.All(order.Zip(order.Skip(1)), pair => Assert.True(Moved(pair.First, true) < Moved(pair.Second, false), $"{pair.First} before {pair.Second}"));
     }
 

@@ -34,12 +34,19 @@ public sealed class FeatureEdgesTests
     public void The_triangles_beside_a_round_edge_both_have_its_corners()
     {
         var mesh = Prism(40);
-        Assert.All(FeatureEdges.Of(mesh).Round, e => Assert.All(new[] { e.First, e.Second }, t =>
-        {
-            var corners = new[] { mesh.Triangles[t].A, mesh.Triangles[t].B, mesh.Triangles[t].C };
-            Assert.Contains(e.A, corners);
-            Assert.Contains(e.B, corners);
-        }));
+        Assert.All(
+            FeatureEdges.Of(mesh).Round,
+            e =>
+                Assert.All(
+                    new[] { e.First, e.Second },
+                    t =>
+                    {
+                        var corners = new[] { mesh.Triangles[t].A, mesh.Triangles[t].B, mesh.Triangles[t].C };
+                        Assert.Contains(e.A, corners);
+                        Assert.Contains(e.B, corners);
+                    }
+                )
+        );
     }
 
     [Fact]
@@ -61,5 +68,15 @@ public sealed class FeatureEdgesTests
     }
 
     private static IndexedMesh Prism(int corners) =>
-        SolidMesh.Of(Solid.Empty.Add(Region.Polygon(Enumerable.Range(0, corners).Select(k => (50 * Math.Cos(2 * Math.PI * k / corners), 50 * Math.Sin(2 * Math.PI * k / corners)))), 0, 20)).Mesh;
+        SolidMesh
+            .Of(
+                Solid.Empty.Add(
+                    Region.Polygon(
+                        Enumerable.Range(0, corners).Select(k => (50 * Math.Cos(2 * Math.PI * k / corners), 50 * Math.Sin(2 * Math.PI * k / corners)))
+                    ),
+                    0,
+                    20
+                )
+            )
+            .Mesh;
 }

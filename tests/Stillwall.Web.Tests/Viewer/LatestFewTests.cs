@@ -9,11 +9,15 @@ public sealed class LatestFewTests
     public void A_value_is_made_once_until_others_have_pushed_it_out()
     {
         var (few, made) = (new LatestFew<string, string>(2), new List<string>());
-        string Get(string key) => few.Get(key, () =>
-        {
-            made.Add(key);
-            return key.ToUpperInvariant();
-        });
+        string Get(string key) =>
+            few.Get(
+                key,
+                () =>
+                {
+                    made.Add(key);
+                    return key.ToUpperInvariant();
+                }
+            );
         Assert.All(new[] { "a", "b", "a", "b", "a", "c", "a", "b" }, key => Assert.Equal(key.ToUpperInvariant(), Get(key)));
         Assert.Equal(["a", "b", "c", "b"], made);
     }

@@ -35,11 +35,26 @@ internal sealed class Keeping
     /// <param name="measured">Keys below <c>measured</c> and their values in SI.</param>
     /// <param name="isQuiet">Whether standard output holds something else.</param>
     /// <param name="part">The part that the entry is about.</param>
-    internal void Save(Invocation call, LoadedProject? loaded, string kind, string note, IReadOnlyList<(string Key, IReadOnlyList<double> Values)> measured, bool isQuiet, string? part = null) =>
-        SaveStated(call, loaded, kind, note, [.. measured.Select(m => (m.Key, MeasuredText.Of($"measured.{m.Key}", m.Values)))], isQuiet, part);
+    internal void Save(
+        Invocation call,
+        LoadedProject? loaded,
+        string kind,
+        string note,
+        IReadOnlyList<(string Key, IReadOnlyList<double> Values)> measured,
+        bool isQuiet,
+        string? part = null
+    ) => SaveStated(call, loaded, kind, note, [.. measured.Select(m => (m.Key, MeasuredText.Of($"measured.{m.Key}", m.Values)))], isQuiet, part);
 
     /// <summary>As the other, the values as a project file states them.</summary>
-    internal void SaveStated(Invocation call, LoadedProject? loaded, string kind, string note, IReadOnlyList<(string Key, string Stated)> measured, bool isQuiet, string? part = null)
+    internal void SaveStated(
+        Invocation call,
+        LoadedProject? loaded,
+        string kind,
+        string note,
+        IReadOnlyList<(string Key, string Stated)> measured,
+        bool isQuiet,
+        string? part = null
+    )
     {
         var (text, changes) = (loaded?.Text, new List<(string Key, string Stated, string Text)>());
         if (loaded is null || text is null)
@@ -57,7 +72,11 @@ internal sealed class Keeping
         if (Date(call) is { } date)
         {
             IEnumerable<(string, string)> about = part is null ? [] : [("part", part)];
-            text = ProjectTextEditor.Append(text, "logbook", [("date", date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind), .. about, ("note", note)]);
+            text = ProjectTextEditor.Append(
+                text,
+                "logbook",
+                [("date", date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind), .. about, ("note", note)]
+            );
         }
 
         if (changes.Count > 0)
@@ -80,7 +99,8 @@ internal sealed class Keeping
         }
     }
 
-    private DateOnly? Date(Invocation call) => call.Text(Log) is not { } text ? null
+    private DateOnly? Date(Invocation call) =>
+        call.Text(Log) is not { } text ? null
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date
         : throw Refusal.Input($"{Log.Name}: \"{text}\" is no date; year-month-day, such as 2026-11-30");
 }

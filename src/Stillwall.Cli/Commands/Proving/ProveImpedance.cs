@@ -21,7 +21,10 @@ internal static class ProveImpedance
 
     internal static Verb Verb()
     {
-        var file = new TextArgument("FILE.wav", "stereo: left the voltage of the source, right the voltage across the driver, the resistor between; a sweep or noise from 5 Hz up");
+        var file = new TextArgument(
+            "FILE.wav",
+            "stereo: left the voltage of the source, right the voltage across the driver, the resistor between; a sweep or noise from 5 Hz up"
+        );
         var reference = new QuantityOption("--reference", Dimension.Resistance, "the resistor, measured, such as \"10 ohm\"") { Span = Ohms };
         var alone = new TextOption("--alone", "FILE.wav", "the same with the driver unplugged: takes out how the two channels differ");
         var known = new QuantityOption("--alone-load", Dimension.Resistance, "a known resistor in the driver's place in that recording") { Span = Ohms };
@@ -29,12 +32,19 @@ internal static class ProveImpedance
         var mass = new QuantityOption("--mass", Dimension.Mass, "that mass") { Span = (1e-5, 10) };
         var boxFile = new TextOption("--in-box", "FILE.wav", "instead: the driver on an airtight, empty box of known volume");
         var volume = new QuantityOption("--volume", Dimension.Volume, "that volume, the cone's hollow counted") { Span = (1e-5, 10) };
-        var area = new QuantityOption("--sd", Dimension.Area, "area of the cone, for Vas: middle of the surround to middle of the surround") { Span = (1e-5, 10) };
+        var area = new QuantityOption("--sd", Dimension.Area, "area of the cone, for Vas: middle of the surround to middle of the surround")
+        {
+            Span = (1e-5, 10),
+        };
         var driver = new OutputOption("--driver", "FILE", "writes the driver as it stands in a project file under \"driver\"; - is standard output");
         var csv = Common.Csv("the curve");
         var json = Common.Json;
         var keeping = new Keeping();
-        return new Verb("impedance", "resonance, Qs, resistance and inductance from two channels and one resistor; in the cabinet also fill and leak", "stillwall prove impedance z.wav --reference \"10 ohm\" --json")
+        return new Verb(
+            "impedance",
+            "resonance, Qs, resistance and inductance from two channels and one resistor; in the cabinet also fill and leak",
+            "stillwall prove impedance z.wav --reference \"10 ohm\" --json"
+        )
         {
             Step = WorkStep.Impedance,
             Takes = [file, reference, alone, known, massFile, mass, boxFile, volume, area, driver, csv, json, keeping.Project, keeping.Keep, keeping.Log],
@@ -73,12 +83,21 @@ internal static class ProveImpedance
     }
 
     private static MeasuredDriver Parameters(
-        Invocation call, ImpedanceResult free, double ohm, (TextOption File, QuantityOption Amount) mass, (TextOption File, QuantityOption Amount) box, QuantityOption area, (TextOption File, QuantityOption Load) alone)
+        Invocation call,
+        ImpedanceResult free,
+        double ohm,
+        (TextOption File, QuantityOption Amount) mass,
+        (TextOption File, QuantityOption Amount) box,
+        QuantityOption area,
+        (TextOption File, QuantityOption Load) alone
+    )
     {
         var sd = call.Needed(area);
         return call.Text(mass.File) is { } loaded
-            ? MeasuredDriver.ByMass(free, Read(call, loaded, ohm, alone.File, alone.Load), call.Needed(mass.Amount), sd, Air.Reference) ?? throw Refusal.Input($"{loaded}: the mass does not lower the resonance; a mass of about the cone's own, stuck fast to it")
-            : MeasuredDriver.ByVolume(free, Read(call, call.Text(box.File)!, ohm, alone.File, alone.Load), call.Needed(box.Amount), sd, Air.Reference) ?? throw Refusal.Input($"{call.Text(box.File)}: the box does not raise the resonance; an airtight box smaller than the driver's Vas");
+            ? MeasuredDriver.ByMass(free, Read(call, loaded, ohm, alone.File, alone.Load), call.Needed(mass.Amount), sd, Air.Reference)
+                ?? throw Refusal.Input($"{loaded}: the mass does not lower the resonance; a mass of about the cone's own, stuck fast to it")
+            : MeasuredDriver.ByVolume(free, Read(call, call.Text(box.File)!, ohm, alone.File, alone.Load), call.Needed(box.Amount), sd, Air.Reference)
+                ?? throw Refusal.Input($"{call.Text(box.File)}: the box does not raise the resonance; an airtight box smaller than the driver's Vas");
     }
 
     private static ImpedanceResult InCabinet(ImpedanceResult result, Facts facts)
@@ -93,9 +112,15 @@ internal static class ProveImpedance
 
     private static void Deliver(Invocation call, ImpedanceResult result, Show show, (Flag Json, OutputOption Csv, OutputOption Driver) outputs, bool isQuiet)
     {
-        call.Deliver(outputs.Csv, CsvText.Write(
-            ["frequency_hz", "impedance_ohm", "impedance_phase_deg", "coherence_fraction", "fitted_ohm", "computed_ohm"],
-            result.Curve.Select(p => (IReadOnlyList<double?>)[p.FrequencyHz, p.ImpedanceOhm, p.ImpedancePhaseDeg, p.CoherenceFraction, p.FittedOhm, p.ComputedOhm])));
+        call.Deliver(
+            outputs.Csv,
+            CsvText.Write(
+                ["frequency_hz", "impedance_ohm", "impedance_phase_deg", "coherence_fraction", "fitted_ohm", "computed_ohm"],
+                result.Curve.Select(p =>
+                    (IReadOnlyList<double?>)[p.FrequencyHz, p.ImpedanceOhm, p.ImpedancePhaseDeg, p.CoherenceFraction, p.FittedOhm, p.ComputedOhm]
+                )
+            )
+        );
         if (result.Driver is { } measured)
         {
             call.Deliver(outputs.Driver, Block(measured));
@@ -114,7 +139,8 @@ internal static class ProveImpedance
     // As a project file states it; four digits, for no measurement here is better.
     private static string Block(MeasuredDriver d)
     {
-        string Four(double value) => double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("R", CultureInfo.InvariantCulture);
+        string Four(double value) =>
+            double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("R", CultureInfo.InvariantCulture);
         return $$"""
             {
               "name": "measured",
@@ -137,12 +163,19 @@ internal static class ProveImpedance
             ["Q, electrical", Bands.Of(r.QElectrical, u.QElectrical)],
             ["Q, total", Bands.Of(r.QTotal, u.QTotal)],
             ["coil's resistance", Bands.Of(r.DcResistanceOhm, u.DcResistanceOhm, "ohm")],
-            ["coil's inductance", r.InductanceH > ImpedanceFigures.LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : "too small to tell"],
+            [
+                "coil's inductance",
+                r.InductanceH > ImpedanceFigures.LeastInductanceH ? Bands.Of(r.InductanceH * 1e3, u.InductanceH * 1e3, "mH") : "too small to tell",
+            ],
             ["peak", Bands.Of(r.PeakOhm, u.PeakOhm, "ohm")],
         ];
         if (r.Driver is { } d)
         {
-            rows.AddRange([["Vas", Bands.Of(d.VasM3 * 1e3, d.VasBandM3 * 1e3, "L")], ["moving mass", show.Mass(d.MmsKg)], ["force factor", $"{Show.Number(d.BlTM)} N/A"]]);
+            rows.AddRange([
+                ["Vas", Bands.Of(d.VasM3 * 1e3, d.VasBandM3 * 1e3, "L")],
+                ["moving mass", show.Mass(d.MmsKg)],
+                ["force factor", $"{Show.Number(d.BlTM)} N/A"],
+            ]);
         }
 
         if (r.Cabinet is { } c)
@@ -150,8 +183,15 @@ internal static class ProveImpedance
             rows.AddRange([
                 ["f3, f10 (−3, −10 dB)", $"{Show.Frequency(c.F3Hz)}, {Show.Frequency(c.F10Hz)}; no microphone needed"],
                 ["effective volume", c.EffectiveVolumeM3 is { } felt ? show.Volume(felt) : "unknown: the resonance is not above the driver's own"],
-                ["fill factor", c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? $"{Bands.Of(fill, band)}, if the driver is as stated" : "unknown"],
-                ["leak Q", $"{(c.LeakQ is { } leak ? $"{Show.Number(leak, 2)}, " : "no leak is heard; ")}{(c.LeastLeakQ is { } least ? $"at least {Show.Number(Math.Min(least, MostLeakQ), 2)}" : "how tight cannot be said")}"],
+                [
+                    "fill factor",
+                    c is { FillFactor: { } fill, FillFactorBandFactor: { } band } ? $"{Bands.Of(fill, band)}, if the driver is as stated" : "unknown",
+                ],
+                [
+                    "leak Q",
+                    (c.LeakQ is { } leak ? $"{Show.Number(leak, 2)}, " : "no leak is heard; ")
+                        + (c.LeastLeakQ is { } least ? $"at least {Show.Number(Math.Min(least, MostLeakQ), 2)}" : "how tight cannot be said"),
+                ],
             ]);
         }
 

@@ -15,7 +15,11 @@ internal static class ProvePolarity
         var against = new TextOption("--against", "FILE.wav", "the same, recorded close to a main speaker's woofer with the same microphone");
         var json = Common.Json;
         var keeping = new Keeping();
-        return new Verb("polarity", "which way the first push goes, and whether the main speakers go the same way", "stillwall prove polarity cabinet.wav --against main.wav")
+        return new Verb(
+            "polarity",
+            "which way the first push goes, and whether the main speakers go the same way",
+            "stillwall prove polarity cabinet.wav --against main.wav"
+        )
         {
             Step = WorkStep.Polarity,
             Takes = [file, against, json, keeping.Project, keeping.Keep, keeping.Log],
@@ -30,7 +34,12 @@ internal static class ProvePolarity
                 var isPositive = Read(call.Session, call.Text(file)!);
                 bool? isSame = call.Text(against) is { } other ? Read(call.Session, other) == isPositive : null;
                 var said = $"first swing {(isPositive ? "up" : "down")}";
-                var more = isSame switch { true => ", as the other: they push the same way", false => ", against the other: swap the two wires of one of them", _ => ": one microphone alone does not say which way is out; record a main speaker too, with --against" };
+                var more = isSame switch
+                {
+                    true => ", as the other: they push the same way",
+                    false => ", against the other: swap the two wires of one of them",
+                    _ => ": one microphone alone does not say which way is out; record a main speaker too, with --against",
+                };
                 if (call.Has(json))
                 {
                     call.Session.Print(ResultJson.Write(new PolarityReport(isPositive, isSame)));
@@ -40,7 +49,22 @@ internal static class ProvePolarity
                     call.Session.PrintLine(said + more);
                 }
 
-                keeping.SaveStated(call, loaded, "polarity", said + (isSame switch { true => ", as the main speaker", false => ", against the main speaker", _ => "" }), isSame is { } way ? [("polarity", way ? "same" : "opposite")] : [], call.Has(json));
+                keeping.SaveStated(
+                    call,
+                    loaded,
+                    "polarity",
+                    said
+                        + (
+                            isSame switch
+                            {
+                                true => ", as the main speaker",
+                                false => ", against the main speaker",
+                                _ => "",
+                            }
+                        ),
+                    isSame is { } way ? [("polarity", way ? "same" : "opposite")] : [],
+                    call.Has(json)
+                );
                 CareText.Say(call.Session, WorkStep.Polarity, loaded?.Facts(), call.Has(json));
                 return ExitCodes.Done;
             },

@@ -22,7 +22,11 @@ internal static class ProveRattle
         var heard = new TextOption("--heard", "PART", "the part that rattled");
         var none = new Flag("--none", "nothing rattled");
         var keeping = new Keeping();
-        return new Verb("rattle", "what to play and where to lay a hand; then logs the answer", "stillwall prove rattle --none --project my-cabinet --log 2026-11-30")
+        return new Verb(
+            "rattle",
+            "what to play and where to lay a hand; then logs the answer",
+            "stillwall prove rattle --none --project my-cabinet --log 2026-11-30"
+        )
         {
             Step = WorkStep.Rattle,
             Takes = [heard, none, keeping.Project, keeping.Log],

@@ -27,7 +27,11 @@ internal static class ProveTap
         var against = new TextOption("--against", "BAR.json", "what --json said of another bar: which mix is stiffer and which is deader");
         var json = Common.Json;
         var keeping = new Keeping();
-        return new Verb("tap", "Young's modulus and loss factor of a cast bar from the sound of taps (ASTM E1876)", "stillwall prove tap taps.wav --length 160mm --width 40mm --thickness 40mm --mass 268.8g")
+        return new Verb(
+            "tap",
+            "Young's modulus and loss factor of a cast bar from the sound of taps (ASTM E1876)",
+            "stillwall prove tap taps.wav --length 160mm --width 40mm --thickness 40mm --mass 268.8g"
+        )
         {
             Step = WorkStep.TapTest,
             Takes = [file, length, width, thickness, mass, poisson, caliper, scales, against, json, keeping.Project, keeping.Keep, keeping.Log],
@@ -37,18 +41,33 @@ internal static class ProveTap
                 var bar = new TestBar(call.Needed(length), call.Needed(width), call.Needed(thickness), call.Needed(mass), call.Value(poisson) ?? 0.2);
                 if (bar.ThicknessM > 0.35 * bar.LengthM)
                 {
-                    throw Refusal.Input($"--thickness: {Show.Number(bar.ThicknessM * 1e3)} mm is too thick for a length of {Show.Number(bar.LengthM * 1e3)} mm; at most 0.35 of it, better a quarter");
+                    throw Refusal.Input(
+                        $"--thickness: {Show.Number(bar.ThicknessM * 1e3)} mm is too thick for a length of {Show.Number(bar.LengthM * 1e3)} mm; at most "
+                            + "0.35 of it, better a quarter"
+                    );
                 }
 
                 var name = call.Text(file)!;
                 var reading = TapTest.Of(Sounds.Load(call.Session, name), bar, call.Value(caliper) ?? 1e-4, call.Value(scales) ?? 1e-3);
                 Sounds.Warn(call.Session, name, reading.Warnings);
                 var result = reading.Result ?? throw Refusal.Input($"{name}: {reading.Trouble}");
-                result = call.Text(against) is { } other ? result with { Against = BarComparison.Of(Other(call.Session, other), new BarFigures(result.Figures, result.Uncertainty)) } : result;
+                result = call.Text(against) is { } other
+                    ? result with
+                    {
+                        Against = BarComparison.Of(Other(call.Session, other), new BarFigures(result.Figures, result.Uncertainty)),
+                    }
+                    : result;
                 var show = loaded is null ? new Show(false, "") : Show.Of(loaded.Project);
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, show, call.Session.Terminal));
-                keeping.Save(call, loaded, "tap", $"{show.Pressure(result.YoungsModulusPa)}, loss factor {Show.Number(result.LossFactor, 2)}",
-                    [("core_modulus", [result.YoungsModulusPa]), ("core_loss_factor", [result.LossFactor]), ("core_density", [result.DensityKgM3])], call.Has(json), "test bar");
+                keeping.Save(
+                    call,
+                    loaded,
+                    "tap",
+                    $"{show.Pressure(result.YoungsModulusPa)}, loss factor {Show.Number(result.LossFactor, 2)}",
+                    [("core_modulus", [result.YoungsModulusPa]), ("core_loss_factor", [result.LossFactor]), ("core_density", [result.DensityKgM3])],
+                    call.Has(json),
+                    "test bar"
+                );
                 CareText.Say(call.Session, WorkStep.TapTest, loaded?.Facts(), call.Has(json));
                 return ExitCodes.Done;
             },
@@ -61,7 +80,13 @@ internal static class ProveTap
         {
             using var document = JsonDocument.Parse(session.Read(file, 1 << 20));
             var (figures, band) = (document.RootElement, document.RootElement.GetProperty("uncertainty"));
-            TapFigures Of(JsonElement e) => new(e.GetProperty("frequency_hz").GetDouble(), e.GetProperty("youngs_modulus_pa").GetDouble(), e.GetProperty("loss_factor").GetDouble(), e.GetProperty("density_kg_m3").GetDouble());
+            TapFigures Of(JsonElement e) =>
+                new(
+                    e.GetProperty("frequency_hz").GetDouble(),
+                    e.GetProperty("youngs_modulus_pa").GetDouble(),
+                    e.GetProperty("loss_factor").GetDouble(),
+                    e.GetProperty("density_kg_m3").GetDouble()
+                );
             return Of(figures) is { YoungsModulusPa: > 0, LossFactor: > 0 } sound ? new BarFigures(sound, Of(band)) : throw new KeyNotFoundException();
         }
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
@@ -73,13 +98,20 @@ internal static class ProveTap
     private static string Table(TapResult r, Show show, Terminal terminal)
     {
         var counted = r.Taps.Count(t => !t.IsOutlier);
-        var text = Tables.Of(terminal, $"Tap test: {Show.Number(counted)} of {Show.Number(r.Taps.Count)} taps count; ± is the 95 % band, caliper and scales counted", ["", ""],
-        [
-            ["first bending mode", Bands.Of(r.FrequencyHz, r.Uncertainty.FrequencyHz, "Hz")],
-            ["Young's modulus", show.Inch ? show.Pressure(r.YoungsModulusPa) : Bands.Of(r.YoungsModulusPa / 1e9, r.Uncertainty.YoungsModulusPa / 1e9, "GPa")],
-            ["loss factor", Bands.Of(r.LossFactor, r.Uncertainty.LossFactor) + "; its supports are in it, so the cast has less"],
-            ["density", show.Inch ? show.Density(r.DensityKgM3) : Bands.Of(r.DensityKgM3, r.Uncertainty.DensityKgM3, "kg/m³")],
-        ]);
+        var text = Tables.Of(
+            terminal,
+            $"Tap test: {Show.Number(counted)} of {Show.Number(r.Taps.Count)} taps count; ± is the 95 % band, caliper and scales counted",
+            ["", ""],
+            [
+                ["first bending mode", Bands.Of(r.FrequencyHz, r.Uncertainty.FrequencyHz, "Hz")],
+                [
+                    "Young's modulus",
+                    show.Inch ? show.Pressure(r.YoungsModulusPa) : Bands.Of(r.YoungsModulusPa / 1e9, r.Uncertainty.YoungsModulusPa / 1e9, "GPa"),
+                ],
+                ["loss factor", Bands.Of(r.LossFactor, r.Uncertainty.LossFactor) + "; its supports are in it, so the cast has less"],
+                ["density", show.Inch ? show.Density(r.DensityKgM3) : Bands.Of(r.DensityKgM3, r.Uncertainty.DensityKgM3, "kg/m³")],
+            ]
+        );
         return r.Against is not { } differences ? text : text + "\n" + string.Concat(differences.Select(d => Words.Wrapped(Said(d), terminal.Width) + "\n"));
     }
 
@@ -87,7 +119,9 @@ internal static class ProveTap
     {
         var (what, more) = d.Figure == "loss_factor" ? ("loss factor", "deader") : ("modulus", "stiffer");
         var amount = $"{Show.Percent(Math.Abs(d.DifferenceRatio))} ± {Show.Percent(d.BandRatio)}";
-        return d.IsBeyondNoise ? $"{(d.DifferenceRatio > 0 ? "This bar" : "The other bar")} is {more}: this one's {what} is {amount} {(d.DifferenceRatio > 0 ? "above" : "below")} the other's, beyond the noise."
+        return d.IsBeyondNoise
+            ? $"{(d.DifferenceRatio > 0 ? "This bar" : "The other bar")} is {more}: this one's {what} is {amount} "
+                + $"{(d.DifferenceRatio > 0 ? "above" : "below")} the other's, beyond the noise."
             : $"In {what} the bars do not differ beyond the noise: {amount}.";
     }
 }

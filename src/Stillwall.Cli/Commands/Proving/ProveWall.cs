@@ -17,7 +17,11 @@ internal static class ProveWall
         var background = new TextOption("--background", "FILE.wav", "the neighbour's room with nothing playing");
         var json = Common.Json;
         var keeping = new Keeping();
-        return new Verb("wall", "how much less of each third-octave is next door, which replaces the table's figure for the wall", "stillwall prove wall here.wav there.wav --background quiet.wav --project my-cabinet --keep")
+        return new Verb(
+            "wall",
+            "how much less of each third-octave is next door, which replaces the table's figure for the wall",
+            "stillwall prove wall here.wav there.wav --background quiet.wav --project my-cabinet --keep"
+        )
         {
             Step = WorkStep.PartyWall,
             Takes = [here, there, background, json, keeping.Project, keeping.Keep, keeping.Log],
@@ -38,14 +42,41 @@ internal static class ProveWall
                 }
 
                 call.Session.Print(call.Has(json) ? ResultJson.Write(reading) : Table(reading, call.Session.Terminal));
-                keeping.Save(call, loaded, "party wall", $"{Show.Level(reading.Bands[4].DifferenceDb)} at 50 Hz", [("party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])], call.Has(json));
+                keeping.Save(
+                    call,
+                    loaded,
+                    "party wall",
+                    $"{Show.Level(reading.Bands[4].DifferenceDb)} at 50 Hz",
+                    [("party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])],
+                    call.Has(json)
+                );
                 CareText.Say(call.Session, WorkStep.PartyWall, loaded?.Facts(), call.Has(json));
                 return ExitCodes.Done;
             },
         };
     }
 
-    private static string Table(WallReading reading, Terminal terminal) => Tables.Of(terminal, "Level difference through the party wall", [">band", ">here", ">there", ">difference", ">± by length"],
-        reading.Bands.Select(b => (IReadOnlyList<string>)[Show.Frequency(b.BandHz), Show.Level(b.SourceDb), Show.Level(b.ReceiverDb), $"{(b.IsAtLeast ? "at least " : "")}{Show.Level(b.DifferenceDb)}", Show.Level(b.UncertaintyDb)]))
-        + "\n" + Words.Wrapped("Levels re full scale: only the difference means something, for nobody has calibrated the microphone. Several places in each room, averaged by ear or by walking slowly, count more than long recordings.", terminal.Width) + "\n";
+    private static string Table(WallReading reading, Terminal terminal) =>
+        Tables.Of(
+            terminal,
+            "Level difference through the party wall",
+            [">band", ">here", ">there", ">difference", ">± by length"],
+            reading.Bands.Select(b =>
+                (IReadOnlyList<string>)
+                    [
+                        Show.Frequency(b.BandHz),
+                        Show.Level(b.SourceDb),
+                        Show.Level(b.ReceiverDb),
+                        $"{(b.IsAtLeast ? "at least " : "")}{Show.Level(b.DifferenceDb)}",
+                        Show.Level(b.UncertaintyDb),
+                    ]
+            )
+        )
+        + "\n"
+        + Words.Wrapped(
+            "Levels re full scale: only the difference means something, for nobody has calibrated the microphone. Several places in each room, averaged "
+                + "by ear or by walking slowly, count more than long recordings.",
+            terminal.Width
+        )
+        + "\n";
 }

@@ -55,15 +55,16 @@ public static class WorkSteps
     /// <summary>The step that a moment of the pour is.</summary>
     /// <param name="action">What happens.</param>
     /// <returns>The step; null where nothing is done, only to be watched.</returns>
-    public static WorkStep? Of(PourAction action) => action switch
-    {
-        PourAction.Soak => WorkStep.Soak,
-        PourAction.Stir => WorkStep.Stir,
-        PourAction.Pour => WorkStep.Fill,
-        PourAction.Empty => WorkStep.TapWalls,
-        PourAction.NextLift => WorkStep.Set,
-        _ => null,
-    };
+    public static WorkStep? Of(PourAction action) =>
+        action switch
+        {
+            PourAction.Soak => WorkStep.Soak,
+            PourAction.Stir => WorkStep.Stir,
+            PourAction.Pour => WorkStep.Fill,
+            PourAction.Empty => WorkStep.TapWalls,
+            PourAction.NextLift => WorkStep.Set,
+            _ => null,
+        };
 
     /// <summary>What a step is called.</summary>
     /// <param name="step">The step.</param>

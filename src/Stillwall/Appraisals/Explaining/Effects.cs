@@ -4,7 +4,10 @@ using Stillwall.Projects;
 namespace Stillwall.Appraisals.Explaining;
 
 /// <summary>Finds what moves a result: of the stated values that were read for it each is moved a little, everything else as stated.</summary>
-/// <remarks>Model: central differences. Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.</remarks>
+/// <remarks>
+/// Model: central differences. Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 25.3.21 (from memory). Accuracy: 0.1 % of
+/// smooth closed forms.
+/// </remarks>
 internal sealed class Effects(Facts facts)
 {
     /// <summary>Least change of a result, over the result, that counts as one.</summary>
@@ -33,8 +36,18 @@ internal sealed class Effects(Facts facts)
             return [];
         }
 
-        return [.. Stated.Where(m => reads.Has(m.Place)).AsParallel().AsOrdered().Select(m => Effect(m, result, value, isLevel)).OfType<ExplainedInput>()
-            .AsSequential().OrderBy(i => i.Acts).ThenByDescending(i => Math.Abs(i.Sensitivity ?? 0))];
+        return
+        [
+            .. Stated
+                .Where(m => reads.Has(m.Place))
+                .AsParallel()
+                .AsOrdered()
+                .Select(m => Effect(m, result, value, isLevel))
+                .OfType<ExplainedInput>()
+                .AsSequential()
+                .OrderBy(i => i.Acts)
+                .ThenByDescending(i => Math.Abs(i.Sensitivity ?? 0)),
+        ];
     }
 
     private ExplainedInput? Effect(Movable input, Func<Facts, double?> result, double middle, bool isLevel)
@@ -78,15 +91,21 @@ internal sealed class Effects(Facts facts)
     private static double? Sensitivity(List<double?> around, double middle, bool isLevel) =>
         around is not [{ } low, { } high] ? null
         : isLevel ? (high - low) / 2
-        : middle == 0 ? null : (high - low) / middle / (2 * Movable.StepRatio);
+        : middle == 0 ? null
+        : (high - low) / middle / (2 * Movable.StepRatio);
 
-    private Facts? Moved(Movable input, object value) => moved.GetOrAdd((input.Key, value), _ =>
-    {
-        var changed = input.With(value);
-        return ReadLog.Unnoted(() => ProjectChecks.Of(changed).Any()) ? null : facts.With(changed);
-    });
+    private Facts? Moved(Movable input, object value) =>
+        moved.GetOrAdd(
+            (input.Key, value),
+            _ =>
+            {
+                var changed = input.With(value);
+                return ReadLog.Unnoted(() => ProjectChecks.Of(changed).Any()) ? null : facts.With(changed);
+            }
+        );
 
-    private static ExplainedInput Told(Movable input, double? sensitivity, Acting acts) => new(input.Key, input.Shown, Why.StatedUnit(input.Key), sensitivity, acts);
+    private static ExplainedInput Told(Movable input, double? sensitivity, Acting acts) =>
+        new(input.Key, input.Shown, Why.StatedUnit(input.Key), sensitivity, acts);
 
     // Lists are the same where they are the same object; they are made anew for each move.
     private sealed class SameValue : IEqualityComparer<(string Key, object Value)>

@@ -15,8 +15,10 @@ internal sealed partial record FindingPath(FindingRule Rule, string Which)
     internal static FindingPath? Find(string path)
     {
         var found = Path().Match(path);
-        var rule = !found.Success ? null
-            : int.TryParse(found.Groups["id"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? AllFindings.Rules.ElementAtOrDefault(index)
+        var rule =
+            !found.Success ? null
+            : int.TryParse(found.Groups["id"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+                ? AllFindings.Rules.ElementAtOrDefault(index)
             : AllFindings.Find(found.Groups["id"].Value);
         return rule is null ? null : new FindingPath(rule, found.Groups["which"] is { Success: true, Value: var which } ? which : "value");
     }
@@ -32,9 +34,18 @@ internal sealed partial record FindingPath(FindingRule Rule, string Which)
     }
 
     /// <summary>The number itself; null where it is not known.</summary>
-    internal double? Of(Judgement judged) => Which switch { "limit" => judged.Limit, "margin" => judged.Margin, _ => judged.Value };
+    internal double? Of(Judgement judged) =>
+        Which switch
+        {
+            "limit" => judged.Limit,
+            "margin" => judged.Margin,
+            _ => judged.Value,
+        };
 
     // findings["pour/skins-bulge"].limit, findings[28].limit, pour/skins-bulge.limit, pour/skins-bulge
-    [GeneratedRegex("""^(findings\[["']?(?<id>[a-z0-9/-]+)["']?\]|(?<id>[a-z]+/[a-z0-9-]+))(\.(?<which>value|limit|margin))?$""", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        """^(findings\[["']?(?<id>[a-z0-9/-]+)["']?\]|(?<id>[a-z]+/[a-z0-9-]+))(\.(?<which>value|limit|margin))?$""",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Path();
 }

@@ -7,9 +7,7 @@ namespace Stillwall.Appraisals.Explaining;
 public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, IReadOnlyList<string> Limit)
 {
     private FindingTrace(string formula, IReadOnlyList<string> value)
-        : this(formula, value, [])
-    {
-    }
+        : this(formula, value, []) { }
 
     // Id of the finding; formula; results behind the value; results behind the limit. Where the worst wall or band counts, its path follows from the facts.
     private static readonly Dictionary<string, FindingTrace> ById = new(StringComparer.Ordinal)
@@ -74,12 +72,18 @@ public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, I
 
     private static string Closed(string key, Facts f)
     {
-        if (key.StartsWith("walls[].", StringComparison.Ordinal) && (key.EndsWith("_hz", StringComparison.Ordinal) ? (f.WorstMode?.Panel, f.WorstMode?.Case) : (f.WorstSound?.Panel, f.WorstSound?.Case)) is ({ } panel, { } which))
+        if (
+            key.StartsWith("walls[].", StringComparison.Ordinal)
+            && (key.EndsWith("_hz", StringComparison.Ordinal) ? (f.WorstMode?.Panel, f.WorstMode?.Case) : (f.WorstSound?.Panel, f.WorstSound?.Case))
+                is ({ } panel, { } which)
+        )
         {
             return $"walls.{panel}.{(which is "bonded" or "slipping" ? which : "cut_core")}.{key["walls[].".Length..]}";
         }
 
-        return key.StartsWith("quiet.bands[].", StringComparison.Ordinal) && f.Quiet.Bands.Where(b => b.OverDb is not null).MaxBy(b => b.OverDb + (b.UncertaintyDb ?? 0)) is { } band
+        return
+            key.StartsWith("quiet.bands[].", StringComparison.Ordinal)
+            && f.Quiet.Bands.Where(b => b.OverDb is not null).MaxBy(b => b.OverDb + (b.UncertaintyDb ?? 0)) is { } band
             ? FormattableString.Invariant($"quiet.bands[{band.BandHz}].{key["quiet.bands[].".Length..]}")
             : key;
     }

@@ -18,45 +18,60 @@ internal sealed record Movable(string Key, int Place, object Value, ModelField F
     /// <summary>Steps of numbers that are zero, in SI; a temperature moves by one kelvin whatever it is (our choice).</summary>
     private static readonly Dictionary<Dimension, double> Steps = new()
     {
-        [Dimension.Length] = 0.001, [Dimension.Time] = 1, [Dimension.Level] = 0.1, [Dimension.Mass] = 0.01, [Dimension.Temperature] = 1, [Dimension.TemperatureDifference] = 1,
+        [Dimension.Length] = 0.001,
+        [Dimension.Time] = 1,
+        [Dimension.Level] = 0.1,
+        [Dimension.Mass] = 0.01,
+        [Dimension.Temperature] = 1,
+        [Dimension.TemperatureDifference] = 1,
     };
 
     /// <summary>Whether it is a number that can be moved by one per cent.</summary>
     internal bool IsProportional => Value is double and not 0 && Field.Dimension != Dimension.Temperature;
 
     /// <summary>Whether it is a bound that something may or may not reach.</summary>
-    internal bool IsBound => Key.StartsWith("limits.", StringComparison.Ordinal) || Key.StartsWith("brief.amplifier.", StringComparison.Ordinal)
-        || Key.EndsWith(".xmax", StringComparison.Ordinal) || Key == "driver.power";
+    internal bool IsBound =>
+        Key.StartsWith("limits.", StringComparison.Ordinal)
+        || Key.StartsWith("brief.amplifier.", StringComparison.Ordinal)
+        || Key.EndsWith(".xmax", StringComparison.Ordinal)
+        || Key == "driver.power";
 
     /// <summary>What a person is shown of it; null for a list.</summary>
-    internal object? Shown => Value switch
-    {
-        double or int or string => Value,
-        Amount amount => amount.Value,
-        DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        _ => null,
-    };
+    internal object? Shown =>
+        Value switch
+        {
+            double or int or string => Value,
+            Amount amount => amount.Value,
+            DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            _ => null,
+        };
 
     /// <summary>Everything stated in a project and on the data sheet of its driver.</summary>
-    internal static IReadOnlyList<Movable> Of(Facts facts) => ReadLog.Unnoted(() =>
-    {
-        var project = facts.Project;
-        var stated = Under(project, "", changed => (Project)changed);
-        return facts.Sheet is not { } sheet ? stated.ToList()
-            : [.. stated, .. Under(sheet, "driver.", changed => project with { Driver = new DriverChoice(null, (DriverSheet)changed) })];
-    });
+    internal static IReadOnlyList<Movable> Of(Facts facts) =>
+        ReadLog.Unnoted(() =>
+        {
+            var project = facts.Project;
+            var stated = Under(project, "", changed => (Project)changed);
+            return facts.Sheet is not { } sheet
+                ? stated.ToList()
+                : [.. stated, .. Under(sheet, "driver.", changed => project with { Driver = new DriverChoice(null, (DriverSheet)changed) })];
+        });
 
     /// <summary>The values to which it is moved, the lower first.</summary>
-    internal IReadOnlyList<object> Moved() => Value switch
-    {
-        double number => Numbers(number),
-        int count => [.. new[] { count - 1, count + 1 }.Where(c => IsAccepted(c)).Cast<object>()],
-        DateOnly date => [date.AddDays(-1), date.AddDays(1)],
-        Amount amount => [.. Numbers(amount.Value).Select(v => amount with { Value = (double)v })],
-        string word => [.. Field.Words.Where(w => w != word)],
-        IReadOnlyList<double> list => [.. list.SelectMany((number, i) => Numbers(number).Select(moved => (object)(double[])[.. list.Take(i), (double)moved, .. list.Skip(i + 1)]))],
-        _ => [],
-    };
+    internal IReadOnlyList<object> Moved() =>
+        Value switch
+        {
+            double number => Numbers(number),
+            int count => [.. new[] { count - 1, count + 1 }.Where(c => IsAccepted(c)).Cast<object>()],
+            DateOnly date => [date.AddDays(-1), date.AddDays(1)],
+            Amount amount => [.. Numbers(amount.Value).Select(v => amount with { Value = (double)v })],
+            string word => [.. Field.Words.Where(w => w != word)],
+            IReadOnlyList<double> list =>
+            [
+                .. list.SelectMany((number, i) => Numbers(number).Select(moved => (object)(double[])[.. list.Take(i), (double)moved, .. list.Skip(i + 1)])),
+            ],
+            _ => [],
+        };
 
     /// <summary>The values far off, between which a bound begins to matter.</summary>
     internal IReadOnlyList<object> FarOff() => Value is double number && IsBound ? [.. new[] { number / 2, number * 2 }.Where(IsAccepted).Cast<object>()] : [];
@@ -92,11 +107,19 @@ internal sealed record Movable(string Key, int Place, object Value, ModelField F
     }
 
     private static IEnumerable<Movable> Entries(IList list, ModelField field, string key, Func<object, Project> rebuild) =>
-        Enumerable.Range(0, list.Count).SelectMany(i => Under(list[i]!, string.Create(CultureInfo.InvariantCulture, $"{key}[{i}]."), changed =>
-        {
-            var entries = Array.CreateInstance(field.Block!.Type, list.Count);
-            list.CopyTo(entries, 0);
-            entries.SetValue(changed, i);
-            return rebuild(entries);
-        }));
+        Enumerable
+            .Range(0, list.Count)
+            .SelectMany(i =>
+                Under(
+                    list[i]!,
+                    string.Create(CultureInfo.InvariantCulture, $"{key}[{i}]."),
+                    changed =>
+                    {
+                        var entries = Array.CreateInstance(field.Block!.Type, list.Count);
+                        list.CopyTo(entries, 0);
+                        entries.SetValue(changed, i);
+                        return rebuild(entries);
+                    }
+                )
+            );
 }

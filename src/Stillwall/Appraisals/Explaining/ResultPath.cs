@@ -100,15 +100,24 @@ internal static class ResultPath
             case IList list:
                 return list.Cast<object?>().SelectMany((item, i) => Under(path + Step(list, item, i), item));
             default:
-                return at.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0).SelectMany(p => Under($"{path}.{Snake(p.Name)}", p.GetValue(at)));
+                return at.GetType()
+                    .GetProperties()
+                    .Where(p => p.GetIndexParameters().Length == 0)
+                    .SelectMany(p => Under($"{path}.{Snake(p.Name)}", p.GetValue(at)));
         }
     }
 
     private static string Step(IList list, object? item, int index) =>
-        Label(item) is { } label && IndexOf(list, label) == index ? label.All(char.IsAsciiLetter) ? $".{label}" : $"[\"{label}\"]" : string.Create(CultureInfo.InvariantCulture, $"[{index}]");
+        Label(item) is { } label && IndexOf(list, label) == index
+            ? label.All(char.IsAsciiLetter)
+                ? $".{label}"
+                : $"[\"{label}\"]"
+            : string.Create(CultureInfo.InvariantCulture, $"[{index}]");
 
     private static string? Label(object? item) =>
-        Labels.Select(name => item?.GetType().GetProperty(name)?.GetValue(item)).FirstOrDefault(v => v is not null) is { } value ? Convert.ToString(value, CultureInfo.InvariantCulture) : null;
+        Labels.Select(name => item?.GetType().GetProperty(name)?.GetValue(item)).FirstOrDefault(v => v is not null) is { } value
+            ? Convert.ToString(value, CultureInfo.InvariantCulture)
+            : null;
 
     private static int? IndexOf(IList list, string step)
     {
@@ -125,7 +134,12 @@ internal static class ResultPath
 
     // The record property ends in a number, or in a list of numbers of which one is taken; an unknown number is null.
     private static bool IsNumber(object? value, PropertyInfo property) =>
-        value is double or int || (value is null && (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type && (type == typeof(double) || type == typeof(int)));
+        value is double or int
+        || (
+            value is null
+            && (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type
+            && (type == typeof(double) || type == typeof(int))
+        );
 
     /// <summary>A boxed number; null where there is none.</summary>
     internal static double? Number(object? value) => value is null ? null : Convert.ToDouble(value, CultureInfo.InvariantCulture);

@@ -11,8 +11,35 @@ public static class Why
 {
     private static readonly (string Ending, string Unit)[] Units =
     [
-        ("_pa_s_m3", "Pa*s/m3"), ("_kg_m3", "kg/m3"), ("_kg_m2", "kg/m2"), ("_m_per_pa", "m/Pa"), ("_n_per_m", "N/m"), ("_t_m", "N/A"), ("_m_s", "m/s"), ("_pa_rms", "Pa"), ("_ms", "ms"), ("_nm", "N*m"), ("_mm", "mm"), ("_m3", "m3"), ("_m2", "m2"), ("_kg", "kg"), ("_hz", "Hz"), ("_db", "dB"), ("_pa", "Pa"),
-        ("_ohm", "ohm"), ("_h", "H"), ("_seconds", "s"), ("_days", "d"), ("_deg", "deg"), ("_m", "m"), ("_s", "s"), ("_w", "W"), ("_v", "V"), ("_n", "N"), ("_c", "degC"), ("_k", "K"),
+        ("_pa_s_m3", "Pa*s/m3"),
+        ("_kg_m3", "kg/m3"),
+        ("_kg_m2", "kg/m2"),
+        ("_m_per_pa", "m/Pa"),
+        ("_n_per_m", "N/m"),
+        ("_t_m", "N/A"),
+        ("_m_s", "m/s"),
+        ("_pa_rms", "Pa"),
+        ("_ms", "ms"),
+        ("_nm", "N*m"),
+        ("_mm", "mm"),
+        ("_m3", "m3"),
+        ("_m2", "m2"),
+        ("_kg", "kg"),
+        ("_hz", "Hz"),
+        ("_db", "dB"),
+        ("_pa", "Pa"),
+        ("_ohm", "ohm"),
+        ("_h", "H"),
+        ("_seconds", "s"),
+        ("_days", "d"),
+        ("_deg", "deg"),
+        ("_m", "m"),
+        ("_s", "s"),
+        ("_w", "W"),
+        ("_v", "V"),
+        ("_n", "N"),
+        ("_c", "degC"),
+        ("_k", "K"),
     ];
 
     /// <summary>Explains one number of the appraisal.</summary>
@@ -57,14 +84,23 @@ public static class Why
     public static Explanation Of(Facts facts, object result, string property, Func<Facts, object?>? again = null, IReadOnlyList<ExplainedInput>? beside = null)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return OfFigure(facts, result, property, again is null ? null : f => again(f) is { } other ? ResultPath.Number(other.GetType().GetProperty(property)?.GetValue(other)) : null, beside);
+        return OfFigure(
+            facts,
+            result,
+            property,
+            again is null ? null : f => again(f) is { } other ? ResultPath.Number(other.GetType().GetProperty(property)?.GetValue(other)) : null,
+            beside
+        );
     }
 
     /// <summary>What one per cent of a number that stands beside the project does, such as a size of a test bar.</summary>
     /// <param name="value">The number as it is stated.</param>
     /// <param name="result">The result for another number in its place; null where there is none.</param>
     /// <returns>Relative change of the result for a relative change of the number; null where either is zero or there is no result on one side.</returns>
-    /// <remarks>Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, Abramowitz and Stegun (1964), 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.</remarks>
+    /// <remarks>
+    /// Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, Abramowitz and Stegun (1964), 25.3.21
+    /// (from memory). Accuracy: 0.1 % of smooth closed forms.
+    /// </remarks>
     public static double? Sensitivity(double value, Func<double, double?> result)
     {
         ArgumentNullException.ThrowIfNull(result);
@@ -82,7 +118,9 @@ public static class Why
 
         var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
         ExplainedInput? Beside(string key) => beside?.FirstOrDefault(i => i.Key == key);
-        var declared = computed.Inputs.Select(key => Beside(key) ?? OfResult(facts, found.Path, key) ?? (again is null ? AsStated(facts, key) : null)).OfType<ExplainedInput>();
+        var declared = computed
+            .Inputs.Select(key => Beside(key) ?? OfResult(facts, found.Path, key) ?? (again is null ? AsStated(facts, key) : null))
+            .OfType<ExplainedInput>();
         var stated = again is null ? [] : new Effects(facts).On(again, UnitOf(found, facts) == "dB");
         return Told(found.Path, found, facts, computed, [.. declared, .. stated.Where(s => beside?.Any(b => b.Key == s.Key) != true)]);
     }
@@ -118,7 +156,8 @@ public static class Why
             return OfFinding(effects, result, asked);
         }
 
-        var found = ResultPath.Find(facts, result)
+        var found =
+            ResultPath.Find(facts, result)
             ?? throw new ArgumentException($"{result}: no such result{NearestWord.Suggest(result, Results(facts))}", nameof(result));
         var unit = UnitOf(found, facts);
         var stated = effects.On(f => ValueOf(f, result), unit == "dB");
@@ -134,7 +173,14 @@ public static class Why
     private static Explanation Told(string result, FoundResult found, Facts facts, ComputedByAttribute computed, IReadOnlyList<ExplainedInput> inputs)
     {
         var formula = FormulaCatalogue.Find(computed.Formula) ?? throw new InvalidOperationException($"{computed.Formula}: no such formula");
-        return new Explanation(result, found.Value, UnitOf(found, facts), $"{formula.Name}: {formula.Expression}", inputs, $"{formula.Source}; accuracy: {formula.Accuracy}");
+        return new Explanation(
+            result,
+            found.Value,
+            UnitOf(found, facts),
+            $"{formula.Name}: {formula.Expression}",
+            inputs,
+            $"{formula.Source}; accuracy: {formula.Accuracy}"
+        );
     }
 
     private static Explanation OfFinding(Effects effects, string result, FindingPath asked)
@@ -142,39 +188,68 @@ public static class Why
         var (rule, facts) = (asked.Rule, effects.Facts);
         var judged = rule.Judge(facts);
         var trace = FindingTrace.All[rule.Id].In(facts);
-        var formula = FormulaCatalogue.Find(asked.Which switch { "limit" => FindingFormulas.Limit, "margin" => FindingFormulas.Margin, _ => trace.Formula })!;
-        IReadOnlyList<string> declared = asked.Which switch { "limit" => trace.Limit, "margin" => [.. trace.Value, .. trace.Limit], _ => trace.Value };
-        IEnumerable<ExplainedInput> ends = asked.Which != "margin" ? []
-            : [new(FindingPath.Named(rule, "value"), judged.Value, judged.Unit, null), new(FindingPath.Named(rule, "limit"), judged.Limit, judged.Unit, null)];
+        var formula = FormulaCatalogue.Find(
+            asked.Which switch
+            {
+                "limit" => FindingFormulas.Limit,
+                "margin" => FindingFormulas.Margin,
+                _ => trace.Formula,
+            }
+        )!;
+        IReadOnlyList<string> declared = asked.Which switch
+        {
+            "limit" => trace.Limit,
+            "margin" => [.. trace.Value, .. trace.Limit],
+            _ => trace.Value,
+        };
+        IEnumerable<ExplainedInput> ends =
+            asked.Which != "margin"
+                ? []
+                :
+                [
+                    new(FindingPath.Named(rule, "value"), judged.Value, judged.Unit, null),
+                    new(FindingPath.Named(rule, "limit"), judged.Limit, judged.Unit, null),
+                ];
         var stated = effects.On(f => asked.Of(rule.Judge(f)), judged.Unit == "dB");
         return new Explanation(
-            result, asked.Of(judged), judged.Unit, $"{formula.Name}: {formula.Expression}; {rule.Topic}: {judged.Because}",
-            [.. ends, .. OfResults(facts, "findings", declared), .. stated], $"{rule.Basis}; formula: {formula.Source}; accuracy: {formula.Accuracy}");
+            result,
+            asked.Of(judged),
+            judged.Unit,
+            $"{formula.Name}: {formula.Expression}; {rule.Topic}: {judged.Because}",
+            [.. ends, .. OfResults(facts, "findings", declared), .. stated],
+            $"{rule.Basis}; formula: {formula.Source}; accuracy: {formula.Accuracy}"
+        );
     }
 
-    private static double? Ratio(double? low, double? middle, double? high) => (high - low) / middle / (2 * Movable.StepRatio) is { } ratio && double.IsFinite(ratio) ? ratio : null;
+    private static double? Ratio(double? low, double? middle, double? high) =>
+        (high - low) / middle / (2 * Movable.StepRatio) is { } ratio && double.IsFinite(ratio) ? ratio : null;
 
-    private static IEnumerable<ExplainedInput> OfResults(Facts facts, string path, IReadOnlyList<string> keys) => keys.Select(key => OfResult(facts, path, key)).OfType<ExplainedInput>();
+    private static IEnumerable<ExplainedInput> OfResults(Facts facts, string path, IReadOnlyList<string> keys) =>
+        keys.Select(key => OfResult(facts, path, key)).OfType<ExplainedInput>();
 
     private static ExplainedInput? OfResult(Facts facts, string path, string key) =>
         ResultPath.Find(facts, Spelt(path, key)) is { } other ? new ExplainedInput(Spelt(path, key), other.Value, UnitOf(other, facts), null)
-        : key.Contains("[]", StringComparison.Ordinal) ? new ExplainedInput(key, null, "1", null) : null;
+        : key.Contains("[]", StringComparison.Ordinal) ? new ExplainedInput(key, null, "1", null)
+        : null;
 
     // What is stated where nothing can be computed anew, as beside a recording.
     private static ExplainedInput? AsStated(Facts facts, string key) =>
         Movable.Of(facts).FirstOrDefault(m => m.Key == key) is { } stated ? new ExplainedInput(key, stated.Shown, StatedUnit(key), null) : null;
 
     /// <summary>The coherent unit of a key's kind; a price or a budget is in the project's currency and a bare number in the file.</summary>
-    internal static string StatedUnit(string key) => ProjectKeys.Find(key) is { Dimension: not Dimension.None and var dimension }
-        ? Projects.Units.Of(dimension).First(u => u is { Factor: 1, Offset: 0 }).Name
-        : "1";
+    internal static string StatedUnit(string key) =>
+        ProjectKeys.Find(key) is { Dimension: not Dimension.None and var dimension }
+            ? Projects.Units.Of(dimension).First(u => u is { Factor: 1, Offset: 0 }).Name
+            : "1";
 
     // An open bracket stands for the line that the result is in.
     private static string Spelt(string path, string key)
     {
         var open = key.IndexOf("[]", StringComparison.Ordinal);
         var list = open < 0 ? "" : key[..open] + "[";
-        return open >= 0 && path.StartsWith(list, StringComparison.Ordinal) ? list + path[list.Length..path.IndexOf(']', list.Length)] + "]" + key[(open + 2)..] : key;
+        return open >= 0 && path.StartsWith(list, StringComparison.Ordinal)
+            ? list + path[list.Length..path.IndexOf(']', list.Length)] + "]" + key[(open + 2)..]
+            : key;
     }
 
     private static string UnitOf(FoundResult found, Facts facts)
@@ -182,6 +257,7 @@ public static class Why
         var name = ResultPath.Snake(found.Property.Name);
         return found.Owner is SupplyLists.SupplyLine line && !name.StartsWith("price", StringComparison.Ordinal) ? line.Unit
             : name.Contains("price", StringComparison.Ordinal) ? facts.Project.Currency
-            : Units.FirstOrDefault(u => ("_" + name).EndsWith(u.Ending, StringComparison.Ordinal)) is { Unit: { } unit } ? unit : "1";
+            : Units.FirstOrDefault(u => ("_" + name).EndsWith(u.Ending, StringComparison.Ordinal)) is { Unit: { } unit } ? unit
+            : "1";
     }
 }

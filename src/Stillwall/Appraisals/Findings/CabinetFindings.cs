@@ -10,22 +10,56 @@ internal static class CabinetFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Cabinet", "system Q as wanted", "closed-box system, Small 1972; lossless", SystemQ, Deeper, Larger,
+        new(
+            "Cabinet",
+            "system Q as wanted",
+            "closed-box system, Small 1972; lossless",
+            SystemQ,
+            Deeper,
+            Larger,
             new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Either, 0.001, "width and height {new} instead of {old}"),
-            new Lever("brief.aim.system_q", Toward.Either, 0.01, "a wanted Q of {new} instead of {old}")),
-        new("Cabinet", "reaches the lowest note", "closed-box system, Small 1972; f10 at or under it counts as reached (our choice)", Lowest, Deeper, Larger,
-            new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")),
-        new("Cabinet", "loud enough, and what gives out first", "network with excursion, coil and amplifier limits; at the seat the room's modal sum less an allowance for real walls", Loud,
+            new Lever("brief.aim.system_q", Toward.Either, 0.01, "a wanted Q of {new} instead of {old}")
+        ),
+        new(
+            "Cabinet",
+            "reaches the lowest note",
+            "closed-box system, Small 1972; f10 at or under it counts as reached (our choice)",
+            Lowest,
+            Deeper,
+            Larger,
+            new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")
+        ),
+        new(
+            "Cabinet",
+            "loud enough, and what gives out first",
+            "network with excursion, coil and amplifier limits; at the seat the room's modal sum less an allowance for real walls",
+            Loud,
             new Lever("brief.amplifier.power", Toward.More, 5, "an amplifier of {new} instead of {old}"),
-            new Lever("brief.aim.level", Toward.Less, 0.5, "a wanted level of {new} instead of {old}")),
-        new("Cabinet", "airtight enough", "viscous flow in a slit (Beranek, from memory); the limit is our choice", Airtight,
+            new Lever("brief.aim.level", Toward.Less, 0.5, "a wanted level of {new} instead of {old}")
+        ),
+        new(
+            "Cabinet",
+            "airtight enough",
+            "viscous flow in a slit (Beranek, from memory); the limit is our choice",
+            Airtight,
             new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}"),
             new Lever("cabinet.leak.resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}"),
-            new Lever("measured.leak_resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}, and measure it again")),
-        new("Cabinet", "fill sensible", "common practice, no source", Fill,
-            new Lever("cabinet.fill.mass", Toward.Either, 0.01, "{new} of fill instead of {old}")),
-        new("Cabinet", "first air mode inside above the working range", "half a wavelength along the longest inside length; the limit is our choice", AirMode,
-            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}")),
+            new Lever("measured.leak_resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}, and measure it again")
+        ),
+        new(
+            "Cabinet",
+            "fill sensible",
+            "common practice, no source",
+            Fill,
+            new Lever("cabinet.fill.mass", Toward.Either, 0.01, "{new} of fill instead of {old}")
+        ),
+        new(
+            "Cabinet",
+            "first air mode inside above the working range",
+            "half a wavelength along the longest inside length; the limit is our choice",
+            AirMode,
+            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}")
+        ),
         new("Cabinet", "tolerance of drivers", "1,000 seeded draws, Cms ±20 %, Bl, Mms, Re ±5 %, Rms ±30 % (our choice)", Tolerance, Deeper, Larger),
     ];
 
@@ -38,7 +72,13 @@ internal static class CabinetFindings
 
         return f.Project.Brief.Aim is not { } aim
             ? Unknown("1", "brief.aim")
-            : Near(q, aim.SystemQ, aim.SystemQTolerance, "1", $"Qtc comes out at {Show.Number(q)}; wanted is {Show.Number(aim.SystemQ)} ± {Show.Number(aim.SystemQTolerance)}");
+            : Near(
+                q,
+                aim.SystemQ,
+                aim.SystemQTolerance,
+                "1",
+                $"Qtc comes out at {Show.Number(q)}; wanted is {Show.Number(aim.SystemQ)} ± {Show.Number(aim.SystemQTolerance)}"
+            );
     }
 
     private static Judgement Lowest(Facts f)
@@ -50,7 +90,13 @@ internal static class CabinetFindings
 
         return f.Project.Brief.Aim?.LowestHz is not { } lowest
             ? Unknown("Hz", "brief.aim.lowest")
-            : AtMost(f10, lowest, "Hz", Nearness.Tenth, $"f10 (−10 dB) is {Show.Frequency(f10)} and f3 (−3 dB) {Show.Frequency(f3)}; the lowest note is {Show.Frequency(lowest)}");
+            : AtMost(
+                f10,
+                lowest,
+                "Hz",
+                Nearness.Tenth,
+                $"f10 (−10 dB) is {Show.Frequency(f10)} and f3 (−3 dB) {Show.Frequency(f3)}; the lowest note is {Show.Frequency(lowest)}"
+            );
     }
 
     private static Judgement Loud(Facts f)
@@ -67,11 +113,22 @@ internal static class CabinetFindings
         }
 
         var where = f.Box.MaxSplAtSeatDb is null ? $"in half space at {f.Show.Distance(aim.DistanceM)}" : "at the seat";
-        return AtLeast(level, wanted, "dB", Nearness.Level,
-            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Words(f.Box.LimitedByAtLowest)}; wanted is {Show.Level(wanted)}");
+        return AtLeast(
+            level,
+            wanted,
+            "dB",
+            Nearness.Level,
+            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Words(f.Box.LimitedByAtLowest)}; wanted is {Show.Level(wanted)}"
+        );
     }
 
-    private static string Words(string? limit) => limit switch { "excursion" => "the cone's excursion", "coil" => "the coil", _ => "the amplifier" };
+    private static string Words(string? limit) =>
+        limit switch
+        {
+            "excursion" => "the cone's excursion",
+            "coil" => "the coil",
+            _ => "the amplifier",
+        };
 
     private static Judgement Airtight(Facts f)
     {
@@ -81,7 +138,13 @@ internal static class CabinetFindings
         }
 
         return f.Box.LeakQ is { } q
-            ? AtLeast(q, f.Limits.LeakQ, "1", Nearness.Tenth, $"the leak has a Q of {Show.Number(q, 2)} at the resonance; below {Show.Number(f.Limits.LeakQ)} it costs bass and hisses")
+            ? AtLeast(
+                q,
+                f.Limits.LeakQ,
+                "1",
+                Nearness.Tenth,
+                $"the leak has a Q of {Show.Number(q, 2)} at the resonance; below {Show.Number(f.Limits.LeakQ)} it costs bass and hisses"
+            )
             : new Judgement(Verdict.Holds, null, f.Limits.LeakQ, "1", null, "no leak is stated: it counts as airtight until the hold test says otherwise");
     }
 
@@ -103,8 +166,14 @@ internal static class CabinetFindings
             return Unknown("kg/m3", fill.MassKg is null ? "cabinet.fill.mass" : f.MissingForBox);
         }
 
-        return Near(density, (low + high) / 2, (high - low) / 2, "kg/m3",
-            $"{f.Show.Mass(fill.MassKg ?? 0)} of fill makes {f.Show.Density(density, 2)} in the box; {f.Show.Density(low, 2)} to {f.Show.Density(high, 2)} works well");
+        return Near(
+            density,
+            (low + high) / 2,
+            (high - low) / 2,
+            "kg/m3",
+            $"{f.Show.Mass(fill.MassKg ?? 0)} of fill makes {f.Show.Density(density, 2)} in the box; {f.Show.Density(low, 2)} to "
+                + $"{f.Show.Density(high, 2)} works well"
+        );
     }
 
     private static Judgement AirMode(Facts f)
@@ -116,7 +185,13 @@ internal static class CabinetFindings
 
         return f.WorkingRangeHz(f.Limits.AirModeRatio) is not { } limit
             ? Unknown("Hz", "brief.aim.crossover")
-            : AtLeast(mode, limit, "Hz", Nearness.Tenth, $"the air inside first resonates at {Show.Frequency(mode)}; the cabinet works up to {Show.Frequency(limit)}");
+            : AtLeast(
+                mode,
+                limit,
+                "Hz",
+                Nearness.Tenth,
+                $"the air inside first resonates at {Show.Frequency(mode)}; the cabinet works up to {Show.Frequency(limit)}"
+            );
     }
 
     private static Judgement Tolerance(Facts f)
@@ -133,9 +208,19 @@ internal static class CabinetFindings
 
         var (least, greatest) = (aim.SystemQ - aim.SystemQTolerance, aim.SystemQ + aim.SystemQTolerance);
         var margin = Math.Min(low - least, greatest - high);
-        var verdict = low > greatest || high < least ? Verdict.Fails : margin < 0 ? Verdict.Tight : Verdict.Holds;
+        var verdict =
+            low > greatest || high < least ? Verdict.Fails
+            : margin < 0 ? Verdict.Tight
+            : Verdict.Holds;
         var (worst, limit) = low - least < greatest - high ? (low, least) : (high, greatest);
-        return new Judgement(verdict, worst, limit, "1", margin,
-            $"nine drivers out of ten come out between Qtc {Show.Number(low)} and {Show.Number(high)}; wanted is {Show.Number(least)} to {Show.Number(greatest)}");
+        return new Judgement(
+            verdict,
+            worst,
+            limit,
+            "1",
+            margin,
+            $"nine drivers out of ten come out between Qtc {Show.Number(low)} and {Show.Number(high)}; wanted is {Show.Number(least)} to "
+                + $"{Show.Number(greatest)}"
+        );
     }
 }

@@ -10,15 +10,25 @@ internal static class DriverFindings
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
         new("Driver", "parameters agree with one another", "relations between small-signal parameters, IEC 60268-5; the limit is our choice", Agreement),
-        new("Driver", "fits the front", "geometry: flange, bolt circle and opening against sides and skins", Front,
+        new(
+            "Driver",
+            "fits the front",
+            "geometry: flange, bolt circle and opening against sides and skins",
+            Front,
             new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
             new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}"),
             new Lever("cabinet.outside.height", Toward.More, 0.001, "height {new} instead of {old}"),
-            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.More, 0.001, "width and height {new} instead of {old}")),
-        new("Driver", "clear of braces, skins and rear", "geometry: depth of the driver and air behind the magnet; the distance is our choice", Depth,
+            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.More, 0.001, "width and height {new} instead of {old}")
+        ),
+        new(
+            "Driver",
+            "clear of braces, skins and rear",
+            "geometry: depth of the driver and air behind the magnet; the distance is our choice",
+            Depth,
             new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
             new Lever("cabinet.outside.depth", Toward.More, 0.001, "depth {new} instead of {old}"),
-            new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}")),
+            new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}")
+        ),
         new("Driver", "amplifier can drive it", "least impedance of the network between 10 Hz and 1 kHz against the amplifier's stated load", Load),
     ];
 
@@ -35,8 +45,13 @@ internal static class DriverFindings
             return AtMost(0, limit, "1", Nearness.Tenth, "the data sheet states nothing twice, so nothing can disagree");
         }
 
-        return AtMost(Math.Abs(worst.DeviationRatio), limit, "1", Nearness.Tenth,
-            $"the data sheet's {KeyNames.Symbol(worst.Parameter)} is {Show.Percent(Math.Abs(worst.DeviationRatio))} from what its other figures give") with
+        return AtMost(
+            Math.Abs(worst.DeviationRatio),
+            limit,
+            "1",
+            Nearness.Tenth,
+            $"the data sheet's {KeyNames.Symbol(worst.Parameter)} is {Show.Percent(Math.Abs(worst.DeviationRatio))} from what its other figures give"
+        ) with
         {
             Remedy = Math.Abs(worst.DeviationRatio) > limit ? $"measure the driver before anything is printed: one of its printed figures is wrong" : null,
         };
@@ -46,7 +61,12 @@ internal static class DriverFindings
     {
         if (f.Hollow is not { } hollow || f.Sheet is not { CutoutM: { } cutout } sheet)
         {
-            return Unknown("m", f.Hollow is null ? "cabinet.outside" : f.Sheet is null ? f.MissingForDriver : "driver.cutout");
+            return Unknown(
+                "m",
+                f.Hollow is null ? "cabinet.outside"
+                    : f.Sheet is null ? f.MissingForDriver
+                    : "driver.cutout"
+            );
         }
 
         var worst = FrontFit.Of(hollow.Sizes, sheet, cutout)[0];
@@ -56,9 +76,15 @@ internal static class DriverFindings
             return Unknown("m", "driver.flange");
         }
 
-        return AtLeast(worst.SpareM, 0, "m", Nearness.Fit, worst.SpareM >= 0
-            ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
-            : $"the {worst.What} lacks {f.Show.Length(-worst.SpareM)} of room");
+        return AtLeast(
+            worst.SpareM,
+            0,
+            "m",
+            Nearness.Fit,
+            worst.SpareM >= 0
+                ? $"the {worst.What} has {f.Show.Length(worst.SpareM)} to spare"
+                : $"the {worst.What} lacks {f.Show.Length(-worst.SpareM)} of room"
+        );
     }
 
     private static Judgement Depth(Facts f)
@@ -77,8 +103,14 @@ internal static class DriverFindings
         var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= hollow.BraceWindowM;
         var sunk = sheet.FlangeM is null ? 0 : hollow.Sizes.Recess * 1e-3;
         var room = hollow.RoomForDriverM(passes) - sunk;
-        return AtMost(depth + clearance, room, "m", Nearness.Fit,
-            $"the driver is {f.Show.Length(depth)} deep and needs {f.Show.Length(clearance)} of air behind it; there are {f.Show.Length(room)} {(sunk > 0 ? "from the recess's floor " : "")}to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}");
+        return AtMost(
+            depth + clearance,
+            room,
+            "m",
+            Nearness.Fit,
+            $"the driver is {f.Show.Length(depth)} deep and needs {f.Show.Length(clearance)} of air behind it; there are {f.Show.Length(room)} "
+                + $"{(sunk > 0 ? "from the recess's floor " : "")}to the {(passes || hollow.Sizes.Braces == 0 ? "rear" : "first brace")}"
+        );
     }
 
     private static Judgement Load(Facts f)
@@ -93,7 +125,18 @@ internal static class DriverFindings
             return Unknown("ohm", "brief.amplifier.minimum_load");
         }
 
-        var judged = AtLeast(least, limit, "ohm", Nearness.Tenth, $"the impedance falls to {Show.Number(least)} ohm; the amplifier's minimum load is {Show.Number(limit)} ohm");
-        return judged.Verdict == Verdict.Fails ? judged with { Remedy = $"{Show.Number(limit - least, 2)} ohm in series, or an amplifier for {Show.Number(Math.Floor(least * 10) / 10)} ohm" } : judged;
+        var judged = AtLeast(
+            least,
+            limit,
+            "ohm",
+            Nearness.Tenth,
+            $"the impedance falls to {Show.Number(least)} ohm; the amplifier's minimum load is {Show.Number(limit)} ohm"
+        );
+        return judged.Verdict == Verdict.Fails
+            ? judged with
+            {
+                Remedy = $"{Show.Number(limit - least, 2)} ohm in series, or an amplifier for {Show.Number(Math.Floor(least * 10) / 10)} ohm",
+            }
+            : judged;
     }
 }

@@ -27,7 +27,8 @@ internal sealed record Lever(string Key, Toward Toward, double Step, string Word
     internal IReadOnlyList<string> Keys { get; } = Key.Split('+');
 
     /// <summary>Whether moving it gives up something that is wished for, which comes after every change of the plan itself.</summary>
-    internal bool GivesUp => Key.StartsWith("brief.aim.", StringComparison.Ordinal) || Key.StartsWith("brief.everyday.", StringComparison.Ordinal) || Key == "budget";
+    internal bool GivesUp =>
+        Key.StartsWith("brief.aim.", StringComparison.Ordinal) || Key.StartsWith("brief.everyday.", StringComparison.Ordinal) || Key == "budget";
 }
 
 /// <summary>One row of what an appraisal judges: a pure function of everything computed, and the quantities that may mend it.</summary>
@@ -55,5 +56,8 @@ internal sealed record FindingRule(string Stage, string Topic, string Basis, Fun
     }
 
     private static string Kebab(string words) =>
-        string.Join('-', new string([.. words.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        string.Join(
+            '-',
+            new string([.. words.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries)
+        );
 }

@@ -28,8 +28,7 @@ internal enum Nearness
 internal sealed record Judgement(Verdict Verdict, double? Value, double? Limit, string Unit, double? Margin, string Because, string? Remedy = null)
 {
     /// <summary>Something that is needed is not stated: a key, or a reason in words.</summary>
-    internal static Judgement Unknown(string unit, string missing) =>
-        new(Verdict.Unknown, null, null, unit, null, KeyNames.Missing(missing));
+    internal static Judgement Unknown(string unit, string missing) => new(Verdict.Unknown, null, null, unit, null, KeyNames.Missing(missing));
 
     /// <summary>The value may be at most the limit.</summary>
     internal static Judgement AtMost(double value, double limit, string unit, Nearness nearness, string because) =>
@@ -43,14 +42,32 @@ internal sealed record Judgement(Verdict Verdict, double? Value, double? Limit, 
     internal static Judgement Near(double value, double target, double tolerance, string unit, string because)
     {
         var margin = tolerance - Math.Abs(value - target);
-        return new(margin < 0 ? Verdict.Fails : margin < tolerance / 5 ? Verdict.Tight : Verdict.Holds, value, target + Math.CopySign(tolerance, value - target), unit, margin, because);
+        return new(
+            margin < 0 ? Verdict.Fails
+                : margin < tolerance / 5 ? Verdict.Tight
+                : Verdict.Holds,
+            value,
+            target + Math.CopySign(tolerance, value - target),
+            unit,
+            margin,
+            because
+        );
     }
 
     /// <summary>A value with a band of doubt may be at most the limit: it fails when all of it is past, is tight when it straddles.</summary>
     internal static Judgement AtMost(double value, double doubt, double limit, string unit, string because)
     {
         var margin = limit - value;
-        return new(margin + doubt < 0 ? Verdict.Fails : margin - doubt < 0 ? Verdict.Tight : Verdict.Holds, value, limit, unit, margin, because);
+        return new(
+            margin + doubt < 0 ? Verdict.Fails
+                : margin - doubt < 0 ? Verdict.Tight
+                : Verdict.Holds,
+            value,
+            limit,
+            unit,
+            margin,
+            because
+        );
     }
 
     /// <summary>The same judgement as advice: it never fails.</summary>
@@ -67,6 +84,15 @@ internal sealed record Judgement(Verdict Verdict, double? Value, double? Limit, 
             Nearness.Days => 30,
             _ => 0,
         };
-        return new(margin < 0 ? Verdict.Fails : margin < near ? Verdict.Tight : Verdict.Holds, value, limit, unit, margin, because);
+        return new(
+            margin < 0 ? Verdict.Fails
+                : margin < near ? Verdict.Tight
+                : Verdict.Holds,
+            value,
+            limit,
+            unit,
+            margin,
+            because
+        );
     }
 }

@@ -8,20 +8,34 @@ namespace Stillwall.Appraisals.Findings;
 internal static class ProofFindings
 {
     // Accepted range of measured.fill_factor.
-    private const double LeastFillFactor = 0.8, GreatestFillFactor = 1.5;
+    private const double LeastFillFactor = 0.8,
+        GreatestFillFactor = 1.5;
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
         new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
         new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
         new("Proof", "core as assumed", "modulus and loss factor by the tap test (ASTM E1876) against the mix's; the limit is our choice", Core),
-        new("Proof", "polarity matches the main speakers", "first swing of the polarity pulses, recorded before both cones, against the polarity of the best join; common practice, no source", Polarity),
+        new(
+            "Proof",
+            "polarity matches the main speakers",
+            "first swing of the polarity pulses, recorded before both cones, against the polarity of the best join; common practice, no source",
+            Polarity
+        ),
         new("Proof", "no rattle", "slow sweep by ear, as the logbook states it; common practice, no source", Rattle),
     ];
 
     private static Judgement Resonance(Facts f)
     {
-        var judged = Against(f, f.Project.Measured.SystemResonanceHz, "measured.system_resonance", f.Box.SystemResonanceHz, f.Limits.ProofResonance, "Hz", "resonance");
+        var judged = Against(
+            f,
+            f.Project.Measured.SystemResonanceHz,
+            "measured.system_resonance",
+            f.Box.SystemResonanceHz,
+            f.Limits.ProofResonance,
+            "Hz",
+            "resonance"
+        );
         return judged.Verdict == Verdict.Fails ? judged with { Remedy = ResonanceRemedy(f, f.Project.Measured.SystemResonanceHz!.Value) } : judged;
     }
 
@@ -53,9 +67,12 @@ internal static class ProofFindings
         var (found, planned) = (f.Project.Measured.SystemQ!.Value, f.Box.SystemQ!.Value);
         return judged with
         {
-            Remedy = found < planned
-                ? $"a further loss with a Q of {Show.Number(1 / (1 / found - 1 / planned), 2)} explains it: take fill out, or look for a leak by the hold test"
-                : $"the driver's Qts would have to be {Show.Number(found / planned, 3)} times what its sheet gives: measure the driver by itself, and the resistance of the cable",
+            Remedy =
+                found < planned
+                    ? $"a further loss with a Q of {Show.Number(1 / (1 / found - 1 / planned), 2)} explains it: take fill out, or look for a leak by the "
+                        + "hold test"
+                    : $"the driver's Qts would have to be {Show.Number(found / planned, 3)} times what its sheet gives: measure the driver by itself, and "
+                        + "the resistance of the cable",
         };
     }
 
@@ -68,7 +85,13 @@ internal static class ProofFindings
 
         return computed is not { } planned
             ? Unknown(unit, f.MissingForBox)
-            : Near(found, planned, tolerance * planned, unit, $"a measured {what} of {Show.Number(found)} against {Show.Number(planned)} computed; ±{Show.Percent(tolerance)} is allowed");
+            : Near(
+                found,
+                planned,
+                tolerance * planned,
+                unit,
+                $"a measured {what} of {Show.Number(found)} against {Show.Number(planned)} computed; ±{Show.Percent(tolerance)} is allowed"
+            );
     }
 
     // Stiffness and loss are held against the same share of what was assumed; the worse of those that were measured counts.
@@ -93,13 +116,22 @@ internal static class ProofFindings
         var lossy = measured.CoreLossFactor is { } eta
             ? AtLeast(eta, least * loss, "1", Nearness.Tenth, $"the test bar has a loss factor of {Show.Number(eta, 2)}; {Show.Number(loss, 2)} was assumed")
             : null;
-        var worst = stiff is null ? lossy! : lossy is null || stiff.Value / stiff.Limit <= lossy.Value / lossy.Limit ? stiff : lossy;
+        var worst =
+            stiff is null ? lossy!
+            : lossy is null || stiff.Value / stiff.Limit <= lossy.Value / lossy.Limit ? stiff
+            : lossy;
         return worst.Verdict == Verdict.Fails
-            ? worst with { Remedy = $"dry the bar and tap it again; every figure of the walls counts what was measured already{Loudest(f)}" }
+            ? worst with
+            {
+                Remedy = $"dry the bar and tap it again; every figure of the walls counts what was measured already{Loudest(f)}",
+            }
             : worst;
     }
 
-    private static string Loudest(Facts f) => f.WorstSound is { } worst ? $": the {worst.Panel} wall is {Show.Level(Math.Abs(worst.LevelDb))} {(worst.LevelDb <= 0 ? "below" : "above")} the cone with it" : "";
+    private static string Loudest(Facts f) =>
+        f.WorstSound is { } worst
+            ? $": the {worst.Panel} wall is {Show.Level(Math.Abs(worst.LevelDb))} {(worst.LevelDb <= 0 ? "below" : "above")} the cone with it"
+            : "";
 
     // The join that was computed says which way the cabinet must go; without one, the way of the main speakers.
     private static Judgement Polarity(Facts f)
@@ -111,21 +143,44 @@ internal static class ProofFindings
 
         var wanted = f.Joining is { Inverted: true } ? "opposite" : "same";
         var asked = f.Joining is null ? "without a computed join the same way is asked for" : $"the best join asks for the {wanted} way";
-        var judged = AtMost(found == wanted ? 0 : 1, 0, "pc", Nearness.Count, $"the cabinet pushes {(found == "same" ? "the same way as" : "against")} the main speakers; {asked}");
-        return judged.Verdict == Verdict.Fails ? judged with { Remedy = "swap the two wires at the cabinet, or turn its polarity switch, then record the pulses again" } : judged;
+        var judged = AtMost(
+            found == wanted ? 0 : 1,
+            0,
+            "pc",
+            Nearness.Count,
+            $"the cabinet pushes {(found == "same" ? "the same way as" : "against")} the main speakers; {asked}"
+        );
+        return judged.Verdict == Verdict.Fails
+            ? judged with
+            {
+                Remedy = "swap the two wires at the cabinet, or turn its polarity switch, then record the pulses again",
+            }
+            : judged;
     }
 
     private static Judgement Rattle(Facts f)
     {
         if (Listening.Of(f.Project.Logbook) is not { } heard)
         {
-            return Unknown("pc", $"nobody has listened yet: sweep slowly from 20 to 200 Hz at the everyday level, a hand on each panel, and log an entry of the kind \"{Listening.NoRattle}\", or \"{Listening.Rattle}\" with its part");
+            return Unknown(
+                "pc",
+                $"nobody has listened yet: sweep slowly from 20 to 200 Hz at the everyday level, a hand on each panel, and log an entry of the kind "
+                    + $"\"{Listening.NoRattle}\", or \"{Listening.Rattle}\" with its part"
+            );
         }
 
         var day = heard.Last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         return heard.Rattling.Count == 0
             ? AtMost(0, 0, "pc", Nearness.Count, $"nothing rattled when it was last listened to, on {day}")
-            : AtMost(heard.Rattling.Count, 0, "pc", Nearness.Count, $"when it was last listened to, on {day}, this rattled: {string.Join(", ", heard.Rattling)}") with
-            { Remedy = $"hold, damp or tighten {heard.Rattling[0]} until the note that shakes it is clean, then sweep again and log \"{Listening.NoRattle}\"" };
+            : AtMost(
+                heard.Rattling.Count,
+                0,
+                "pc",
+                Nearness.Count,
+                $"when it was last listened to, on {day}, this rattled: {string.Join(", ", heard.Rattling)}"
+            ) with
+            {
+                Remedy = $"hold, damp or tighten {heard.Rattling[0]} until the note that shakes it is clean, then sweep again and log \"{Listening.NoRattle}\"",
+            };
     }
 }

@@ -12,13 +12,17 @@ namespace Stillwall.Appraisals.Findings;
 /// </remarks>
 internal static class Remedies
 {
-    private const int Strides = 9, Halvings = 30;
+    private const int Strides = 9,
+        Halvings = 30;
 
     // Where the least move makes something else fail, moves this much further are tried too, as shares of the old value (our choice).
     private static readonly double[] Further = [0.06, 0.15, 0.3];
 
     // Plates and rooms take longest; by then most changes that break something are known to.
-    private static readonly int[] QuickFirst = [.. Enumerable.Range(0, AllFindings.Rules.Count).OrderBy(i => AllFindings.Rules[i].Stage is "Walls" or "Quiet" ? 1 : 0)];
+    private static readonly int[] QuickFirst =
+    [
+        .. Enumerable.Range(0, AllFindings.Rules.Count).OrderBy(i => AllFindings.Rules[i].Stage is "Walls" or "Quiet" ? 1 : 0),
+    ];
 
     // From here on a spatial fit is no longer tight.
     private const double FitSpareM = 0.005;
@@ -60,14 +64,19 @@ internal static class Remedies
     private static IEnumerable<Move> Moves(FindingRule rule, Verdict verdict, Trials trials) =>
         from givesUp in new[] { false, true }
         from wanted in verdict == Verdict.Fails ? new[] { Verdict.Holds, Verdict.Tight } : [Verdict.Holds]
-        from move in (givesUp ? [] : Direct(rule, trials, wanted)).Concat(rule.Levers.Where(l => l.GivesUp == givesUp).SelectMany(lever => Moved(rule, lever, trials, wanted)))
+        from move in (givesUp ? [] : Direct(rule, trials, wanted)).Concat(
+            rule.Levers.Where(l => l.GivesUp == givesUp).SelectMany(lever => Moved(rule, lever, trials, wanted))
+        )
         select move;
 
-    private static Finding Offered(Finding finding, Trial trial) => finding with
-    {
-        Remedy = trial.Move.Words + (trial.Broken.Count == 0 ? "" : $"; it mends {Counted(trial.MendedCount)} and makes fail: {string.Join(", ", trial.Broken)}"),
-        Change = [.. trial.Move.Keys.Select(m => m.ToChange())],
-    };
+    private static Finding Offered(Finding finding, Trial trial) =>
+        finding with
+        {
+            Remedy =
+                trial.Move.Words
+                + (trial.Broken.Count == 0 ? "" : $"; it mends {Counted(trial.MendedCount)} and makes fail: {string.Join(", ", trial.Broken)}"),
+            Change = [.. trial.Move.Keys.Select(m => m.ToChange())],
+        };
 
     // Said plainly: what would mend it and at what price, or which quantities were moved in vain.
     private static string Without(FindingRule rule, Finding finding, Trial? best, Facts facts)
@@ -79,7 +88,8 @@ internal static class Remedies
         }
 
         var moved = rule.Levers.SelectMany(l => l.Keys).Distinct(StringComparer.Ordinal).Where(key => ProjectKeys.Get(facts.Project, key) is not null).ToList();
-        return moved.Count > 0 ? $"{own}no stated change within reach makes it hold: {string.Join(", ", moved)} {(moved.Count == 1 ? "was" : "were")} moved in vain"
+        return moved.Count > 0
+            ? $"{own}no stated change within reach makes it hold: {string.Join(", ", moved)} {(moved.Count == 1 ? "was" : "were")} moved in vain"
             : finding.Remedy ?? "no stated change makes it hold";
     }
 
@@ -117,10 +127,19 @@ internal static class Remedies
         }
 
         var show = trials.Facts.Show;
-        IReadOnlyList<MovedKey> keys = [.. values.Select(v => new MovedKey(v.Key, ProjectKeys.Find(v.Key)!, (double)ProjectKeys.Get(trials.Facts.Project, v.Key)!, v.Value))];
+        IReadOnlyList<MovedKey> keys =
+        [
+            .. values.Select(v => new MovedKey(v.Key, ProjectKeys.Find(v.Key)!, (double)ProjectKeys.Get(trials.Facts.Project, v.Key)!, v.Value)),
+        ];
         if (trials.Judged(rule, keys) <= wanted)
         {
-            yield return new Move(string.Join(" and ", keys.Select(k => $"{k.Key.Split('.')[^1]} {show.Stated(k.New, k.Field.Dimension)} instead of {show.Stated(k.Old, k.Field.Dimension)}")), keys);
+            yield return new Move(
+                string.Join(
+                    " and ",
+                    keys.Select(k => $"{k.Key.Split('.')[^1]} {show.Stated(k.New, k.Field.Dimension)} instead of {show.Stated(k.Old, k.Field.Dimension)}")
+                ),
+                keys
+            );
         }
     }
 
@@ -136,13 +155,27 @@ internal static class Remedies
 
         var old = stated.Select(s => Convert.ToDouble(s.Value, CultureInfo.InvariantCulture)).ToList();
         var first = lever.Toward == Toward.Capped ? old.Max() : old[0];
-        double New(int i, double to) => lever.Toward == Toward.Capped ? Math.Min(old[i], to) : i == 0 ? to : Decimal(old[i], to - first, lever.Step);
+        double New(int i, double to) =>
+            lever.Toward == Toward.Capped ? Math.Min(old[i], to)
+            : i == 0 ? to
+            : Decimal(old[i], to - first, lever.Step);
         IReadOnlyList<MovedKey> At(double to) => [.. stated.Select((s, i) => new MovedKey(s.Key, s.Field, old[i], New(i, to))).Where(m => m.New != m.Old)];
         bool Works(double to) => trials.Judged(rule, At(to)) is { } verdict && verdict <= wanted;
-        var ways = lever.Toward switch { Toward.More => [1], Toward.Less or Toward.Capped => [-1], _ => new[] { 1, -1 } };
+        var ways = lever.Toward switch
+        {
+            Toward.More => [1],
+            Toward.Less or Toward.Capped => [-1],
+            _ => new[] { 1, -1 },
+        };
         Move To(double to) => new(Words(lever, stated[0].Field, first, to, facts.Show), At(to));
-        var nearest = ways.Select(way => (Way: way, Value: Nearest(first, way, lever.Step, stated[0].Field.Span, Works))).Where(n => n.Value is not null).OrderBy(n => Math.Abs(n.Value!.Value - first)).ToList();
-        var further = wanted != Verdict.Holds ? [] : nearest.SelectMany(n => Further.Select(share => OnGrid(n.Value!.Value + n.Way * share * Math.Abs(first), lever.Step, n.Way))).Where(Works);
+        var nearest = ways.Select(way => (Way: way, Value: Nearest(first, way, lever.Step, stated[0].Field.Span, Works)))
+            .Where(n => n.Value is not null)
+            .OrderBy(n => Math.Abs(n.Value!.Value - first))
+            .ToList();
+        var further =
+            wanted != Verdict.Holds
+                ? []
+                : nearest.SelectMany(n => Further.Select(share => OnGrid(n.Value!.Value + n.Way * share * Math.Abs(first), lever.Step, n.Way))).Where(Works);
         return nearest.Select(n => n.Value!.Value).Concat(further).Select(To);
     }
 
@@ -212,9 +245,10 @@ internal static class Remedies
 
     private static double Decimal(double old, double delta, double step) => (double)((decimal)old + Math.Round((decimal)delta / (decimal)step) * (decimal)step);
 
-    private static string Words(Lever lever, ModelField field, double old, double to, Show show) => lever.Words
-        .Replace("{new}", show.Stated(to, field.Dimension), StringComparison.Ordinal)
-        .Replace("{old}", show.Stated(old, field.Dimension), StringComparison.Ordinal);
+    private static string Words(Lever lever, ModelField field, double old, double to, Show show) =>
+        lever
+            .Words.Replace("{new}", show.Stated(to, field.Dimension), StringComparison.Ordinal)
+            .Replace("{old}", show.Stated(old, field.Dimension), StringComparison.Ordinal);
 
     // Keys with their new values, and what to do in words.
     private sealed record Move(string Words, IReadOnlyList<MovedKey> Keys);

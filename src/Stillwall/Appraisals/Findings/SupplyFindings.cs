@@ -27,8 +27,19 @@ internal static class SupplyFindings
 
         return f.Project.PourDate is not { } pour
             ? Unknown("d", "pour_date")
-            : AtLeast(dated.BestBefore!.Value.DayNumber - pour.DayNumber, 0, "d", Nearness.Days, string.Create(CultureInfo.InvariantCulture, $"the {dated.Item} is good until {dated.BestBefore:yyyy-MM-dd}; the pour is on {pour:yyyy-MM-dd}")) with
-            { Remedy = dated.BestBefore < pour ? string.Create(CultureInfo.InvariantCulture, $"replace the {dated.Item}, or pour on {dated.BestBefore:yyyy-MM-dd} or before") : null };
+            : AtLeast(
+                dated.BestBefore!.Value.DayNumber - pour.DayNumber,
+                0,
+                "d",
+                Nearness.Days,
+                string.Create(CultureInfo.InvariantCulture, $"the {dated.Item} is good until {dated.BestBefore:yyyy-MM-dd}; the pour is on {pour:yyyy-MM-dd}")
+            ) with
+            {
+                Remedy =
+                    dated.BestBefore < pour
+                        ? string.Create(CultureInfo.InvariantCulture, $"replace the {dated.Item}, or pour on {dated.BestBefore:yyyy-MM-dd} or before")
+                        : null,
+            };
     }
 
     private static Judgement ToHand(Facts f)
@@ -45,9 +56,17 @@ internal static class SupplyFindings
             return Unknown("pc", $"cannot be said of {string.Join(", ", open)}");
         }
 
-        return AtMost(lacking.Count, 0, "pc", Nearness.Count, lacking.Count == 0
-            ? $"all {f.Supplies.Count} items are on the shelf"
-            : $"{lacking.Count} of {f.Supplies.Count} items are not: {string.Join(", ", lacking.Select(l => $"{l.Item} ({l.State})"))}") with
-        { Remedy = lacking.Count > 0 ? $"buy {string.Join(", ", lacking.Select(f.ToBuyWords))}" : null };
+        return AtMost(
+            lacking.Count,
+            0,
+            "pc",
+            Nearness.Count,
+            lacking.Count == 0
+                ? $"all {f.Supplies.Count} items are on the shelf"
+                : $"{lacking.Count} of {f.Supplies.Count} items are not: {string.Join(", ", lacking.Select(l => $"{l.Item} ({l.State})"))}"
+        ) with
+        {
+            Remedy = lacking.Count > 0 ? $"buy {string.Join(", ", lacking.Select(f.ToBuyWords))}" : null,
+        };
     }
 }

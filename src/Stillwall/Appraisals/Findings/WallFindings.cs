@@ -13,16 +13,61 @@ internal static class WallFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Walls", "panel resonance above the working range", "first-order shear plate with supported edges, the softer bound; the front with its opening and the driver's mass; the limit is our choice", Resonance, MoreBraces, ThickerCore, ThickerSkins),
-        new("Walls", "wall sound below the cone", "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice", Sound, MoreBraces, ThickerCore, ThickerSkins),
+        new(
+            "Walls",
+            "panel resonance above the working range",
+            "first-order shear plate with supported edges, the softer bound; the front with its opening and the driver's mass; the limit is our choice",
+            Resonance,
+            MoreBraces,
+            ThickerCore,
+            ThickerSkins
+        ),
+        new(
+            "Walls",
+            "wall sound below the cone",
+            "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice",
+            Sound,
+            MoreBraces,
+            ThickerCore,
+            ThickerSkins
+        ),
         new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
-        new("Walls", "core keyed to the skins", "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice", Keyed, CloserStruts, ThickerCore),
-        new("Walls", "inner skin stays on", "setting and cooling strain over half the width against the undercut of the keys (strain from memory)", SkinGap, CloserStruts, ThickerCore),
-        new("Walls", "lifted by the front, hung by the rear", "shear on keys and on sealant as the limits state it (0.5 and 0.1 MPa, from memory) against twice the weight", Joint,
-            new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")),
-        new("Walls", "driver screws hold", "pull-out of threaded inserts, the low end of what is reported (from memory) unless you state your own; what the screws leave on the gasket", Screws),
-        new("Walls", "stands without tipping", "statics: base between the feet over the height of the centre of mass", Tipping,
-            new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")),
+        new(
+            "Walls",
+            "core keyed to the skins",
+            "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice",
+            Keyed,
+            CloserStruts,
+            ThickerCore
+        ),
+        new(
+            "Walls",
+            "inner skin stays on",
+            "setting and cooling strain over half the width against the undercut of the keys (strain from memory)",
+            SkinGap,
+            CloserStruts,
+            ThickerCore
+        ),
+        new(
+            "Walls",
+            "lifted by the front, hung by the rear",
+            "shear on keys and on sealant as the limits state it (0.5 and 0.1 MPa, from memory) against twice the weight",
+            Joint,
+            new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")
+        ),
+        new(
+            "Walls",
+            "driver screws hold",
+            "pull-out of threaded inserts, the low end of what is reported (from memory) unless you state your own; what the screws leave on the gasket",
+            Screws
+        ),
+        new(
+            "Walls",
+            "stands without tipping",
+            "statics: base between the feet over the height of the centre of mass",
+            Tipping,
+            new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")
+        ),
     ];
 
     private static Judgement Resonance(Facts f)
@@ -34,7 +79,13 @@ internal static class WallFindings
 
         return f.WorkingRangeHz(f.Limits.PanelModeRatio) is not { } limit
             ? Unknown("Hz", "brief.aim.crossover")
-            : AtLeast(worst.ModeHz, limit, "Hz", Nearness.Tenth, $"the {worst.Panel} panel, {worst.Case}, first resonates at {Show.Frequency(worst.ModeHz)}; the cabinet works up to {Show.Frequency(limit)}");
+            : AtLeast(
+                worst.ModeHz,
+                limit,
+                "Hz",
+                Nearness.Tenth,
+                $"the {worst.Panel} panel, {worst.Case}, first resonates at {Show.Frequency(worst.ModeHz)}; the cabinet works up to {Show.Frequency(limit)}"
+            );
     }
 
     private static Judgement Sound(Facts f)
@@ -44,8 +95,14 @@ internal static class WallFindings
             return Unknown("dB", f.MissingForWallSound);
         }
 
-        return AtMost(worst.LevelDb, f.Limits.WallToConeDb, "dB", Nearness.Level,
-            $"the {worst.Panel} wall, {worst.Case}, is {Show.Level(Math.Abs(worst.LevelDb))} {(worst.LevelDb <= 0 ? "below" : "above")} the cone at the worst frequency up to twice the crossover");
+        return AtMost(
+            worst.LevelDb,
+            f.Limits.WallToConeDb,
+            "dB",
+            Nearness.Level,
+            $"the {worst.Panel} wall, {worst.Case}, is {Show.Level(Math.Abs(worst.LevelDb))} {(worst.LevelDb <= 0 ? "below" : "above")} the cone at the "
+                + "worst frequency up to twice the crossover"
+        );
     }
 
     private static Judgement Heaviness(Facts f)
@@ -62,9 +119,17 @@ internal static class WallFindings
         }
 
         var (thinnest, lighter) = f.ThinnestCore;
-        return new Judgement(Verdict.Holds, core, thinnest, "m", core - thinnest, thinnest < core - 5e-4
-            ? $"for sound alone a core of {f.Show.Length(thinnest)} would do and save {f.Show.Mass(lighter)}; what keeps it at {f.Show.Length(core)} is the mix, which must flow past the keys"
-            : $"the walls are {Show.Level(-worst.LevelDb)} below the cone, and no thinner core would do everything else");
+        return new Judgement(
+            Verdict.Holds,
+            core,
+            thinnest,
+            "m",
+            core - thinnest,
+            thinnest < core - 5e-4
+                ? $"for sound alone a core of {f.Show.Length(thinnest)} would do and save {f.Show.Mass(lighter)}; what keeps it at {f.Show.Length(core)} "
+                    + "is the mix, which must flow past the keys"
+                : $"the walls are {Show.Level(-worst.LevelDb)} below the cone, and no thinner core would do everything else"
+        );
     }
 
     private static Judgement Keyed(Facts f)
@@ -75,8 +140,17 @@ internal static class WallFindings
         }
 
         var (elsewhere, ends) = geometry.KeyedFractions();
-        var (value, limit, where) = ends / Facts.KeyedAtEnds < elsewhere / f.Limits.KeyedFraction ? (ends, Facts.KeyedAtEnds, "near the ends") : (elsewhere, f.Limits.KeyedFraction, "away from the ends");
-        return AtLeast(value, limit, "1", Nearness.Tenth, $"{Show.Percent(value)} of the skins are keyed {where}, {Show.Percent(limit)} wanted; below that the skin counts as slipping");
+        var (value, limit, where) =
+            ends / Facts.KeyedAtEnds < elsewhere / f.Limits.KeyedFraction
+                ? (ends, Facts.KeyedAtEnds, "near the ends")
+                : (elsewhere, f.Limits.KeyedFraction, "away from the ends");
+        return AtLeast(
+            value,
+            limit,
+            "1",
+            Nearness.Tenth,
+            $"{Show.Percent(value)} of the skins are keyed {where}, {Show.Percent(limit)} wanted; below that the skin counts as slipping"
+        );
     }
 
     private static Judgement SkinGap(Facts f)
@@ -92,8 +166,14 @@ internal static class WallFindings
         }
 
         var undercut = f.IsKeyed ? (Cabinets.BuildUp.KeyHead - Cabinets.BuildUp.KeyFoot) / 2 * 1e-3 : 0;
-        return AtMost(gap, undercut, "m", Nearness.Tenth,
-            $"as it sets and cools the cast would part by {f.Show.Length(gap)} from an inner skin without keys, which then buzzes; " + (f.IsKeyed ? $"the keys reach {f.Show.Length(undercut)} under the core and hold it" : "the keys are too few to hold it"));
+        return AtMost(
+            gap,
+            undercut,
+            "m",
+            Nearness.Tenth,
+            $"as it sets and cools the cast would part by {f.Show.Length(gap)} from an inner skin without keys, which then buzzes; "
+                + (f.IsKeyed ? $"the keys reach {f.Show.Length(undercut)} under the core and hold it" : "the keys are too few to hold it")
+        );
     }
 
     private static Judgement Joint(Facts f)
@@ -103,7 +183,13 @@ internal static class WallFindings
             return Unknown("1", f.MissingForMass);
         }
 
-        return AtLeast(safety, f.Limits.JointSafety, "1", Nearness.Tenth, $"the weakest joint holds twice the cabinet's weight {Show.Number(safety, 2)} times over");
+        return AtLeast(
+            safety,
+            f.Limits.JointSafety,
+            "1",
+            Nearness.Tenth,
+            $"the weakest joint holds twice the cabinet's weight {Show.Number(safety, 2)} times over"
+        );
     }
 
     private static Judgement Screws(Facts f)
@@ -113,8 +199,14 @@ internal static class WallFindings
             return Unknown("1", f.Sheet is null ? f.MissingForDriver : "driver.bolt");
         }
 
-        var judged = AtLeast(insert.Safety, f.Limits.InsertSafety, "1", Nearness.Tenth,
-            $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which pulls out at about {f.Show.Force(insert.PullOutN)}");
+        var judged = AtLeast(
+            insert.Safety,
+            f.Limits.InsertSafety,
+            "1",
+            Nearness.Tenth,
+            $"at {f.Show.Torque(insert.TorqueNM)} each screw pulls {f.Show.Force(insert.LoadN)} on its insert, which pulls out at about "
+                + $"{f.Show.Force(insert.PullOutN)}"
+        );
         if (judged.Verdict != Verdict.Fails)
         {
             return insert.GasketPa is { } gasket ? WithGasket(f, judged, gasket) : judged;
@@ -126,9 +218,11 @@ internal static class WallFindings
         var left = allowed - (insert.LoadN - preload);
         return judged with
         {
-            Remedy = left > 0
-                ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull out one of your own inserts and state what it held (limits.insert_pull_out)"
-                : $"more or larger screws: each may carry {f.Show.Force(allowed)}, and the cone alone pulls {f.Show.Force(insert.LoadN - preload)}",
+            Remedy =
+                left > 0
+                    ? $"tighten to {f.Show.Torque(insert.TorqueNM * left / preload)}, or pull out one of your own inserts and state what it held "
+                        + "(limits.insert_pull_out)"
+                    : $"more or larger screws: each may carry {f.Show.Force(allowed)}, and the cone alone pulls {f.Show.Force(insert.LoadN - preload)}",
         };
     }
 
@@ -136,8 +230,14 @@ internal static class WallFindings
     {
         var because = $"{judged.Because}; {f.Show.Pressure(gasket)} press on the gasket; it needs {f.Show.Pressure(f.Limits.GasketPressurePa)}";
         return gasket < f.Limits.GasketPressurePa
-            ? AtLeast(gasket, f.Limits.GasketPressurePa, "Pa", Nearness.Tenth, because) with { Remedy = "take a softer gasket and state what it needs (limits.gasket_pressure), or tighten the screws more (limits.screw_torque)" }
-            : judged with { Because = because };
+            ? AtLeast(gasket, f.Limits.GasketPressurePa, "Pa", Nearness.Tenth, because) with
+            {
+                Remedy = "take a softer gasket and state what it needs (limits.gasket_pressure), or tighten the screws more (limits.screw_torque)",
+            }
+            : judged with
+            {
+                Because = because,
+            };
     }
 
     private static Judgement Tipping(Facts f)
@@ -147,8 +247,13 @@ internal static class WallFindings
             return Unknown("deg", f.MissingForMass);
         }
 
-        return AtLeast(tips.Deg, f.Limits.TiltDeg, "deg", Nearness.Tenth,
-            $"leaned by {Show.Number(tips.Deg, 2)}° it tips over {tips.Over}; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind the front");
+        return AtLeast(
+            tips.Deg,
+            f.Limits.TiltDeg,
+            "deg",
+            Nearness.Tenth,
+            $"leaned by {Show.Number(tips.Deg, 2)}° it tips over {tips.Over}; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind the front"
+        );
     }
 
     private static Judgement NoCore(string unit) => new(Verdict.Holds, null, null, unit, null, "a single printed wall has no core");

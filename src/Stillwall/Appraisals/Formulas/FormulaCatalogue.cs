@@ -5,8 +5,18 @@ public static class FormulaCatalogue
 {
     private static readonly Dictionary<string, Formula> ById = new Formula[][]
     {
-        [.. BriefFormulas.All], [.. DriverFormulas.All], [.. CabinetFormulas.All], [.. WallFormulas.All], [.. PartFormulas.All], [.. PourFormulas.All], [.. QuietFormulas.All], [.. ProofFormulas.All], [.. FindingFormulas.All],
-    }.SelectMany(f => f).ToDictionary(f => f.Id);
+        [.. BriefFormulas.All],
+        [.. DriverFormulas.All],
+        [.. CabinetFormulas.All],
+        [.. WallFormulas.All],
+        [.. PartFormulas.All],
+        [.. PourFormulas.All],
+        [.. QuietFormulas.All],
+        [.. ProofFormulas.All],
+        [.. FindingFormulas.All],
+    }
+        .SelectMany(f => f)
+        .ToDictionary(f => f.Id);
 
     /// <summary>Every formula.</summary>
     public static IReadOnlyCollection<Formula> All => ById.Values;

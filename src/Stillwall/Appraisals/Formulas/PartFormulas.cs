@@ -6,13 +6,37 @@ internal static class PartFormulas
     /// <summary>Every formula of these stages.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
-        new("inside-volume", "Air space within the inner skins", "area within the inner skin × depth between the inner plates", "geometry of the drawn cabinet", "exact to the 1 µm grid"),
-        new("part-volume", "Volume of plastic", "areas of plan regions × lengths", "geometry of the drawn cabinet", "the drawn part within 0.5 %, engraved names not counted; pieces of a split part count as equal; a print varies by a few per cent"),
+        new(
+            "inside-volume",
+            "Air space within the inner skins",
+            "area within the inner skin × depth between the inner plates",
+            "geometry of the drawn cabinet",
+            "exact to the 1 µm grid"
+        ),
+        new(
+            "part-volume",
+            "Volume of plastic",
+            "areas of plan regions × lengths",
+            "geometry of the drawn cabinet",
+            "the drawn part within 0.5 %, engraved names not counted; pieces of a split part count as equal; a print varies by a few per cent"
+        ),
         new("part-mass", "Mass of plastic", "volume × density of the plastic", "density as the material states", "3 %, from flow and infill"),
-        new("part-size", "Size as printed", "bounding box in the print's own frame, turned a right angle where it lies better", "geometry of the drawn cabinet", "exact"),
+        new(
+            "part-size",
+            "Size as printed",
+            "bounding box in the print's own frame, turned a right angle where it lies better",
+            "geometry of the drawn cabinet",
+            "exact"
+        ),
         new("sealant-path", "Path of a bead of sealant", "once round the middle of the skin's end", "geometry of the drawn cabinet", "exact"),
         new("sealant-volume", "Sealant for a joint", "length × (clearance × 5 mm + (4 mm)²/2)", "our choice of bead", "a maker lays half as much again"),
-        new("print-time", "Least printing time", "volume/flow + layers × pause", "common practice, no source", "a floor: real printing takes 1.5 to 1.8 times as long"),
+        new(
+            "print-time",
+            "Least printing time",
+            "volume/flow + layers × pause",
+            "common practice, no source",
+            "a floor: real printing takes 1.5 to 1.8 times as long"
+        ),
         new("print-time-honest", "Printing time to reckon with", "1.5 to 1.8 × the least time", "from memory", "the span itself"),
         new("filament", "Filament in the parts", "sum of the masses", "arithmetic", "as the masses"),
         new("filament-to-have", "Filament to have", "filament × (1 + waste)", "common practice, no source", "as the stated waste"),

@@ -33,4 +33,5 @@ public sealed record RankedDriver(
     [property: ComputedBy("maximum-level", "box.effective_volume_m3")] double? MaxSplAtLowestDb,
     string? LimitedByAtLowest,
     double? Price,
-    bool Front);
+    bool Front
+);

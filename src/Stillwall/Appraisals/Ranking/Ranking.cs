@@ -12,8 +12,13 @@ public static class Ranking
     [
         .. new[]
         {
-            "driver/parameters-agree-with-one-another", "driver/fits-the-front", "driver/clear-of-braces-skins-and-rear", "driver/amplifier-can-drive-it",
-            "cabinet/system-q-as-wanted", "cabinet/reaches-the-lowest-note", "cabinet/loud-enough-and-what-gives-out-first",
+            "driver/parameters-agree-with-one-another",
+            "driver/fits-the-front",
+            "driver/clear-of-braces-skins-and-rear",
+            "driver/amplifier-can-drive-it",
+            "cabinet/system-q-as-wanted",
+            "cabinet/reaches-the-lowest-note",
+            "cabinet/loud-enough-and-what-gives-out-first",
         }.Select(id => AllFindings.Find(id) ?? throw new InvalidOperationException($"{id}: no such finding")),
     ];
 
@@ -27,8 +32,9 @@ public static class Ranking
     /// <returns>The candidates in the order holds, tight, unknown, fails, then the loudest, the cheapest and by name; odd but possible rows too.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="top"/> is below 1, or a candidate states a value that is not positive.</exception>
     /// <remarks>
-    /// Model: each candidate with its own displacement and opening in the cabinet as drawn, a stated net volume as it is; judged by the very findings of the appraisal,
-    /// of which the spread of drivers is left out. Validity: as the findings. Source: the stages' own formulas; order and front are our choice.
+    /// Model: each candidate with its own displacement and opening in the cabinet as drawn, a stated net volume as it is; judged by the very findings
+    /// of the appraisal, of which the spread of drivers is left out. Validity: as the findings. Source: the stages' own formulas; order and front are
+    /// our choice.
     /// Accuracy: figures and verdicts equal those of an appraisal with that driver.
     /// </remarks>
     public static RankedDrivers Of(Project project, IReadOnlyList<DriverSheet> candidates, int? top = null)
@@ -39,15 +45,19 @@ public static class Ranking
         var cabinet = new Facts(project with { Driver = null }, []);
         var ranked = candidates.Select(c => Judged(cabinet.Choosing(c), c)).ToArray();
         MarkFront(ranked);
-        var ordered = ranked.OrderBy(d => d.Verdict).ThenByDescending(d => d.MaxSplAtLowestDb ?? double.NegativeInfinity)
-            .ThenBy(d => d.Price ?? double.PositiveInfinity).ThenBy(d => d.Name, StringComparer.Ordinal);
+        var ordered = ranked
+            .OrderBy(d => d.Verdict)
+            .ThenByDescending(d => d.MaxSplAtLowestDb ?? double.NegativeInfinity)
+            .ThenBy(d => d.Price ?? double.PositiveInfinity)
+            .ThenBy(d => d.Name, StringComparer.Ordinal);
         return new RankedDrivers([.. ordered.Take(top ?? int.MaxValue)]);
     }
 
     private static RankedDriver Judged(Facts facts, DriverSheet sheet)
     {
         var worst = (Verdict?)null;
-        List<(string Because, string Id)> fails = [], tight = [];
+        List<(string Because, string Id)> fails = [],
+            tight = [];
         List<string> unjudged = [];
         foreach (var rule in Rules)
         {
@@ -59,22 +69,46 @@ public static class Ranking
             }
 
             worst = worst is { } other && other > judgement.Verdict ? other : judgement.Verdict;
-            (judgement.Verdict switch { Verdict.Fails => fails, Verdict.Tight => tight, _ => null })?.Add((judgement.Because, rule.Id));
+            (
+                judgement.Verdict switch
+                {
+                    Verdict.Fails => fails,
+                    Verdict.Tight => tight,
+                    _ => null,
+                }
+            )?.Add((judgement.Because, rule.Id));
         }
 
         var box = facts.Box;
         List<(string Because, string Id)> reasons = [.. fails, .. tight];
         return new RankedDriver(
-            sheet.Name, worst ?? Verdict.Unknown, [.. reasons.Select(r => r.Because)], [.. reasons.Select(r => r.Id)], unjudged, box.SystemResonanceHz, box.SystemQ, box.F3Hz, box.F10Hz,
-            box.MaxSplAtLowestDb, box.LimitedByAtLowest, sheet.Price, false);
+            sheet.Name,
+            worst ?? Verdict.Unknown,
+            [.. reasons.Select(r => r.Because)],
+            [.. reasons.Select(r => r.Id)],
+            unjudged,
+            box.SystemResonanceHz,
+            box.SystemQ,
+            box.F3Hz,
+            box.F10Hz,
+            box.MaxSplAtLowestDb,
+            box.LimitedByAtLowest,
+            sheet.Price,
+            false
+        );
     }
 
     // From the cheapest up: a driver is on the front when none so far, nor any of its own price, is louder.
     private static void MarkFront(RankedDriver[] ranked)
     {
         var loudest = double.NegativeInfinity;
-        foreach (var sameprice in Enumerable.Range(0, ranked.Length).Where(i => ranked[i] is { Price: not null, MaxSplAtLowestDb: not null })
-            .GroupBy(i => ranked[i].Price!.Value).OrderBy(g => g.Key))
+        foreach (
+            var sameprice in Enumerable
+                .Range(0, ranked.Length)
+                .Where(i => ranked[i] is { Price: not null, MaxSplAtLowestDb: not null })
+                .GroupBy(i => ranked[i].Price!.Value)
+                .OrderBy(g => g.Key)
+        )
         {
             loudest = Math.Max(loudest, sameprice.Max(i => ranked[i].MaxSplAtLowestDb!.Value));
             foreach (var i in sameprice)

@@ -10,7 +10,8 @@ internal sealed class Lattice
     private readonly Facts facts;
     private readonly WallSet set;
     private readonly CabinetGeometry geometry;
-    private readonly double sheetM, share;
+    private readonly double sheetM,
+        share;
     private readonly Lazy<IReadOnlyList<WallPanelFigures>> panels;
 
     private Lattice(Facts facts, WallSet set, CabinetGeometry geometry, SkinMaterial skin, CoreMaterial core, bool isCast)
@@ -20,7 +21,23 @@ internal sealed class Lattice
         share = Gyroid.SolidShare(geometry.CoreM, sheetM);
         var middle = isCast ? Gyroid.Filled(geometry.CoreM, share, skin, core) : Gyroid.Empty(geometry.CoreM, share, skin);
         Layers = [set.Layers[0], middle, set.Layers[2]];
-        panels = new(() => [.. set.Panels.Select(p => WallPanels.Of(p with { Layers = Layers, StrutSpanM = null }, WallSet.Edges, facts.BoxCompliance, facts.Project.Brief.Aim?.CrossoverHz, facts.ConeOnAirHz))]);
+        panels = new(() =>
+            [
+                .. set.Panels.Select(p =>
+                    WallPanels.Of(
+                        p with
+                        {
+                            Layers = Layers,
+                            StrutSpanM = null,
+                        },
+                        WallSet.Edges,
+                        facts.BoxCompliance,
+                        facts.Project.Brief.Aim?.CrossoverHz,
+                        facts.ConeOnAirHz
+                    )
+                ),
+            ]
+        );
     }
 
     internal static Lattice? Of(Facts f, bool isCast) =>
@@ -59,19 +76,20 @@ internal sealed class Lattice
     private double CastOverDrawn => (IsCast ? (1 - share) * SpaceM3 : 0) / geometry.CavityM3 - 1;
 
     /// <summary>One figure by the name that it has among the kinds; null where it is not known.</summary>
-    internal double? Figure(string property) => property switch
-    {
-        nameof(WallKind.WallM) => WallM,
-        nameof(WallKind.StiffnessNm) => StiffnessNm,
-        nameof(WallKind.FirstModeHz) => FirstModeHz,
-        nameof(WallKind.WallToConeDb) => WallToConeDb,
-        nameof(WallKind.FinishedKg) => FinishedKg,
-        nameof(WallKind.NetVolumeM3) => facts.NetVolumeM3,
-        nameof(WallKind.TotalPrice) => TotalPrice,
-        nameof(WallKind.PrintSeconds) => PrintSeconds,
-        nameof(WallKind.PassageM) => PassageM,
-        _ => null,
-    };
+    internal double? Figure(string property) =>
+        property switch
+        {
+            nameof(WallKind.WallM) => WallM,
+            nameof(WallKind.StiffnessNm) => StiffnessNm,
+            nameof(WallKind.FirstModeHz) => FirstModeHz,
+            nameof(WallKind.WallToConeDb) => WallToConeDb,
+            nameof(WallKind.FinishedKg) => FinishedKg,
+            nameof(WallKind.NetVolumeM3) => facts.NetVolumeM3,
+            nameof(WallKind.TotalPrice) => TotalPrice,
+            nameof(WallKind.PrintSeconds) => PrintSeconds,
+            nameof(WallKind.PassageM) => PassageM,
+            _ => null,
+        };
 
     private double Priced(string item, double? ratio) => ratio * facts.Supplies.FirstOrDefault(l => l.Item == item)?.Price ?? 0;
 }

@@ -7,7 +7,9 @@ namespace Stillwall.Appraisals.WallChoices;
 /// <summary>Seeks the lightest double skin that passes every finding of walls and pour.</summary>
 public static class LightestWalls
 {
-    private const double StepM = 0.001, LeastCoreM = 0.004, GreatestCoreM = 0.030;
+    private const double StepM = 0.001,
+        LeastCoreM = 0.004,
+        GreatestCoreM = 0.030;
     private const int MostBraces = 2;
 
     // Pitches that are tried besides the stated one, m (our choice).
@@ -24,8 +26,10 @@ public static class LightestWalls
     /// <param name="candidates">The candidate drivers.</param>
     /// <returns>The lightest wall; null where none passes, or where mass or drawing is not known.</returns>
     /// <remarks>
-    /// Model: cores from 4 to 30 mm in millimetres, no brace to two, six strut pitches; for each pitch and number of braces the thinnest core with which no finding of walls and pour fails, and of those the least finished mass.
-    /// Mass rises with the core, so a core that weighs more than the best so far ends its row. Validity: skins as stated. Source: search over the findings' own rules; range and steps are our choice. Accuracy: one step.
+    /// Model: cores from 4 to 30 mm in millimetres, no brace to two, six strut pitches; for each pitch and number of braces the thinnest core with
+    /// which no finding of walls and pour fails, and of those the least finished mass. Mass rises with the core, so a core that weighs more than the
+    /// best so far ends its row. Validity: skins as stated. Source: search over the findings' own rules; range and steps are our choice. Accuracy:
+    /// one step.
     /// </remarks>
     public static LightestWall? Find(Project project, IReadOnlyList<DriverSheet> candidates)
     {
@@ -96,7 +100,15 @@ public static class LightestWalls
         return null;
     }
 
-    private static LightestWall Told(Project project, IReadOnlyList<DriverSheet> candidates, Facts light, double kg, double statedKg, bool statedPasses, int tried)
+    private static LightestWall Told(
+        Project project,
+        IReadOnlyList<DriverSheet> candidates,
+        Facts light,
+        double kg,
+        double statedKg,
+        bool statedPasses,
+        int tried
+    )
     {
         var (stated, found) = (project.Cabinet!, light.Project.Cabinet!);
         var thinner = new Facts(light.Project with { Cabinet = found with { CoreM = Math.Round((found.CoreM!.Value - StepM) * 1000) / 1000 } }, candidates);
@@ -105,7 +117,17 @@ public static class LightestWalls
         Changed(stated.CoreM != found.CoreM, "cabinet.core", Units.Write(found.CoreM.Value, Dimension.Length));
         Changed(stated.Braces != found.Braces, "cabinet.braces", found.Braces);
         Changed(stated.StrutPitchM != found.StrutPitchM, "cabinet.strut_pitch", Units.Write(found.StrutPitchM, Dimension.Length));
-        return new LightestWall(found.CoreM.Value, found.Braces, found.StrutPitchM, kg, statedKg - kg, statedPasses, thinner.Geometry is null ? [] : Failing(thinner), tried, changes);
+        return new LightestWall(
+            found.CoreM.Value,
+            found.Braces,
+            found.StrutPitchM,
+            kg,
+            statedKg - kg,
+            statedPasses,
+            thinner.Geometry is null ? [] : Failing(thinner),
+            tried,
+            changes
+        );
     }
 
     private static IReadOnlyList<string> Failing(Facts facts) => [.. Rules.Where(r => r.Judge(facts).Verdict == Verdict.Fails).Select(r => r.Topic)];

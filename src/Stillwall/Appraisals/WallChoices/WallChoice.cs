@@ -19,16 +19,19 @@ namespace Stillwall.Appraisals.WallChoices;
 /// <param name="Reasons">What fails, in words.</param>
 public sealed record WallKind(
     string Kind,
-    [property: ComputedBy("kind-stiffness", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin")] double WallM,
-    [property: ComputedBy("kind-stiffness", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "materials.skin", "materials.cast.mix", "brief.printer.nozzle")] double StiffnessNm,
-    [property: ComputedBy("kind-mode", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "materials.skin", "materials.cast.mix", "brief.printer.nozzle")] double FirstModeHz,
-    [property: ComputedBy("kind-sound", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "materials.skin", "materials.cast.mix", "brief.printer.nozzle", "brief.aim.crossover")] double? WallToConeDb,
-    [property: ComputedBy("kind-mass", "mass.finished_kg", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "materials.skin", "materials.cast.mix", "brief.printer.nozzle")] double? FinishedKg,
-    [property: ComputedBy("kind-volume", "cabinet.outside.width", "cabinet.outside.depth", "cabinet.outside.height", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "cabinet.braces")] double? NetVolumeM3,
+    [property: ComputedBy("kind-stiffness")] double WallM,
+    [property: ComputedBy("kind-stiffness")] double StiffnessNm,
+    [property: ComputedBy("kind-mode")] double FirstModeHz,
+    [property: ComputedBy("kind-sound")] double? WallToConeDb,
+    [property: ComputedBy("kind-mass", "mass.finished_kg")] double? FinishedKg,
+    [property: ComputedBy("kind-volume")] double? NetVolumeM3,
     [property: ComputedBy("kind-price", "supplies[].price", "mass.finished_kg")] double TotalPrice,
-    [property: ComputedBy("kind-time", "print.print_seconds", "cabinet.outer_skin", "cabinet.core", "cabinet.inner_skin", "brief.printer.flow_mm3_s", "brief.printer.nozzle")] double? PrintSeconds,
-    [property: ComputedBy("kind-passage", "cabinet.core", "brief.printer.nozzle")] double? PassageM,
-    bool? CanBePoured, Verdict Verdict, IReadOnlyList<string> Reasons);
+    [property: ComputedBy("kind-time", "print.print_seconds")] double? PrintSeconds,
+    [property: ComputedBy("kind-passage")] double? PassageM,
+    bool? CanBePoured,
+    Verdict Verdict,
+    IReadOnlyList<string> Reasons
+);
 
 /// <summary>The lightest wall that passes every finding of walls and pour.</summary>
 /// <param name="CoreM">Core, m.</param>
@@ -43,10 +46,15 @@ public sealed record WallKind(
 public sealed record LightestWall(
     [property: ComputedBy("lightest-wall", "cabinet.core", "limits.panel_mode_ratio", "limits.wall_to_cone", "limits.passage")] double CoreM,
     [property: ComputedBy("lightest-wall", "cabinet.braces", "limits.panel_mode_ratio", "limits.wall_to_cone")] int Braces,
-    [property: ComputedBy("lightest-wall", "cabinet.strut_pitch", "limits.bulge", "limits.panel_mode_ratio", "limits.wall_to_cone", "limits.passage")] double StrutPitchM,
+    [property: ComputedBy("lightest-wall", "cabinet.strut_pitch", "limits.bulge", "limits.panel_mode_ratio", "limits.wall_to_cone", "limits.passage")]
+        double StrutPitchM,
     [property: ComputedBy("lightest-wall", "cabinet.core", "cabinet.braces", "cabinet.strut_pitch")] double FinishedKg,
     [property: ComputedBy("lightest-saving", "mass.finished_kg")] double SavedKg,
-    bool StatedPasses, IReadOnlyList<string> HeldBy, int TriedCount, IReadOnlyList<Change> Change);
+    bool StatedPasses,
+    IReadOnlyList<string> HeldBy,
+    int TriedCount,
+    IReadOnlyList<Change> Change
+);
 
 /// <summary>Kinds of wall side by side, and the lightest that passes.</summary>
 /// <param name="Kinds">The kinds; empty where cabinet or materials are not stated.</param>

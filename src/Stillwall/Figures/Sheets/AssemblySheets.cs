@@ -7,7 +7,9 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>The cabinet as it stands: from the front and the rear, and cut through its middle both ways.</summary>
 internal sealed class AssemblySheets
 {
-    private const double Pixel = 0.12, TitleRoom = 9, LegendLeft = Sheet.Filing + 6;
+    private const double Pixel = 0.12,
+        TitleRoom = 9,
+        LegendLeft = Sheet.Filing + 6;
 
     // Upper edge of the legend at the foot of the A3 sheet, mm.
     private static readonly double LegendTop = SheetDraft.A3.Height - Sheet.Margin - 22;
@@ -25,23 +27,58 @@ internal sealed class AssemblySheets
 
     internal IEnumerable<SheetDraft> All()
     {
-        yield return Draw("assembly", "assembly, front and section", "the cabinet from the front, and cut from front to rear", s.Width + s.Depth, s.Height, 92, (pen, scale, left, bottom) =>
-        {
-            Front(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Height)));
-            SideSection(pen, new SheetView(left + (s.Width * scale) + 38, bottom, scale, (0, 0, s.Depth, s.Height)));
-        });
-        yield return Draw("assembly-plan", "assembly, plan section and rear", "the cabinet cut level through its middle, and from the rear", s.Width * 2, Math.Max(s.Depth, s.Height), 140, (pen, scale, left, bottom) =>
-        {
-            PlanSection(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Depth)));
-            Rear(pen, new SheetView(left + (s.Width * scale) + 56, bottom, scale, (-s.Width, 0, 0, s.Height)));
-        });
+        yield return Draw(
+            "assembly",
+            "assembly, front and section",
+            "the cabinet from the front, and cut from front to rear",
+            s.Width + s.Depth,
+            s.Height,
+            92,
+            (pen, scale, left, bottom) =>
+            {
+                Front(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Height)));
+                SideSection(pen, new SheetView(left + (s.Width * scale) + 38, bottom, scale, (0, 0, s.Depth, s.Height)));
+            }
+        );
+        yield return Draw(
+            "assembly-plan",
+            "assembly, plan section and rear",
+            "the cabinet cut level through its middle, and from the rear",
+            s.Width * 2,
+            Math.Max(s.Depth, s.Height),
+            140,
+            (pen, scale, left, bottom) =>
+            {
+                PlanSection(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Depth)));
+                Rear(pen, new SheetView(left + (s.Width * scale) + 56, bottom, scale, (-s.Width, 0, 0, s.Height)));
+            }
+        );
     }
 
-    private SheetDraft Draw(string name, string title, string description, double width, double height, double beside, Action<SheetPen, double, double, double> draw)
+    private SheetDraft Draw(
+        string name,
+        string title,
+        string description,
+        double width,
+        double height,
+        double beside,
+        Action<SheetPen, double, double, double> draw
+    )
     {
         const double above = 62;
-        ((double Width, double Height) Paper, double Scale)[] ways = [(SheetDraft.A3, 1), (SheetDraft.A3, 0.5), (SheetDraft.A3, 0.2), (SheetDraft.A3, 0.1), (SheetDraft.A3, 0.05), (SheetDraft.A3, 0.02)];
-        var (paper, scale) = ways.FirstOrDefault(w => width * w.Scale + beside <= w.Paper.Width - 30 && height * w.Scale + above <= w.Paper.Height - 20 - TitleBlock.Height, ways[^1]);
+        ((double Width, double Height) Paper, double Scale)[] ways =
+        [
+            (SheetDraft.A3, 1),
+            (SheetDraft.A3, 0.5),
+            (SheetDraft.A3, 0.2),
+            (SheetDraft.A3, 0.1),
+            (SheetDraft.A3, 0.05),
+            (SheetDraft.A3, 0.02),
+        ];
+        var (paper, scale) = ways.FirstOrDefault(
+            w => width * w.Scale + beside <= w.Paper.Width - 30 && height * w.Scale + above <= w.Paper.Height - 20 - TitleBlock.Height,
+            ways[^1]
+        );
         var (pen, frame) = (new SheetPen(), SheetDraft.FrameOf(paper));
         var left = frame.LeftMm + 32 + Math.Max(0, frame.RightMm - frame.LeftMm - beside - width * scale) / 2;
         draw(pen, scale, left, frame.TopMm + TitleRoom + 12 + height * scale);
@@ -51,7 +88,13 @@ internal sealed class AssemblySheets
         return new SheetDraft(name, title, description, paper.Width, paper.Height, scale, [], pen.Marks, block);
     }
 
-    private string Materials => string.Join(", ", new[] { job.Facts.Skin?.Name.ToUpperInvariant(), s.Core > 0 ? job.Facts.CastMix?.Name.Replace('-', ' ') : null }.OfType<string>().DefaultIfEmpty("not stated"));
+    private string Materials =>
+        string.Join(
+            ", ",
+            new[] { job.Facts.Skin?.Name.ToUpperInvariant(), s.Core > 0 ? job.Facts.CastMix?.Name.Replace('-', ' ') : null }
+                .OfType<string>()
+                .DefaultIfEmpty("not stated")
+        );
 
     private IReadOnlyList<SheetMark> Seen(Look look, SheetView view, double cut = double.MinValue, SheetLine line = SheetLine.Visible)
     {
@@ -98,9 +141,13 @@ internal sealed class AssemblySheets
     {
         var last = SleeveDrawing.BracesAt(job.Geometry).Select(at => s.Wall + at + BuildUp.BraceThickness).DefaultIfEmpty(s.Depth * 0.45).Last();
         var (middle, y, u) = ((last + s.Depth - s.Wall) / 2, view.Y(s.Height * 0.64), job.Units);
-        List<string> lines = [
-            .. s.Core > 0 ? [$"wall {u.Of(s.Wall)}:", $"{u.Of(s.OuterSkin)} plastic, {u.Of(s.Core)} cast,", $"{u.Of(s.InnerSkin)} plastic"] : (string[])[$"wall {u.Of(s.Wall)} plastic"],
-            .. job.Facts.NetVolumeM3 is { } net ? ["", $"net volume {job.Facts.Show.Volume(net)}"] : Array.Empty<string>()];
+        List<string> lines =
+        [
+            .. s.Core > 0
+                ? [$"wall {u.Of(s.Wall)}:", $"{u.Of(s.OuterSkin)} plastic, {u.Of(s.Core)} cast,", $"{u.Of(s.InnerSkin)} plastic"]
+                : (string[])[$"wall {u.Of(s.Wall)} plastic"],
+            .. job.Facts.NetVolumeM3 is { } net ? ["", $"net volume {job.Facts.Show.Volume(net)}"] : Array.Empty<string>(),
+        ];
         if (lines.Max(l => SheetText.WidthMm(l, SheetPen.Small)) > (s.Depth - s.Wall - last) * view.ScaleRatio - 4)
         {
             pen.Text(string.Join(" ", lines.Where(l => l.Length > 0)).Replace(" net", "; net", StringComparison.Ordinal), LegendLeft, LegendTop - 4);
@@ -108,9 +155,17 @@ internal sealed class AssemblySheets
         }
 
         var tip = view.At(middle, s.Height - s.Wall / 2);
-        pen.Group("leader", [
-            SheetPen.Line(SheetLine.Thin, tip, new(tip.XMm, y - 4)), SheetPen.Arrow(tip, 0, -1),
-            .. lines.Index().Where(l => l.Item.Length > 0).Select(l => new SheetText(l.Item, new SheetPoint(tip.XMm, y + l.Index * 3.8), SheetPen.Small, SheetAnchor.Middle))]);
+        pen.Group(
+            "leader",
+            [
+                SheetPen.Line(SheetLine.Thin, tip, new(tip.XMm, y - 4)),
+                SheetPen.Arrow(tip, 0, -1),
+                .. lines
+                    .Index()
+                    .Where(l => l.Item.Length > 0)
+                    .Select(l => new SheetText(l.Item, new SheetPoint(tip.XMm, y + l.Index * 3.8), SheetPen.Small, SheetAnchor.Middle)),
+            ]
+        );
     }
 
     private void PlanSection(SheetPen pen, SheetView view)
@@ -134,16 +189,33 @@ internal sealed class AssemblySheets
         foreach (var terminal in layout.Openings.Where(o => o.DiameterMm > 0))
         {
             pen.Centre(view, -terminal.XMm, terminal.ZMm, terminal.DiameterMm);
-            notes.Add(new(-terminal.XMm + terminal.DiameterMm / 2 * Math.Sqrt(0.5), terminal.ZMm + terminal.DiameterMm / 2 * Math.Sqrt(0.5), $"terminal {job.Units.Diameter(terminal.DiameterMm)}"));
+            notes.Add(
+                new(
+                    -terminal.XMm + terminal.DiameterMm / 2 * Math.Sqrt(0.5),
+                    terminal.ZMm + terminal.DiameterMm / 2 * Math.Sqrt(0.5),
+                    $"terminal {job.Units.Diameter(terminal.DiameterMm)}"
+                )
+            );
         }
 
         foreach (var pour in layout.PourOpenings.Where(o => o.DiameterMm > 0))
         {
             pen.Centre(view, -pour.XMm, pour.ZMm, pour.DiameterMm);
-            notes.Add(new(-pour.XMm + pour.DiameterMm / 2 * Math.Sqrt(0.5), pour.ZMm + pour.DiameterMm / 2 * Math.Sqrt(0.5), $"pour {job.Units.Diameter(pour.DiameterMm)}"));
+            notes.Add(
+                new(
+                    -pour.XMm + pour.DiameterMm / 2 * Math.Sqrt(0.5),
+                    pour.ZMm + pour.DiameterMm / 2 * Math.Sqrt(0.5),
+                    $"pour {job.Units.Diameter(pour.DiameterMm)}"
+                )
+            );
         }
 
-        Dimensioning.AtLeft(pen, view, [.. layout.Openings.Concat(layout.PourOpenings).Where(o => o.DiameterMm > 0).Select(o => new Length(0, o.ZMm, -s.Width, -s.Width))], job.Units);
+        Dimensioning.AtLeft(
+            pen,
+            view,
+            [.. layout.Openings.Concat(layout.PourOpenings).Where(o => o.DiameterMm > 0).Select(o => new Length(0, o.ZMm, -s.Width, -s.Width))],
+            job.Units
+        );
         Dimensioning.AtRight(pen, view, notes, view.BottomMm);
     }
 
@@ -152,13 +224,23 @@ internal sealed class AssemblySheets
         [new(0, s.Wall, edge, edge), .. SleeveDrawing.BracesAt(job.Geometry).Select(at => new Length(0, s.Wall + at, edge, edge))];
 
     // What is cut: cast first, plastic over it; openings through front and rear stay open.
-    private void Cuts(SheetPen pen, SheetView view, Region parts, (double From, double To) across, Func<Circle, (double At, double Away)> place, bool swap = false)
+    private void Cuts(
+        SheetPen pen,
+        SheetView view,
+        Region parts,
+        (double From, double To) across,
+        Func<Circle, (double At, double Away)> place,
+        bool swap = false
+    )
     {
         if (s.Core > 0)
         {
             var (outer, inner) = (s.OuterSkin, s.OuterSkin + s.Core);
             Region Box(double inset) => Oriented(inset, across.From + inset, s.Depth - inset, across.To - inset, swap);
-            var open = Region.JoinAll(job.Geometry.Front.Layout.Openings.Select(o => Through(o, 0, s.Wall)).Concat(job.Geometry.Rear.Layout.Openings.Select(o => Through(o, s.Depth - s.Wall, s.Depth))));
+            var open = Region.JoinAll(
+                job.Geometry.Front.Layout.Openings.Select(o => Through(o, 0, s.Wall))
+                    .Concat(job.Geometry.Rear.Layout.Openings.Select(o => Through(o, s.Depth - s.Wall, s.Depth)))
+            );
             pen.Group("cast", [new SheetPath(view.Rings(Box(outer).Cut(Box(inner)).Cut(open).Cut(parts)), SheetLine.Thin, Closed: true, SheetFill.Cast)]);
 
             Region Through(Circle o, double from, double to)
@@ -185,7 +267,12 @@ internal sealed class AssemblySheets
         }
 
         var (depth, flange, thick) = (deep * 1e3, (sheet.FlangeM ?? cutout) * 500, (sheet.FlangeThicknessM ?? 0) * 1e3);
-        (double From, double To, double Radius)[] body = [(-thick, 0, flange), (0, depth / 2, cutout * 500), (depth / 2, depth, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 500)];
+        (double From, double To, double Radius)[] body =
+        [
+            (-thick, 0, flange),
+            (0, depth / 2, cutout * 500),
+            (depth / 2, depth, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 500),
+        ];
         return [.. body.Select(b => (b.From + s.Sunk, b.To + s.Sunk, b.Radius))];
     }
 
@@ -226,7 +313,16 @@ internal sealed class AssemblySheets
         var bar = new List<SheetMark>();
         for (var i = 0; i < 10; i++)
         {
-            bar.Add(new SheetPath([[new(x + i * part, y), new(x + (i + 1) * part, y), new(x + (i + 1) * part, y + 1.6), new(x + i * part, y + 1.6)]], SheetLine.Thin, Closed: true, i % 2 == 0 ? SheetFill.Ink : SheetFill.Paper));
+            bar.Add(
+                new SheetPath(
+                    [
+                        [new(x + i * part, y), new(x + (i + 1) * part, y), new(x + (i + 1) * part, y + 1.6), new(x + i * part, y + 1.6)],
+                    ],
+                    SheetLine.Thin,
+                    Closed: true,
+                    i % 2 == 0 ? SheetFill.Ink : SheetFill.Paper
+                )
+            );
         }
 
         pen.Group("scale-bar", bar);
@@ -237,7 +333,14 @@ internal sealed class AssemblySheets
     private void Legend(SheetPen pen, SheetBox frame)
     {
         var x = LegendLeft;
-        foreach (var (fill, line, words) in new[] { (SheetFill.Plastic, SheetLine.Visible, "plastic, cut"), (SheetFill.Cast, SheetLine.Thin, "cast, cut"), (SheetFill.None, SheetLine.Phantom, "driver, from its data sheet, simplified") })
+        foreach (
+            var (fill, line, words) in new[]
+            {
+                (SheetFill.Plastic, SheetLine.Visible, "plastic, cut"),
+                (SheetFill.Cast, SheetLine.Thin, "cast, cut"),
+                (SheetFill.None, SheetLine.Phantom, "driver, from its data sheet, simplified"),
+            }
+        )
         {
             if (fill != SheetFill.Cast || s.Core > 0)
             {

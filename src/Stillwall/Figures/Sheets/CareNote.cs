@@ -9,18 +9,23 @@ internal static class CareNote
     private const string Title = "Take care";
 
     // Grid of the search, distance kept from what is drawn, room within the box, mm.
-    private const double Grid = 2, Clear = 2, Inside = 1.6;
+    private const double Grid = 2,
+        Clear = 2,
+        Inside = 1.6;
 
     // A column beside the title block first, then wider and flatter ones, then a narrow one.
-    private static readonly double[] Widths = [78, 110, 150, 198, 60], Sizes = [SheetPen.Small, 2.1, 1.8];
+    private static readonly double[] Widths = [78, 110, 150, 198, 60],
+        Sizes = [SheetPen.Small, 2.1, 1.8];
 
     /// <summary>Draws it beside what is on a sheet; where there is no room for all of it, only for the worst.</summary>
     internal static IEnumerable<SheetMark> Draw(SheetDraft draft, Facts facts)
     {
         var frame = SheetDraft.FrameOf((draft.WidthMm, draft.HeightMm));
         var sentences = StepsOf(draft).SelectMany(s => Cautions.At(s, facts)).DistinctBy(c => c.Hazard).Select(c => c.Sentence).ToList();
-        var taken = draft.Marks.SelectMany(Boxes)
-            .Append(new SheetBox(frame.RightMm - TitleBlock.Width, frame.BottomMm - TitleBlock.Height, frame.RightMm, frame.BottomMm)).ToList();
+        var taken = draft
+            .Marks.SelectMany(Boxes)
+            .Append(new SheetBox(frame.RightMm - TitleBlock.Width, frame.BottomMm - TitleBlock.Height, frame.RightMm, frame.BottomMm))
+            .ToList();
         var ways =
             from left in Enumerable.Range(0, sentences.Count)
             from size in Sizes
@@ -30,14 +35,15 @@ internal static class CareNote
     }
 
     // Steps of the job at which a sheet is in the hand.
-    private static IReadOnlyList<WorkStep> StepsOf(SheetDraft draft) => (draft.Block.Kind, draft.Name) switch
-    {
-        ("assembly", _) => [WorkStep.DryFit, WorkStep.SetUp],
-        ("template", _) => [WorkStep.Template],
-        (_, "wall-coupon") => [WorkStep.WallCoupon],
-        (_, "calibration-strip" or "calibration-peg") => [WorkStep.CalibrationStrip],
-        _ => [WorkStep.Print],
-    };
+    private static IReadOnlyList<WorkStep> StepsOf(SheetDraft draft) =>
+        (draft.Block.Kind, draft.Name) switch
+        {
+            ("assembly", _) => [WorkStep.DryFit, WorkStep.SetUp],
+            ("template", _) => [WorkStep.Template],
+            (_, "wall-coupon") => [WorkStep.WallCoupon],
+            (_, "calibration-strip" or "calibration-peg") => [WorkStep.CalibrationStrip],
+            _ => [WorkStep.Print],
+        };
 
     private static SheetGroup? Written(SheetBox frame, List<SheetBox> taken, IReadOnlyList<string> sentences, double size, double width)
     {
@@ -76,13 +82,15 @@ internal static class CareNote
     }
 
     // What is drawn takes its whole extent, a line at least its breadth.
-    private static IEnumerable<SheetBox> Boxes(SheetMark mark) => mark switch
-    {
-        SheetGroup group => group.Marks.SelectMany(Boxes),
-        SheetText text => [text.Box],
-        SheetCircle c => [new SheetBox(c.Centre.XMm - c.RadiusMm, c.Centre.YMm - c.RadiusMm, c.Centre.XMm + c.RadiusMm, c.Centre.YMm + c.RadiusMm)],
-        SheetPath path => path.Lines.Where(l => l.Count > 0)
-            .Select(l => new SheetBox(l.Min(p => p.XMm) - 0.1, l.Min(p => p.YMm) - 0.1, l.Max(p => p.XMm) + 0.1, l.Max(p => p.YMm) + 0.1)),
-        _ => [],
-    };
+    private static IEnumerable<SheetBox> Boxes(SheetMark mark) =>
+        mark switch
+        {
+            SheetGroup group => group.Marks.SelectMany(Boxes),
+            SheetText text => [text.Box],
+            SheetCircle c => [new SheetBox(c.Centre.XMm - c.RadiusMm, c.Centre.YMm - c.RadiusMm, c.Centre.XMm + c.RadiusMm, c.Centre.YMm + c.RadiusMm)],
+            SheetPath path => path
+                .Lines.Where(l => l.Count > 0)
+                .Select(l => new SheetBox(l.Min(p => p.XMm) - 0.1, l.Min(p => p.YMm) - 0.1, l.Max(p => p.XMm) + 0.1, l.Max(p => p.YMm) + 0.1)),
+            _ => [],
+        };
 }

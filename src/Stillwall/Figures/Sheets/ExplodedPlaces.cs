@@ -14,17 +14,37 @@ public readonly record struct ApartShift(double YMm, double ZMm);
 /// <summary>The cabinet exploded along its depth: where each part goes.</summary>
 public static class ExplodedPlaces
 {
-    private const double Apart = 45, RingsApart = 14, FeetDown = 60;
+    private const double Apart = 45,
+        RingsApart = 14,
+        FeetDown = 60;
 
     // From front to rear as it is put together; what is not named here comes before the rear.
     private static readonly string[] Order =
-        ["trim ring", "front outer plate", "front plate", "front inner plate", "accent ring", "outer sleeve", "sleeve", "inner sleeve", "brace", "", "rear inner plate", "rear outer plate", "rear plate", "lid"];
+    [
+        "trim ring",
+        "front outer plate",
+        "front plate",
+        "front inner plate",
+        "accent ring",
+        "outer sleeve",
+        "sleeve",
+        "inner sleeve",
+        "brace",
+        "",
+        "rear inner plate",
+        "rear outer plate",
+        "rear plate",
+        "lid",
+    ];
 
     private const string Foot = "foot";
 
     /// <summary>Where the parts go.</summary>
     /// <param name="parts">The parts in their places.</param>
-    /// <returns>A shift for each, in their order: kinds one behind the other from the front on, rings and braces one by one, what lies in one plane together; feet go down below the sleeve.</returns>
+    /// <returns>
+    /// A shift for each, in their order: kinds one behind the other from the front on, rings and braces one by one, what lies in one plane together;
+    /// feet go down below the sleeve.
+    /// </returns>
     /// <exception cref="ArgumentNullException">No parts.</exception>
     /// <remarks>Model: parts shifted along the depth until 45 mm are between them, rings 14 mm, feet 60 mm down. Source: our choice of picture.</remarks>
     public static IReadOnlyList<ApartShift> Of(IReadOnlyList<PlacedPart> parts)

@@ -5,7 +5,8 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>The cabinet exploded along its depth, seen from the front right above.</summary>
 internal static class ExplodedSheet
 {
-    private const double Pixel = 0.15, LabelStep = 4.5;
+    private const double Pixel = 0.15,
+        LabelStep = 4.5;
 
     private const string Foot = "foot";
 
@@ -20,25 +21,68 @@ internal static class ExplodedSheet
         var box = LineView.BoxOf(meshes, look);
         var (roomX, roomY) = (frame.RightMm - frame.LeftMm - 24, frame.BottomMm - frame.TopMm - 30);
         var scale = Math.Min(roomX / (box.Right - box.Left), roomY / (box.Top - box.Bottom));
-        var view = new SheetView(frame.LeftMm + 8 + (roomX - (box.Right - box.Left) * scale) / 2, frame.BottomMm - 10 - (roomY - (box.Top - box.Bottom) * scale) / 2, scale, box);
+        var view = new SheetView(
+            frame.LeftMm + 8 + (roomX - (box.Right - box.Left) * scale) / 2,
+            frame.BottomMm - 10 - (roomY - (box.Top - box.Bottom) * scale) / 2,
+            scale,
+            box
+        );
         var seen = LineView.Of(meshes, look, Pixel / scale);
         var pen = new SheetPen();
-        pen.Group("bodies", [.. seen.Outlines().OrderBy(o => o.Key).Select(o => new SheetPath([.. o.Value.Select(ring => (IReadOnlyList<SheetPoint>)[.. ring.Select(p => view.At(p.U, p.V))])], SheetLine.None, Closed: true, SheetFill.Body))]);
+        pen.Group(
+            "bodies",
+            [
+                .. seen.Outlines()
+                    .OrderBy(o => o.Key)
+                    .Select(o => new SheetPath(
+                        [.. o.Value.Select(ring => (IReadOnlyList<SheetPoint>)[.. ring.Select(p => view.At(p.U, p.V))])],
+                        SheetLine.None,
+                        Closed: true,
+                        SheetFill.Body
+                    )),
+            ]
+        );
         foreach (var mesh in meshes)
         {
             pen.Lines(view, seen.Lines(mesh), SheetLine.Thin);
         }
 
         Labels(pen, view, seen, pieces, frame);
-        var block = job.Block("exploded view", "assembly", 0, "as on the parts' sheets", job.Facts.Mass.ShellsKg is { } kg ? $"{job.Facts.Show.Mass(kg)} plastic" : "not known") with { Tolerance = "–" };
-        return new SheetDraft("exploded", "exploded view", "the parts of the cabinet exploded along its depth, seen from the front right above, each with its name", paper.Width, paper.Height, 0, [], pen.Marks, block);
+        var block = job.Block(
+            "exploded view",
+            "assembly",
+            0,
+            "as on the parts' sheets",
+            job.Facts.Mass.ShellsKg is { } kg ? $"{job.Facts.Show.Mass(kg)} plastic" : "not known"
+        ) with
+        {
+            Tolerance = "–",
+        };
+        return new SheetDraft(
+            "exploded",
+            "exploded view",
+            "the parts of the cabinet exploded along its depth, seen from the front right above, each with its name",
+            paper.Width,
+            paper.Height,
+            0,
+            [],
+            pen.Marks,
+            block
+        );
     }
 
     private static List<Piece> Apartly(IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
     {
-        var shifts = ExplodedPlaces.Of([.. parts.Select(p => new PlacedPart(p.Kind.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0))]);
-        return [.. parts.Zip(shifts, (p, shift) => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
-            .OrderBy(p => p.Kind.Kind == Foot).ThenBy(p => p.Mesh.Points.Min(c => c.Y))];
+        var shifts = ExplodedPlaces.Of([
+            .. parts.Select(p => new PlacedPart(p.Kind.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
+        ]);
+        return
+        [
+            .. parts
+                .Zip(shifts, (p, shift) => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
+                .OrderBy(p => p.Kind.Kind == Foot)
+                .ThenBy(p => p.Mesh.Points.Min(c => c.Y)),
+        ];
     }
 
     // Names stand above and to the left, where nothing is drawn; those of the feet below.
@@ -48,7 +92,12 @@ internal static class ExplodedSheet
         foreach (var kind in pieces.Select(p => p.Kind).Distinct())
         {
             var words = SheetUnits.Many(kind.Parts.Count, kind.Kind);
-            var places = pieces.Index().Where(p => p.Item.Kind == kind).Select(p => seen.EndsOf(p.Index)).OfType<((double U, double V) Top, (double U, double V) Bottom)>().ToList();
+            var places = pieces
+                .Index()
+                .Where(p => p.Item.Kind == kind)
+                .Select(p => seen.EndsOf(p.Index))
+                .OfType<((double U, double V) Top, (double U, double V) Bottom)>()
+                .ToList();
             if (places.Count == 0)
             {
                 continue;
@@ -60,12 +109,28 @@ internal static class ExplodedSheet
             for (var i = 0; i < 120; i++)
             {
                 var (aside, away) = (7 + i % 6 * LabelStep, 6 + i / 6 * LabelStep);
-                var text = new SheetText(words, new SheetPoint(tip.XMm + (down ? aside : -aside), tip.YMm + (down ? away + 2 : -away)), SheetPen.Middle, down ? SheetAnchor.Start : SheetAnchor.End);
+                var text = new SheetText(
+                    words,
+                    new SheetPoint(tip.XMm + (down ? aside : -aside), tip.YMm + (down ? away + 2 : -away)),
+                    SheetPen.Middle,
+                    down ? SheetAnchor.Start : SheetAnchor.End
+                );
                 var box = text.Box;
-                if (frame.Contains(box) && !taken.Exists(box.Overlaps) && seen.IsFree(view.U(box.LeftMm - 1), view.V(box.BottomMm + 1), view.U(box.RightMm + 1), view.V(box.TopMm - 1)))
+                if (
+                    frame.Contains(box)
+                    && !taken.Exists(box.Overlaps)
+                    && seen.IsFree(view.U(box.LeftMm - 1), view.V(box.BottomMm + 1), view.U(box.RightMm + 1), view.V(box.TopMm - 1))
+                )
                 {
                     taken.Add(new SheetBox(box.LeftMm - 1, box.TopMm - 1, box.RightMm + 1, box.BottomMm + 1));
-                    pen.Group("leader", [SheetPen.Line(SheetLine.Thin, new(text.At.XMm + (down ? -1 : 1), text.At.YMm - 1.2), tip), new SheetCircle(tip, 0.4, SheetLine.None, SheetFill.Ink), text]);
+                    pen.Group(
+                        "leader",
+                        [
+                            SheetPen.Line(SheetLine.Thin, new(text.At.XMm + (down ? -1 : 1), text.At.YMm - 1.2), tip),
+                            new SheetCircle(tip, 0.4, SheetLine.None, SheetFill.Ink),
+                            text,
+                        ]
+                    );
                     break;
                 }
             }

@@ -48,16 +48,22 @@ internal readonly record struct SeenLine(double FromU, double FromV, double ToU,
 
 /// <summary>The edges of meshes that can be seen from one side, hidden parts removed by comparing depths.</summary>
 /// <remarks>
-/// Edges are corners sharper than 30° and outlines of rounds. What is nearest at each point of a fine raster is kept; of each edge the lengths that nothing hides are drawn, exactly where
-/// the edge lies. Source: our own construction; comparing depths on a raster is common practice.
+/// Edges are corners sharper than 30° and outlines of rounds. What is nearest at each point of a fine raster is kept; of each edge the lengths that
+/// nothing hides are drawn, exactly where the edge lies. Source: our own construction; comparing depths on a raster is common practice.
 /// </remarks>
 internal sealed class LineView
 {
-    private const double SharpestSmooth = 0.866, Bias = 0.35, ShortestPixels = 2.5;
+    private const double SharpestSmooth = 0.866,
+        Bias = 0.35,
+        ShortestPixels = 2.5;
 
     private readonly Look look;
-    private readonly double pixel, left, bottom, cut;
-    private readonly int width, height;
+    private readonly double pixel,
+        left,
+        bottom,
+        cut;
+    private readonly int width,
+        height;
     private readonly float[] depths;
     private readonly short[] owners;
 
@@ -143,15 +149,23 @@ internal sealed class LineView
 
     /// <summary>Outlines of what each mesh covers, by its place in the list.</summary>
     internal IReadOnlyDictionary<int, IReadOnlyList<IReadOnlyList<(double U, double V)>>> Outlines() =>
-        MaskOutlines.Of(width, height, (x, y) => owners[y * width + x])
-            .ToDictionary(o => o.Key, o => (IReadOnlyList<IReadOnlyList<(double U, double V)>>)[.. o.Value.Select(ring => (IReadOnlyList<(double U, double V)>)[.. ring.Select(p => Place(p.X, p.Y))])]);
+        MaskOutlines
+            .Of(width, height, (x, y) => owners[y * width + x])
+            .ToDictionary(
+                o => o.Key,
+                o =>
+                    (IReadOnlyList<IReadOnlyList<(double U, double V)>>)
+                        [.. o.Value.Select(ring => (IReadOnlyList<(double U, double V)>)[.. ring.Select(p => Place(p.X, p.Y))])]
+            );
 
     private (double U, double V) Place(double column, double row) => (left + column * pixel, bottom + row * pixel);
 
     private static Direction Normal(IndexedMesh mesh, MeshTriangle t)
     {
         var (a, b, c) = (mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]);
-        return new Direction(b.X - (double)a.X, b.Y - (double)a.Y, b.Z - (double)a.Z).Cross(new Direction(c.X - (double)a.X, c.Y - (double)a.Y, c.Z - (double)a.Z)).Unit();
+        return new Direction(b.X - (double)a.X, b.Y - (double)a.Y, b.Z - (double)a.Z)
+            .Cross(new Direction(c.X - (double)a.X, c.Y - (double)a.Y, c.Z - (double)a.Z))
+            .Unit();
     }
 
     private bool Faces(Direction normal) => normal.Dot(look.Away) < -1e-6;

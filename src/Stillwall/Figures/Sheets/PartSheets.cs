@@ -5,7 +5,10 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>One dimensioned sheet for each kind of part: seen from above as printed, and cut.</summary>
 internal static class PartSheets
 {
-    private const double TitleRoom = 9, Beside = 4, NoteStep = 3.8, Flat = 32;
+    private const double TitleRoom = 9,
+        Beside = 4,
+        NoteStep = 3.8,
+        Flat = 32;
 
     // Raster of the hidden-line comparison on the paper, mm.
     private const double Pixel = 0.12;
@@ -16,11 +19,18 @@ internal static class PartSheets
         return job.Kinds.Select(kind => Draw(job, kind, features.Of(kind)));
     }
 
-    private sealed record Plan(PartKind Kind, PartFeatures Features, SheetUnits Units, (double Left, double Bottom, double Right, double Top) Box, double Height)
+    private sealed record Plan(
+        PartKind Kind,
+        PartFeatures Features,
+        SheetUnits Units,
+        (double Left, double Bottom, double Right, double Top) Box,
+        double Height
+    )
     {
         private double Radius => Math.Min(Box.Right - Box.Left, Box.Top - Box.Bottom) / 8;
 
-        internal IReadOnlyList<Length> Across => Features.IsRound ? Features.Across : [.. Features.Across, new(Box.Left, Box.Right, Box.Bottom + Radius, Box.Bottom + Radius)];
+        internal IReadOnlyList<Length> Across =>
+            Features.IsRound ? Features.Across : [.. Features.Across, new(Box.Left, Box.Right, Box.Bottom + Radius, Box.Bottom + Radius)];
 
         internal IReadOnlyList<Length> Up => Features.IsRound ? Features.Up : [.. Features.Up, new(Box.Bottom, Box.Top, Box.Left + Radius, Box.Left + Radius)];
 
@@ -32,9 +42,15 @@ internal static class PartSheets
 
         private double LeftRoom(double scale) => Math.Max(Dimensioning.Room(Up, Units, scale), Stacked(scale) ? Dimensioning.Room(SectionUp, Units, scale) : 0);
 
-        internal (double Left, double Below, double SectionLeft, double SectionBelow, double Right, double SectionRight) Rooms(double scale) => (
-            LeftRoom(scale), Dimensioning.Room(Across, Units, scale), Dimensioning.Room(SectionUp, Units, scale), Dimensioning.Room(SectionAcross, Units, scale),
-            Dimensioning.NotesWidth(Features.Notes), Dimensioning.NotesWidth(Features.SectionNotes));
+        internal (double Left, double Below, double SectionLeft, double SectionBelow, double Right, double SectionRight) Rooms(double scale) =>
+            (
+                LeftRoom(scale),
+                Dimensioning.Room(Across, Units, scale),
+                Dimensioning.Room(SectionUp, Units, scale),
+                Dimensioning.Room(SectionAcross, Units, scale),
+                Dimensioning.NotesWidth(Features.Notes),
+                Dimensioning.NotesWidth(Features.SectionNotes)
+            );
 
         internal double Head(double scale) => Math.Max(TitleRoom, Dimensioning.Overhang(Up, Units, scale, Box.Top));
 
@@ -45,8 +61,21 @@ internal static class PartSheets
             var (w, d, h) = ((Box.Right - Box.Left) * scale, (Box.Top - Box.Bottom) * scale, Height * scale);
             var r = Rooms(scale);
             return Stacked(scale)
-                ? (r.Left + w + Math.Max(r.Right, r.SectionRight), SectionHead(scale) + Math.Max(h + r.SectionBelow, Dimensioning.NotesHeight(Features.SectionNotes)) + Head(scale) + Math.Max(d + r.Below, Dimensioning.NotesHeight(Features.Notes)))
-                : (r.Left + w + r.Right + r.SectionLeft + w + r.SectionRight, Math.Max(Head(scale), SectionHead(scale)) + Math.Max(Math.Max(d + r.Below, h + r.SectionBelow), Math.Max(Dimensioning.NotesHeight(Features.Notes), Dimensioning.NotesHeight(Features.SectionNotes))));
+                ? (
+                    r.Left + w + Math.Max(r.Right, r.SectionRight),
+                    SectionHead(scale)
+                        + Math.Max(h + r.SectionBelow, Dimensioning.NotesHeight(Features.SectionNotes))
+                        + Head(scale)
+                        + Math.Max(d + r.Below, Dimensioning.NotesHeight(Features.Notes))
+                )
+                : (
+                    r.Left + w + r.Right + r.SectionLeft + w + r.SectionRight,
+                    Math.Max(Head(scale), SectionHead(scale))
+                        + Math.Max(
+                            Math.Max(d + r.Below, h + r.SectionBelow),
+                            Math.Max(Dimensioning.NotesHeight(Features.Notes), Dimensioning.NotesHeight(Features.SectionNotes))
+                        )
+                );
         }
     }
 
@@ -79,22 +108,46 @@ internal static class PartSheets
         Remarks(pen, frame, Notes(job, kind));
         var title = SheetUnits.Many(kind.Parts.Count, kind.Kind);
         return new SheetDraft(
-            kind.Kind.Replace(' ', '-'), title, $"{title}: seen from above as printed, and cut, with dimensions", paper.Width, paper.Height, scale, kind.Printed, pen.Marks, BlockOf(job, kind, title, scale));
+            kind.Kind.Replace(' ', '-'),
+            title,
+            $"{title}: seen from above as printed, and cut, with dimensions",
+            paper.Width,
+            paper.Height,
+            scale,
+            kind.Printed,
+            pen.Marks,
+            BlockOf(job, kind, title, scale)
+        );
     }
 
     private static TitleBlockText BlockOf(SheetJob job, PartKind kind, string title, double scale)
     {
         var (skin, mass) = (job.Facts.Skin, kind.Parts[0].Solid.VolumeM3 * job.Facts.Skin?.DensityKgM3);
         var each = kind.Parts.Count > 1 ? " each" : "";
-        return job.Block(title, "part", scale, skin is null ? "not stated" : $"{skin.Name.ToUpperInvariant()}, printed", mass is { } kg ? job.Facts.Show.Mass(kg) + each : "not known");
+        return job.Block(
+            title,
+            "part",
+            scale,
+            skin is null ? "not stated" : $"{skin.Name.ToUpperInvariant()}, printed",
+            mass is { } kg ? job.Facts.Show.Mass(kg) + each : "not known"
+        );
     }
 
     private static ((double Width, double Height) Paper, double Scale) Choose(Plan plan)
     {
         var small = Math.Max(plan.Box.Right - plan.Box.Left, plan.Box.Top - plan.Box.Bottom) <= 50;
-        ((double, double) Paper, double Scale)[] ways = [
+        ((double, double) Paper, double Scale)[] ways =
+        [
             .. small ? [(SheetDraft.A4, 2.0)] : Array.Empty<((double, double), double)>(),
-            (SheetDraft.A4, 1), (SheetDraft.A4, 0.5), (SheetDraft.A3, 0.5), (SheetDraft.A4, 0.2), (SheetDraft.A3, 0.2), (SheetDraft.A3, 0.1), (SheetDraft.A3, 0.05), (SheetDraft.A3, 0.02)];
+            (SheetDraft.A4, 1),
+            (SheetDraft.A4, 0.5),
+            (SheetDraft.A3, 0.5),
+            (SheetDraft.A4, 0.2),
+            (SheetDraft.A3, 0.2),
+            (SheetDraft.A3, 0.1),
+            (SheetDraft.A3, 0.05),
+            (SheetDraft.A3, 0.02),
+        ];
         return ways.FirstOrDefault(way => Fits(plan, way.Paper, way.Scale), ways[^1]);
     }
 
@@ -136,9 +189,13 @@ internal static class PartSheets
     {
         var mesh = SolidMesh.Of(plan.Kind.Tidy).Mesh;
         pen.Text("section A–A", view.LeftMm, view.TopMm - 4, SheetPen.Middle);
-        pen.Group("section", [
-            .. Seen(mesh, Look.FrontToRear, view, Cut(plan), SheetLine.Thin),
-            .. Area(view, TidySolid.Section(plan.Kind.Parts[0].Solid, Cut(plan), acrossX: false))]);
+        pen.Group(
+            "section",
+            [
+                .. Seen(mesh, Look.FrontToRear, view, Cut(plan), SheetLine.Thin),
+                .. Area(view, TidySolid.Section(plan.Kind.Parts[0].Solid, Cut(plan), acrossX: false)),
+            ]
+        );
         Dimensioning.Below(pen, view, plan.SectionAcross, plan.Units);
         Dimensioning.AtLeft(pen, view, plan.SectionUp, plan.Units);
         Dimensioning.AtRight(pen, view, plan.Features.SectionNotes, lowest);
@@ -157,9 +214,15 @@ internal static class PartSheets
         foreach (var (x, away) in new[] { (view.LeftMm, -1), (view.RightMm, 1) })
         {
             var tip = new SheetPoint(x + 4.5 * away, y - 4);
-            pen.Group("cutting-plane", [
-                SheetPen.Line(SheetLine.Visible, new(x + 1 * away, y), new(x + 6 * away, y)), SheetPen.Line(SheetLine.Thin, new(tip.XMm, y), tip), SheetPen.Arrow(tip, 0, -1),
-                new SheetText("A", new SheetPoint(x + 4.5 * away, y + 3.6), SheetPen.Middle, SheetAnchor.Middle)]);
+            pen.Group(
+                "cutting-plane",
+                [
+                    SheetPen.Line(SheetLine.Visible, new(x + 1 * away, y), new(x + 6 * away, y)),
+                    SheetPen.Line(SheetLine.Thin, new(tip.XMm, y), tip),
+                    SheetPen.Arrow(tip, 0, -1),
+                    new SheetText("A", new SheetPoint(x + 4.5 * away, y + 3.6), SheetPen.Middle, SheetAnchor.Middle),
+                ]
+            );
         }
 
         pen.Add(SheetPen.Line(SheetLine.Centre, new(view.LeftMm + 1, y), new(view.RightMm - 1, y)));

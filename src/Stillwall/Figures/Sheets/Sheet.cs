@@ -91,7 +91,8 @@ public abstract record SheetMark;
 /// <param name="Line">Kind of line.</param>
 /// <param name="Closed">Whether the last point joins the first.</param>
 /// <param name="Fill">What fills the rings; holes by the even-odd rule.</param>
-public sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, SheetLine Line, bool Closed = false, SheetFill Fill = SheetFill.None) : SheetMark;
+public sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, SheetLine Line, bool Closed = false, SheetFill Fill = SheetFill.None)
+    : SheetMark;
 
 /// <summary>A circle.</summary>
 /// <param name="Centre">Its centre.</param>
@@ -107,9 +108,11 @@ public sealed record SheetCircle(SheetPoint Centre, double RadiusMm, SheetLine L
 /// <param name="Anchor">Which of these.</param>
 /// <param name="Upright">Whether it reads upwards, from the right of the sheet.</param>
 /// <param name="Bold">Whether it is bold.</param>
-public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetAnchor Anchor = SheetAnchor.Start, bool Upright = false, bool Bold = false) : SheetMark
+public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetAnchor Anchor = SheetAnchor.Start, bool Upright = false, bool Bold = false)
+    : SheetMark
 {
-    private const double Ascent = 0.78, Descent = 0.22;
+    private const double Ascent = 0.78,
+        Descent = 0.22;
 
     /// <summary>Box that the text takes, on the wide side whatever the font.</summary>
     public SheetBox Box
@@ -117,7 +120,12 @@ public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetA
         get
         {
             var width = WidthMm(Text, SizeMm, Bold);
-            var from = Anchor switch { SheetAnchor.Start => 0, SheetAnchor.Middle => -width / 2, _ => -width };
+            var from = Anchor switch
+            {
+                SheetAnchor.Start => 0,
+                SheetAnchor.Middle => -width / 2,
+                _ => -width,
+            };
             return Upright
                 ? new SheetBox(At.XMm - Ascent * SizeMm, At.YMm - from - width, At.XMm + Descent * SizeMm, At.YMm - from)
                 : new SheetBox(At.XMm + from, At.YMm - Ascent * SizeMm, At.XMm + from + width, At.YMm + Descent * SizeMm);
@@ -136,14 +144,15 @@ public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetA
         return sizeMm * (bold ? 1.08 : 1) * text.Sum(Advance);
     }
 
-    private static double Advance(char c) => c switch
-    {
-        'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' => 0.31,
-        ' ' or 'f' or 't' or 'r' or 'I' or '-' or '(' or ')' or '[' or ']' => 0.38,
-        'm' or 'w' or 'M' or 'W' => 0.92,
-        >= 'A' and <= 'Z' or '⌀' or '×' or '±' or '–' => 0.72,
-        _ => 0.6,
-    };
+    private static double Advance(char c) =>
+        c switch
+        {
+            'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' => 0.31,
+            ' ' or 'f' or 't' or 'r' or 'I' or '-' or '(' or ')' or '[' or ']' => 0.38,
+            'm' or 'w' or 'M' or 'W' => 0.92,
+            >= 'A' and <= 'Z' or '⌀' or '×' or '±' or '–' => 0.72,
+            _ => 0.6,
+        };
 }
 
 /// <summary>Marks that belong together.</summary>
@@ -160,21 +169,32 @@ public sealed record SheetGroup(string Kind, IReadOnlyList<SheetMark> Marks) : S
 /// <param name="ScaleRatio">Length on the paper over length of the thing; 0 where there is none.</param>
 /// <param name="Parts">Names of the printed parts that it shows in detail.</param>
 /// <param name="Marks">What is drawn, from the lowest up.</param>
-public sealed record Sheet(string Name, string Title, string Description, double WidthMm, double HeightMm, double ScaleRatio, IReadOnlyList<string> Parts, IReadOnlyList<SheetMark> Marks)
+public sealed record Sheet(
+    string Name,
+    string Title,
+    string Description,
+    double WidthMm,
+    double HeightMm,
+    double ScaleRatio,
+    IReadOnlyList<string> Parts,
+    IReadOnlyList<SheetMark> Marks
+)
 {
     // ISO 5457: 20 mm at the left for filing, 10 mm elsewhere (from memory).
-    internal const double Filing = 20, Margin = 10;
+    internal const double Filing = 20,
+        Margin = 10;
 
     /// <summary>The scale as it is written, <c>1:2</c>; <c>none</c> for a view without one.</summary>
     public string ScaleName => NameOf(ScaleRatio);
 
     /// <summary>A scale as it is written.</summary>
-    internal static string NameOf(double scale) => scale switch
-    {
-        0 => "none",
-        >= 1 => FormattableString.Invariant($"{scale:0.##}:1"),
-        _ => FormattableString.Invariant($"1:{1 / scale:0.##}"),
-    };
+    internal static string NameOf(double scale) =>
+        scale switch
+        {
+            0 => "none",
+            >= 1 => FormattableString.Invariant($"{scale:0.##}:1"),
+            _ => FormattableString.Invariant($"1:{1 / scale:0.##}"),
+        };
 
     /// <summary>The frame, within which everything lies.</summary>
     public SheetBox Frame => new(Filing, Margin, WidthMm - Margin, HeightMm - Margin);

@@ -63,12 +63,23 @@ internal sealed partial class SheetJob
 }
 
 /// <summary>A sheet before the sheets are counted.</summary>
-internal sealed record SheetDraft(string Name, string Title, string Description, double WidthMm, double HeightMm, double ScaleRatio, IReadOnlyList<string> Parts, IReadOnlyList<SheetMark> Marks, TitleBlockText Block)
+internal sealed record SheetDraft(
+    string Name,
+    string Title,
+    string Description,
+    double WidthMm,
+    double HeightMm,
+    double ScaleRatio,
+    IReadOnlyList<string> Parts,
+    IReadOnlyList<SheetMark> Marks,
+    TitleBlockText Block
+)
 {
     /// <summary>ISO 216: A4 and A3 lying, mm.</summary>
     internal static (double Width, double Height) A4 => (297, 210);
 
     internal static (double Width, double Height) A3 => (420, 297);
 
-    internal static SheetBox FrameOf((double Width, double Height) paper) => new(Sheet.Filing, Sheet.Margin, paper.Width - Sheet.Margin, paper.Height - Sheet.Margin);
+    internal static SheetBox FrameOf((double Width, double Height) paper) =>
+        new(Sheet.Filing, Sheet.Margin, paper.Width - Sheet.Margin, paper.Height - Sheet.Margin);
 }

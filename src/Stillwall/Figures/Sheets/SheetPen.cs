@@ -11,7 +11,8 @@ internal sealed class SheetPen
     /// <summary>Size of titles of views, mm.</summary>
     internal const double Middle = 3.5;
 
-    internal const double ArrowLength = 2.6, ArrowHalf = 0.45;
+    internal const double ArrowLength = 2.6,
+        ArrowHalf = 0.45;
 
     private readonly List<SheetMark> marks = [];
 
@@ -45,11 +46,28 @@ internal sealed class SheetPen
     internal void Centre(SheetView view, double u, double v, double diameter)
     {
         var (at, reach) = (view.At(u, v), diameter / 2 * view.ScaleRatio + 2);
-        marks.Add(new SheetPath([[new(at.XMm - reach, at.YMm), new(at.XMm + reach, at.YMm)], [new(at.XMm, at.YMm - reach), new(at.XMm, at.YMm + reach)]], SheetLine.Centre));
+        marks.Add(
+            new SheetPath(
+                [
+                    [new(at.XMm - reach, at.YMm), new(at.XMm + reach, at.YMm)],
+                    [new(at.XMm, at.YMm - reach), new(at.XMm, at.YMm + reach)],
+                ],
+                SheetLine.Centre
+            )
+        );
     }
 
     internal void Rectangle(SheetBox box, SheetLine line, SheetFill fill = SheetFill.None) =>
-        marks.Add(new SheetPath([[new(box.LeftMm, box.TopMm), new(box.RightMm, box.TopMm), new(box.RightMm, box.BottomMm), new(box.LeftMm, box.BottomMm)]], line, Closed: true, fill));
+        marks.Add(
+            new SheetPath(
+                [
+                    [new(box.LeftMm, box.TopMm), new(box.RightMm, box.TopMm), new(box.RightMm, box.BottomMm), new(box.LeftMm, box.BottomMm)],
+                ],
+                line,
+                Closed: true,
+                fill
+            )
+        );
 
     internal void Text(string text, double x, double y, double size = Small, SheetAnchor anchor = SheetAnchor.Start, bool bold = false) =>
         marks.Add(new SheetText(text, new SheetPoint(x, y), size, anchor, Bold: bold));
@@ -80,6 +98,13 @@ internal sealed class SheetPen
     internal static SheetPath Arrow(SheetPoint tip, double dx, double dy)
     {
         var (x, y) = (tip.XMm - ArrowLength * dx, tip.YMm - ArrowLength * dy);
-        return new SheetPath([[tip, new(x - ArrowHalf * dy, y + ArrowHalf * dx), new(x + ArrowHalf * dy, y - ArrowHalf * dx)]], SheetLine.None, Closed: true, SheetFill.Ink);
+        return new SheetPath(
+            [
+                [tip, new(x - ArrowHalf * dy, y + ArrowHalf * dx), new(x + ArrowHalf * dy, y - ArrowHalf * dx)],
+            ],
+            SheetLine.None,
+            Closed: true,
+            SheetFill.Ink
+        );
     }
 }

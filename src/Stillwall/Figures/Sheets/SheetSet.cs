@@ -11,8 +11,10 @@ public static class SheetSet
     /// <returns>The sheets in the order in which they are numbered; empty where the cabinet is not drawn.</returns>
     /// <exception cref="ArgumentNullException">No facts.</exception>
     /// <remarks>
-    /// Model: views by parallel projection at a scale of ISO 5455 on paper of ISO 216, lines after ISO 128-2, dimensions after ISO 129-1, title block after ISO 7200. Validity: any drawn cabinet.
-    /// Source: those standards, from memory; what is measured is our choice. Accuracy: figures are those the parts are drawn from; lines to 0.02 mm, hidden ones end within 0.2 mm on the paper.
+    /// Model: views by parallel projection at a scale of ISO 5455 on paper of ISO 216, lines after ISO 128-2, dimensions after ISO 129-1, title block
+    /// after ISO 7200. Validity: any drawn cabinet.
+    /// Source: those standards, from memory; what is measured is our choice. Accuracy: figures are those the parts are drawn from; lines to 0.02 mm,
+    /// hidden ones end within 0.2 mm on the paper.
     /// </remarks>
     public static IReadOnlyList<Sheet> Of(Facts facts)
     {
@@ -24,8 +26,14 @@ public static class SheetSet
 
         var job = new SheetJob(facts, geometry);
         IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> meshes = [.. job.Placed.Select(p => (p.Kind, SheetJob.MeshOf(p.Kind, p.Part)))];
-        var drafts = (List<SheetDraft>)[
-            .. new AssemblySheets(job, [.. meshes.Select(m => m.Mesh)]).All(), ExplodedSheet.Draw(job, meshes), .. PartSheets.Of(job), .. TemplateSheets.Of(job)];
+        var drafts =
+            (List<SheetDraft>)
+                [
+                    .. new AssemblySheets(job, [.. meshes.Select(m => m.Mesh)]).All(),
+                    ExplodedSheet.Draw(job, meshes),
+                    .. PartSheets.Of(job),
+                    .. TemplateSheets.Of(job),
+                ];
         return [.. drafts.Select((d, i) => Finished(d, facts, i + 1, drafts.Count))];
     }
 
@@ -33,7 +41,14 @@ public static class SheetSet
     {
         var frame = SheetDraft.FrameOf((d.WidthMm, d.HeightMm));
         return new Sheet(
-            FormattableString.Invariant($"sheet-{number:00}-{d.Name}"), d.Title, d.Description, d.WidthMm, d.HeightMm, d.ScaleRatio, d.Parts,
-            [.. d.Marks, .. CareNote.Draw(d, facts), .. TitleBlock.Draw(frame, d.Block, number, of)]);
+            FormattableString.Invariant($"sheet-{number:00}-{d.Name}"),
+            d.Title,
+            d.Description,
+            d.WidthMm,
+            d.HeightMm,
+            d.ScaleRatio,
+            d.Parts,
+            [.. d.Marks, .. CareNote.Draw(d, facts), .. TitleBlock.Draw(frame, d.Block, number, of)]
+        );
     }
 }

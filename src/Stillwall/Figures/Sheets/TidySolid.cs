@@ -14,7 +14,9 @@ internal static class TidySolid
     // What a slab must add or lack beside its neighbours to be more than a letter or rounding, m².
     private const double Feature = 60e-6;
 
-    /// <summary>Gives every run of thin steps one section: that of the slab below, less the grooves cut into the run, with the ledges that end with it.</summary>
+    /// <summary>
+    /// Gives every run of thin steps one section: that of the slab below, less the grooves cut into the run, with the ledges that end with it.
+    /// </summary>
     internal static Solid Of(Solid solid)
     {
         var (layers, tidy) = (solid.Layers, Solid.Empty);
@@ -60,8 +62,12 @@ internal static class TidySolid
     /// <param name="solid">The stack.</param>
     /// <param name="at">Where the plane stands, mm.</param>
     /// <param name="acrossX">Whether the plane stands across x, so that y runs along it, or across y.</param>
-    internal static Region Section(Solid solid, double at, bool acrossX) => Region.JoinAll(solid.Layers.SelectMany(layer =>
-        Spans(layer.Lower, at, acrossX).Select(s => Region.RoundedRectangle(s.From, layer.BottomMm, s.To, layer.TopMm, 0))).Where(r => r.AreaM2 > Speck / 10));
+    internal static Region Section(Solid solid, double at, bool acrossX) =>
+        Region.JoinAll(
+            solid
+                .Layers.SelectMany(layer => Spans(layer.Lower, at, acrossX).Select(s => Region.RoundedRectangle(s.From, layer.BottomMm, s.To, layer.TopMm, 0)))
+                .Where(r => r.AreaM2 > Speck / 10)
+        );
 
     /// <summary>Where a line runs through a region, mm.</summary>
     internal static IReadOnlyList<(double From, double To)> Spans(Region region, double at, bool acrossX)

@@ -11,7 +11,10 @@ namespace Stillwall.Figures.Sheets;
 /// <param name="Tolerance">Note on tolerances.</param>
 internal sealed record TitleBlockText(string Project, string Title, string Kind, string Material, string Mass, string Scale, string Units, string Tolerance);
 
-/// <summary>Frame and title block, after ISO 5457 and ISO 7200 (from memory): 180 mm wide, lower right; no date and no person, which the project does not state.</summary>
+/// <summary>
+/// Frame and title block, after ISO 5457 and ISO 7200 (from memory): 180 mm wide, lower right; no date and no person, which the project does not
+/// state.
+/// </summary>
 internal static class TitleBlock
 {
     /// <summary>Width, mm.</summary>
@@ -20,7 +23,8 @@ internal static class TitleBlock
     /// <summary>Height, mm.</summary>
     internal const double Height = 30;
 
-    private const double LabelSize = 1.8, ValueSize = 2.8;
+    private const double LabelSize = 1.8,
+        ValueSize = 2.8;
 
     /// <summary>Draws frame and block on a sheet whose pages are not yet counted.</summary>
     internal static IEnumerable<SheetMark> Draw(SheetBox frame, TitleBlockText text, int number, int of)
@@ -32,12 +36,14 @@ internal static class TitleBlock
         pen.Rectangle(new SheetBox(left, top, frame.RightMm, frame.BottomMm), SheetLine.Visible, SheetFill.Paper);
         var pages = FormattableString.Invariant($"{number} of {of}");
         var row = top;
-        foreach (var (height, cells) in new[]
-        {
-            (10.0, new[] { (0.38, "project", text.Project), (0.44, "title", text.Title), (0.18, "document", text.Kind) }),
-            (10.0, [(0.46, "material", text.Material), (0.24, "mass", text.Mass), (0.12, "scale", text.Scale), (0.18, "sheet", pages)]),
-            (10.0, [(0.46, "units", text.Units), (0.54, "tolerances", text.Tolerance)]),
-        })
+        foreach (
+            var (height, cells) in new[]
+            {
+                (10.0, new[] { (0.38, "project", text.Project), (0.44, "title", text.Title), (0.18, "document", text.Kind) }),
+                (10.0, [(0.46, "material", text.Material), (0.24, "mass", text.Mass), (0.12, "scale", text.Scale), (0.18, "sheet", pages)]),
+                (10.0, [(0.46, "units", text.Units), (0.54, "tolerances", text.Tolerance)]),
+            }
+        )
         {
             var x = left;
             foreach (var (share, label, value) in cells)

@@ -15,7 +15,10 @@ public static class Analogue
     /// <param name="q">Q, above 0.</param>
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>Model: s²/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype HPF; also the closed box, Small (1972). Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: s²/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype HPF; also the closed box,
+    /// Small (1972). Accuracy: exact.
+    /// </remarks>
     public static Complex HighPass(double frequencyHz, double f0Hz, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);
@@ -28,7 +31,9 @@ public static class Analogue
     /// <param name="q">Q, above 0.</param>
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype LPF. Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype LPF. Accuracy: exact.
+    /// </remarks>
     public static Complex LowPass(double frequencyHz, double f0Hz, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);
@@ -40,7 +45,10 @@ public static class Analogue
     /// <param name="f0Hz">Corner, above 0 Hz.</param>
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy:
+    /// exact.
+    /// </remarks>
     public static Complex FourthOrderHighPass(double frequencyHz, double f0Hz)
     {
         var section = HighPass(frequencyHz, f0Hz, ButterworthQ);
@@ -52,7 +60,10 @@ public static class Analogue
     /// <param name="f0Hz">Corner, above 0 Hz.</param>
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>Model: square of the second-order Butterworth low-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: within 0.001 dB of SciPy's digital form at 48 kHz.</remarks>
+    /// <remarks>
+    /// Model: square of the second-order Butterworth low-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy:
+    /// within 0.001 dB of SciPy's digital form at 48 kHz.
+    /// </remarks>
     public static Complex FourthOrderLowPass(double frequencyHz, double f0Hz)
     {
         var section = LowPass(frequencyHz, f0Hz, ButterworthQ);
@@ -81,7 +92,10 @@ public static class Analogue
     /// <param name="q">Q, above 0, in the cookbook's sense: the poles have A·Q with A = 10^(gain/40).</param>
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype peakingEQ. Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype
+    /// peakingEQ. Accuracy: exact.
+    /// </remarks>
     public static Complex Peaking(double frequencyHz, double f0Hz, double gainDb, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);
@@ -96,7 +110,10 @@ public static class Analogue
     /// <param name="q">Q, above 0.</param>
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype lowShelf. Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype
+    /// lowShelf. Accuracy: exact.
+    /// </remarks>
     public static Complex LowShelf(double frequencyHz, double f0Hz, double gainDb, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);

@@ -12,10 +12,12 @@ namespace Stillwall.Neighbours.Equalisers;
 public sealed record BassExtension(
     [property: ComputedBy("bass-extension", "box.system_resonance_hz", "quiet.bands[].over_db", "quiet.headroom.excursion_db")] double F0Hz,
     [property: ComputedBy("bass-extension", "box.system_q")] double Q,
-    [property: ComputedBy("bass-extension", "box.system_resonance_hz", "quiet.bands[].over_db", "quiet.headroom.excursion_db", "quiet.headroom.amplifier_db")] double FpHz,
+    [property: ComputedBy("bass-extension", "box.system_resonance_hz", "quiet.bands[].over_db", "quiet.headroom.excursion_db", "quiet.headroom.amplifier_db")]
+        double FpHz,
     [property: ComputedBy("bass-extension", "box.system_resonance_hz")] double PoleQ,
     [property: ComputedBy("bass-extension", "box.system_resonance_hz", "quiet.extension.fp_hz")] double BoostDb,
-    string StoppedBy)
+    string StoppedBy
+)
 {
     // The lowest band that is judged (our choice); lower, nothing would hold it back but the cone.
     private const double LowestHz = 20;
@@ -28,7 +30,10 @@ public sealed record BassExtension(
         {
             stages[^1] = EqualiserStage.Of("transform", boxHz, boxQ, 0, fp, Analogue.ButterworthQ);
             var (effect, left) = (trial.Of(stages), trial.HeadroomOfLast());
-            return effect.OverDb > 0 ? "neighbour" : left?.ExcursionDb < 0 ? "excursion" : left?.AmplifierDb < 0 ? "amplifier" : null;
+            return effect.OverDb > 0 ? "neighbour"
+                : left?.ExcursionDb < 0 ? "excursion"
+                : left?.AmplifierDb < 0 ? "amplifier"
+                : null;
         }
 
         // Every figure rises as the corner falls: halving finds where the first one stops it.

@@ -24,7 +24,10 @@ public sealed record Biquad
     /// <param name="rateHz">Sampling rate, above 0 Hz.</param>
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), HPF. Accuracy: 0.001 dB of SciPy.</remarks>
+    /// <remarks>
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), HPF.
+    /// Accuracy: 0.001 dB of SciPy.
+    /// </remarks>
     public static Biquad HighPass(double f0Hz, double q, double rateHz)
     {
         var (cosine, alpha) = Angle(f0Hz, q, rateHz);
@@ -37,7 +40,10 @@ public sealed record Biquad
     /// <param name="rateHz">Sampling rate, above 0 Hz.</param>
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), LPF. Accuracy: 0.001 dB of SciPy.</remarks>
+    /// <remarks>
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), LPF.
+    /// Accuracy: 0.001 dB of SciPy.
+    /// </remarks>
     public static Biquad LowPass(double f0Hz, double q, double rateHz)
     {
         var (cosine, alpha) = Angle(f0Hz, q, rateHz);
@@ -54,7 +60,10 @@ public sealed record Biquad
     /// <param name="rateHz">Sampling rate, above 0 Hz.</param>
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), peakingEQ. Accuracy: 0.001 dB of SciPy.</remarks>
+    /// <remarks>
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021),
+    /// peakingEQ. Accuracy: 0.001 dB of SciPy.
+    /// </remarks>
     public static Biquad Peaking(double f0Hz, double gainDb, double q, double rateHz)
     {
         var (cosine, alpha) = Angle(f0Hz, q, rateHz);
@@ -69,7 +78,10 @@ public sealed record Biquad
     /// <param name="rateHz">Sampling rate, above 0 Hz.</param>
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), lowShelf. Accuracy: 0.001 dB of SciPy.</remarks>
+    /// <remarks>
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021),
+    /// lowShelf. Accuracy: 0.001 dB of SciPy.
+    /// </remarks>
     public static Biquad LowShelf(double f0Hz, double gainDb, double q, double rateHz) => Shelf(f0Hz, gainDb, q, rateHz, 1);
 
     /// <summary>Shelf above a frequency.</summary>
@@ -79,7 +91,10 @@ public sealed record Biquad
     /// <param name="rateHz">Sampling rate, above 0 Hz.</param>
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), highShelf. Accuracy: mirror of the low shelf.</remarks>
+    /// <remarks>
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021),
+    /// highShelf. Accuracy: mirror of the low shelf.
+    /// </remarks>
     public static Biquad HighShelf(double f0Hz, double gainDb, double q, double rateHz) => Shelf(f0Hz, gainDb, q, rateHz, -1);
 
     /// <summary>Q of the shelf that has a given slope.</summary>
@@ -87,7 +102,10 @@ public sealed record Biquad
     /// <param name="slope">Slope, above 0; 1 is the steepest that stays monotonic.</param>
     /// <returns>Q.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a slope too steep for the gain.</exception>
-    /// <remarks>Model: 1/Q² = (A + 1/A)(1/S − 1) + 2. Validity: S up to 1, a little more at small gains. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: 1/Q² = (A + 1/A)(1/S − 1) + 2. Validity: S up to 1, a little more at small gains. Source: W3C note "Audio EQ Cookbook" (2021).
+    /// Accuracy: exact.
+    /// </remarks>
     public static double ShelfQ(double gainDb, double slope)
     {
         Require.Positive(slope);
@@ -107,7 +125,8 @@ public sealed record Biquad
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: bilinear, zeros and poles each prewarped at their own corner: with t = tan(πf/rate), 1 + t/Q + t², 2t² − 2, 1 − t/Q + t². Validity: corners far below half the rate.
+    /// Model: bilinear, zeros and poles each prewarped at their own corner: with t = tan(πf/rate), 1 + t/Q + t², 2t² − 2, 1 − t/Q + t². Validity:
+    /// corners far below half the rate.
     /// Source: derived from <see cref="Analogue.Transform"/>. Accuracy: within 0.05 dB of the analogue target below 200 Hz at 48 kHz.
     /// </remarks>
     public static Biquad Transform(double f0Hz, double q0, double fpHz, double qp, double rateHz)
@@ -117,8 +136,13 @@ public sealed record Biquad
         var (zero, pole) = (Math.Tan(Math.PI * f0Hz / rateHz), Math.Tan(Math.PI * fpHz / rateHz));
         return new(
             rateHz,
-            1 + (zero / q0) + (zero * zero), 2 * ((zero * zero) - 1), 1 - (zero / q0) + (zero * zero),
-            1 + (pole / qp) + (pole * pole), 2 * ((pole * pole) - 1), 1 - (pole / qp) + (pole * pole));
+            1 + (zero / q0) + (zero * zero),
+            2 * ((zero * zero) - 1),
+            1 - (zero / q0) + (zero * zero),
+            1 + (pole / qp) + (pole * pole),
+            2 * ((pole * pole) - 1),
+            1 - (pole / qp) + (pole * pole)
+        );
     }
 
     /// <summary>Complex response at a frequency.</summary>
@@ -161,8 +185,13 @@ public sealed record Biquad
         var (c, k) = (side * cosine, 2 * Math.Sqrt(a) * alpha);
         return new(
             rateHz,
-            a * (a + 1 - ((a - 1) * c) + k), side * 2 * a * (a - 1 - ((a + 1) * c)), a * (a + 1 - ((a - 1) * c) - k),
-            a + 1 + ((a - 1) * c) + k, side * -2 * (a - 1 + ((a + 1) * c)), a + 1 + ((a - 1) * c) - k);
+            a * (a + 1 - ((a - 1) * c) + k),
+            side * 2 * a * (a - 1 - ((a + 1) * c)),
+            a * (a + 1 - ((a - 1) * c) - k),
+            a + 1 + ((a - 1) * c) + k,
+            side * -2 * (a - 1 + ((a + 1) * c)),
+            a + 1 + ((a - 1) * c) - k
+        );
     }
 
     private static double Amplitude(double gainDb)

@@ -10,7 +10,8 @@ internal sealed class DriveHeadroom
     private readonly double? amplifierV;
     private readonly double? xmaxM;
 
-    private DriveHeadroom(double[] volts, double[]? excursion, double? amplifierV, double? xmaxM) => (this.volts, this.excursion, this.amplifierV, this.xmaxM) = (volts, excursion, amplifierV, xmaxM);
+    private DriveHeadroom(double[] volts, double[]? excursion, double? amplifierV, double? xmaxM) =>
+        (this.volts, this.excursion, this.amplifierV, this.xmaxM) = (volts, excursion, amplifierV, xmaxM);
 
     /// <summary>The peaks for a drive at a gain.</summary>
     public static DriveHeadroom Of(QuietInputs inputs, Drive drive, double gainDb)
@@ -18,7 +19,9 @@ internal sealed class DriveHeadroom
         // One volt of programme times the gain; peaks stand the crest above it, and a sine's peak √2 above its rms value.
         var peak = Math.Pow(10, (gainDb + (inputs.Everyday!.CrestDb ?? Programmes.CrestDb(inputs.Everyday.Programme))) / 10);
         double[] volts = [.. drive.VoltPowers.SelectMany(band => band).Select(power => power * peak)];
-        var excursion = inputs is { ExcursionPeakM: { } way, XmaxM: not null } ? drive.Frequencies.SelectMany(band => band).Zip(volts, (f, power) => way(f) is var x ? power * x * x / 2 : 0).ToArray() : null;
+        var excursion = inputs is { ExcursionPeakM: { } way, XmaxM: not null }
+            ? drive.Frequencies.SelectMany(band => band).Zip(volts, (f, power) => way(f) is var x ? power * x * x / 2 : 0).ToArray()
+            : null;
         return new(volts, excursion, inputs.Amplifier is { PowerW: { } power, RatedLoadOhm: { } load } ? Math.Sqrt(2 * power * load) : null, inputs.XmaxM);
     }
 

@@ -48,11 +48,22 @@ internal sealed class EqualiserCase
     public Headroom? HeadroomOfLast() => headroom.Left(power);
 
     /// <summary>The bands behind the sections that were tried last.</summary>
-    public IReadOnlyList<QuietBand> BandsOfLast(IReadOnlyList<QuietBand> bands) => [.. bands.Select((band, i) =>
-    {
-        var (seat, mean) = (10 * Math.Log10(Math.Max(keptSeat[i], 1e-30)), 10 * Math.Log10(Math.Max(kept[i], 1e-30)));
-        return band with { SeatDb = band.SeatDb + seat, SourceRoomDb = band.SourceRoomDb + mean, NeighbourDb = band.NeighbourDb + mean, OverDb = band.OverDb + mean };
-    })];
+    public IReadOnlyList<QuietBand> BandsOfLast(IReadOnlyList<QuietBand> bands) =>
+        [
+            .. bands.Select(
+                (band, i) =>
+                {
+                    var (seat, mean) = (10 * Math.Log10(Math.Max(keptSeat[i], 1e-30)), 10 * Math.Log10(Math.Max(kept[i], 1e-30)));
+                    return band with
+                    {
+                        SeatDb = band.SeatDb + seat,
+                        SourceRoomDb = band.SourceRoomDb + mean,
+                        NeighbourDb = band.NeighbourDb + mean,
+                        OverDb = band.OverDb + mean,
+                    };
+                }
+            ),
+        ];
 
     /// <summary>Effect of sections as they are told.</summary>
     public EqualiserEffect Of(IReadOnlyList<EqualiserSection> sections) =>

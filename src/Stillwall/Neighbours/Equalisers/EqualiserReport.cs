@@ -18,10 +18,16 @@ public sealed record DigitalSection(EqualiserSection Section, IReadOnlyList<Biqu
 /// <param name="HeadroomWithEqualiser">What they have left with it; null where there is none.</param>
 /// <param name="Extension">How much lower the box could play by Linkwitz transform; null where not at all.</param>
 public sealed record EqualiserReport(
-    IReadOnlyList<DigitalSection> Sections, IReadOnlyList<QuietBand> Before, IReadOnlyList<QuietBand> After,
+    IReadOnlyList<DigitalSection> Sections,
+    IReadOnlyList<QuietBand> Before,
+    IReadOnlyList<QuietBand> After,
     [property: ComputedBy("seat-loss", "quiet.seat_loss_db")] double? SeatLossDb,
     [property: ComputedBy("audible-loss", "quiet.audible_loss_db")] double? AudibleLossDb,
-    PlainHighPass? PlainHighPass, Headroom? Headroom, Headroom? HeadroomWithEqualiser, BassExtension? Extension)
+    PlainHighPass? PlainHighPass,
+    Headroom? Headroom,
+    Headroom? HeadroomWithEqualiser,
+    BassExtension? Extension
+)
 {
     /// <summary>Sampling rates that coefficients are handed out for, Hz.</summary>
     public static IReadOnlyList<double> RatesHz { get; } = [44100, 48000, 96000];
@@ -29,12 +35,25 @@ public sealed record EqualiserReport(
     /// <summary>The report of a neighbour question.</summary>
     /// <param name="quiet">Its answer.</param>
     /// <returns>The report; null where nothing can be said of an equaliser yet.</returns>
-    /// <remarks>Model: the answer's own figures; coefficients by <see cref="Biquad"/>. Validity: as the answer. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: 0.001 dB of SciPy.</remarks>
+    /// <remarks>
+    /// Model: the answer's own figures; coefficients by <see cref="Biquad"/>. Validity: as the answer. Source: W3C note "Audio EQ Cookbook" (2021).
+    /// Accuracy: 0.001 dB of SciPy.
+    /// </remarks>
     public static EqualiserReport? Of(Quiet quiet)
     {
         ArgumentNullException.ThrowIfNull(quiet);
-        return quiet.Equaliser is not { } sections ? null : new(
-            [.. sections.Select(s => new DigitalSection(s, [.. RatesHz.Select(rate => FilterDesign.Of(s.At(rate)))]))],
-            quiet.Bands, quiet.BandsWithEqualiser ?? quiet.Bands, quiet.SeatLossDb, quiet.AudibleLossDb, quiet.PlainHighPass, quiet.Headroom, quiet.HeadroomWithEqualiser, quiet.Extension);
+        return quiet.Equaliser is not { } sections
+            ? null
+            : new(
+                [.. sections.Select(s => new DigitalSection(s, [.. RatesHz.Select(rate => FilterDesign.Of(s.At(rate)))]))],
+                quiet.Bands,
+                quiet.BandsWithEqualiser ?? quiet.Bands,
+                quiet.SeatLossDb,
+                quiet.AudibleLossDb,
+                quiet.PlainHighPass,
+                quiet.Headroom,
+                quiet.HeadroomWithEqualiser,
+                quiet.Extension
+            );
     }
 }

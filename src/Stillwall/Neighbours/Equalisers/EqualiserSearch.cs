@@ -23,8 +23,16 @@ internal sealed class EqualiserSearch
     // The simplest first, so that between equals the simpler one stays.
     private static readonly EqualiserShape[] Shapes =
     [
-        new("peaking"), new("lowshelf"), new("highpass"), new("highpass4"), new("transform"),
-        new("peaking", "peaking"), new("lowshelf", "peaking"), new("highpass", "peaking"), new("highpass4", "peaking"), new("highpass", "peaking", "peaking"),
+        new("peaking"),
+        new("lowshelf"),
+        new("highpass"),
+        new("highpass4"),
+        new("transform"),
+        new("peaking", "peaking"),
+        new("lowshelf", "peaking"),
+        new("highpass", "peaking"),
+        new("highpass4", "peaking"),
+        new("highpass", "peaking", "peaking"),
     ];
 
     private readonly EqualiserCase problem;
@@ -33,7 +41,8 @@ internal sealed class EqualiserSearch
     private readonly IReadOnlyList<double> seedsHz;
     private readonly EqualiserStage[] stages = new EqualiserStage[6];
 
-    private EqualiserSearch(EqualiserCase @case, double boxHz, double boxQ, IReadOnlyList<double> seedsHz) => (problem, this.boxHz, this.boxQ, this.seedsHz) = (@case, boxHz, boxQ, seedsHz);
+    private EqualiserSearch(EqualiserCase @case, double boxHz, double boxQ, IReadOnlyList<double> seedsHz) =>
+        (problem, this.boxHz, this.boxQ, this.seedsHz) = (@case, boxHz, boxQ, seedsHz);
 
     /// <summary>The plain second-order Butterworth high-pass whose corner is the lowest that leaves nothing over; null where not even 500 Hz does.</summary>
     internal static (double CornerHz, EqualiserEffect Effect)? Plain(EqualiserCase @case)
@@ -83,7 +92,11 @@ internal sealed class EqualiserSearch
     {
         while (best.Setting is { Shape: { Kinds.Length: > 1 } shape, At: var at })
         {
-            var found = Enumerable.Range(0, shape.Kinds.Length).Select(k => shape.Without(k, at)).Select(left => Settled(left.Shape, Refined(left.Shape, left.At))).MinBy(choice => Cost(choice.Setting!.Value.Shape, choice.Setting.Value.At))!;
+            var found = Enumerable
+                .Range(0, shape.Kinds.Length)
+                .Select(k => shape.Without(k, at))
+                .Select(left => Settled(left.Shape, Refined(left.Shape, left.At)))
+                .MinBy(choice => Cost(choice.Setting!.Value.Shape, choice.Setting.Value.At))!;
             if (!IsBetter(found, best, plain))
             {
                 break;
@@ -95,7 +108,8 @@ internal sealed class EqualiserSearch
         return best;
     }
 
-    // Nothing over comes first; then never more lost than by the plain high-pass, in either measure; then the least of what is audible, a section more must save a tenth of a decibel.
+    // Nothing over comes first; then never more lost than by the plain high-pass, in either measure; then the least of what is audible, a section
+    // more must save a tenth of a decibel.
     private static bool IsBetter(EqualiserChoice found, EqualiserChoice? best, EqualiserEffect? plain)
     {
         if (best is null)
@@ -109,8 +123,10 @@ internal sealed class EqualiserSearch
         }
 
         // One that makes the seat louder is no answer to a neighbour.
-        var isNoWorse = found.Effect.SeatLossDb >= 0 && (plain is not { } p || (found.Effect.AudibleLossDb <= p.AudibleLossDb && found.Effect.SeatLossDb <= p.SeatLossDb));
-        return isNoWorse && found.Effect.AudibleLossDb + (SectionDb * found.Sections.Count) < best.Effect.AudibleLossDb + (SectionDb * best.Sections.Count) - 1e-9;
+        var isNoWorse =
+            found.Effect.SeatLossDb >= 0 && (plain is not { } p || (found.Effect.AudibleLossDb <= p.AudibleLossDb && found.Effect.SeatLossDb <= p.SeatLossDb));
+        return isNoWorse
+            && found.Effect.AudibleLossDb + (SectionDb * found.Sections.Count) < best.Effect.AudibleLossDb + (SectionDb * best.Sections.Count) - 1e-9;
     }
 
     private double Cost(EqualiserShape shape, ReadOnlySpan<double> at)
@@ -205,7 +221,13 @@ internal sealed class EqualiserSearch
             foreach (var kind in shape.Kinds)
             {
                 var (f, q) = (seedsHz[cut % seedsHz.Count], kind == "peaking" ? 1.4 : 0.7);
-                var hertz = kind switch { "peaking" => f, "lowshelf" => f * 1.2, "transform" => Math.Max(boxHz, f), _ => f * 0.7 };
+                var hertz = kind switch
+                {
+                    "peaking" => f,
+                    "lowshelf" => f * 1.2,
+                    "transform" => Math.Max(boxHz, f),
+                    _ => f * 0.7,
+                };
                 start.AddRange(kind == "highpass4" ? [Math.Log2(hertz)] : [Math.Log2(hertz), Math.Log2(q)]);
                 if (kind is "peaking" or "lowshelf")
                 {

@@ -5,10 +5,12 @@ namespace Stillwall.Neighbours.Equalisers;
 internal sealed record EqualiserShape(params string[] Kinds)
 {
     // Qs of the two sections of a fourth-order Butterworth: 1/(2 cos 22.5°) and 1/(2 cos 67.5°).
-    private const double MildQ = 0.54119610014619698, SharpQ = 1.3065629648763766;
+    private const double MildQ = 0.54119610014619698,
+        SharpQ = 1.3065629648763766;
 
     /// <summary>Lowest and highest middle of a cut, Hz.</summary>
-    internal const double LowestCutHz = 18, HighestCutHz = 160;
+    internal const double LowestCutHz = 18,
+        HighestCutHz = 160;
 
     /// <summary>Deepest cut and shelf, dB (our choice: beyond that, turning down is the plainer way).</summary>
     internal const double DeepestDb = 24;
@@ -80,14 +82,15 @@ internal sealed record EqualiserShape(params string[] Kinds)
         return told;
     }
 
-    private static (double, double, double)[] MovesOf(string kind) => kind switch
-    {
-        "highpass4" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5)],
-        "highpass" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5), Octaves(0.5, 0.75, 0.25)],
-        "transform" => [Octaves(10, 2 * QuietModel.HighestCornerHz, 0.5), Octaves(0.35, 0.75, 0.5)],
-        "lowshelf" => [Octaves(LowestCutHz, HighestCutHz, 0.5), Octaves(0.4, 1, 0.5), (-DeepestDb, 0, 3)],
-        _ => [Octaves(LowestCutHz, HighestCutHz, 0.5), Octaves(0.4, 8, 1), (-DeepestDb, 0, 3)],
-    };
+    private static (double, double, double)[] MovesOf(string kind) =>
+        kind switch
+        {
+            "highpass4" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5)],
+            "highpass" => [Octaves(QuietModel.LowestCornerHz, QuietModel.HighestCornerHz, 0.5), Octaves(0.5, 0.75, 0.25)],
+            "transform" => [Octaves(10, 2 * QuietModel.HighestCornerHz, 0.5), Octaves(0.35, 0.75, 0.5)],
+            "lowshelf" => [Octaves(LowestCutHz, HighestCutHz, 0.5), Octaves(0.4, 1, 0.5), (-DeepestDb, 0, 3)],
+            _ => [Octaves(LowestCutHz, HighestCutHz, 0.5), Octaves(0.4, 8, 1), (-DeepestDb, 0, 3)],
+        };
 
     private static (double, double, double) Octaves(double least, double greatest, double step) => (Math.Log2(least), Math.Log2(greatest), step);
 }

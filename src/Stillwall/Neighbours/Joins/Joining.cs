@@ -15,7 +15,8 @@ public sealed record Joining(
     bool Inverted,
     [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double TrimDb,
     [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double RippleDb,
-    IReadOnlyList<JoiningPoint> Curve)
+    IReadOnlyList<JoiningPoint> Curve
+)
 {
     internal const int PointsPerOctave = 24;
 
@@ -30,14 +31,20 @@ public sealed record Joining(
     /// <returns>The best setting of each way.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: <see cref="Of"/>; a second-order half is two first-order ones, −6 dB at the crossover, so that the two halves sum flat with one of them inverted. Validity: as there.
+    /// Model: <see cref="Of"/>; a second-order half is two first-order ones, −6 dB at the crossover, so that the two halves sum flat with one of them
+    /// inverted. Validity: as there.
     /// Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: as there.
     /// </remarks>
     public static IReadOnlyList<Joining> Ways(JoiningInputs inputs)
     {
         ArgumentNullException.ThrowIfNull(inputs);
         int[] orders = [4, 2];
-        return [.. orders.SelectMany(low => orders.Select(high => Of(inputs with { LowPassOrder = low, HighPassOrder = high }))).OrderBy(joining => joining.RippleDb)];
+        return
+        [
+            .. orders
+                .SelectMany(low => orders.Select(high => Of(inputs with { LowPassOrder = low, HighPassOrder = high })))
+                .OrderBy(joining => joining.RippleDb),
+        ];
     }
 
     /// <summary>Searches delay, polarity and trim for the least ripple from half to twice the crossover.</summary>
@@ -45,8 +52,10 @@ public sealed record Joining(
     /// <returns>The best setting found and its curve.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: closed box × fourth-order low-pass plus, delayed, second-order high-pass × fourth-order high-pass; delay within one period of the crossover, trim within 6 dB; a grid, then halving steps.
-    /// Validity: free field, both at the same distance; the room changes it, so the ear or a sweep has the last word. Source: roll-offs Small (1972); crossover Linkwitz, JAES 24(1) 1976 (from memory); search and limits are our choice.
+    /// Model: closed box × fourth-order low-pass plus, delayed, second-order high-pass × fourth-order high-pass; delay within one period of the
+    /// crossover, trim within 6 dB; a grid, then halving steps.
+    /// Validity: free field, both at the same distance; the room changes it, so the ear or a sweep has the last word. Source: roll-offs Small (1972);
+    /// crossover Linkwitz, JAES 24(1) 1976 (from memory); search and limits are our choice.
     /// Accuracy: ideal speakers and box far below the crossover give the closed form's zero ripple within 0.01 dB.
     /// </remarks>
     public static Joining Of(JoiningInputs inputs)
@@ -56,31 +65,47 @@ public sealed record Joining(
         Require.Within(inputs.LowPassOrder, 2, 4, nameof(inputs.LowPassOrder));
         Require.Within(inputs.HighPassOrder, 2, 4, nameof(inputs.HighPassOrder));
         var best = new JoiningSearch(Points(inputs, 0.5, 2), 1).Best(inputs.CrossoverHz);
-        return new(best.Delay, best.Inverted, best.Trim, best.Ripple, Drawn(Points(inputs, 0.125, 4), best)) { LowPassOrder = inputs.LowPassOrder, HighPassOrder = inputs.HighPassOrder };
+        return new(best.Delay, best.Inverted, best.Trim, best.Ripple, Drawn(Points(inputs, 0.125, 4), best))
+        {
+            LowPassOrder = inputs.LowPassOrder,
+            HighPassOrder = inputs.HighPassOrder,
+        };
     }
 
     internal static JoiningPair[] Points(JoiningInputs inputs, double from, double to)
     {
         var count = (int)Math.Round(PointsPerOctave * Math.Log2(to / from));
-        return [.. Enumerable.Range(0, count + 1).Select(i =>
-        {
-            var f = inputs.CrossoverHz * from * Math.Pow(2, (double)i / PointsPerOctave);
-            return new JoiningPair(
-                f,
-                Analogue.HighPass(f, inputs.SystemResonanceHz, inputs.SystemQ) * LowPass(f, inputs),
-                Analogue.HighPass(f, inputs.MainSpeakersCornerHz, inputs.MainSpeakersQ) * HighPass(f, inputs));
-        })];
+        return
+        [
+            .. Enumerable
+                .Range(0, count + 1)
+                .Select(i =>
+                {
+                    var f = inputs.CrossoverHz * from * Math.Pow(2, (double)i / PointsPerOctave);
+                    return new JoiningPair(
+                        f,
+                        Analogue.HighPass(f, inputs.SystemResonanceHz, inputs.SystemQ) * LowPass(f, inputs),
+                        Analogue.HighPass(f, inputs.MainSpeakersCornerHz, inputs.MainSpeakersQ) * HighPass(f, inputs)
+                    );
+                }),
+        ];
     }
 
-    private static Complex LowPass(double f, JoiningInputs inputs) => inputs.LowPassOrder == 4 ? Analogue.FourthOrderLowPass(f, inputs.CrossoverHz) : Analogue.LowPass(f, inputs.CrossoverHz, 0.5);
+    private static Complex LowPass(double f, JoiningInputs inputs) =>
+        inputs.LowPassOrder == 4 ? Analogue.FourthOrderLowPass(f, inputs.CrossoverHz) : Analogue.LowPass(f, inputs.CrossoverHz, 0.5);
 
-    private static Complex HighPass(double f, JoiningInputs inputs) => inputs.HighPassOrder == 4 ? Analogue.FourthOrderHighPass(f, inputs.CrossoverHz) : Analogue.HighPass(f, inputs.CrossoverHz, 0.5);
+    private static Complex HighPass(double f, JoiningInputs inputs) =>
+        inputs.HighPassOrder == 4 ? Analogue.FourthOrderHighPass(f, inputs.CrossoverHz) : Analogue.HighPass(f, inputs.CrossoverHz, 0.5);
 
-    private static JoiningPoint[] Drawn(JoiningPair[] points, JoiningSetting setting) => [.. points.Select(point => new JoiningPoint(
-        point.FrequencyHz,
-        Db(point.Cabinet) + setting.Trim,
-        Db(point.MainSpeakers),
-        Db(JoiningSearch.Gain(setting.Inverted, setting.Trim) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))))];
+    private static JoiningPoint[] Drawn(JoiningPair[] points, JoiningSetting setting) =>
+        [
+            .. points.Select(point => new JoiningPoint(
+                point.FrequencyHz,
+                Db(point.Cabinet) + setting.Trim,
+                Db(point.MainSpeakers),
+                Db(JoiningSearch.Gain(setting.Inverted, setting.Trim) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))
+            )),
+        ];
 
     private static double Db(Complex value) => 20 * Math.Log10(Math.Max(value.Magnitude, 1e-15));
 }

@@ -26,7 +26,10 @@ public sealed record JoiningInputs(double CrossoverHz, double SystemResonanceHz,
     public static JoiningInputs? From(Brief brief, double? systemResonanceHz, double? systemQ)
     {
         ArgumentNullException.ThrowIfNull(brief);
-        return brief is { Aim.CrossoverHz: { } crossover, MainSpeakers: { CornerHz: { } corner } speakers } && systemResonanceHz is { } resonance && systemQ is { } q
+        return
+            brief is { Aim.CrossoverHz: { } crossover, MainSpeakers: { CornerHz: { } corner } speakers }
+            && systemResonanceHz is { } resonance
+            && systemQ is { } q
             ? new(crossover, resonance, q, corner, speakers.Q)
             : null;
     }
@@ -41,4 +44,5 @@ public sealed record JoiningPoint(
     double FrequencyHz,
     [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double CabinetDb,
     [property: ComputedBy("joining")] double MainSpeakersDb,
-    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double SumDb);
+    [property: ComputedBy("joining", "box.system_resonance_hz", "box.system_q")] double SumDb
+);

@@ -17,7 +17,15 @@ public sealed record JoiningWay(int LowPassOrder, int HighPassOrder, double Dela
 /// <param name="Curve">Cabinet, main speakers and sum over frequency.</param>
 /// <param name="Ways">Second and fourth orders on either side, the least ripple first.</param>
 /// <param name="Seat">The same at the seat; null where room or main speakers are not placed.</param>
-public sealed record JoiningReport(double DelayS, bool Inverted, double TrimDb, double RippleDb, IReadOnlyList<JoiningPoint> Curve, IReadOnlyList<JoiningWay> Ways, SeatJoining? Seat)
+public sealed record JoiningReport(
+    double DelayS,
+    bool Inverted,
+    double TrimDb,
+    double RippleDb,
+    IReadOnlyList<JoiningPoint> Curve,
+    IReadOnlyList<JoiningWay> Ways,
+    SeatJoining? Seat
+)
 {
     /// <summary>The report of a joining.</summary>
     /// <param name="joining">The joining to set.</param>
@@ -29,6 +37,14 @@ public sealed record JoiningReport(double DelayS, bool Inverted, double TrimDb, 
     {
         ArgumentNullException.ThrowIfNull(joining);
         ArgumentNullException.ThrowIfNull(ways);
-        return new(joining.DelayS, joining.Inverted, joining.TrimDb, joining.RippleDb, joining.Curve, [.. ways.Select(w => new JoiningWay(w.LowPassOrder, w.HighPassOrder, w.DelayS, w.Inverted, w.TrimDb, w.RippleDb))], seat);
+        return new(
+            joining.DelayS,
+            joining.Inverted,
+            joining.TrimDb,
+            joining.RippleDb,
+            joining.Curve,
+            [.. ways.Select(w => new JoiningWay(w.LowPassOrder, w.HighPassOrder, w.DelayS, w.Inverted, w.TrimDb, w.RippleDb))],
+            seat
+        );
     }
 }

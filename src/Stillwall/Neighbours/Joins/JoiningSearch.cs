@@ -41,7 +41,11 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
                     var tried = delayed.With(inverted, trim);
 
                     // Between equals the least delay and trim.
-                    best = tried.Ripple < best.Ripple - 1e-9 || (tried.Ripple < best.Ripple + 1e-9 && Size(tried, crossoverHz, aroundS) < Size(best, crossoverHz, aroundS)) ? tried : best;
+                    best =
+                        tried.Ripple < best.Ripple - 1e-9
+                        || (tried.Ripple < best.Ripple + 1e-9 && Size(tried, crossoverHz, aroundS) < Size(best, crossoverHz, aroundS))
+                            ? tried
+                            : best;
                 }
             }
         }
@@ -73,16 +77,20 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
         return best;
     }
 
-    private static double Size(JoiningSetting setting, double crossoverHz, double aroundS) => Math.Abs((setting.Delay - aroundS) * crossoverHz) + (Math.Abs(setting.Trim) / 100);
+    private static double Size(JoiningSetting setting, double crossoverHz, double aroundS) =>
+        Math.Abs((setting.Delay - aroundS) * crossoverHz) + (Math.Abs(setting.Trim) / 100);
 
     // The band at one delay of the main speakers. Polarity and trim then scale the cabinet by a real factor g: |g c + m|² = g²|c|² + 2g Re(c m*) + |m|².
     private sealed class Delayed(JoiningPair[] band, double delay, int grouped)
     {
-        private readonly (double Cabinet, double Both, double MainSpeakers)[] powers = [.. band.Select(point =>
-        {
-            var both = point.Cabinet * Complex.Conjugate(Late(point, delay));
-            return (Square(point.Cabinet), 2 * both.Real, Square(point.MainSpeakers));
-        })];
+        private readonly (double Cabinet, double Both, double MainSpeakers)[] powers =
+        [
+            .. band.Select(point =>
+            {
+                var both = point.Cabinet * Complex.Conjugate(Late(point, delay));
+                return (Square(point.Cabinet), 2 * both.Real, Square(point.MainSpeakers));
+            }),
+        ];
 
         internal JoiningSetting With(bool inverted, double trim)
         {

@@ -18,7 +18,8 @@ public sealed record SeatJoining(
     [property: ComputedBy("joining-seat")] double TrimDb,
     [property: ComputedBy("joining-seat")] double RippleDb,
     [property: ComputedBy("joining-seat")] double MovedRippleDb,
-    [property: ComputedBy("joining-seat")] double FreeFieldRippleDb)
+    [property: ComputedBy("joining-seat")] double FreeFieldRippleDb
+)
 {
     /// <summary>How far the seat is moved to see what a setting is worth, m.</summary>
     public const double MovedM = 0.3;
@@ -33,8 +34,10 @@ public sealed record SeatJoining(
     /// <returns>The setting and what it is worth.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: small sources in the rigid room, strength falling with frequency so that each is flat in the half space; each main speaker half of the pair; powers averaged over a third-octave. Validity: as the room; speakers without directivity.
-    /// Source: pressures Kuttruff, Room Acoustics, chapter 3; measure and search are our choice. Accuracy: advice: real rooms differ by several decibels near their modes.
+    /// Model: small sources in the rigid room, strength falling with frequency so that each is flat in the half space; each main speaker half of the
+    /// pair; powers averaged over a third-octave. Validity: as the room; speakers without directivity.
+    /// Source: pressures Kuttruff, Room Acoustics, chapter 3; measure and search are our choice. Accuracy: advice: real rooms differ by several
+    /// decibels near their modes.
     /// </remarks>
     public static SeatJoining Of(JoiningInputs inputs, Joining freeField, RoomGeometry room, Air air, Place left, Place right)
     {
@@ -57,22 +60,40 @@ public sealed record SeatJoining(
 
     private static JoiningSearch At(JoiningInputs inputs, RoomGeometry room, Air air, Place left, Place right)
     {
-        var (cabinet, one, other) = (RoomModel.Of(room, air), RoomModel.Of(room with { Cabinet = left }, air), RoomModel.Of(room with { Cabinet = right }, air));
+        var (cabinet, one, other) = (
+            RoomModel.Of(room, air),
+            RoomModel.Of(room with { Cabinet = left }, air),
+            RoomModel.Of(room with { Cabinet = right }, air)
+        );
         return new(
-            [.. Joining.Points(inputs, 0.5, 2).Take(2 * Joining.PointsPerOctave).Select(point =>
-            {
-                var source = 1 / new Complex(0, point.FrequencyHz);
-                return new JoiningPair(
-                    point.FrequencyHz,
-                    cabinet.SeatPressurePa(point.FrequencyHz, point.Cabinet * source),
-                    one.SeatPressurePa(point.FrequencyHz, point.MainSpeakers * source / 2) + other.SeatPressurePa(point.FrequencyHz, point.MainSpeakers * source / 2));
-            })],
-            Joining.PointsPerOctave / 3);
+            [
+                .. Joining
+                    .Points(inputs, 0.5, 2)
+                    .Take(2 * Joining.PointsPerOctave)
+                    .Select(point =>
+                    {
+                        var source = 1 / new Complex(0, point.FrequencyHz);
+                        return new JoiningPair(
+                            point.FrequencyHz,
+                            cabinet.SeatPressurePa(point.FrequencyHz, point.Cabinet * source),
+                            one.SeatPressurePa(point.FrequencyHz, point.MainSpeakers * source / 2)
+                                + other.SeatPressurePa(point.FrequencyHz, point.MainSpeakers * source / 2)
+                        );
+                    }),
+            ],
+            Joining.PointsPerOctave / 3
+        );
     }
 
     private static IEnumerable<Place> Moved(RoomGeometry room)
     {
         (double X, double Y)[] ways = [(-MovedM, 0), (MovedM, 0), (0, -MovedM), (0, MovedM)];
-        return ways.Select(way => room.Seat with { XM = Math.Clamp(room.Seat.XM + way.X, 0, room.WidthM), YM = Math.Clamp(room.Seat.YM + way.Y, 0, room.LengthM) });
+        return ways.Select(way =>
+            room.Seat with
+            {
+                XM = Math.Clamp(room.Seat.XM + way.X, 0, room.WidthM),
+                YM = Math.Clamp(room.Seat.YM + way.Y, 0, room.LengthM),
+            }
+        );
     }
 }

@@ -3,8 +3,9 @@ using System.Numerics;
 namespace Stillwall.Neighbours.Rooms;
 
 /// <summary>
-/// The sum over all modes but the uniform one of ε ψ(source)²/|k_n² − k²|²: the mean over the room of the squared sum, since the modes are orthogonal and the mean of ε² ψ² is ε.
-/// Modes near the wave number are taken one by one, those above in powers of k²/k_n², and the rest by their mean density V k²/(2π²) (Kuttruff, Room Acoustics, chapter 3).
+/// The sum over all modes but the uniform one of ε ψ(source)²/|k_n² − k²|²: the mean over the room of the squared sum, since the modes are orthogonal
+/// and the mean of ε² ψ² is ε. Modes near the wave number are taken one by one, those above in powers of k²/k_n², and the rest by their mean density
+/// V k²/(2π²) (Kuttruff, Room Acoustics, chapter 3).
 /// </summary>
 internal sealed class MeanSum
 {
@@ -24,7 +25,10 @@ internal sealed class MeanSum
         fromWalls = [.. room.SizesM.Zip(room.Cabinet.CoordinatesM).Select(p => Math.Min(p.Second, p.First - p.Second))];
         alone = Math.Min(2.5 * highest, Reach(MostAlone));
         var together = Math.Max(alone, Math.Min(40, Reach(MostTogether)));
-        var (near, weights) = (new List<(double, double)>(), room.SizesM.Zip(room.Cabinet.CoordinatesM).Select(p => Weights(p.First, p.Second, together)).ToArray());
+        var (near, weights) = (
+            new List<(double, double)>(),
+            room.SizesM.Zip(room.Cabinet.CoordinatesM).Select(p => Weights(p.First, p.Second, together)).ToArray()
+        );
         var limit = together * together;
         for (var x = 0; x < weights[0].Length; x++)
         {
@@ -64,7 +68,8 @@ internal sealed class MeanSum
         return sum + moments[0] + (real * ((2 * moments[1]) + (real * ((3 * moments[2]) + (real * 4 * moments[3])))));
     }
 
-    // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse, JASA 27 (1955) 247, from memory).
+    // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse,
+    // JASA 27 (1955) 247, from memory).
     private double Images(double k)
     {
         var sum = 0.0;
@@ -113,6 +118,11 @@ internal sealed class MeanSum
     private static (double Squared, double Weight)[] Weights(double size, double source, double reach)
     {
         var count = (int)(reach * size / Math.PI) + 1;
-        return [.. Enumerable.Range(0, count).Select(i => (i * Math.PI / size * (i * Math.PI / size), (i == 0 ? 1 : 2) * Math.Pow(Math.Cos(i * Math.PI * source / size), 2)))];
+        return
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i => (i * Math.PI / size * (i * Math.PI / size), (i == 0 ? 1 : 2) * Math.Pow(Math.Cos(i * Math.PI * source / size), 2))),
+        ];
     }
 }

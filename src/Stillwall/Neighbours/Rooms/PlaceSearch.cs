@@ -73,11 +73,20 @@ public static class PlaceSearch
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     /// <remarks>
-    /// Model: a source that is flat in the half space, third-octaves from 20 Hz to the upper end, five frequencies each; seat over mean = 10 log10 Σ|p_seat|²/Σ mean|p|². Every place on the grid is tried.
-    /// Validity: a rigid rectangle; furniture and light walls move the nulls. Source: pressures <see cref="RoomModel"/>, Kuttruff, Room Acoustics, chapter 3; what is searched for, and how, is our choice.
+    /// Model: a source that is flat in the half space, third-octaves from 20 Hz to the upper end, five frequencies each; seat over mean = 10 log10
+    /// Σ|p_seat|²/Σ mean|p|². Every place on the grid is tried.
+    /// Validity: a rigid rectangle; furniture and light walls move the nulls. Source: pressures <see cref="RoomModel"/>, Kuttruff, Room Acoustics,
+    /// chapter 3; what is searched for, and how, is our choice.
     /// Accuracy: the grid's step; differences under 1 dB mean nothing in a real room.
     /// </remarks>
-    public static PlaceReport Of(RoomGeometry room, Air air, PlaceOptions options, int keptCount = 5, IProgress<double>? progress = null, CancellationToken stop = default)
+    public static PlaceReport Of(
+        RoomGeometry room,
+        Air air,
+        PlaceOptions options,
+        int keptCount = 5,
+        IProgress<double>? progress = null,
+        CancellationToken stop = default
+    )
     {
         ArgumentNullException.ThrowIfNull(room);
         ArgumentNullException.ThrowIfNull(air);
@@ -104,7 +113,12 @@ public static class PlaceSearch
         }
 
         var distinct = Distinct(tried, room);
-        return new(now, [.. distinct.OrderByDescending(choice => choice.SeatOverMeanDb).Take(keptCount)], [.. distinct.OrderBy(choice => choice.UnevennessDb).Take(keptCount)], tried.Count);
+        return new(
+            now,
+            [.. distinct.OrderByDescending(choice => choice.SeatOverMeanDb).Take(keptCount)],
+            [.. distinct.OrderBy(choice => choice.UnevennessDb).Take(keptCount)],
+            tried.Count
+        );
     }
 
     /// <summary>Judges the places of a room as they are.</summary>
@@ -124,12 +138,16 @@ public static class PlaceSearch
         return Judged(room, air, bands, Mean(room, air, bands));
     }
 
-    private static double[][] Bands(double highestHz) => [.. ThirdOctaves.Bands.Where(band => band.CentreHz < highestHz * 1.1).Select(band => ThirdOctaves.FrequenciesHz(band, PointsPerBand).ToArray())];
+    private static double[][] Bands(double highestHz) =>
+        [.. ThirdOctaves.Bands.Where(band => band.CentreHz < highestHz * 1.1).Select(band => ThirdOctaves.FrequenciesHz(band, PointsPerBand).ToArray())];
 
     // Mirror images sound alike; of those the one that moves things least.
-    private static List<PlaceChoice> Distinct(List<PlaceChoice> tried, RoomGeometry room) => [.. tried
-        .GroupBy(choice => (Math.Round(choice.SeatOverMeanDb, 6), Math.Round(choice.UnevennessDb, 6)))
-        .Select(alike => alike.MinBy(choice => choice.Cabinet.ApartM(room.Cabinet) + choice.Seat.ApartM(room.Seat))!)];
+    private static List<PlaceChoice> Distinct(List<PlaceChoice> tried, RoomGeometry room) =>
+        [
+            .. tried
+                .GroupBy(choice => (Math.Round(choice.SeatOverMeanDb, 6), Math.Round(choice.UnevennessDb, 6)))
+                .Select(alike => alike.MinBy(choice => choice.Cabinet.ApartM(room.Cabinet) + choice.Seat.ApartM(room.Seat))!),
+        ];
 
     private static PlaceChoice Judged(RoomGeometry room, Air air, double[][] bands, double mean)
     {

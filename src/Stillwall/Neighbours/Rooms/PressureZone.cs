@@ -14,8 +14,10 @@ public static class PressureZone
     /// <returns>Gain, dB; it rises by 12 dB for each octave down.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: p_room = ρc²U/(jωV), p_half = jωρU/(2πr): 20 log10[2πr c²/(ω²V)]. Validity: an airtight room with rigid walls, below its first mode; doors, windows and light walls take most of it.
-    /// Source: uniform mode of Kuttruff, Room Acoustics, chapter 3; half space Kinsler et al., chapter 7. Accuracy: exact for the model; a real room has gaps.
+    /// Model: p_room = ρc²U/(jωV), p_half = jωρU/(2πr): 20 log10[2πr c²/(ω²V)]. Validity: an airtight room with rigid walls, below its first mode;
+    /// doors, windows and light walls take most of it.
+    /// Source: uniform mode of Kuttruff, Room Acoustics, chapter 3; half space Kinsler et al., chapter 7. Accuracy: exact for the model; a real room
+    /// has gaps.
     /// </remarks>
     public static double GainDb(double frequencyHz, double volumeM3, double distanceM, Air air)
     {

@@ -9,10 +9,7 @@ namespace Stillwall.Neighbours.Rooms;
 /// <param name="FrequencyHz">Frequency, Hz.</param>
 /// <param name="SplDb">Sound pressure level, dB re 20 µPa.</param>
 /// <param name="PhaseDeg">Phase against the volume velocity, °.</param>
-public sealed record RoomPoint(
-    double FrequencyHz,
-    [property: ComputedBy("room-seat")] double SplDb,
-    [property: ComputedBy("room-seat")] double PhaseDeg);
+public sealed record RoomPoint(double FrequencyHz, [property: ComputedBy("room-seat")] double SplDb, [property: ComputedBy("room-seat")] double PhaseDeg);
 
 /// <summary>Curves, maps and levels drawn from a room.</summary>
 public static class RoomCurve
@@ -23,7 +20,8 @@ public static class RoomCurve
     /// <returns>The points in rising order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A volume velocity that is not above zero.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.
+    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the
+    /// Green's function in waveguide form.
     /// </remarks>
     public static IReadOnlyList<RoomPoint> Of(RoomModel room, double volumeVelocityM3S)
     {
@@ -51,7 +49,10 @@ public static class RoomCurve
     /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
     /// <returns>Level of the mean squared pressure, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: <see cref="RoomModel.MeanPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.005 dB of a plain sum over the modes.</remarks>
+    /// <remarks>
+    /// Model: <see cref="RoomModel.MeanPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.005 dB of a plain
+    /// sum over the modes.
+    /// </remarks>
     public static double MeanDb(RoomModel room, double frequencyHz, double volumeVelocityM3S)
     {
         ArgumentNullException.ThrowIfNull(room);
@@ -65,7 +66,10 @@ public static class RoomCurve
     /// <param name="volumeVelocityM3S">Volume velocity, above 0 m³/s rms.</param>
     /// <returns>Level, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.</remarks>
+    /// <remarks>
+    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the
+    /// Green's function in waveguide form.
+    /// </remarks>
     public static double SeatDb(RoomModel room, double frequencyHz, double volumeVelocityM3S)
     {
         ArgumentNullException.ThrowIfNull(room);
@@ -85,17 +89,34 @@ public static class RoomCurve
     /// <remarks>
     /// Model: <see cref="RoomModel.SeatPressurePa"/> with the seat moved. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there.
     /// </remarks>
-    public static IReadOnlyList<IReadOnlyList<double>> MapDb(RoomGeometry geometry, Air air, double frequencyHz, double volumeVelocityM3S, int across, int along)
+    public static IReadOnlyList<IReadOnlyList<double>> MapDb(
+        RoomGeometry geometry,
+        Air air,
+        double frequencyHz,
+        double volumeVelocityM3S,
+        int across,
+        int along
+    )
     {
         ArgumentNullException.ThrowIfNull(geometry);
         Require.Positive(volumeVelocityM3S);
         Require.Within(across, 1, 200, nameof(across));
         Require.Within(along, 1, 200, nameof(along));
-        return [.. Enumerable.Range(0, along).Select(row => Enumerable.Range(0, across).Select(column =>
-        {
-            var seat = new Place((column + 0.5) * geometry.WidthM / across, (row + 0.5) * geometry.LengthM / along, geometry.Seat.ZM);
-            return LevelDb(RoomModel.Of(geometry with { Seat = seat }, air).SeatPressurePa(frequencyHz, volumeVelocityM3S).Magnitude);
-        }).ToArray())];
+        return
+        [
+            .. Enumerable
+                .Range(0, along)
+                .Select(row =>
+                    Enumerable
+                        .Range(0, across)
+                        .Select(column =>
+                        {
+                            var seat = new Place((column + 0.5) * geometry.WidthM / across, (row + 0.5) * geometry.LengthM / along, geometry.Seat.ZM);
+                            return LevelDb(RoomModel.Of(geometry with { Seat = seat }, air).SeatPressurePa(frequencyHz, volumeVelocityM3S).Magnitude);
+                        })
+                        .ToArray()
+                ),
+        ];
     }
 
     /// <summary>How far the seat is above the half space at a distance, for the same source and frequency.</summary>
@@ -105,14 +126,21 @@ public static class RoomCurve
     /// <returns>Level at the seat less level in the half space, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: 20 log10 |p_seat|/|p_half|, p_half = jωρU/(2πr). Validity: rigid walls; real ones take a few decibel. Source: Kuttruff, Room Acoustics, chapter 3; half space Kinsler et al., chapter 7.
+    /// Model: 20 log10 |p_seat|/|p_half|, p_half = jωρU/(2πr). Validity: rigid walls; real ones take a few decibel. Source: Kuttruff, Room Acoustics,
+    /// chapter 3; half space Kinsler et al., chapter 7.
     /// Accuracy: 0.01 dB of the rigid room.
     /// </remarks>
     public static double SeatOverHalfSpaceDb(RoomModel? room, double frequencyHz, double distanceM)
     {
         Require.Positive(frequencyHz);
         Require.Positive(distanceM);
-        return room is null ? 0 : 20 * Math.Log10(room.SeatPressurePa(frequencyHz, Complex.One).Magnitude / FarField.HalfSpacePressurePa(Complex.One, frequencyHz, distanceM, room.Air).Magnitude);
+        return room is null
+            ? 0
+            : 20
+                * Math.Log10(
+                    room.SeatPressurePa(frequencyHz, Complex.One).Magnitude
+                        / FarField.HalfSpacePressurePa(Complex.One, frequencyHz, distanceM, room.Air).Magnitude
+                );
     }
 
     /// <summary>Greatest level at the seat from the greatest level in the half space.</summary>
@@ -124,7 +152,8 @@ public static class RoomCurve
     /// <returns>Level, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: half space + transfer − allowance. Validity: a linear loudspeaker. Source: transfer by <see cref="SeatOverHalfSpaceDb"/>; the allowance is our choice.
+    /// Model: half space + transfer − allowance. Validity: a linear loudspeaker. Source: transfer by <see cref="SeatOverHalfSpaceDb"/>; the allowance
+    /// is our choice.
     /// Accuracy: a real room is several decibel from the rigid one near its modes.
     /// </remarks>
     public static double MaxSplAtSeatDb(double halfSpaceDb, RoomModel room, double frequencyHz, double distanceM, double roomAllowanceDb)

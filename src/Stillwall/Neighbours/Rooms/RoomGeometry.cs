@@ -47,24 +47,33 @@ public sealed record RoomGeometry(double WidthM, double LengthM, double HeightM,
         }
 
         var decay = room.DecayTimeS!.Value;
-        return new(room.WidthM!.Value, room.LengthM!.Value, room.HeightM!.Value, decay, room.PressureDecayTimeS ?? decay, At(room.CabinetAtM!), At(room.SeatAtM!));
+        return new(
+            room.WidthM!.Value,
+            room.LengthM!.Value,
+            room.HeightM!.Value,
+            decay,
+            room.PressureDecayTimeS ?? decay,
+            At(room.CabinetAtM!),
+            At(room.SeatAtM!)
+        );
     }
 
     /// <summary>The first key of a stated room that is missing, or that puts a point outside the room.</summary>
     /// <param name="room">The stated room, or null.</param>
     /// <returns>The key in the project file; null where the room is complete.</returns>
     /// <remarks>Model: a check of what is stated. Validity: any room. Source: our choice. Accuracy: exact.</remarks>
-    public static string? Missing(Room? room) => room switch
-    {
-        null => "brief.room",
-        { WidthM: null } => "brief.room.width",
-        { LengthM: null } => "brief.room.length",
-        { HeightM: null } => "brief.room.height",
-        { DecayTimeS: null } => "brief.room.decay_time",
-        _ when !Inside(room, room.CabinetAtM) => "brief.room.cabinet_at",
-        _ when !Inside(room, room.SeatAtM) => "brief.room.seat_at",
-        _ => null,
-    };
+    public static string? Missing(Room? room) =>
+        room switch
+        {
+            null => "brief.room",
+            { WidthM: null } => "brief.room.width",
+            { LengthM: null } => "brief.room.length",
+            { HeightM: null } => "brief.room.height",
+            { DecayTimeS: null } => "brief.room.decay_time",
+            _ when !Inside(room, room.CabinetAtM) => "brief.room.cabinet_at",
+            _ when !Inside(room, room.SeatAtM) => "brief.room.seat_at",
+            _ => null,
+        };
 
     /// <summary>Throws unless the room has a size, decay times and both points within it.</summary>
     internal void Check()
@@ -87,7 +96,8 @@ public sealed record RoomGeometry(double WidthM, double LengthM, double HeightM,
         Require.Within(place.ZM, 0, HeightM, $"{name}.{nameof(place.ZM)}", "m");
     }
 
-    private static bool Inside(Room room, IReadOnlyList<double>? at) => at is { Count: 3 } && at[0] <= room.WidthM && at[1] <= room.LengthM && at[2] <= room.HeightM;
+    private static bool Inside(Room room, IReadOnlyList<double>? at) =>
+        at is { Count: 3 } && at[0] <= room.WidthM && at[1] <= room.LengthM && at[2] <= room.HeightM;
 
     private static Place At(IReadOnlyList<double> at) => new(at[0], at[1], at[2]);
 }

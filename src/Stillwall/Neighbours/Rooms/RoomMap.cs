@@ -22,7 +22,8 @@ public sealed record RoomMap(double FrequencyHz, RoomGeometry Room, IReadOnlyLis
     /// <returns>The map; cells are about square.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomCurve.MapDb"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there; a cell has the level of its middle.
+    /// Model: <see cref="RoomCurve.MapDb"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there; a cell has the
+    /// level of its middle.
     /// </remarks>
     public static RoomMap Of(RoomModel model, double frequencyHz, double volumeVelocityM3S, int cellsCount = 60)
     {
@@ -33,7 +34,11 @@ public sealed record RoomMap(double FrequencyHz, RoomGeometry Room, IReadOnlyLis
         var cell = Math.Max(room.WidthM, room.LengthM) / cellsCount;
         int Cells(double sizeM) => Math.Max(1, (int)Math.Round(sizeM / cell));
         return new(
-            frequencyHz, room, RoomCurve.MapDb(room, model.Air, frequencyHz, volumeVelocityM3S, Cells(room.WidthM), Cells(room.LengthM)),
-            RoomCurve.SeatDb(model, frequencyHz, volumeVelocityM3S), RoomCurve.MeanDb(model, frequencyHz, volumeVelocityM3S));
+            frequencyHz,
+            room,
+            RoomCurve.MapDb(room, model.Air, frequencyHz, volumeVelocityM3S, Cells(room.WidthM), Cells(room.LengthM)),
+            RoomCurve.SeatDb(model, frequencyHz, volumeVelocityM3S),
+            RoomCurve.MeanDb(model, frequencyHz, volumeVelocityM3S)
+        );
     }
 }

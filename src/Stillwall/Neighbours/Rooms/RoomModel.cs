@@ -42,7 +42,8 @@ public sealed class RoomModel
     /// <returns>The model.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A size, time or point outside its range.</exception>
     /// <remarks>
-    /// Model: sum over all modes cos·cos·cos of a rigid rectangle. Validity: walls much stiffer than air, one decay time for all modes; a real room's walls give way, mostly below 60 Hz.
+    /// Model: sum over all modes cos·cos·cos of a rigid rectangle. Validity: walls much stiffer than air, one decay time for all modes; a real room's
+    /// walls give way, mostly below 60 Hz.
     /// Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.
     /// </remarks>
     public static RoomModel Of(RoomGeometry geometry, Air air)
@@ -93,7 +94,9 @@ public sealed class RoomModel
     {
         Require.Within(frequencyHz, 0.1, highestHz, nameof(frequencyHz), "Hz");
         var omega = 2 * Math.PI * frequencyHz;
-        return (new Complex(omega, -Math.Log(1000) / Geometry.DecayTimeS) / Air.SpeedOfSoundMS,
-            new Complex(omega, -Math.Log(1000) / Geometry.PressureDecayTimeS) / Air.SpeedOfSoundMS);
+        return (
+            new Complex(omega, -Math.Log(1000) / Geometry.DecayTimeS) / Air.SpeedOfSoundMS,
+            new Complex(omega, -Math.Log(1000) / Geometry.PressureDecayTimeS) / Air.SpeedOfSoundMS
+        );
     }
 }

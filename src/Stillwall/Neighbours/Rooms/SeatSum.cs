@@ -12,7 +12,8 @@ internal sealed class SeatSum
     // A term that is smaller than e^-18 of its neighbours is left out.
     private const double FallOff = 18;
 
-    // Cone and seat count as at least this far apart, and a hundredth of a hall's mean side (our choice: the cone is no point), so that the sum is finite everywhere.
+    // Cone and seat count as at least this far apart, and a hundredth of a hall's mean side (our choice: the cone is no point), so that the sum is
+    // finite everywhere.
     private const double LeastSeparationM = 0.2;
     private const double LeastShare = 0.01;
 
@@ -33,15 +34,35 @@ internal sealed class SeatSum
         var axis = Enumerable.Range(0, 3).MaxBy(i => Math.Abs(source[i] - seat[i]));
         var (second, third) = ((axis + 1) % 3, (axis + 2) % 3);
         size = sizes[axis];
-        (near, far) = Apart(Math.Min(source[axis], seat[axis]), Math.Max(source[axis], seat[axis]), size, Math.Max(LeastSeparationM, LeastShare * Math.Cbrt(room.VolumeM3)));
+        (near, far) = Apart(
+            Math.Min(source[axis], seat[axis]),
+            Math.Max(source[axis], seat[axis]),
+            size,
+            Math.Max(LeastSeparationM, LeastShare * Math.Cbrt(room.VolumeM3))
+        );
 
         reach = FallOff / (far - near) * (FallOff / (far - near));
         var limit = (highest * highest) + reach;
         var alone = 2 * highest * highest;
-        terms = [.. Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], 0, Math.Min(limit, alone)).OrderBy(term => term.Squared)];
+        terms =
+        [
+            .. Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], 0, Math.Min(limit, alone))
+                .OrderBy(term => term.Squared),
+        ];
         nodes = [.. Enumerable.Range(0, Nodes).Select(i => highest * highest / 2 * (1 - Math.Cos(Math.PI * (i + 0.5) / Nodes)))];
         tails = new double[Nodes];
-        foreach (var (squared, weight) in Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], Math.Min(limit, alone), limit))
+        foreach (
+            var (squared, weight) in Transverse(
+                sizes[second],
+                source[second],
+                seat[second],
+                sizes[third],
+                source[third],
+                seat[third],
+                Math.Min(limit, alone),
+                limit
+            )
+        )
         {
             for (var i = 0; i < Nodes; i++)
             {
@@ -80,7 +101,16 @@ internal sealed class SeatSum
         return (near - (missing / 2) + shift, far + (missing / 2) + shift);
     }
 
-    private static IEnumerable<(double Squared, double Weight)> Transverse(double sizeA, double sourceA, double seatA, double sizeB, double sourceB, double seatB, double from, double to)
+    private static IEnumerable<(double Squared, double Weight)> Transverse(
+        double sizeA,
+        double sourceA,
+        double seatA,
+        double sizeB,
+        double sourceB,
+        double seatB,
+        double from,
+        double to
+    )
     {
         for (var a = 0; Square(a, sizeA) < to; a++)
         {
@@ -104,11 +134,15 @@ internal sealed class SeatSum
 
     // The closed sum over L; written in falling exponentials, which cannot overflow.
     private Complex Closed(Complex gamma) =>
-        Complex.Exp(-gamma * (far - near)) * (1 + Complex.Exp(-2 * gamma * near)) * (1 + Complex.Exp(-2 * gamma * (size - far)))
+        Complex.Exp(-gamma * (far - near))
+        * (1 + Complex.Exp(-2 * gamma * near))
+        * (1 + Complex.Exp(-2 * gamma * (size - far)))
         / (2 * gamma * (1 - Complex.Exp(-2 * gamma * size)));
 
     private double Closed(double gamma) =>
-        Math.Exp(-gamma * (far - near)) * (1 + Math.Exp(-2 * gamma * near)) * (1 + Math.Exp(-2 * gamma * (size - far)))
+        Math.Exp(-gamma * (far - near))
+        * (1 + Math.Exp(-2 * gamma * near))
+        * (1 + Math.Exp(-2 * gamma * (size - far)))
         / (2 * gamma * (1 - Math.Exp(-2 * gamma * size)));
 
     private Complex Tail(Complex kSquared)

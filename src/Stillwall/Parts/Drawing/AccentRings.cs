@@ -21,12 +21,17 @@ internal static class AccentRings
         return [.. Enumerable.Range(0, accents.Rings).Select(i => unit * distances.Take(i + 1).Sum() + i * BuildUp.AccentWidth)];
     }
 
-    /// <summary>A ring, open in the middle of its lower side so that it springs into its groove; one that has to be split for the printer needs no gap.</summary>
+    /// <summary>
+    /// A ring, open in the middle of its lower side so that it springs into its groove; one that has to be split for the printer needs no gap.
+    /// </summary>
     internal static Solid Draw(CabinetSizes sizes, Printer? printer)
     {
         var ring = SleeveDrawing.Ring(sizes, 0, sizes.OuterSkin / 2);
         var gap = Region.RoundedRectangle((sizes.Width - sizes.AccentGap) / 2, -1, (sizes.Width + sizes.AccentGap) / 2, sizes.OuterSkin, 0);
-        var isSplit = printer is not null && PrinterFit.SpaceMm(printer) is { } space && PrinterFit.Pieces([sizes.Width, sizes.Height, BuildUp.AccentRingWidth], space) != (1, 1, 1);
+        var isSplit =
+            printer is not null
+            && PrinterFit.SpaceMm(printer) is { } space
+            && PrinterFit.Pieces([sizes.Width, sizes.Height, BuildUp.AccentRingWidth], space) != (1, 1, 1);
         return Solid.Empty.Add(isSplit ? ring : ring.Cut(gap), 0, BuildUp.AccentRingWidth);
     }
 }

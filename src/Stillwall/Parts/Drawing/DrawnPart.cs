@@ -16,7 +16,8 @@ public sealed record DrawnPart(string Name, Solid Solid, Placement? Place);
 internal sealed record Blank(Solid Solid, Mark Mark)
 {
     /// <summary>A part that is named on top, where a face is free.</summary>
-    internal static Blank NamedOnTop(Solid solid, Region face, double top) => new(solid, (piece, words, within) => Naming.OnTop(piece, words, face.Intersect(within), top));
+    internal static Blank NamedOnTop(Solid solid, Region face, double top) =>
+        new(solid, (piece, words, within) => Naming.OnTop(piece, words, face.Intersect(within), top));
 
     /// <summary>A part that has no room for a name.</summary>
     internal static Blank Nameless(Solid solid) => new(solid, (piece, _, _) => piece);

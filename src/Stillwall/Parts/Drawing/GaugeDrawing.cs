@@ -6,7 +6,13 @@ namespace Stillwall.Parts.Drawing;
 /// <summary>What is printed before and beside the cabinet: mould, coupon, strip, gauges.</summary>
 internal static class GaugeDrawing
 {
-    private const double StripLength = 100, StripWidth = 20, StripThickness = 4, Peg = 10, PegHeight = 12, PegLead = 20, PegCorner = 2;
+    private const double StripLength = 100,
+        StripWidth = 20,
+        StripThickness = 4,
+        Peg = 10,
+        PegHeight = 12,
+        PegLead = 20,
+        PegCorner = 2;
 
     /// <summary>Volume of the strip, m³: less five holes, their clearance 0.1 to 0.5 mm.</summary>
     internal static double StripM3 => (StripLength * StripWidth - Enumerable.Range(1, 5).Sum(i => (Peg + 0.2 * i) * (Peg + 0.2 * i))) * StripThickness * 1e-9;
@@ -34,17 +40,29 @@ internal static class GaugeDrawing
     internal static Blank Strip()
     {
         var strip = Region.RoundedRectangle(0, 0, StripLength, StripWidth, 0);
-        var holes = Region.JoinAll(Enumerable.Range(1, 5).Select(i =>
-        {
-            var (x, half) = (StripLength * (i - 0.5) / 5, Peg / 2 + 0.1 * i);
-            return Region.RoundedRectangle(x - half, StripWidth / 2 - half, x + half, StripWidth / 2 + half, 0);
-        }));
+        var holes = Region.JoinAll(
+            Enumerable
+                .Range(1, 5)
+                .Select(i =>
+                {
+                    var (x, half) = (StripLength * (i - 0.5) / 5, Peg / 2 + 0.1 * i);
+                    return Region.RoundedRectangle(x - half, StripWidth / 2 - half, x + half, StripWidth / 2 + half, 0);
+                })
+        );
         return Blank.NamedOnTop(Solid.Empty.Add(strip.Cut(holes), 0, StripThickness), strip.Cut(holes), StripThickness);
     }
 
     /// <summary>The peg that goes with the strip: 10 mm square, on a wider foot to hold it by.</summary>
-    internal static Blank PegOf() => Blank.Nameless(Solid.Empty.Add(Region.RoundedRectangle(0, 0, PegLead, PegLead, PegCorner), 0, StripThickness)
-        .Add(Region.RoundedRectangle((PegLead - Peg) / 2, (PegLead - Peg) / 2, (PegLead + Peg) / 2, (PegLead + Peg) / 2, 0), StripThickness, StripThickness + PegHeight));
+    internal static Blank PegOf() =>
+        Blank.Nameless(
+            Solid
+                .Empty.Add(Region.RoundedRectangle(0, 0, PegLead, PegLead, PegCorner), 0, StripThickness)
+                .Add(
+                    Region.RoundedRectangle((PegLead - Peg) / 2, (PegLead - Peg) / 2, (PegLead + Peg) / 2, (PegLead + Peg) / 2, 0),
+                    StripThickness,
+                    StripThickness + PegHeight
+                )
+        );
 
     /// <summary>A gauge that keeps the skins apart until the first lift has set; it hangs over the rear ends by its head.</summary>
     internal static Blank Spacer(CabinetSizes sizes)

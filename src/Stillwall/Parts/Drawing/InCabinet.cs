@@ -9,7 +9,10 @@ public static class InCabinet
     /// <param name="part">The part.</param>
     /// <returns>Its slabs along the depth, mm; null for one that has no place or does not lie along the depth.</returns>
     /// <exception cref="ArgumentNullException">No part.</exception>
-    /// <remarks>Model: quarter turns and a shift. Validity: parts printed along the depth, front or rear end down. Source: geometry. Accuracy: exact on the 1 µm grid.</remarks>
+    /// <remarks>
+    /// Model: quarter turns and a shift. Validity: parts printed along the depth, front or rear end down. Source: geometry. Accuracy: exact on the 1
+    /// µm grid.
+    /// </remarks>
     public static Solid? Of(DrawnPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
@@ -27,11 +30,14 @@ public static class InCabinet
         }
 
         var (left, bottom, front) = (origin.X / 1000.0, origin.Z / 1000.0, origin.Y / 1000.0);
-        return part.Solid.Layers.Aggregate(Solid.Empty, (solid, slab) =>
-        {
-            var region = (right == 1 ? slab.Lower : slab.Lower.Mirrored(0)).Moved(left, bottom);
-            var (a, b) = (front + deep * slab.BottomMm, front + deep * slab.TopMm);
-            return solid.Add(region, Math.Min(a, b), Math.Max(a, b));
-        });
+        return part.Solid.Layers.Aggregate(
+            Solid.Empty,
+            (solid, slab) =>
+            {
+                var region = (right == 1 ? slab.Lower : slab.Lower.Mirrored(0)).Moved(left, bottom);
+                var (a, b) = (front + deep * slab.BottomMm, front + deep * slab.TopMm);
+                return solid.Add(region, Math.Min(a, b), Math.Max(a, b));
+            }
+        );
     }
 }

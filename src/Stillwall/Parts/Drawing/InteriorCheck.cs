@@ -28,14 +28,20 @@ public static class InteriorCheck
     /// <returns>What collides; empty where nothing does.</returns>
     /// <exception cref="ArgumentNullException">No job or no parts.</exception>
     /// <remarks>
-    /// Model: regions of slabs at the same depth; the driver, as deep in the front as its recess, with its flange where it is sunk, else as a cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.
-    /// Validity: parts printed along the depth; ports are not placed and not looked at. Source: geometry; shape of the driver and depth of the terminal are our choice. Accuracy: 0.1 mm².
+    /// Model: regions of slabs at the same depth; the driver, as deep in the front as its recess, with its flange where it is sunk, else as a
+    /// cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.
+    /// Validity: parts printed along the depth; ports are not placed and not looked at. Source: geometry; shape of the driver and depth of the
+    /// terminal are our choice. Accuracy: 0.1 mm².
     /// </remarks>
     public static IReadOnlyList<Collision> Of(PartDrawingJob job, IReadOnlyList<DrawnPart> parts)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(parts);
-        var placed = parts.Select(p => (p.Name, Solid: InCabinet.Of(p))).Where(p => p.Solid is not null && !p.Name.StartsWith("trim", StringComparison.Ordinal)).Select(p => (p.Name, Solid: p.Solid!)).ToList();
+        var placed = parts
+            .Select(p => (p.Name, Solid: InCabinet.Of(p)))
+            .Where(p => p.Solid is not null && !p.Name.StartsWith("trim", StringComparison.Ordinal))
+            .Select(p => (p.Name, Solid: p.Solid!))
+            .ToList();
         var things = placed.Concat(Bodies(job)).ToList();
         var collisions = new List<Collision>();
         for (var i = 0; i < things.Count; i++)
@@ -82,8 +88,16 @@ public static class InteriorCheck
     }
 
     private static bool MayTouch(Solid one, Solid other) =>
-        one.AddedHeights is { } h && other.AddedHeights is { } k && h.Bottom < k.Top && k.Bottom < h.Top
-        && one.AddedExtent is { } e && other.AddedExtent is { } f && e.Left < f.Right && f.Left < e.Right && e.Bottom < f.Top && f.Bottom < e.Top;
+        one.AddedHeights is { } h
+        && other.AddedHeights is { } k
+        && h.Bottom < k.Top
+        && k.Bottom < h.Top
+        && one.AddedExtent is { } e
+        && other.AddedExtent is { } f
+        && e.Left < f.Right
+        && f.Left < e.Right
+        && e.Bottom < f.Top
+        && f.Bottom < e.Top;
 
     private static IEnumerable<(string, Solid)> Bodies(PartDrawingJob job)
     {
@@ -93,14 +107,22 @@ public static class InteriorCheck
             foreach (var (x, z) in PlateLayout.DriverCentres(s))
             {
                 var (body, magnet) = (Region.Disc(x, z, cutout * 1e3 - 0.1), Region.Disc(x, z, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 1e3 - 0.1));
-                yield return ("driver", Solid.Empty.Add(Region.Disc(x, z, s.Flange), s.Sunk - (sheet.FlangeThicknessM ?? 0) * 1e3, s.Sunk)
-                    .Add(body, s.Sunk, s.Sunk + depth * 500).Add(magnet, s.Sunk + depth * 500, s.Sunk + depth * 1e3));
+                yield return (
+                    "driver",
+                    Solid
+                        .Empty.Add(Region.Disc(x, z, s.Flange), s.Sunk - (sheet.FlangeThicknessM ?? 0) * 1e3, s.Sunk)
+                        .Add(body, s.Sunk, s.Sunk + depth * 500)
+                        .Add(magnet, s.Sunk + depth * 500, s.Sunk + depth * 1e3)
+                );
             }
         }
 
         if (job.Geometry.Rear.Layout.Openings is [{ DiameterMm: > 0 } terminal])
         {
-            yield return ("terminal", Solid.Empty.Add((terminal with { DiameterMm = terminal.DiameterMm - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth));
+            yield return (
+                "terminal",
+                Solid.Empty.Add((terminal with { DiameterMm = terminal.DiameterMm - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth)
+            );
         }
     }
 
@@ -110,7 +132,12 @@ public static class InteriorCheck
         var s = job.Sizes;
         var window = CabinetGeometry.BraceFrames(s).Window.ToRegion();
         var magnets = job.Sheet is { DepthM: { } depth } sheet
-            ? SleeveDrawing.BracesAt(job.Geometry).Where(at => s.Wall + at < s.Sunk + depth * 1e3).Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0)).ToList() : [];
+            ? SleeveDrawing
+                .BracesAt(job.Geometry)
+                .Where(at => s.Wall + at < s.Sunk + depth * 1e3)
+                .Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0))
+                .ToList()
+            : [];
         foreach (var (at, magnet) in magnets)
         {
             var free = window.Cut(Region.JoinAll(PlateLayout.DriverCentres(s).Select(c => Region.Disc(c.X, c.Z, magnet * 1e3))));

@@ -8,7 +8,8 @@ internal static class Naming
     /// <summary>Height of the smallest letters that print, mm.</summary>
     internal const double LeastHeight = 4;
 
-    private const double Clear = 1.5, Step = 4;
+    private const double Clear = 1.5,
+        Step = 4;
 
     /// <summary>Cuts a name into the top of a part: in the largest letters, at the first place from below, that lie wholly on a face.</summary>
     /// <returns>The part with its name, or as it was where nothing fits.</returns>
@@ -51,7 +52,9 @@ internal static class Naming
         for (var i = 0; i < rows; i++)
         {
             var cut = text.Across(low + (i + 0.5) * step);
-            var boxes = Region.JoinAll(cut.Select(e => Region.RoundedRectangle(middleX + width / 2 - e.To, faceY - Lettering.Depth, middleX + width / 2 - e.From, faceY + 0.1, 0)));
+            var boxes = Region.JoinAll(
+                cut.Select(e => Region.RoundedRectangle(middleX + width / 2 - e.To, faceY - Lettering.Depth, middleX + width / 2 - e.From, faceY + 0.1, 0))
+            );
             solid = solid.Cut(boxes, foot + low + i * step, foot + low + (i + 1) * step);
         }
 

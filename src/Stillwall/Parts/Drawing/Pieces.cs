@@ -5,19 +5,24 @@ namespace Stillwall.Parts.Drawing;
 
 /// <summary>Splits what is too large for the printer into pieces that key into one another.</summary>
 /// <remarks>
-/// Level cuts step up and down from quarter to quarter of the part; upright cuts step to and fro, in tall parts from height to height, in flat ones along the cut.
-/// A cut that would leave loose bits is moved. Source: our choice.
+/// Level cuts step up and down from quarter to quarter of the part; upright cuts step to and fro, in tall parts from height to height, in flat ones
+/// along the cut. A cut that would leave loose bits is moved. Source: our choice.
 /// </remarks>
 internal static class Pieces
 {
-    private const double Far = 10_000, Tall = 60, ToothLength = 30, Shift = 7;
+    private const double Far = 10_000,
+        Tall = 60,
+        ToothLength = 30,
+        Shift = 7;
 
     // What a flank of a tooth gives way on the second piece, so that the pieces go together, mm.
     private const double FlankGap = 0.2;
 
     private const int MostShifts = 5;
 
-    /// <summary>The pieces of a part, named and marked, of which an opening leaves something; the part itself where it fits, or where no printer is stated.</summary>
+    /// <summary>
+    /// The pieces of a part, named and marked, of which an opening leaves something; the part itself where it fits, or where no printer is stated.
+    /// </summary>
     internal static IReadOnlyList<DrawnPart> Of(string name, Blank blank, Placement? place, Printer? printer)
     {
         var cut = new[] { new Piece(blank.Solid, Everywhere, 0) };
@@ -25,15 +30,33 @@ internal static class Pieces
         {
             var size = SizeOf(blank.Solid);
             var (nx, ny, nz) = PrinterFit.Pieces([size.X.Length, size.Y.Length, size.Z.Length], space);
-            cut = [.. cut.SelectMany(p => Level(p, nz, size)).SelectMany(p => Upright(p, nx, size, false)).SelectMany(p => Upright(p, ny, size, true)).Where(p => nx * ny * nz == 1 || p.Solid.FootMm is not null).Select(OnBed)];
+            cut =
+            [
+                .. cut.SelectMany(p => Level(p, nz, size))
+                    .SelectMany(p => Upright(p, nx, size, false))
+                    .SelectMany(p => Upright(p, ny, size, true))
+                    .Where(p => nx * ny * nz == 1 || p.Solid.FootMm is not null)
+                    .Select(OnBed),
+            ];
         }
 
-        return [.. cut.Select((p, i) =>
-        {
-            var numbered = PartList.Numbered(name, i + 1, cut.Length);
-            var marked = blank.Mark(p.Solid, cut.Length == 1 ? name.Split(" of ")[0] : i == cut.Length - 1 ? name : FormattableString.Invariant($"{i + 1}/{cut.Length}"), p.Within);
-            return new DrawnPart(numbered, marked, place?.ShiftedFirst(0, 0, p.Foot));
-        })];
+        return
+        [
+            .. cut.Select(
+                (p, i) =>
+                {
+                    var numbered = PartList.Numbered(name, i + 1, cut.Length);
+                    var marked = blank.Mark(
+                        p.Solid,
+                        cut.Length == 1 ? name.Split(" of ")[0]
+                            : i == cut.Length - 1 ? name
+                            : FormattableString.Invariant($"{i + 1}/{cut.Length}"),
+                        p.Within
+                    );
+                    return new DrawnPart(numbered, marked, place?.ShiftedFirst(0, 0, p.Foot));
+                }
+            ),
+        ];
     }
 
     private static readonly Region Everywhere = Region.RoundedRectangle(-Far, -Far, Far, Far, 0);
@@ -56,18 +79,25 @@ internal static class Pieces
     private static IEnumerable<Piece> Level(Piece whole, int count, (Span X, Span Y, Span Z) size)
     {
         var (x, y) = (size.X.Middle, size.Y.Middle);
-        Region Quarters(double gap) => Region.JoinAll([Region.RoundedRectangle(-Far, -Far, x - gap, y - gap, 0), Region.RoundedRectangle(x + gap, y + gap, Far, Far, 0)]);
+        Region Quarters(double gap) =>
+            Region.JoinAll([Region.RoundedRectangle(-Far, -Far, x - gap, y - gap, 0), Region.RoundedRectangle(x + gap, y + gap, Far, Far, 0)]);
         var (tooth, loose) = (Quarters(0), Region.RoundedRectangle(-Far, -Far, Far, Far, 0).Cut(Quarters(-FlankGap)));
         var rest = whole.Solid;
         for (var i = 1; i < count; i++)
         {
             var at = size.Z.From + size.Z.Length * i / count;
             var (low, high) = (at - PrinterFit.Tooth, at + PrinterFit.Tooth);
-            yield return whole with { Solid = rest.Between(-Far, high).Within(tooth, low, high) };
+            yield return whole with
+            {
+                Solid = rest.Between(-Far, high).Within(tooth, low, high),
+            };
             rest = rest.Between(low, Far).Within(loose, low, high);
         }
 
-        yield return whole with { Solid = rest };
+        yield return whole with
+        {
+            Solid = rest,
+        };
     }
 
     // A piece of a quarter may begin at the height of a tooth: what was added there may be cut away, so the drawn slabs tell.
@@ -115,8 +145,18 @@ internal static class Pieces
         {
             var side = Side(at, alongX, ToothLength);
             var gap = FlankGap;
-            return (whole with { Solid = whole.Solid.Within(side), Within = whole.Within.Intersect(side) },
-                whole with { Solid = whole.Solid.Within(Everywhere.Cut(side.Offset(gap))), Within = whole.Within.Cut(side.Offset(gap)) });
+            return (
+                whole with
+                {
+                    Solid = whole.Solid.Within(side),
+                    Within = whole.Within.Intersect(side),
+                },
+                whole with
+                {
+                    Solid = whole.Solid.Within(Everywhere.Cut(side.Offset(gap))),
+                    Within = whole.Within.Cut(side.Offset(gap)),
+                }
+            );
         }
 
         var (lesser, greater) = (whole.Solid, whole.Solid);

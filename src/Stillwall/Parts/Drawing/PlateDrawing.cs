@@ -11,7 +11,10 @@ internal static class PlateDrawing
     {
         var (s, layout) = (job.Sizes, job.Geometry.Front.Layout);
         var plate = Outer(job, layout, FrontTongue(s).Cut(Discs(layout.Bosses.Select(b => b.Grown(BuildUp.TongueGap)))), job.Turned);
-        return plate with { Solid = plate.Solid.Cut(job.Turned(Discs(layout.Recesses)), 0, s.Sunk).Cut(job.Turned(Discs(layout.Pilots)), 0, job.Geometry.PilotDepth) };
+        return plate with
+        {
+            Solid = plate.Solid.Cut(job.Turned(Discs(layout.Recesses)), 0, s.Sunk).Cut(job.Turned(Discs(layout.Pilots)), 0, job.Geometry.PilotDepth),
+        };
     }
 
     /// <summary>The rear's outer plate: terminal, pour opening, vents, openings for drying, collar, posts, tongue.</summary>
@@ -62,7 +65,8 @@ internal static class PlateDrawing
         }
 
         var standing = Region.JoinAll([Discs(layout.Standing).Intersect(cavity), Discs(layout.Posts)]);
-        solid = solid.Add(turn(standing), s.OuterSkin, s.OuterSkin + s.Core)
+        solid = solid
+            .Add(turn(standing), s.OuterSkin, s.OuterSkin + s.Core)
             .Add(turn(tongue), s.OuterSkin, s.OuterSkin + BuildUp.TongueHeight)
             .Cut(turn(openings), 0, s.OuterSkin + s.Core)
             .Cut(turn(Discs(layout.OuterOnly)), 0, s.OuterSkin);
@@ -76,7 +80,11 @@ internal static class PlateDrawing
         var s = job.Sizes;
         var (plate, openings) = (s.Outline.Inset(s.OuterSkin + s.Core).ToRegion(), turn(Discs(layout.Openings)));
         var solid = Tongued(Solid.Empty.Add(plate, 0, s.InnerSkin), s, s.InnerSkin, openings).Cut(openings, 0, s.InnerSkin);
-        return Blank.NamedOnTop(solid, plate.Cut(openings).Cut(SleeveDrawing.Ring(s, s.OuterSkin + s.Core, s.Wall + s.JointClearance + BuildUp.TongueThickness)), s.InnerSkin);
+        return Blank.NamedOnTop(
+            solid,
+            plate.Cut(openings).Cut(SleeveDrawing.Ring(s, s.OuterSkin + s.Core, s.Wall + s.JointClearance + BuildUp.TongueThickness)),
+            s.InnerSkin
+        );
     }
 
     private static Solid Tongued(Solid solid, CabinetSizes sizes, double from, Region openings) =>
@@ -86,7 +94,10 @@ internal static class PlateDrawing
     {
         var from = sizes.Wall + sizes.JointClearance;
         var (x, z, half) = (sizes.Width / 2, sizes.Height / 2, BuildUp.InnerTongue / 2);
-        var cross = Region.JoinAll([Region.RoundedRectangle(x - half, 0, x + half, sizes.Height, 0), Region.RoundedRectangle(0, z - half, sizes.Width, z + half, 0)]);
+        var cross = Region.JoinAll([
+            Region.RoundedRectangle(x - half, 0, x + half, sizes.Height, 0),
+            Region.RoundedRectangle(0, z - half, sizes.Width, z + half, 0),
+        ]);
         return SleeveDrawing.Ring(sizes, from, from + BuildUp.TongueThickness).Intersect(cross);
     }
 

@@ -6,7 +6,9 @@ namespace Stillwall.Parts.Drawing;
 /// <summary>The sleeves, printed standing on their front ends.</summary>
 internal static class SleeveDrawing
 {
-    private const double LetterHeight = 8, LettersFromTop = 4, NumberHeight = 5;
+    private const double LetterHeight = 8,
+        LettersFromTop = 4,
+        NumberHeight = 5;
 
     // Strips that pieces are cut with are a little wider than they, mm.
     private const double Spare = 0.4;
@@ -55,7 +57,9 @@ internal static class SleeveDrawing
     {
         var (s, top) = (job.Sizes, piece.AddedHeights!.Value.Top);
         var whole = words.Any(char.IsLetter);
-        var (x, room) = whole ? (s.Width / 2, s.Width - 2 * Math.Max(s.Radius, s.Wall)) : (s.Width / 2 + job.Geometry.Sleeve.StrutPitch / 4, job.Geometry.Sleeve.StrutPitch / 2);
+        var (x, room) = whole
+            ? (s.Width / 2, s.Width - 2 * Math.Max(s.Radius, s.Wall))
+            : (s.Width / 2 + job.Geometry.Sleeve.StrutPitch / 4, job.Geometry.Sleeve.StrutPitch / 2);
         return Naming.OnUprightFace(piece, words, x, face, top - fromTop - height, whole ? height : Math.Min(height, NumberHeight), room, job.LayerMm);
     }
 
@@ -64,8 +68,12 @@ internal static class SleeveDrawing
         var (s, pen) = (job.Sizes, SleeveSection.Pen(job.Sizes));
         var places = SleeveSection.StrutPlaces(s).Places;
         var slope = Slopes.Of(
-            Region.JoinAll(drawn.Struts), Region.JoinAll(narrower.Struts),
-            reach => pen.Reach(places, Math.Max(s.Web, BuildUp.HeadWidth) + Spare, reach, onOuter: true), SleeveSection.StrutSteps(s), job.LayerMm);
+            Region.JoinAll(drawn.Struts),
+            Region.JoinAll(narrower.Struts),
+            reach => pen.Reach(places, Math.Max(s.Web, BuildUp.HeadWidth) + Spare, reach, onOuter: true),
+            SleeveSection.StrutSteps(s),
+            job.LayerMm
+        );
 
         // Heights from the bed: the foot stands behind the front core zone, through which its slope climbs.
         return job.Geometry.Struts.SolidLengths().Aggregate(solid, (d, length) => slope.On(d, length.From, s.Core + length.To));
@@ -78,9 +86,16 @@ internal static class SleeveDrawing
         var first = inside - 2 * end < 0.001 ? inside : end;
         var (pen, height) = (SleeveSection.Pen(s), BuildUp.KeyHeightIn(s.Core));
         var apex = (BuildUp.KeyFoot - 2 * SleeveSection.SlopeHair) * height / (BuildUp.KeyHead - BuildUp.KeyFoot);
-        Slope Of(Func<SleeveSection, IEnumerable<Region>> keys, bool atEnds) => Slopes.Of(
-            Region.JoinAll(keys(drawn)), Region.JoinAll(keys(narrower)),
-            reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter), [height], job.LayerMm, apex, KeyGrid.Of(s.Core).Across);
+        Slope Of(Func<SleeveSection, IEnumerable<Region>> keys, bool atEnds) =>
+            Slopes.Of(
+                Region.JoinAll(keys(drawn)),
+                Region.JoinAll(keys(narrower)),
+                reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter),
+                [height],
+                job.LayerMm,
+                apex,
+                KeyGrid.Of(s.Core).Across
+            );
         var (few, many) = (Of(d => onOuter ? d.OuterKeys : d.InnerKeys, false), Of(d => onOuter ? d.OuterEndKeys : d.InnerEndKeys, true));
 
         // The inner sleeve's first keys stand on the bed.
@@ -97,10 +112,20 @@ internal static class SleeveDrawing
         CrossHole Hole(PathPlace at, double height)
         {
             var (outX, outY) = (at.AlongY, -at.AlongX);
-            return new CrossHole(at.X - inwards * outX, at.Y - inwards * outY, height, Math.Atan2(outY, outX) * 180 / Math.PI, s.InnerSkin + 2 * past, holes.DiameterMm);
+            return new CrossHole(
+                at.X - inwards * outX,
+                at.Y - inwards * outY,
+                height,
+                Math.Atan2(outY, outX) * 180 / Math.PI,
+                s.InnerSkin + 2 * past,
+                holes.DiameterMm
+            );
         }
 
-        return holes.HeightsMm.SelectMany(height => holes.Rows.SelectMany(at => Hole(at, height).ToSolid(job.LayerMm).Layers).GroupBy(step => (step.BottomMm, step.TopMm)))
+        return holes
+            .HeightsMm.SelectMany(height =>
+                holes.Rows.SelectMany(at => Hole(at, height).ToSolid(job.LayerMm).Layers).GroupBy(step => (step.BottomMm, step.TopMm))
+            )
             .Aggregate(solid, (drawn, step) => drawn.Cut(Region.Apart(step.Select(l => l.Lower)), step.Key.BottomMm, step.Key.TopMm));
     }
 
@@ -111,9 +136,10 @@ internal static class SleeveDrawing
         var frame = s.Outline.Inset(s.Wall);
         var (across, up) = (frame.Width / 4, frame.Height / 4);
         var (x, z) = (s.Width / 2, s.Height / 2);
-        Region Strip(double at, bool upright) => upright
-            ? Region.RoundedRectangle(at - BuildUp.SeatWidth / 2, 0, at + BuildUp.SeatWidth / 2, s.Height, 0)
-            : Region.RoundedRectangle(0, at - BuildUp.SeatWidth / 2, s.Width, at + BuildUp.SeatWidth / 2, 0);
+        Region Strip(double at, bool upright) =>
+            upright
+                ? Region.RoundedRectangle(at - BuildUp.SeatWidth / 2, 0, at + BuildUp.SeatWidth / 2, s.Height, 0)
+                : Region.RoundedRectangle(0, at - BuildUp.SeatWidth / 2, s.Width, at + BuildUp.SeatWidth / 2, 0);
         var strips = Region.JoinAll([Strip(x - across, true), Strip(x + across, true), Strip(z - up, false), Strip(z + up, false)]);
         var seats = Ring(s, s.Wall, s.Wall + BuildUp.SeatDepth).Intersect(strips);
         var slope = Slopes.Of(seats, seats, reach => Ring(s, s.Wall, s.Wall + reach), [BuildUp.SeatDepth], job.LayerMm);

@@ -18,7 +18,15 @@ internal static class Slopes
     /// <param name="apex">Distance behind the skin at which the sides of the pieces would meet, mm; null where the sides are parallel.</param>
     /// <param name="across">Step to which distances from the skin are rounded, mm; zero for any.</param>
     /// <returns>The slope; each step has the mean area of the 45° slope over its height.</returns>
-    internal static Slope Of(Region pieces, Region narrower, Func<double, Region> within, IReadOnlyList<double> heights, double layer, double? apex = null, double across = 0)
+    internal static Slope Of(
+        Region pieces,
+        Region narrower,
+        Func<double, Region> within,
+        IReadOnlyList<double> heights,
+        double layer,
+        double? apex = null,
+        double across = 0
+    )
     {
         var steps = heights.Zip(heights.Prepend(0), (to, from) => StepsFrom(from, to, layer)).SelectMany(s => s).ToList();
         List<double> reaches = [.. steps.Select(s => Reach(s.From, s.To, apex))];
@@ -53,9 +61,8 @@ internal static class Slopes
     }
 
     // The area up to a height grows as the height where sides are parallel, as the square of the distance from where they meet otherwise.
-    private static double Reach(double from, double to, double? apex) => apex is { } behind
-        ? Math.Sqrt(Math.Pow((from + to) / 2 + behind, 2) + Math.Pow(to - from, 2) / 12) - behind
-        : (from + to) / 2;
+    private static double Reach(double from, double to, double? apex) =>
+        apex is { } behind ? Math.Sqrt(Math.Pow((from + to) / 2 + behind, 2) + Math.Pow(to - from, 2) / 12) - behind : (from + to) / 2;
 }
 
 /// <summary>A slope in steps.</summary>

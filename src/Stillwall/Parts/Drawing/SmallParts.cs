@@ -15,11 +15,18 @@ internal static class SmallParts
         var s = job.Sizes;
         var ring = Outlines.Ring(0, 0, flange, cutout);
         var (diameter, depth) = HeadPocket(s.Bolt);
-        var pockets = s.Bolt > 0 && s.BoltCircle > 0 ? Region.JoinAll(Enumerable.Range(0, s.Bolts).Select(i =>
-        {
-            var angle = 2 * Math.PI * (i + 0.5) / s.Bolts;
-            return Region.Disc(-s.BoltCircle / 2 * Math.Cos(angle), s.BoltCircle / 2 * Math.Sin(angle), diameter);
-        })) : Region.Empty;
+        var pockets =
+            s.Bolt > 0 && s.BoltCircle > 0
+                ? Region.JoinAll(
+                    Enumerable
+                        .Range(0, s.Bolts)
+                        .Select(i =>
+                        {
+                            var angle = 2 * Math.PI * (i + 0.5) / s.Bolts;
+                            return Region.Disc(-s.BoltCircle / 2 * Math.Cos(angle), s.BoltCircle / 2 * Math.Sin(angle), diameter);
+                        })
+                )
+                : Region.Empty;
         var solid = Solid.Empty.Add(ring, 0, BuildUp.TrimThickness).Cut(pockets, BuildUp.TrimThickness - depth, BuildUp.TrimThickness);
         return Blank.NamedOnTop(solid, ring.Cut(pockets), BuildUp.TrimThickness);
     }

@@ -19,8 +19,11 @@ public sealed record CabinetProof(
     [property: ComputedBy("measured-rolloff", "recording.q_total")] double ResponsePeakDb,
     [property: ComputedBy("measured-air", "recording", "driver.fs", "driver.vas")] double? EffectiveVolumeM3,
     [property: ComputedBy("measured-air", "recording", "driver.fs", "driver.vas", "box.net_volume_m3")] double? FillFactor,
-    double? FillFactorBandFactor, double? LeakQ,
-    [property: System.Text.Json.Serialization.JsonPropertyName("leak_resistance_pa_s_m3")] double? LeakResistancePaSM3, double? LeastLeakQ)
+    double? FillFactorBandFactor,
+    double? LeakQ,
+    [property: System.Text.Json.Serialization.JsonPropertyName("leak_resistance_pa_s_m3")] double? LeakResistancePaSM3,
+    double? LeastLeakQ
+)
 {
     /// <summary>Reads the cabinet out of the figures.</summary>
     /// <param name="measured">Impedance in the cabinet.</param>
@@ -28,8 +31,10 @@ public sealed record CabinetProof(
     /// <param name="netVolumeM3">Net volume of the box, m³, above 0.</param>
     /// <returns>What the figures imply.</returns>
     /// <remarks>
-    /// Model: closed forms of the measured fc and Qtc for the response; air and leak by least squares on the curve, with the driver's moving mass and compliance as stated and all other losses free: a leak damps below the resonance more than above it.
-    /// Validity: a closed box, and a driver that was measured or keeps to its sheet: 5 % in fs is 10 % and more in the volume. Source: the network of Small, JAES 20(10), 1972 (from memory); the fit is our own. Accuracy: 0.5 % of volume and 5 % of leak of the network it is taken from.
+    /// Model: closed forms of the measured fc and Qtc for the response; air and leak by least squares on the curve, with the driver's moving mass and
+    /// compliance as stated and all other losses free: a leak damps below the resonance more than above it.
+    /// Validity: a closed box, and a driver that was measured or keeps to its sheet: 5 % in fs is 10 % and more in the volume. Source: the network of
+    /// Small, JAES 20(10), 1972 (from memory); the fit is our own. Accuracy: 0.5 % of volume and 5 % of leak of the network it is taken from.
     /// </remarks>
     public static CabinetProof Of(ImpedanceResult measured, BoxNetwork network, double netVolumeM3)
     {
@@ -37,7 +42,17 @@ public sealed record CabinetProof(
         ArgumentNullException.ThrowIfNull(network);
         Require.Positive(netVolumeM3);
         var (fc, driver) = (measured.ResonanceHz, network.Driver);
-        var shape = new CabinetProof(ClosedBox.F3Hz(fc, measured.QTotal), ClosedBox.F10Hz(fc, measured.QTotal), ClosedBox.ResponsePeakDb(measured.QTotal), null, null, null, null, null, null);
+        var shape = new CabinetProof(
+            ClosedBox.F3Hz(fc, measured.QTotal),
+            ClosedBox.F10Hz(fc, measured.QTotal),
+            ClosedBox.ResponsePeakDb(measured.QTotal),
+            null,
+            null,
+            null,
+            null,
+            null,
+            null
+        );
         var alpha = Math.Pow(fc / driver.FsHz, 2) - 1;
         if (alpha <= 0.01)
         {
@@ -47,7 +62,12 @@ public sealed record CabinetProof(
         var start = driver.VasInM3(network.Air) / alpha;
         if (LeakFit.Of(measured, network, start) is not { } fit)
         {
-            return shape with { EffectiveVolumeM3 = start, FillFactor = start / netVolumeM3, FillFactorBandFactor = start / netVolumeM3 * 2 * (1 + (1 / alpha)) * measured.Uncertainty.ResonanceHz / fc };
+            return shape with
+            {
+                EffectiveVolumeM3 = start,
+                FillFactor = start / netVolumeM3,
+                FillFactorBandFactor = start / netVolumeM3 * 2 * (1 + (1 / alpha)) * measured.Uncertainty.ResonanceHz / fc,
+            };
         }
 
         // A leak counts as found where its band does not reach zero.

@@ -17,7 +17,8 @@ public record ImpedanceFigures(
     [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double QTotal,
     [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double DcResistanceOhm,
     [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double InductanceH,
-    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double PeakOhm)
+    [property: ComputedBy("impedance-fit", "recording", "recording.reference_ohm")] double PeakOhm
+)
 {
     /// <summary>Inductance under which none can be told, H: less than a metre or two of cable has (our choice).</summary>
     public const double LeastInductanceH = 1e-6;
@@ -41,8 +42,13 @@ public sealed record ImpedancePoint(double FrequencyHz, double ImpedanceOhm, dou
 /// <param name="Model">The fitted model.</param>
 /// <param name="Curve">The measured curve, thinned to about a hundred points a decade.</param>
 /// <param name="MisfitRatio">What the model leaves over of the voltage ratio, root mean square.</param>
-public sealed record ImpedanceResult(ImpedanceFigures Figures, ImpedanceFigures Uncertainty, ImpedanceModel Model, IReadOnlyList<ImpedancePoint> Curve, double MisfitRatio)
-    : ImpedanceFigures(Figures)
+public sealed record ImpedanceResult(
+    ImpedanceFigures Figures,
+    ImpedanceFigures Uncertainty,
+    ImpedanceModel Model,
+    IReadOnlyList<ImpedancePoint> Curve,
+    double MisfitRatio
+) : ImpedanceFigures(Figures)
 {
     /// <summary>The figures.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

@@ -8,7 +8,10 @@ namespace Stillwall.Proofs.Impedances;
 internal static class ImpedanceFit
 {
     // Between 5 Hz and 2 kHz, where the source has something to say, and every second line: neighbours of those share little (our choice).
-    private const double LeastHz = 5, GreatestHz = 2000, LeastCoherence = 0.3, ThinningRatio = 1.008;
+    private const double LeastHz = 5,
+        GreatestHz = 2000,
+        LeastCoherence = 0.3,
+        ThinningRatio = 1.008;
     private const int FewestLines = 24;
 
     // Lines at twice the distance share 1/36 of their square, on either side.
@@ -21,7 +24,11 @@ internal static class ImpedanceFit
     private const double LeastHum = 1e-3;
 
     // A lossy coil must explain this much more of the square sum, in variances, and the plain one must miss by more than this.
-    private const double Worthwhile = 30, WorthwhileMisfit = 2e-4, SmearedMisfit = 5e-3, Unexplained = 1.5, FirstDeviation = 2e-3;
+    private const double Worthwhile = 30,
+        WorthwhileMisfit = 2e-4,
+        SmearedMisfit = 5e-3,
+        Unexplained = 1.5,
+        FirstDeviation = 2e-3;
 
     /// <summary>A fit: the model, the covariance of the logarithms of its values, and what it leaves over.</summary>
     internal sealed record Fitted(ImpedanceModel Model, Matrix<double> Covariance, double Variance, double MisfitRatio, IReadOnlyList<int> LeftOut);
@@ -38,8 +45,12 @@ internal static class ImpedanceFit
             return null;
         }
 
-        // A first look weighs all lines nearly alike, and so does every look at a driver that is not quite the model: else the few lines without noise would bend the rest.
-        var floor = near is null ? FirstDeviation : near.Variance > Unexplained ? near.MisfitRatio / 2 : 0;
+        // A first look weighs all lines nearly alike, and so does every look at a driver that is not quite the model: else the few lines without
+        // noise would bend the rest.
+        var floor =
+            near is null ? FirstDeviation
+            : near.Variance > Unexplained ? near.MisfitRatio / 2
+            : 0;
         var weights = lines.Select(k => 1 / Math.Sqrt((ratio.DeviationRatios[k] * ratio.DeviationRatios[k]) + (floor * floor))).ToArray();
         var plain = Robust(ratio, lines, referenceOhm, weights, Packed(start, isLossy: false));
         if (plain is not null && (plain.Variance < Unexplained || plain.MisfitRatio < (ratio.IsSmeared ? SmearedMisfit : WorthwhileMisfit)))
@@ -66,7 +77,13 @@ internal static class ImpedanceFit
         var last = 0.0;
         for (var k = Math.Max(3, (int)Math.Ceiling(LeastHz / ratio.SpacingHz)); k < ratio.Ratios.Length - 3 && k * ratio.SpacingHz <= GreatestHz; k++)
         {
-            if (k - last >= 2 && k >= last * ThinningRatio && ratio.PowerDensityRatios[k] > VoltageRatio.AudibleRatio && ratio.CoherenceFractions[k] > LeastCoherence && ratio.DeviationRatios[k] > 0)
+            if (
+                k - last >= 2
+                && k >= last * ThinningRatio
+                && ratio.PowerDensityRatios[k] > VoltageRatio.AudibleRatio
+                && ratio.CoherenceFractions[k] > LeastCoherence
+                && ratio.DeviationRatios[k] > 0
+            )
             {
                 lines.Add(k);
                 last = k;
@@ -79,7 +96,10 @@ internal static class ImpedanceFit
     // From the curve itself: the greatest real part is at the resonance, its width there is the mechanical Q.
     private static ImpedanceModel? Start(VoltageRatio ratio, List<int> lines, double referenceOhm)
     {
-        var curve = lines.Select(k => (Hz: k * ratio.SpacingHz, Z: referenceOhm * ratio.Ratios[k] / (1 - ratio.Ratios[k]))).Where(p => double.IsFinite(p.Z.Real) && double.IsFinite(p.Z.Imaginary)).ToList();
+        var curve = lines
+            .Select(k => (Hz: k * ratio.SpacingHz, Z: referenceOhm * ratio.Ratios[k] / (1 - ratio.Ratios[k])))
+            .Where(p => double.IsFinite(p.Z.Real) && double.IsFinite(p.Z.Imaginary))
+            .ToList();
         var low = curve.Where(p => p.Hz < 500).ToList();
         if (low.Count < FewestLines / 2)
         {
@@ -176,7 +196,12 @@ internal static class ImpedanceFit
         var objective = ObjectiveFunction.NonlinearModel(Model, Vector<double>.Build.Dense(count, i => i), zero, accuracyOrder: 2);
         try
         {
-            var found = new LevenbergMarquardtMinimizer(gradientTolerance: 1e-9, stepTolerance: 1e-8, functionTolerance: 1e-9, maximumIterations: 60).FindMinimum(objective, Vector<double>.Build.Dense(start));
+            var found = new LevenbergMarquardtMinimizer(
+                gradientTolerance: 1e-9,
+                stepTolerance: 1e-8,
+                functionTolerance: 1e-9,
+                maximumIterations: 60
+            ).FindMinimum(objective, Vector<double>.Build.Dense(start));
             return found.MinimizingPoint.Any(v => !double.IsFinite(v)) || found.Covariance is null ? null : ([.. found.MinimizingPoint], found.Covariance);
         }
         catch (Exception e) when (e is MathNet.Numerics.NonConvergenceException or OptimizationException or InvalidOperationException)
@@ -194,8 +219,9 @@ internal static class ImpedanceFit
 
     /// <summary>The model's ratio on one line, smeared by the window as the measured one is.</summary>
     /// <remarks>
-    /// Averaging Hann-windowed segments smears the ratio by the squared magnitude of the window's transform. Its second and fourth moments are both ⅓ line² and line⁴
-    /// (by Parseval's theorem from the window's slopes), so three points with weights ⅙, ⅔, ⅙ do the same to any curve of fifth order.
+    /// Averaging Hann-windowed segments smears the ratio by the squared magnitude of the window's transform. Its second and fourth moments are both ⅓
+    /// line² and line⁴ (by Parseval's theorem from the window's slopes), so three points with weights ⅙, ⅔, ⅙ do the same to any curve of fifth
+    /// order.
     /// </remarks>
     private static Complex Seen(ImpedanceModel model, double referenceOhm, int line, double spacingHz, bool isSmeared)
     {
@@ -231,7 +257,15 @@ internal static class ImpedanceFit
             return Quantile * Math.Sqrt(Math.Max(0, slopes * (fitted.Covariance * slopes)));
         }
 
-        return new ImpedanceFigures(Band(f => f.ResonanceHz), Band(f => f.QMechanical), Band(f => f.QElectrical), Band(f => f.QTotal), Band(f => f.DcResistanceOhm), Band(f => f.InductanceH), Band(f => f.PeakOhm));
+        return new ImpedanceFigures(
+            Band(f => f.ResonanceHz),
+            Band(f => f.QMechanical),
+            Band(f => f.QElectrical),
+            Band(f => f.QTotal),
+            Band(f => f.DcResistanceOhm),
+            Band(f => f.InductanceH),
+            Band(f => f.PeakOhm)
+        );
     }
 
     private static ImpedanceModel Moved(double[] at, int i, double by)

@@ -9,10 +9,13 @@ namespace Stillwall.Proofs.Impedances;
 /// <summary>Impedance from a stereo recording: left the voltage of the source, right the voltage across the driver, one resistor between them.</summary>
 public static class ImpedanceRecording
 {
-    private const double DeadRatio = 1e-3, HumMostHz = 400, PointRatio = 1.023293;
+    private const double DeadRatio = 1e-3,
+        HumMostHz = 400,
+        PointRatio = 1.023293;
 
     // Valid to 2.5 kHz, above all that is fitted (our choice).
-    private const double AnalysisRateHz = 6000, CurveHz = 2500;
+    private const double AnalysisRateHz = 6000,
+        CurveHz = 2500;
 
     // Fits about the last model until nothing moves any more (our choice).
     private const int Refinements = 1;
@@ -25,8 +28,10 @@ public static class ImpedanceRecording
     /// <returns>Figures with their bands and the curve, or why there are none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A resistance that is not positive.</exception>
     /// <remarks>
-    /// Model: H = mean(S*V)/mean|S|² over Hann-windowed segments, Z = R·H/(1 − H); Re, Le, resonance, Qms and Qes by weighted least squares on H, the model seen through the same window, outliers without a say (Tukey's weights); 95 % bands from the covariance, scaled by what is left over.
-    /// A coil with losses gets Le2 ∥ Re2 where that explains more. Validity: any sound that covers 5 Hz to some 500 Hz: sweep, noise, music; a few seconds. Source: Bendat and Piersol, Random Data (from memory); the weights and limits are our choice.
+    /// Model: H = mean(S*V)/mean|S|² over Hann-windowed segments, Z = R·H/(1 − H); Re, Le, resonance, Qms and Qes by weighted least squares on H, the
+    /// model seen through the same window, outliers without a say (Tukey's weights); 95 % bands from the covariance, scaled by what is left over. A
+    /// coil with losses gets Le2 ∥ Re2 where that explains more. Validity: any sound that covers 5 Hz to some 500 Hz: sweep, noise, music; a few
+    /// seconds. Source: Bendat and Piersol, Random Data (from memory); the weights and limits are our choice.
     /// Accuracy: 0.1 % of a recording computed from the circuit without noise; the reference resistor's own tolerance is not in the bands.
     /// </remarks>
     public static ImpedanceReading Of(Recording recording, double referenceOhm, Recording? mismatch = null, double? mismatchLoadOhm = null)
@@ -50,7 +55,11 @@ public static class ImpedanceRecording
             pair = Pair(recording, 1, 0)!;
             if (IsSwapped(pair.Ratio()))
             {
-                return new ImpedanceReading(null, "shows no load after a resistor: neither channel is the weaker one throughout; left the source, right the driver", []);
+                return new ImpedanceReading(
+                    null,
+                    "shows no load after a resistor: neither channel is the weaker one throughout; left the source, right the driver",
+                    []
+                );
             }
         }
 
@@ -71,16 +80,31 @@ public static class ImpedanceRecording
 
         if (fitted is null)
         {
-            return new ImpedanceReading(null, "shows no resonance of a driver between 5 and 500 Hz; a sweep or noise over that span, loud enough, the driver after the resistor", []);
+            return new ImpedanceReading(
+                null,
+                "shows no resonance of a driver between 5 and 500 Hz; a sweep or noise over that span, loud enough, the driver after the resistor",
+                []
+            );
         }
 
         var (figures, bands) = (fitted.Model.Figures(), ImpedanceFit.Bands(fitted));
         if (!IsPlausible(figures, bands))
         {
-            return new ImpedanceReading(null, "fits no driver: the noise is as strong as the signal, or it is no driver after a resistor; a louder sweep from 5 Hz to 1 kHz", []);
+            return new ImpedanceReading(
+                null,
+                "fits no driver: the noise is as strong as the signal, or it is no driver after a resistor; a louder sweep from 5 Hz to 1 kHz",
+                []
+            );
         }
 
-        var hum = fitted.LeftOut.Select(k => k * ratio.SpacingHz).Where(f => f < HumMostHz).Select(f => NearestHum(f, ratio.SpacingHz)).OfType<int>().Distinct().Order().ToList();
+        var hum = fitted
+            .LeftOut.Select(k => k * ratio.SpacingHz)
+            .Where(f => f < HumMostHz)
+            .Select(f => NearestHum(f, ratio.SpacingHz))
+            .OfType<int>()
+            .Distinct()
+            .Order()
+            .ToList();
         if (hum.Count > 0)
         {
             warnings.Add($"there is hum ({string.Join(", ", hum)} Hz); those lines were left out");
@@ -96,14 +120,19 @@ public static class ImpedanceRecording
             warnings.Add("the curve is not that of one closed or free driver: look at it before using the figures");
         }
 
-        return new ImpedanceReading(new ImpedanceResult(figures, bands, fitted.Model, Curve(ratio, fitted.Model, referenceOhm), fitted.MisfitRatio), null, warnings);
+        return new ImpedanceReading(
+            new ImpedanceResult(figures, bands, fitted.Model, Curve(ratio, fitted.Model, referenceOhm), fitted.MisfitRatio),
+            null,
+            warnings
+        );
     }
 
     private static string? TroubleOf(Recording recording, List<string> warnings)
     {
         if (recording.Channels.Count != 2)
         {
-            return Invariant($"has {recording.Channels.Count} channel{(recording.Channels.Count == 1 ? "" : "s")}; two: left the voltage of the source, right the voltage across the driver");
+            return Invariant($"has {recording.Channels.Count} channel{(recording.Channels.Count == 1 ? "" : "s")}; two: left the voltage of the source, ")
+                + "right the voltage across the driver";
         }
 
         var health = recording.Channels.Select(c => ChannelHealth.Of(c, recording.StepFraction)).ToList();
@@ -164,7 +193,8 @@ public static class ImpedanceRecording
 
         warnings.AddRange(heard.Select(w => $"in the recording of the resistor alone {w}"));
         var expected = loadOhm is { } load ? load / (load + referenceOhm) : 1;
-        return Pair(recording, 0, 1)?.Ratio() is { } ratio ? new Mismatch(f => Between(ratio, f / ratio.SpacingHz) / expected, null)
+        return Pair(recording, 0, 1)?.Ratio() is { } ratio
+            ? new Mismatch(f => Between(ratio, f / ratio.SpacingHz) / expected, null)
             : new Mismatch(null, "the recording of the resistor alone is too short; three seconds or more");
     }
 
@@ -176,7 +206,11 @@ public static class ImpedanceRecording
         }
 
         var gains = ratio.Ratios.Select((_, k) => gain(k * ratio.SpacingHz)).ToArray();
-        return ratio with { Ratios = [.. ratio.Ratios.Zip(gains, (h, g) => h / g)], DeviationRatios = [.. ratio.DeviationRatios.Zip(gains, (d, g) => d / g.Magnitude)] };
+        return ratio with
+        {
+            Ratios = [.. ratio.Ratios.Zip(gains, (h, g) => h / g)],
+            DeviationRatios = [.. ratio.DeviationRatios.Zip(gains, (d, g) => d / g.Magnitude)],
+        };
     }
 
     // A mismatch of sound cards is smooth: the mean over lines that are coherent, a twentieth of the frequency to either side; one where there are none.
@@ -196,9 +230,14 @@ public static class ImpedanceRecording
     }
 
     private static bool IsPlausible(ImpedanceFigures f, ImpedanceFigures band) =>
-        f.ResonanceHz is > 4 and < 1000 && f.QMechanical is > 0.1 and < 200 && f.QElectrical is > 0.01 and < 1000 && f.DcResistanceOhm is > 1e-3 and < 1e4
+        f.ResonanceHz is > 4 and < 1000
+        && f.QMechanical is > 0.1 and < 200
+        && f.QElectrical is > 0.01 and < 1000
+        && f.DcResistanceOhm is > 1e-3 and < 1e4
         && new[] { f.ResonanceHz, f.QTotal, f.DcResistanceOhm, f.PeakOhm, band.ResonanceHz, band.QTotal, band.DcResistanceOhm }.All(double.IsFinite)
-        && band.ResonanceHz < 0.3 * f.ResonanceHz && band.QTotal < f.QTotal && band.DcResistanceOhm < f.DcResistanceOhm;
+        && band.ResonanceHz < 0.3 * f.ResonanceHz
+        && band.QTotal < f.QTotal
+        && band.DcResistanceOhm < f.DcResistanceOhm;
 
     private static int? NearestHum(double hertz, double spacingHz)
     {
@@ -222,7 +261,14 @@ public static class ImpedanceRecording
         {
             var hertz = k * ratio.SpacingHz;
             var z = referenceOhm * ratio.Ratios[k] / (1 - ratio.Ratios[k]);
-            if (hertz >= 4 && hertz >= last * PointRatio && ratio.CoherenceFractions[k] > 0.5 && ratio.PowerDensityRatios[k] > 1e-8 && double.IsFinite(z.Magnitude) && double.IsFinite(z.Phase))
+            if (
+                hertz >= 4
+                && hertz >= last * PointRatio
+                && ratio.CoherenceFractions[k] > 0.5
+                && ratio.PowerDensityRatios[k] > 1e-8
+                && double.IsFinite(z.Magnitude)
+                && double.IsFinite(z.Phase)
+            )
             {
                 points.Add(new ImpedancePoint(hertz, z.Magnitude, z.Phase * 180 / Math.PI, ratio.CoherenceFractions[k], model.AtOhm(hertz).Magnitude));
                 last = hertz;

@@ -5,7 +5,10 @@ using Complex = System.Numerics.Complex;
 
 namespace Stillwall.Proofs.Impedances;
 
-/// <summary>Finds air and leak of a closed box in a measured curve: a leak damps the low side of the resonance more than the high one, which no other loss does.</summary>
+/// <summary>
+/// Finds air and leak of a closed box in a measured curve: a leak damps the low side of the resonance more than the high one, which no other loss
+/// does.
+/// </summary>
 /// <param name="EffectiveVolumeM3">Air the cone feels, m³.</param>
 /// <param name="VolumeBandM3">Half of its 95 % band, m³.</param>
 /// <param name="LeakShare">One over the leak's Q; 0 and below is tight.</param>
@@ -41,7 +44,9 @@ internal sealed record LeakFit(double EffectiveVolumeM3, double VolumeBandM3, do
             for (var i = 0; i < points.Count; i++)
             {
                 var omega = 2 * Math.PI * points[i].FrequencyHz;
-                var mechanical = new Complex(moved.RmsKgS, (omega * moved.MmsKg) - (1 / (omega * moved.CmsMPerN))) + (moved.SdM2 * moved.SdM2 / new Complex(admittance, omega * compliance));
+                var mechanical =
+                    new Complex(moved.RmsKgS, (omega * moved.MmsKg) - (1 / (omega * moved.CmsMPerN)))
+                    + (moved.SdM2 * moved.SdM2 / new Complex(admittance, omega * compliance));
                 var off = Complex.Log(found[i] / (new Complex(moved.ReOhm, omega * moved.LeH) + (moved.BlTM * moved.BlTM / mechanical)));
                 (miss[2 * i], miss[(2 * i) + 1]) = (off.Real, off.Imaginary);
             }
@@ -49,12 +54,29 @@ internal sealed record LeakFit(double EffectiveVolumeM3, double VolumeBandM3, do
             return miss;
         }
 
-        var start = Vector<double>.Build.Dense([Math.Log(measured.DcResistanceOhm), Math.Log(measured.InductanceH), Math.Log(driver.BlTM), Math.Log(driver.RmsKgS), Math.Log(volumeM3), 0.02]);
+        var start = Vector<double>.Build.Dense([
+            Math.Log(measured.DcResistanceOhm),
+            Math.Log(measured.InductanceH),
+            Math.Log(driver.BlTM),
+            Math.Log(driver.RmsKgS),
+            Math.Log(volumeM3),
+            0.02,
+        ]);
         var count = 2 * points.Count;
         try
         {
-            var objective = ObjectiveFunction.NonlinearModel(Misses, Vector<double>.Build.Dense(count, i => i), Vector<double>.Build.Dense(count), accuracyOrder: 2);
-            var fit = new LevenbergMarquardtMinimizer(gradientTolerance: 1e-10, stepTolerance: 1e-9, functionTolerance: 1e-10, maximumIterations: 100).FindMinimum(objective, start);
+            var objective = ObjectiveFunction.NonlinearModel(
+                Misses,
+                Vector<double>.Build.Dense(count, i => i),
+                Vector<double>.Build.Dense(count),
+                accuracyOrder: 2
+            );
+            var fit = new LevenbergMarquardtMinimizer(
+                gradientTolerance: 1e-10,
+                stepTolerance: 1e-9,
+                functionTolerance: 1e-10,
+                maximumIterations: 100
+            ).FindMinimum(objective, start);
             var (at, errors) = (fit.MinimizingPoint, fit.StandardErrors);
             if (errors is null || at.Concat(errors).Any(v => !double.IsFinite(v)))
             {

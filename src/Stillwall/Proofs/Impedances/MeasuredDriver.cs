@@ -16,10 +16,26 @@ namespace Stillwall.Proofs.Impedances;
 /// <param name="BlTM">Force factor, N/A.</param>
 /// <param name="VasBandM3">Half of the 95 % band of Vas, m³; area, mass and volume as stated.</param>
 public sealed record MeasuredDriver(
-    double FsHz, double Qms, double Qes, double ReOhm, double LeH, double SdM2,
+    double FsHz,
+    double Qms,
+    double Qes,
+    double ReOhm,
+    double LeH,
+    double SdM2,
     [property: ComputedBy("measured-vas", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double VasM3,
     [property: ComputedBy("measured-vas", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double MmsKg,
-    [property: ComputedBy("measured-force-factor", "recording", "recording.reference_ohm", "recording.resonance_hz", "recording.other_resonance_hz", "recording.added", "recording.sd_m2")] double BlTM, double VasBandM3)
+    [property: ComputedBy(
+        "measured-force-factor",
+        "recording",
+        "recording.reference_ohm",
+        "recording.resonance_hz",
+        "recording.other_resonance_hz",
+        "recording.added",
+        "recording.sd_m2"
+    )]
+        double BlTM,
+    double VasBandM3
+)
 {
     /// <summary>From the free driver and the same with a mass stuck to its cone.</summary>
     /// <param name="free">Figures in free air.</param>
@@ -30,7 +46,9 @@ public sealed record MeasuredDriver(
     /// <returns>The driver; null where the mass did not lower the resonance by 3 % or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Mms = m/((fs/f')² − 1), Cms = 1/((2πfs)²Mms), Vas = ρc²Sd²Cms. Validity: a mass that moves with the cone and lowers the resonance by 20 to 40 %. Source: IEC 60268-5 for the parameters; added mass after Small, JAES 20(5), 1972 (both from memory). Accuracy: the error of the ratio of resonances, doubled and more.
+    /// Model: Mms = m/((fs/f')² − 1), Cms = 1/((2πfs)²Mms), Vas = ρc²Sd²Cms. Validity: a mass that moves with the cone and lowers the resonance by 20
+    /// to 40 %. Source: IEC 60268-5 for the parameters; added mass after Small, JAES 20(5), 1972 (both from memory). Accuracy: the error of the ratio
+    /// of resonances, doubled and more.
     /// </remarks>
     public static MeasuredDriver? ByMass(ImpedanceResult free, ImpedanceResult loaded, double addedKg, double sdM2, Air air)
     {
@@ -64,7 +82,8 @@ public sealed record MeasuredDriver(
     /// <returns>The driver; null where the box did not raise the resonance by 3 % or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Vas = V·(fc·Qec/(fs·Qes) − 1), which a change of the air's load does not touch. Validity: an airtight, empty box. Source: Small, JAES 20(10), 1972 (from memory). Accuracy: the error of resonances and electrical Qs together.
+    /// Model: Vas = V·(fc·Qec/(fs·Qes) − 1), which a change of the air's load does not touch. Validity: an airtight, empty box. Source: Small, JAES
+    /// 20(10), 1972 (from memory). Accuracy: the error of resonances and electrical Qs together.
     /// </remarks>
     public static MeasuredDriver? ByVolume(ImpedanceResult free, ImpedanceResult boxed, double volumeM3, double sdM2, Air air)
     {
@@ -85,7 +104,17 @@ public sealed record MeasuredDriver(
         return Of(free, sdM2, vas, DriverParameters.MovingMassKg(free.ResonanceHz, compliance), volumeM3 * ratio * Math.Sqrt(Share(free) + Share(boxed)));
     }
 
-    private static MeasuredDriver Of(ImpedanceResult free, double sdM2, double vasM3, double massKg, double bandM3) => new(
-        free.ResonanceHz, free.QMechanical, free.QElectrical, free.DcResistanceOhm, free.InductanceH, sdM2, vasM3, massKg,
-        DriverParameters.ForceFactorTM(free.ResonanceHz, massKg, free.DcResistanceOhm, free.QElectrical), bandM3);
+    private static MeasuredDriver Of(ImpedanceResult free, double sdM2, double vasM3, double massKg, double bandM3) =>
+        new(
+            free.ResonanceHz,
+            free.QMechanical,
+            free.QElectrical,
+            free.DcResistanceOhm,
+            free.InductanceH,
+            sdM2,
+            vasM3,
+            massKg,
+            DriverParameters.ForceFactorTM(free.ResonanceHz, massKg, free.DcResistanceOhm, free.QElectrical),
+            bandM3
+        );
 }

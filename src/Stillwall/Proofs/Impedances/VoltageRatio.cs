@@ -11,7 +11,14 @@ namespace Stillwall.Proofs.Impedances;
 /// <param name="CoherenceFractions">Coherence on each line, 0 to 1.</param>
 /// <param name="PowerDensityRatios">Power of the source on each line, over its greatest.</param>
 /// <param name="IsSmeared">Whether each line still sees its neighbours through the window.</param>
-internal sealed record VoltageRatio(double SpacingHz, Complex[] Ratios, double[] DeviationRatios, double[] CoherenceFractions, double[] PowerDensityRatios, bool IsSmeared)
+internal sealed record VoltageRatio(
+    double SpacingHz,
+    Complex[] Ratios,
+    double[] DeviationRatios,
+    double[] CoherenceFractions,
+    double[] PowerDensityRatios,
+    bool IsSmeared
+)
 {
     /// <summary>Power of the source on a line, over its greatest, that makes the line worth reading: 45 dB down.</summary>
     internal const double AudibleRatio = 3e-5;
@@ -21,12 +28,14 @@ internal sealed record VoltageRatio(double SpacingHz, Complex[] Ratios, double[]
 internal sealed class VoltagePair
 {
     // Segments of at most 2.7 s at 6 kHz, and a third of the recording, so that there are several to average (our choice).
-    private const int LongestSegment = 1 << 14, LeastSegment = 1 << 10;
+    private const int LongestSegment = 1 << 14,
+        LeastSegment = 1 << 10;
 
     // A driver rings no longer than this, s.
     private const double RingS = 4;
 
-    private const double BlockS = 0.25, LoudRatio = 3;
+    private const double BlockS = 0.25,
+        LoudRatio = 3;
 
     // What the method itself leaves over, so that a clean recording does not trust a few lines alone (our choice).
     private const double LeastDeviation = 2e-6;
@@ -34,7 +43,8 @@ internal sealed class VoltagePair
     // Lines over which the noise is taken as even.
     private const int NoiseReach = 10;
 
-    private readonly double[] source, load;
+    private readonly double[] source,
+        load;
     private readonly double rateHz;
     private readonly int segment;
     private readonly CrossSpectrum spectrum;
@@ -58,15 +68,23 @@ internal sealed class VoltagePair
     }
 
     /// <summary>The ratio as the averaged spectra give it.</summary>
-    internal VoltageRatio Ratio() => Of(spectrum, [.. spectrum.Cross.Select((c, k) => spectrum.FirstPower[k] > 0 ? c / spectrum.FirstPower[k] : 0)], spectrum, isSmeared: true);
+    internal VoltageRatio Ratio() =>
+        Of(spectrum, [.. spectrum.Cross.Select((c, k) => spectrum.FirstPower[k] > 0 ? c / spectrum.FirstPower[k] : 0)], spectrum, isSmeared: true);
 
-    /// <summary>The ratio about a model that is near: what the model leaves over is averaged instead of the whole, so that the window smears almost nothing.</summary>
+    /// <summary>
+    /// The ratio about a model that is near: what the model leaves over is averaged instead of the whole, so that the window smears almost nothing.
+    /// </summary>
     /// <param name="model">The model's ratio over frequency.</param>
     internal VoltageRatio RatioAbout(Func<double, Complex> model)
     {
         var miss = Less(model);
         var left = Spectrum(miss, isPaddedBefore: !StartsLoud(miss));
-        return Of(left, [.. left.Cross.Select((c, k) => model(Math.Max(1e-3, k * left.SpacingHz)) + (left.FirstPower[k] > 0 ? c / left.FirstPower[k] : 0))], spectrum, isSmeared: false);
+        return Of(
+            left,
+            [.. left.Cross.Select((c, k) => model(Math.Max(1e-3, k * left.SpacingHz)) + (left.FirstPower[k] > 0 ? c / left.FirstPower[k] : 0))],
+            spectrum,
+            isSmeared: false
+        );
     }
 
     private double[] Less(Func<double, Complex> model)
@@ -96,11 +114,23 @@ internal sealed class VoltagePair
     private static VoltageRatio Of(CrossSpectrum noisy, Complex[] ratios, CrossSpectrum whole, bool isSmeared)
     {
         var noise = ratios.Select((_, k) => (1 - noisy.CoherenceFraction(k)) * noisy.SecondPower[k]).ToArray();
-        var deviations = ratios.Select((_, k) => noisy.FirstPower[k] > 0
-            ? Math.Sqrt((Median(noise, k) / noisy.FirstPower[k] / noisy.IndependentCount / 2) + (LeastDeviation * LeastDeviation)) : double.PositiveInfinity).ToArray();
+        var deviations = ratios
+            .Select(
+                (_, k) =>
+                    noisy.FirstPower[k] > 0
+                        ? Math.Sqrt((Median(noise, k) / noisy.FirstPower[k] / noisy.IndependentCount / 2) + (LeastDeviation * LeastDeviation))
+                        : double.PositiveInfinity
+            )
+            .ToArray();
         var greatest = whole.FirstPower.Max();
         return new VoltageRatio(
-            noisy.SpacingHz, ratios, deviations, [.. ratios.Select((_, k) => whole.CoherenceFraction(k))], [.. whole.FirstPower.Select(p => greatest > 0 ? p / greatest : 0)], isSmeared);
+            noisy.SpacingHz,
+            ratios,
+            deviations,
+            [.. ratios.Select((_, k) => whole.CoherenceFraction(k))],
+            [.. whole.FirstPower.Select(p => greatest > 0 ? p / greatest : 0)],
+            isSmeared
+        );
     }
 
     private static double Median(double[] noise, int line)

@@ -14,7 +14,14 @@ namespace Stillwall.Proofs.PartyWalls;
 /// <param name="UncertaintyDb">Half of its 95 % band by the length of the recordings, dB; places in the rooms count more.</param>
 /// <param name="IsAtLeast">Whether the background hides the rest: the wall keeps off at least so much.</param>
 public sealed record WallBand(
-    double BandHz, double SourceDb, double ReceiverDb, double? BackgroundDb, [property: Numerics.ComputedBy("wall-difference", "recording", "recording.there", "recording.background")] double DifferenceDb, double UncertaintyDb, bool IsAtLeast);
+    double BandHz,
+    double SourceDb,
+    double ReceiverDb,
+    double? BackgroundDb,
+    [property: Numerics.ComputedBy("wall-difference", "recording", "recording.there", "recording.background")] double DifferenceDb,
+    double UncertaintyDb,
+    bool IsAtLeast
+);
 
 /// <summary>What recordings on both sides of a party wall say.</summary>
 /// <param name="Bands">The bands from 20 to 160 Hz; empty where the recordings say nothing.</param>
@@ -25,11 +32,14 @@ public sealed record WallReading(IReadOnlyList<WallBand> Bands, string? Trouble,
 /// <summary>Level difference through a party wall by one microphone that nobody has calibrated, carried from one room to the other at the same gain.</summary>
 public static class LevelDifference
 {
-    private const double RateHz = 3000, LeastS = 5;
+    private const double RateHz = 3000,
+        LeastS = 5;
     private const int Segment = 1 << 13;
 
     // ISO 16283-1:2014, 9.2: from 6 to 10 dB the background is taken off, at 6 dB and less 1.3 dB and no more (from memory).
-    private const double CleanDb = 10, HiddenDb = 6, MostCorrectionDb = 1.3;
+    private const double CleanDb = 10,
+        HiddenDb = 6,
+        MostCorrectionDb = 1.3;
 
     /// <summary>Compares recordings of the same noise or sweep on both sides.</summary>
     /// <param name="source">On this side.</param>
@@ -37,14 +47,21 @@ public static class LevelDifference
     /// <param name="background">On the other side with nothing playing; null where it was not recorded.</param>
     /// <returns>The bands, or why there are none.</returns>
     /// <remarks>
-    /// Model: energy per third-octave by averaged spectra; D = L1 − L2, L2 corrected for the background. Validity: steady noise of ten seconds or more, the same gain and microphone throughout; several places in each room make it better. Source: ISO 16283-1:2014 for the correction (from memory), bands IEC 61260-1:2014; random error 4.34/√(BT) dB of a band, Bendat and Piersol (from memory).
+    /// Model: energy per third-octave by averaged spectra; D = L1 − L2, L2 corrected for the background. Validity: steady noise of ten seconds or
+    /// more, the same gain and microphone throughout; several places in each room make it better. Source: ISO 16283-1:2014 for the correction (from
+    /// memory), bands IEC 61260-1:2014; random error 4.34/√(BT) dB of a band, Bendat and Piersol (from memory).
     /// Accuracy: 0.1 dB for the energies; below 50 Hz a place in a room is worth several decibels.
     /// </remarks>
     public static WallReading Of(Recording source, Recording receiver, Recording? background)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(receiver);
-        (string Name, Recording? Sound)[] all = [("the recording on this side", source), ("the recording on the other side", receiver), ("the recording of the background", background)];
+        (string Name, Recording? Sound)[] all =
+        [
+            ("the recording on this side", source),
+            ("the recording on the other side", receiver),
+            ("the recording of the background", background),
+        ];
         var warnings = new List<string>();
         foreach (var (name, sound) in all)
         {
@@ -77,7 +94,10 @@ public static class LevelDifference
     private static WallBand Band(ThirdOctave band, double source, double receiver, double? background, double durationS)
     {
         var above = receiver - (background ?? double.NegativeInfinity);
-        var corrected = above > CleanDb ? receiver : above > HiddenDb ? receiver + (10 * Math.Log10(1 - Math.Pow(10, -above / 10))) : receiver - MostCorrectionDb;
+        var corrected =
+            above > CleanDb ? receiver
+            : above > HiddenDb ? receiver + (10 * Math.Log10(1 - Math.Pow(10, -above / 10)))
+            : receiver - MostCorrectionDb;
         var random = 1.96 * 4.34 / Math.Sqrt((band.UpperHz - band.LowerHz) * durationS) * Math.Sqrt(2);
         return new WallBand(band.NominalHz, source, corrected, background, source - corrected, random, above <= HiddenDb);
     }
@@ -88,7 +108,20 @@ public static class LevelDifference
         var spectrum = CrossSpectrum.Of(samples, samples, RateHz, Segment);
 
         // Mean square in a band: twice the one-sided lines, whose mean |X|² is the density times the rate.
-        return [.. ThirdOctaves.Bands.Select(b => 10 * Math.Log10(Math.Max(1e-30,
-            2 / RateHz * (b.UpperHz - b.LowerHz) * FractionalOctaves.MeanEnergy(spectrum.FirstPower, spectrum.SpacingHz, new OctaveBand(b.CentreHz, b.LowerHz, b.UpperHz)))))];
+        return
+        [
+            .. ThirdOctaves.Bands.Select(b =>
+                10
+                * Math.Log10(
+                    Math.Max(
+                        1e-30,
+                        2
+                            / RateHz
+                            * (b.UpperHz - b.LowerHz)
+                            * FractionalOctaves.MeanEnergy(spectrum.FirstPower, spectrum.SpacingHz, new OctaveBand(b.CentreHz, b.LowerHz, b.UpperHz))
+                    )
+                )
+            ),
+        ];
     }
 }

@@ -11,12 +11,23 @@ public sealed record ChannelHealth(double PeakFraction, double RmsFraction, doub
     private const double SilentFraction = 3e-5;
 
     // A cut peak stands still: samples within 1 % of the greatest are nearly as many as those within 4 %, where a sine has half as many (our choice of 0.65).
-    private const double NearFraction = 0.01, WiderFraction = 0.04, CrowdedShare = 0.65, LeastShare = 0.002, SquareShare = 0.97;
-    private const int LeastRun = 3, LeastRuns = 2;
+    private const double NearFraction = 0.01,
+        WiderFraction = 0.04,
+        CrowdedShare = 0.65,
+        LeastShare = 0.002,
+        SquareShare = 0.97;
+    private const int LeastRun = 3,
+        LeastRuns = 2;
 
-    // Below full scale a peak counts as cut off only where the sound ran into it: on its way it spends less time from 4 to 1 % below the top than 0.8 of that from 12 to 4 % below. A cut sine
-    // has 0.54 (0.2 dB cut) to 0.38, a whole one 0.67, a step that settles 1.0 to 1.3 (ln 4/ln 3). And not where nearly all of the upper half stands at the top, as of steps (our choice).
-    private const double FullFraction = 0.995, FarFraction = 0.12, HalfFraction = 0.45, SettlingShare = 0.8, StepShare = 20, MovingShare = 0.25;
+    // Below full scale a peak counts as cut off only where the sound ran into it: on its way it spends less time from 4 to 1 % below the top than 0.8
+    // of that from 12 to 4 % below. A cut sine has 0.54 (0.2 dB cut) to 0.38, a whole one 0.67, a step that settles 1.0 to 1.3 (ln 4/ln 3). And not
+    // where nearly all of the upper half stands at the top, as of steps (our choice).
+    private const double FullFraction = 0.995,
+        FarFraction = 0.12,
+        HalfFraction = 0.45,
+        SettlingShare = 0.8,
+        StepShare = 20,
+        MovingShare = 0.25;
 
     /// <summary>Whether nothing is on the channel.</summary>
     public bool IsSilent => RmsFraction < SilentFraction;
@@ -30,8 +41,9 @@ public sealed record ChannelHealth(double PeakFraction, double RmsFraction, doub
     /// <returns>Its health.</returns>
     /// <exception cref="ArgumentException">No sample.</exception>
     /// <remarks>
-    /// Model: a peak is cut off where three or more equal samples stand at the extreme and the way there was more than four steps, twice or more; or where samples crowd
-    /// about the extreme more than those of a sine do; below full scale only where the sound ran into the extreme, so that slow steps are not taken for it. Validity: sounds, not squares. Source: our choice.
+    /// Model: a peak is cut off where three or more equal samples stand at the extreme and the way there was more than four steps, twice or more; or
+    /// where samples crowd about the extreme more than those of a sine do; below full scale only where the sound ran into the extreme, so that slow
+    /// steps are not taken for it. Validity: sounds, not squares. Source: our choice.
     /// Accuracy: finds a sine cut by 0.2 to some 16 dB, at full scale by more.
     /// </remarks>
     public static ChannelHealth Of(double[] samples, double stepFraction)
@@ -41,7 +53,10 @@ public sealed record ChannelHealth(double PeakFraction, double RmsFraction, doub
         var mean = samples.Average();
         var rms = Math.Sqrt(samples.Sum(x => (x - mean) * (x - mean)) / samples.Length);
         var (least, greatest) = (samples.Min(), samples.Max());
-        var isClipped = rms >= SilentFraction && !IsSquare(samples, least, greatest) && (IsCut(samples, mean, greatest, stepFraction) || IsCut(samples, mean, least, stepFraction));
+        var isClipped =
+            rms >= SilentFraction
+            && !IsSquare(samples, least, greatest)
+            && (IsCut(samples, mean, greatest, stepFraction) || IsCut(samples, mean, least, stepFraction));
         return new ChannelHealth(Math.Max(Math.Abs(least), Math.Abs(greatest)), rms, mean, isClipped);
     }
 

@@ -10,7 +10,8 @@ namespace Stillwall.Proofs.Signals;
 public sealed record DriveBound(
     [property: ComputedBy("drive-bound", "box.system_resonance_hz", "box.system_q")] double FrequencyHz,
     [property: ComputedBy("drive-bound", "driver.xmax", "driver.mms", "driver.bl", "driver.cms", "driver.re", "box.effective_volume_m3")] double VoltageV,
-    [property: ComputedBy("drive-bound", "driver.xmax", "driver.sd")] double LevelDb)
+    [property: ComputedBy("drive-bound", "driver.xmax", "driver.sd")] double LevelDb
+)
 {
     /// <summary>The bound of a signal of one level between two frequencies.</summary>
     /// <param name="network">The driver in its box.</param>
@@ -18,7 +19,10 @@ public sealed record DriveBound(
     /// <param name="highHz">Highest frequency, Hz.</param>
     /// <returns>The bound; null where the driver's excursion limit is not stated.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The lowest frequency is not above 0, or the highest is below it.</exception>
-    /// <remarks>Model: greatest excursion for one volt at 101 frequencies, evenly on a logarithmic axis. Validity: steady sine, a slow sweep. Source: <see cref="BoxNetwork.At"/>. Accuracy: as the network's.</remarks>
+    /// <remarks>
+    /// Model: greatest excursion for one volt at 101 frequencies, evenly on a logarithmic axis. Validity: steady sine, a slow sweep. Source:
+    /// <see cref="BoxNetwork.At"/>. Accuracy: as the network's.
+    /// </remarks>
     public static DriveBound? Of(BoxNetwork network, double lowHz, double highHz)
     {
         ArgumentNullException.ThrowIfNull(network);

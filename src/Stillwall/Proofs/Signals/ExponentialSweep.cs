@@ -9,7 +9,8 @@ namespace Stillwall.Proofs.Signals;
 public sealed record ExponentialSweep(double FromHz, double ToHz, double DurationS)
 {
     // Rise and fall at the ends, s, but never more than a tenth of the whole (our choice).
-    private const double LongestFadeInS = 0.2, LongestFadeOutS = 0.05;
+    private const double LongestFadeInS = 0.2,
+        LongestFadeOutS = 0.05;
 
     /// <summary>Time in which the frequency grows by e, s.</summary>
     public double TimeConstantS => DurationS / Math.Log(ToHz / FromHz);

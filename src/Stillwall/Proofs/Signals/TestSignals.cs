@@ -43,7 +43,8 @@ public static class TestSignals
     /// <returns>Samples, full scale at ±1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: lines of amplitude 1/√f and drawn phase, transformed to a signal; fades of 20 ms. Validity: bands wider than a few lines. Source: definition of pink noise; the making is our choice.
+    /// Model: lines of amplitude 1/√f and drawn phase, transformed to a signal; fades of 20 ms. Validity: bands wider than a few lines. Source:
+    /// definition of pink noise; the making is our choice.
     /// Accuracy: octaves within the band carry the same energy within 0.1 dB once a hundred lines lie in each.
     /// </remarks>
     public static double[] PinkNoise(double fromHz, double toHz, double durationS, double rateHz, double peakDb, ulong seed = 1)
@@ -91,7 +92,8 @@ public static class TestSignals
     /// <returns>Samples, full scale at ±1; both bands have the same mean square.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: equal energy in two octaves that meet at the crossover. Validity: a microphone or ear that is level over two octaves. Source: our choice. Accuracy: equal within 0.01 dB.
+    /// Model: equal energy in two octaves that meet at the crossover. Validity: a microphone or ear that is level over two octaves. Source: our
+    /// choice. Accuracy: equal within 0.01 dB.
     /// </remarks>
     public static double[] LevelPair(double crossoverHz, double durationS, double rateHz, double peakDb)
     {
@@ -133,7 +135,8 @@ public static class TestSignals
         return new double[(int)Math.Round(durationS * rateHz)];
     }
 
-    private static double[] Fade(double[] samples, double rateHz) => Fades.Put(samples, (int)Math.Min(rateHz * FadeS, samples.Length / 10.0), (int)Math.Min(rateHz * FadeS, samples.Length / 10.0));
+    private static double[] Fade(double[] samples, double rateHz) =>
+        Fades.Put(samples, (int)Math.Min(rateHz * FadeS, samples.Length / 10.0), (int)Math.Min(rateHz * FadeS, samples.Length / 10.0));
 
     private static double Peak(double peakDb) => Math.Pow(10, peakDb / 20);
 

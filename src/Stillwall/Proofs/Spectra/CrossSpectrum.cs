@@ -11,7 +11,13 @@ namespace Stillwall.Proofs.Spectra;
 /// <param name="SecondPower">Mean |Y|² of the second signal.</param>
 /// <param name="Cross">Mean X*·Y.</param>
 public sealed record CrossSpectrum(
-    double SpacingHz, int SegmentCount, double IndependentCount, IReadOnlyList<double> FirstPower, IReadOnlyList<double> SecondPower, IReadOnlyList<Complex> Cross)
+    double SpacingHz,
+    int SegmentCount,
+    double IndependentCount,
+    IReadOnlyList<double> FirstPower,
+    IReadOnlyList<double> SecondPower,
+    IReadOnlyList<Complex> Cross
+)
 {
     /// <summary>Averages over Hann-windowed segments that overlap by three quarters.</summary>
     /// <param name="first">The first signal.</param>
@@ -21,7 +27,8 @@ public sealed record CrossSpectrum(
     /// <returns>The spectra.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Signals of different lengths, or a segment longer than they are.</exception>
     /// <remarks>
-    /// Model: Welch's averaged periodograms with the periodic Hann window; each power is scaled by 1/Σw². Validity: signals without offset. Source: Welch, IEEE Trans. AU-15(2), 1967 (from memory).
+    /// Model: Welch's averaged periodograms with the periodic Hann window; each power is scaled by 1/Σw². Validity: signals without offset. Source:
+    /// Welch, IEEE Trans. AU-15(2), 1967 (from memory).
     /// Accuracy: 1e-9 of SciPy's csd and welch with the same segments.
     /// </remarks>
     public static CrossSpectrum Of(double[] first, double[] second, double rateHz, int segmentLength)
@@ -54,20 +61,29 @@ public sealed record CrossSpectrum(
 
         var scale = 1 / (count * window.Sum(w => w * w));
         return new CrossSpectrum(
-            rateHz / segmentLength, count, Independent(count), Array.ConvertAll(xx, v => v * scale), Array.ConvertAll(yy, v => v * scale), Array.ConvertAll(xy, v => v * scale));
+            rateHz / segmentLength,
+            count,
+            Independent(count),
+            Array.ConvertAll(xx, v => v * scale),
+            Array.ConvertAll(yy, v => v * scale),
+            Array.ConvertAll(xy, v => v * scale)
+        );
     }
 
     /// <summary>Coherence of the two signals on one line, 0 to 1: the share of the second that follows from the first.</summary>
     /// <param name="line">Number of the line.</param>
     /// <returns>|X*Y|²/(|X|²|Y|²); 0 where either is silent.</returns>
-    /// <remarks>Model: magnitude-squared coherence. Source: Bendat and Piersol, Random Data, chapter 5 (from memory). Accuracy: 1e-9 of SciPy's coherence.</remarks>
+    /// <remarks>
+    /// Model: magnitude-squared coherence. Source: Bendat and Piersol, Random Data, chapter 5 (from memory). Accuracy: 1e-9 of SciPy's coherence.
+    /// </remarks>
     public double CoherenceFraction(int line)
     {
         var powers = FirstPower[line] * SecondPower[line];
         return powers > 0 ? Math.Min(1, Square(Cross[line]) / powers) : 0;
     }
 
-    // Segments of Hann windows that overlap by three quarters are correlated by 0.659 and 0.167 and 0.0075 (squares 0.434, 0.028, 0): 1/(1 + 2·Σ) of them count.
+    // Segments of Hann windows that overlap by three quarters are correlated by 0.659 and 0.167 and 0.0075 (squares 0.434, 0.028, 0): 1/(1 + 2·Σ) of
+    // them count.
     private static double Independent(int count) => Math.Max(1, count / (1 + (2 * (0.4347 + 0.0278))));
 
     private static double[] Hann(int length) => [.. Enumerable.Range(0, length).Select(i => 0.5 - (0.5 * Math.Cos(2 * Math.PI * i / length)))];

@@ -21,7 +21,8 @@ public static class FractionalOctaves
     /// <returns>The bands in rising order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: f = 1000·G^(x/b) for odd b, 1000·G^((2x + 1)/(2b)) for even b, edges half a step away, G = 10^0.3. Validity: any. Source: IEC 61260-1:2014, 5.4 and 5.5 (from memory). Accuracy: exact.
+    /// Model: f = 1000·G^(x/b) for odd b, 1000·G^((2x + 1)/(2b)) for even b, edges half a step away, G = 10^0.3. Validity: any. Source: IEC
+    /// 61260-1:2014, 5.4 and 5.5 (from memory). Accuracy: exact.
     /// </remarks>
     public static IReadOnlyList<OctaveBand> Bands(int perOctave, double fromHz, double toHz)
     {
@@ -49,7 +50,10 @@ public static class FractionalOctaves
     /// <param name="band">The band, within the lines.</param>
     /// <returns>Mean energy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The band is not within the lines.</exception>
-    /// <remarks>Model: integral of the straight lines between the points, over the band's width. Validity: lines closer than the energy changes. Source: our choice. Accuracy: exact for straight lines.</remarks>
+    /// <remarks>
+    /// Model: integral of the straight lines between the points, over the band's width. Validity: lines closer than the energy changes. Source: our
+    /// choice. Accuracy: exact for straight lines.
+    /// </remarks>
     public static double MeanEnergy(IReadOnlyList<double> energies, double spacingHz, OctaveBand band)
     {
         ArgumentNullException.ThrowIfNull(energies);
@@ -58,7 +62,7 @@ public static class FractionalOctaves
         Require.Within(band.UpperHz, 0, (energies.Count - 1) * spacingHz, nameof(band), "Hz");
         var (from, to, sum) = (band.LowerHz / spacingHz, band.UpperHz / spacingHz, 0.0);
         double At(double x) => energies[(int)x] + ((x - (int)x) * (energies[Math.Min((int)x + 1, energies.Count - 1)] - energies[(int)x]));
-        for (var x = from; x < to;)
+        for (var x = from; x < to; )
         {
             var next = Math.Min(Math.Floor(x) + 1, to);
             sum += (next - x) * (At(x) + At(next)) / 2;

@@ -10,7 +10,8 @@ public static class Resampling
     public const double BassRateHz = 12000;
 
     // Kaiser's window for 100 dB, and how much of half the lower rate is kept; what folds back lies above that.
-    private const double Beta = 10, PassShare = 5.0 / 6;
+    private const double Beta = 10,
+        PassShare = 5.0 / 6;
     private const int MostPhases = 12000;
 
     /// <summary>Resamples a signal.</summary>
@@ -21,7 +22,8 @@ public static class Resampling
     /// <exception cref="ArgumentOutOfRangeException">A rate that is not positive, or two rates with no simple ratio.</exception>
     /// <remarks>
     /// Model: windowed sinc, Kaiser β = 10, flat within 0.001 dB up to 5/6 of half the lower rate, 100 dB down where it would fold into that.
-    /// Validity: rates whose ratio in lowest terms has at most 12 000 over it. Source: Kaiser's window after Oppenheim and Schafer, Discrete-Time Signal Processing, chapter 7 (from memory).
+    /// Validity: rates whose ratio in lowest terms has at most 12 000 over it. Source: Kaiser's window after Oppenheim and Schafer, Discrete-Time
+    /// Signal Processing, chapter 7 (from memory).
     /// Accuracy: 0.001 dB against the formula of a sampled sine.
     /// </remarks>
     public static double[] To(double[] samples, double fromHz, double toHz)

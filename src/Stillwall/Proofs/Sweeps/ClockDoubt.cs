@@ -11,7 +11,8 @@ internal static class ClockDoubt
     // Two quartz clocks of sound cards keep within this of each other (common practice, no source).
     private const double ApartRatio = 100e-6;
 
-    private const double LowHz = 20, HighHz = 400;
+    private const double LowHz = 20,
+        HighHz = 400;
 
     /// <summary>Greatest change of a point where one clock is 100 ppm faster or slower, dB; null where there is no point from 20 to 400 Hz.</summary>
     /// <param name="transfer">The deconvolved transfer function, lines 0 to half the length.</param>
@@ -19,8 +20,9 @@ internal static class ClockDoubt
     /// <param name="length">Length of the transform.</param>
     /// <param name="points">Reads the points off an answer, their bands moved by a factor.</param>
     /// <remarks>
-    /// Model: a sweep at another speed arrives later by ε·L·ln(f/f1), so the clocks turn phases and no magnitude; the gate turns a little of that into levels, and every frequency is off by ε. A loudspeaker's own delay looks alike, so that the offset itself
-    /// cannot be read from one sweep. Source: Farina, AES preprint 5093, 2000, for the law (from memory); the rest is our own. Accuracy: a tenth of itself.
+    /// Model: a sweep at another speed arrives later by ε·L·ln(f/f1), so the clocks turn phases and no magnitude; the gate turns a little of that
+    /// into levels, and every frequency is off by ε. A loudspeaker's own delay looks alike, so that the offset itself cannot be read from one sweep.
+    /// Source: Farina, AES preprint 5093, 2000, for the law (from memory); the rest is our own. Accuracy: a tenth of itself.
     /// </remarks>
     internal static double? Of(Complex[] transfer, ExponentialSweep law, int length, Func<Response, double, IReadOnlyList<SweepPoint>> points)
     {

@@ -7,7 +7,9 @@ namespace Stillwall.Proofs.Sweeps;
 internal static class ClockOffset
 {
     // The halves must be one kind of sound, and each must be found clearly; a clock that is further off is none (our choice).
-    private const double LeastOverlapRatio = 0.3, LeastProminence = 12, GreatestRatio = 500e-6;
+    private const double LeastOverlapRatio = 0.3,
+        LeastProminence = 12,
+        GreatestRatio = 500e-6;
 
     // Half the length of the interpolating kernel.
     private const int Reach = 16;
@@ -15,13 +17,20 @@ internal static class ClockOffset
     /// <summary>Recorder's rate over the player's, less 1; null where the halves do not tell, as of a sweep.</summary>
     /// <param name="recorded">The recording at the rate of bass.</param>
     /// <param name="played">What was played, at that rate.</param>
-    /// <remarks>Model: each half deconvolved by itself; the second arrives later by the offset times the distance of the halves. Source: our own. Accuracy: 5 ppm on computed recordings of eight seconds.</remarks>
+    /// <remarks>
+    /// Model: each half deconvolved by itself; the second arrives later by the offset times the distance of the halves. Source: our own. Accuracy: 5
+    /// ppm on computed recordings of eight seconds.
+    /// </remarks>
     internal static double? Ratio(double[] recorded, double[] played)
     {
         var half = played.Length / 2;
         var length = FourierTransform.PowerOfTwo(recorded.Length + half);
         var (first, second) = (Half(recorded, played[..half], length, 0), Half(recorded, played[half..], length, half));
-        if (Overlap(first.Power, second.Power) < LeastOverlapRatio || first.Answer.Prominence() < LeastProminence || second.Answer.Prominence() < LeastProminence)
+        if (
+            Overlap(first.Power, second.Power) < LeastOverlapRatio
+            || first.Answer.Prominence() < LeastProminence
+            || second.Answer.Prominence() < LeastProminence
+        )
         {
             return null;
         }

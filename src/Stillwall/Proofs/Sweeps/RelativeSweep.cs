@@ -19,7 +19,9 @@ public static class RelativeSweep
     public const double GreatestHz = 5000;
 
     // What stands out less is not the played signal; arrival may drift this much over a ratio of e before the rates are taken as different (our choice).
-    private const double LeastProminence = 20, GreatestDriftS = 0.03, LeastTogether = 0.5;
+    private const double LeastProminence = 20,
+        GreatestDriftS = 0.03,
+        LeastTogether = 0.5;
 
     private const string NotPlayed = "does not hold what was played: the file that was played, recorded loud enough, both at their true rates";
 
@@ -43,8 +45,10 @@ public static class RelativeSweep
     /// <returns>The response and what goes with it, or why there is none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A setting out of range.</exception>
     /// <remarks>
-    /// Model: both at 12 kHz, deconvolved in the frequency domain, aligned at the greatest of the answer, gated from before it (short of the second harmonic) to the gate after it, energy averaged in fractional octaves; harmonics two to five by their lead L·ln k;
-    /// noise from parts of the answer as long as the gate where nothing of the signal can be. Validity: 5 Hz to 5 kHz, within the span that was played; two clocks may differ by 200 ppm. Source: Farina, AES preprint 5093, 2000 (from memory); bands IEC 61260-1:2014; gate and limits are our choice.
+    /// Model: both at 12 kHz, deconvolved in the frequency domain, aligned at the greatest of the answer, gated from before it (short of the second
+    /// harmonic) to the gate after it, energy averaged in fractional octaves; harmonics two to five by their lead L·ln k; noise from parts of the
+    /// answer as long as the gate where nothing of the signal can be. Validity: 5 Hz to 5 kHz, within the span that was played; two clocks may differ
+    /// by 200 ppm. Source: Farina, AES preprint 5093, 2000 (from memory); bands IEC 61260-1:2014; gate and limits are our choice.
     /// Accuracy: 0.1 dB from 20 to 400 Hz on computed recordings with noise 50 dB down. The microphone's own response is in it.
     /// </remarks>
     public static SweepReading Of(Recording recorded, Recording played, SweepSettings settings)
@@ -64,11 +68,16 @@ public static class RelativeSweep
         if (law is null && ClockOffset.Ratio(r, s) is { } apart)
         {
             r = ClockOffset.Removed(r, apart);
-            warnings.Add(Invariant($"the recorder's clock runs {Math.Abs(apart) * 1e6:0} ppm {(apart > 0 ? "faster" : "slower")} than the player's, as both halves of the recording tell: taken out"));
+            warnings.Add(
+                Invariant($"the recorder's clock runs {Math.Abs(apart) * 1e6:0} ppm {(apart > 0 ? "faster" : "slower")} than the player's, ")
+                    + "as both halves of the recording tell: taken out"
+            );
             isMatched = true;
         }
 
-        var length = FourierTransform.PowerOfTwo(r.Length + (int)((law?.HarmonicLeadS(6) ?? 1) * Resampling.BassRateHz) + (int)(2 * settings.GateS * Resampling.BassRateHz) + s.Length / 4);
+        var length = FourierTransform.PowerOfTwo(
+            r.Length + (int)((law?.HarmonicLeadS(6) ?? 1) * Resampling.BassRateHz) + (int)(2 * settings.GateS * Resampling.BassRateHz) + s.Length / 4
+        );
         length = Math.Max(length, FourierTransform.PowerOfTwo(s.Length));
         var (transfer, power) = Deconvolution.Of(r, s, length);
         var response = new Response(FourierTransform.Signal(transfer), Resampling.BassRateHz);
@@ -95,29 +104,53 @@ public static class RelativeSweep
         if (law is not null && Drift(transfer, Resampling.BassRateHz / length, fromHz, toHz) is var drift && Math.Abs(drift) > GreatestDriftS)
         {
             var off = 100 * Math.Abs(drift) / law.TimeConstantS;
-            return new SweepReading(null, off > GreatestWrongRatePercent ? NotPlayed : Invariant($"runs {(drift > 0 ? "slower" : "faster")} than what was played (about {off:0.#} %): one of the two files says a wrong rate, or another sweep was played"), []);
+            return new SweepReading(
+                null,
+                off > GreatestWrongRatePercent
+                    ? NotPlayed
+                    : Invariant($"runs {(drift > 0 ? "slower" : "faster")} than what was played (about {off:0.#} %): one of the two files says ")
+                        + "a wrong rate, or another sweep was played",
+                []
+            );
         }
 
         var result = Result(response, law, fromHz, toHz, settings);
-        return result.SignalToNoiseDb < LeastSignalToNoiseDb ? new SweepReading(null, NotPlayed, [])
-            : new SweepReading(law is null ? result : result with { ClockDoubtDb = ClockDoubt.Of(transfer, law, length, (r, by) => Points(r, law, fromHz, toHz, settings, by)) }, null, warnings);
+        return result.SignalToNoiseDb < LeastSignalToNoiseDb
+            ? new SweepReading(null, NotPlayed, [])
+            : new SweepReading(
+                law is null
+                    ? result
+                    : result with
+                    {
+                        ClockDoubtDb = ClockDoubt.Of(transfer, law, length, (r, by) => Points(r, law, fromHz, toHz, settings, by)),
+                    },
+                null,
+                warnings
+            );
     }
 
     /// <summary>The energy mean of several recordings, such as places round the seat.</summary>
     /// <param name="results">Results with the same points, one or more.</param>
     /// <returns>One result: delay and ratios of the first, points averaged and set to zero again.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No result, or results with different points.</exception>
-    /// <remarks>Model: 10 lg of the mean of 10^(L/10), each recording counting alike. Validity: one gain of the microphone. Source: common practice, no source. Accuracy: exact.</remarks>
+    /// <remarks>
+    /// Model: 10 lg of the mean of 10^(L/10), each recording counting alike. Validity: one gain of the microphone. Source: common practice, no
+    /// source. Accuracy: exact.
+    /// </remarks>
     public static SweepResult Mean(IReadOnlyList<SweepResult> results)
     {
         ArgumentNullException.ThrowIfNull(results);
         Require.Within(results.Count, 1, 1000, nameof(results), "recordings");
         Require.Within(results.Max(r => r.Points.Count), results.Min(r => r.Points.Count), results[0].Points.Count, nameof(results), "points in every one");
-        var points = results[0].Points.Select((p, i) => p with
-        {
-            MagnitudeDb = Decibels(results.Average(r => Math.Pow(10, r.Points[i].MagnitudeDb / 10))),
-            SignalToNoiseDb = results.Min(r => r.Points[i].SignalToNoiseDb),
-        });
+        var points = results[0]
+            .Points.Select(
+                (p, i) =>
+                    p with
+                    {
+                        MagnitudeDb = Decibels(results.Average(r => Math.Pow(10, r.Points[i].MagnitudeDb / 10))),
+                        SignalToNoiseDb = results.Min(r => r.Points[i].SignalToNoiseDb),
+                    }
+            );
         return results[0] with { Points = AboutZero([.. points]), SignalToNoiseDb = results.Min(r => r.SignalToNoiseDb) };
     }
 
@@ -155,7 +188,9 @@ public static class RelativeSweep
 
         if (recorded.DurationS < played.DurationS - 0.05)
         {
-            warnings.Add(Invariant($"the recording is shorter than what was played ({recorded.DurationS:0.#} of {played.DurationS:0.#} s): its end is missing"));
+            warnings.Add(
+                Invariant($"the recording is shorter than what was played ({recorded.DurationS:0.#} of {played.DurationS:0.#} s): its end is missing")
+            );
         }
 
         return null;
@@ -208,9 +243,12 @@ public static class RelativeSweep
         var noise = Noise(response, law, before, settings, round);
         var bands = FractionalOctaves.Bands(settings.PointsPerOctaveCount, fromHz, toHz);
         double Mean(double[] energies, OctaveBand b) => FractionalOctaves.MeanEnergy(energies, spacing, b);
-        var points = bands.Select(b => new SweepPoint(b.CentreHz, Decibels(Mean(signal, b)), Ratio(Mean(signal, b), Mean(noise, b)) is { } above ? Decibels(above) : null)).ToList();
+        var points = bands
+            .Select(b => new SweepPoint(b.CentreHz, Decibels(Mean(signal, b)), Ratio(Mean(signal, b), Mean(noise, b)) is { } above ? Decibels(above) : null))
+            .ToList();
         var harmonics = law is null ? [] : Harmonics(response, law, signal, bands, toHz, before);
-        double? distortion = harmonics.Count > 0 && harmonics.Any(h => h.Ratio is not null) ? Math.Sqrt(harmonics.Sum(h => (h.Ratio ?? 0) * (h.Ratio ?? 0))) : null;
+        double? distortion =
+            harmonics.Count > 0 && harmonics.Any(h => h.Ratio is not null) ? Math.Sqrt(harmonics.Sum(h => (h.Ratio ?? 0) * (h.Ratio ?? 0))) : null;
         var above = Ratio(bands.Sum(b => Mean(signal, b)), bands.Sum(b => Mean(noise, b)));
         return new SweepResult(response.PeakS, distortion, above is { } ratio ? Decibels(ratio) : null, harmonics, AboutZero(points));
     }
@@ -219,12 +257,21 @@ public static class RelativeSweep
     private static IReadOnlyList<SweepPoint> Points(Response response, ExponentialSweep law, double fromHz, double toHz, SweepSettings settings, double by)
     {
         var energies = response.Energies(-Math.Min(LongestBeforeS, 0.45 * law.HarmonicLeadS(2)), settings.GateS, settings.GateS / 4, GatedLength);
-        return AboutZero([.. FractionalOctaves.Bands(settings.PointsPerOctaveCount, fromHz, toHz).Select(b => new SweepPoint(b.CentreHz, Decibels(FractionalOctaves.MeanEnergy(energies, response.RateHz / GatedLength, new OctaveBand(b.CentreHz, b.LowerHz * by, b.UpperHz * by))), null))]);
+        return AboutZero([
+            .. FractionalOctaves
+                .Bands(settings.PointsPerOctaveCount, fromHz, toHz)
+                .Select(b => new SweepPoint(
+                    b.CentreHz,
+                    Decibels(FractionalOctaves.MeanEnergy(energies, response.RateHz / GatedLength, new OctaveBand(b.CentreHz, b.LowerHz * by, b.UpperHz * by))),
+                    null
+                )),
+        ]);
     }
 
     private static double? Ratio(double one, double other) => other > 1e-12 * one ? one / other : null;
 
-    // Two parts as long as the gate: after the answer, and before the sixth harmonic. A moment of the sweep lies in one of them where the recording has only noise.
+    // Two parts as long as the gate: after the answer, and before the sixth harmonic. A moment of the sweep lies in one of them where the recording
+    // has only noise.
     private static double[] Noise(Response response, ExponentialSweep? law, double before, SweepSettings settings, double round)
     {
         var span = before + settings.GateS;
@@ -234,7 +281,14 @@ public static class RelativeSweep
         return [.. after.Zip(early, Math.Max)];
     }
 
-    private static List<Harmonic> Harmonics(Response response, ExponentialSweep law, double[] signal, IReadOnlyList<OctaveBand> bands, double toHz, double before)
+    private static List<Harmonic> Harmonics(
+        Response response,
+        ExponentialSweep law,
+        double[] signal,
+        IReadOnlyList<OctaveBand> bands,
+        double toHz,
+        double before
+    )
     {
         var spacing = response.RateHz / GatedLength;
         var harmonics = new List<Harmonic>();

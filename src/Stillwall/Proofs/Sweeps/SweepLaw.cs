@@ -6,7 +6,8 @@ namespace Stillwall.Proofs.Sweeps;
 internal static class SweepLaw
 {
     // Zeros that follow the law within 2 % of frequency on average; fewer than these are no sweep (our choice).
-    private const double MostMissRatio = 0.02, LeastSpanRatio = 2;
+    private const double MostMissRatio = 0.02,
+        LeastSpanRatio = 2;
     private const int FewestZeros = 40;
 
     // Closer zeros are not placed well enough by a straight line between two samples.
@@ -26,8 +27,15 @@ internal static class SweepLaw
             return null;
         }
 
-        // Logarithm of the frequency between neighbouring zeros as a straight line over time; each weighs as long as it lasts, so that the many fast ones do not rule.
-        var points = Enumerable.Range(0, zeros.Count - 1).Select(i => (Time: (zeros[i] + zeros[i + 1]) / 2 / rateHz, Log: Math.Log(rateHz / (2 * (zeros[i + 1] - zeros[i]))), Weight: zeros[i + 1] - zeros[i])).TakeWhile(p => p.Weight >= ShortestGap).ToList();
+        // Logarithm of the frequency between neighbouring zeros as a straight line over time; each weighs as long as it lasts, so that the many fast
+        // ones do not rule.
+        var points = Enumerable
+            .Range(0, zeros.Count - 1)
+            .Select(i =>
+                (Time: (zeros[i] + zeros[i + 1]) / 2 / rateHz, Log: Math.Log(rateHz / (2 * (zeros[i + 1] - zeros[i]))), Weight: zeros[i + 1] - zeros[i])
+            )
+            .TakeWhile(p => p.Weight >= ShortestGap)
+            .ToList();
         if (points.Count < FewestZeros)
         {
             return null;

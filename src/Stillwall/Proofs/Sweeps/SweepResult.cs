@@ -23,9 +23,14 @@ public sealed record SweepResult(
     [property: ComputedBy("sweep-delay", "recording", "recording.played")] double DelayS,
     [property: ComputedBy("sweep-harmonics", "recording", "recording.played")] double? HarmonicDistortion,
     [property: ComputedBy("sweep-noise", "recording", "recording.played")] double? SignalToNoiseDb,
-    IReadOnlyList<Harmonic> Harmonics, IReadOnlyList<SweepPoint> Points)
+    IReadOnlyList<Harmonic> Harmonics,
+    IReadOnlyList<SweepPoint> Points
+)
 {
-    /// <summary>How far two clocks 100 ppm apart may move a point from 20 to 400 Hz, dB; null where what was played is no exponential sweep, or covers none of that.</summary>
+    /// <summary>
+    /// How far two clocks 100 ppm apart may move a point from 20 to 400 Hz, dB; null where what was played is no exponential sweep, or covers none of
+    /// that.
+    /// </summary>
     [ComputedBy("sweep-clock", "recording", "recording.played")]
     public double? ClockDoubtDb { get; init; }
 }

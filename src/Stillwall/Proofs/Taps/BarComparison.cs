@@ -20,7 +20,8 @@ public static class BarComparison
     /// <param name="second">The second bar.</param>
     /// <returns>Modulus and loss factor.</returns>
     /// <remarks>
-    /// Model: the bands' squares added; of caliper and scales the whole band counts, for two bars are measured apart. Validity: independent errors. Source: Guide to the expression of uncertainty in measurement, JCGM 100:2008, 5.1 (from memory). Accuracy: as the bands.
+    /// Model: the bands' squares added; of caliper and scales the whole band counts, for two bars are measured apart. Validity: independent errors.
+    /// Source: Guide to the expression of uncertainty in measurement, JCGM 100:2008, 5.1 (from memory). Accuracy: as the bands.
     /// </remarks>
     public static IReadOnlyList<BarDifference> Of(BarFigures first, BarFigures second)
     {

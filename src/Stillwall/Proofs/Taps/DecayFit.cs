@@ -54,7 +54,8 @@ internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double Fre
         return count < FewestPoints ? null : Lines(all[..count], stepS, aboutHz);
     }
 
-    // Logarithm of the envelope as a straight line: its slope is the decay and what is left of the frequency. Weights first from the points, then from the line.
+    // Logarithm of the envelope as a straight line: its slope is the decay and what is left of the frequency. Weights first from the points, then
+    // from the line.
     private static DecayFit? Lines(Complex[] z, double stepS, double aboutHz)
     {
         var (logs, phases) = (new double[z.Length], new double[z.Length]);
@@ -75,7 +76,12 @@ internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double Fre
         }
 
         var deviation = Math.Sqrt(SharedFactor) / stepS;
-        return new DecayFit(aboutHz + (phase.Slope / (2 * Math.PI * stepS)), decay, phase.SlopeDeviation * deviation / (2 * Math.PI), level.SlopeDeviation * deviation);
+        return new DecayFit(
+            aboutHz + (phase.Slope / (2 * Math.PI * stepS)),
+            decay,
+            phase.SlopeDeviation * deviation / (2 * Math.PI),
+            level.SlopeDeviation * deviation
+        );
     }
 
     private static (Complex[] Envelope, double StepS) Envelope(ReadOnlySpan<double> samples, double rateHz, double aboutHz)
@@ -111,13 +117,18 @@ internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double Fre
 
         internal static Line Of(double[] y, double[] w)
         {
-            double sw = 0, sx = 0, sy = 0;
+            double sw = 0,
+                sx = 0,
+                sy = 0;
             for (var i = 0; i < y.Length; i++)
             {
                 (sw, sx, sy) = (sw + w[i], sx + (w[i] * i), sy + (w[i] * y[i]));
             }
 
-            double mx = sx / sw, my = sy / sw, sxx = 0, sxy = 0;
+            double mx = sx / sw,
+                my = sy / sw,
+                sxx = 0,
+                sxy = 0;
             for (var i = 0; i < y.Length; i++)
             {
                 (sxx, sxy) = (sxx + (w[i] * (i - mx) * (i - mx)), sxy + (w[i] * (i - mx) * (y[i] - my)));

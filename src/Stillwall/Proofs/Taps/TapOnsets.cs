@@ -4,10 +4,15 @@ namespace Stillwall.Proofs.Taps;
 internal static class TapOnsets
 {
     // Frames of 10 ms, half a period of 50 Hz, in which hum is as loud as in every other.
-    private const double FrameS = 0.01, FineS = 0.001;
+    private const double FrameS = 0.01,
+        FineS = 0.001;
 
     // A tap stands 8 dB above what was before it, within 40 dB of the loudest, and a tenth of a second from the last (our choice).
-    private const double Jump = 2.5, WeakestRatio = 0.01, ApartS = 0.1, FloorJump = 3, OnsetShare = 0.3;
+    private const double Jump = 2.5,
+        WeakestRatio = 0.01,
+        ApartS = 0.1,
+        FloorJump = 3,
+        OnsetShare = 0.3;
 
     /// <summary>Where taps begin, as numbers of samples.</summary>
     internal static List<int> Find(double[] samples, double rateHz)
@@ -18,7 +23,10 @@ internal static class TapOnsets
         var onsets = new List<int>();
         for (var i = 0; i < levels.Length; i++)
         {
-            var before = i == 0 ? floor : i == 1 ? levels[0] : Math.Min(levels[i - 1], levels[i - 2]);
+            var before =
+                i == 0 ? floor
+                : i == 1 ? levels[0]
+                : Math.Min(levels[i - 1], levels[i - 2]);
             var isTap = levels[i] > WeakestRatio * greatest && levels[i] > Jump * before && levels[i] > FloorJump * floor;
             var at = isTap ? Fine(samples, Math.Max(0, i - 1) * frame, Math.Min(samples.Length, (i + 2) * frame), fine) : 0;
             if (isTap && (onsets.Count == 0 || at - onsets[^1] > ApartS * rateHz))

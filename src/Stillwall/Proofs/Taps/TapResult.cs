@@ -16,9 +16,11 @@ public sealed record Tap(double TimeS, double FrequencyHz, double LossFactor, bo
 /// <param name="DensityKgM3">Density by sizes and mass, kg/m³.</param>
 public record TapFigures(
     [property: ComputedBy("tap-frequency", "recording")] double FrequencyHz,
-    [property: ComputedBy("tap-modulus", "recording.frequency_hz", "recording.length_m", "recording.width_m", "recording.thickness_m", "recording.mass_kg")] double YoungsModulusPa,
+    [property: ComputedBy("tap-modulus", "recording.frequency_hz", "recording.length_m", "recording.width_m", "recording.thickness_m", "recording.mass_kg")]
+        double YoungsModulusPa,
     [property: ComputedBy("tap-loss", "recording")] double LossFactor,
-    [property: ComputedBy("tap-density", "recording.length_m", "recording.width_m", "recording.thickness_m", "recording.mass_kg")] double DensityKgM3);
+    [property: ComputedBy("tap-density", "recording.length_m", "recording.width_m", "recording.thickness_m", "recording.mass_kg")] double DensityKgM3
+);
 
 /// <summary>What a tap test says, with its bands.</summary>
 /// <param name="Figures">The figures.</param>

@@ -9,8 +9,11 @@ internal static class TapSpectrum
     // Half a second, falling as half a Hann window does.
     private const double WindowS = 0.5;
 
-    // The second bending mode lies at 2.757 times the first for a slender bar, down to 2.2 for a thick one (Timoshenko's beam). A lower mode counts from 26 dB below the strongest (our choice).
-    private const double LeastSecondRatio = 2.15, GreatestSecondRatio = 2.85, WeakestRatio = 0.0025;
+    // The second bending mode lies at 2.757 times the first for a slender bar, down to 2.2 for a thick one (Timoshenko's beam). A lower mode counts
+    // from 26 dB below the strongest (our choice).
+    private const double LeastSecondRatio = 2.15,
+        GreatestSecondRatio = 2.85,
+        WeakestRatio = 0.0025;
 
     // A peak stands this far above its surroundings, in power.
     private const double Prominence = 20;

@@ -8,19 +8,24 @@ namespace Stillwall.Proofs.Taps;
 public static class TapTest
 {
     // What a cast can be: the first bending mode lies between these (our choice).
-    private const double LeastModulusPa = 2e8, GreatestModulusPa = 1e11;
+    private const double LeastModulusPa = 2e8,
+        GreatestModulusPa = 1e11;
 
     // The impact itself, and how long a bar is listened to.
-    private const double SkippedS = 0.001, LongestS = 2;
+    private const double SkippedS = 0.001,
+        LongestS = 2;
 
     // With fewer, taps are also looked for in the noise (our choice).
     private const int FewTaps = 5;
 
     // Bands wider than these say nothing: 2 % in frequency, 4 % in modulus; half of the loss factor (our choice).
-    private const double WidestFrequencyRatio = 0.02, WidestLossRatio = 0.5;
+    private const double WidestFrequencyRatio = 0.02,
+        WidestLossRatio = 0.5;
 
     // A tap further than this from the median is named: 0.5 % in frequency or half the loss factor, and five times the usual spread (our choice).
-    private const double FarFrequencyRatio = 0.005, FarLossRatio = 0.5, FarSpread = 5;
+    private const double FarFrequencyRatio = 0.005,
+        FarLossRatio = 0.5,
+        FarSpread = 5;
 
     /// <summary>Looks into a recording.</summary>
     /// <param name="recording">One or more taps in the middle of the bar, a tenth of a second or more apart; the loudest channel counts.</param>
@@ -30,9 +35,12 @@ public static class TapTest
     /// <returns>Modulus and loss factor with their bands, or why there are none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A size or the mass is out of range.</exception>
     /// <remarks>
-    /// Model: each tap's sound about the first bending mode as one decaying sinusoid, by straight lines through logarithm and phase of its envelope; loss factor = decrement/π; modulus after ASTM E1876; outliers do not count;
-    /// bands: Student's over three taps or more, else the fit's own; caliper and scales as even spreads, squares added, width and thickness each once. Validity: bar free at 0.224 and 0.776 of its length. Source: ASTM E1876; the limits are our choice.
-    /// Accuracy: 0.1 % in frequency, 2 % in loss factor on computed bars; a real bar loses some at its supports, so the loss factor is an upper bound.
+    /// Model: each tap's sound about the first bending mode as one decaying sinusoid, by straight lines through logarithm and phase of its envelope;
+    /// loss factor = decrement/π; modulus after ASTM E1876; outliers do not count; bands: Student's over three taps or more, else the fit's own;
+    /// caliper and scales as even spreads, squares added, width and thickness each once. Validity: bar free at 0.224 and 0.776 of its length. Source:
+    /// ASTM E1876; the limits are our choice.
+    /// Accuracy: 0.1 % in frequency, 2 % in loss factor on computed bars; a real bar loses some at its supports, so the loss factor is an upper
+    /// bound.
     /// </remarks>
     public static TapReading Of(Recording recording, TestBar bar, double caliperM = 1e-4, double scalesKg = 1e-3)
     {
@@ -55,21 +63,51 @@ public static class TapTest
 
         List<string> warnings = health.IsClipped ? ["it is clipped: tap more softly or turn the level down; the loss factor is doubtful"] : [];
         var pieces = Pieces(samples, TapOnsets.Find(Heard(samples, recording.RateHz, greatestHz), recording.RateHz), recording.RateHz);
-        if (pieces.Count < FewTaps && Pieces(samples, TapsInNoise.Find(samples, recording.RateHz, leastHz, Math.Min(greatestHz, 0.45 * recording.RateHz)), recording.RateHz) is var hidden && hidden.Count > pieces.Count)
+        if (
+            pieces.Count < FewTaps
+            && Pieces(samples, TapsInNoise.Find(samples, recording.RateHz, leastHz, Math.Min(greatestHz, 0.45 * recording.RateHz)), recording.RateHz)
+                is var hidden
+            && hidden.Count > pieces.Count
+        )
         {
             pieces = hidden;
             warnings.Add("the taps stand little above the noise: the bands tell how far the figures can be trusted; tap where it is quiet for narrower ones");
         }
 
-        if (pieces.Count == 0 || TapSpectrum.FundamentalHz(pieces.Select(p => samples[p.From..p.To]), Before(samples, pieces), recording.RateHz, leastHz, Math.Min(greatestHz, 0.45 * recording.RateHz)) is not { } aboutHz)
+        if (
+            pieces.Count == 0
+            || TapSpectrum.FundamentalHz(
+                pieces.Select(p => samples[p.From..p.To]),
+                Before(samples, pieces),
+                recording.RateHz,
+                leastHz,
+                Math.Min(greatestHz, 0.45 * recording.RateHz)
+            )
+                is not { } aboutHz
+        )
         {
-            return new TapReading(null, pieces.Count == 0 ? "has no tap in it; single taps with silence between them" : Invariant($"rings nowhere between {leastHz:0} and {greatestHz:0} Hz, where a cast bar of these sizes does; check the sizes, hang the bar at its nodes"), []);
+            return new TapReading(
+                null,
+                pieces.Count == 0
+                    ? "has no tap in it; single taps with silence between them"
+                    : Invariant($"rings nowhere between {leastHz:0} and {greatestHz:0} Hz, where a cast bar of these sizes does; ")
+                        + "check the sizes, hang the bar at its nodes",
+                []
+            );
         }
 
         var noise = Before(samples, pieces) is { Length: > 0 } quiet ? DecayFit.NoiseOf(quiet, recording.RateHz, aboutHz) : 0;
-        var fits = pieces.Select(p => (p.From, Fit: DecayFit.Of(samples.AsSpan(p.From, p.To - p.From), recording.RateHz, aboutHz, noise))).Where(p => p.Fit is not null).Select(p => (TimeS: p.From / recording.RateHz, Fit: p.Fit!)).ToList();
+        var fits = pieces
+            .Select(p => (p.From, Fit: DecayFit.Of(samples.AsSpan(p.From, p.To - p.From), recording.RateHz, aboutHz, noise)))
+            .Where(p => p.Fit is not null)
+            .Select(p => (TimeS: p.From / recording.RateHz, Fit: p.Fit!))
+            .ToList();
         return fits.Count == 0
-            ? new TapReading(null, Invariant($"does not ring down at {aboutHz:0} Hz: what sounds there is no tapped bar; single taps with silence between them"), [])
+            ? new TapReading(
+                null,
+                Invariant($"does not ring down at {aboutHz:0} Hz: what sounds there is no tapped bar; single taps with silence between them"),
+                []
+            )
             : Judged(fits, bar, caliperM, scalesKg, warnings);
     }
 
@@ -77,8 +115,14 @@ public static class TapTest
     {
         var isFar = Outliers(fits);
         var good = fits.Where((_, i) => !isFar[i]).Select(f => f.Fit).ToList();
-        warnings.AddRange(fits.Select((f, i) => (f, i)).Where(p => isFar[p.i])
-            .Select(p => Invariant($"tap {p.i + 1} at {p.f.TimeS:0.00} s is left out: {p.f.Fit.FrequencyHz:0.#} Hz and a loss factor of {p.f.Fit.LossFactor:0.0000} are far from the others")));
+        warnings.AddRange(
+            fits.Select((f, i) => (f, i))
+                .Where(p => isFar[p.i])
+                .Select(p =>
+                    Invariant($"tap {p.i + 1} at {p.f.TimeS:0.00} s is left out: {p.f.Fit.FrequencyHz:0.#} Hz and ")
+                    + Invariant($"a loss factor of {p.f.Fit.LossFactor:0.0000} are far from the others")
+                )
+        );
         if (good.Count == 1)
         {
             warnings.Add("one tap counts: tap five times, for a band that can be trusted");
@@ -89,7 +133,13 @@ public static class TapTest
         var lossBand = Band(good, f => f.LossFactor, f => f.DecayDeviationPerS / (Math.PI * f.FrequencyHz));
         if (hertzBand > WidestFrequencyRatio * hertz || lossBand > WidestLossRatio * loss)
         {
-            return new TapReading(null, Invariant($"is too noisy: {hertz:0} ± {hertzBand:0} Hz, loss factor {loss:0.000} ± {lossBand:0.000}; tap where it is quiet, five times or more"), []);
+            return new TapReading(
+                null,
+                Invariant(
+                    $"is too noisy: {hertz:0} ± {hertzBand:0} Hz, loss factor {loss:0.000} ± {lossBand:0.000}; tap where it is quiet, five times or more"
+                ),
+                []
+            );
         }
 
         var (modulus, density) = (bar.ModulusPa(hertz), bar.DensityKgM3);
@@ -97,7 +147,12 @@ public static class TapTest
         // Half of the 95 % band of a value that is as likely anywhere within ± a: 1.96·a/√3.
         const double even = 1.96 / 1.7320508075688772;
         double Share(double off, double size) => even * off / size;
-        var (mass, length, width, thickness) = (Share(scalesKg, bar.MassKg), Share(caliperM, bar.LengthM), Share(caliperM, bar.WidthM), Share(caliperM, bar.ThicknessM));
+        var (mass, length, width, thickness) = (
+            Share(scalesKg, bar.MassKg),
+            Share(caliperM, bar.LengthM),
+            Share(caliperM, bar.WidthM),
+            Share(caliperM, bar.ThicknessM)
+        );
         var noise = new TapFigures(hertzBand, modulus * 2 * hertzBand / hertz, lossBand, 0);
         var sizes = modulus * Root(mass, 3 * length, width, 3 * thickness);
         var band = new TapFigures(hertzBand, Root(noise.YoungsModulusPa, sizes), lossBand, density * Root(mass, length, width, thickness));
@@ -127,8 +182,17 @@ public static class TapTest
         }
 
         var (hertz, loss) = (Median(fits.Select(f => f.Fit.FrequencyHz)), Median(fits.Select(f => f.Fit.LossFactor)));
-        var (hertzSpread, lossSpread) = (Median(fits.Select(f => Math.Abs(f.Fit.FrequencyHz - hertz))), Median(fits.Select(f => Math.Abs(f.Fit.LossFactor - loss))));
-        return [.. fits.Select(f => Math.Abs(f.Fit.FrequencyHz - hertz) > Math.Max(FarFrequencyRatio * hertz, FarSpread * hertzSpread) || Math.Abs(f.Fit.LossFactor - loss) > Math.Max(FarLossRatio * loss, FarSpread * lossSpread))];
+        var (hertzSpread, lossSpread) = (
+            Median(fits.Select(f => Math.Abs(f.Fit.FrequencyHz - hertz))),
+            Median(fits.Select(f => Math.Abs(f.Fit.LossFactor - loss)))
+        );
+        return
+        [
+            .. fits.Select(f =>
+                Math.Abs(f.Fit.FrequencyHz - hertz) > Math.Max(FarFrequencyRatio * hertz, FarSpread * hertzSpread)
+                || Math.Abs(f.Fit.LossFactor - loss) > Math.Max(FarLossRatio * loss, FarSpread * lossSpread)
+            ),
+        ];
     }
 
     private static double Median(IEnumerable<double> values)
@@ -162,10 +226,24 @@ public static class TapTest
     private static List<(int From, int To)> Pieces(double[] samples, List<int> onsets, double rateHz)
     {
         var skip = (int)(SkippedS * rateHz);
-        return [.. onsets.Select((at, i) => (From: at + skip, To: Math.Min(Math.Min(samples.Length, at + (int)(LongestS * rateHz)), i + 1 < onsets.Count ? onsets[i + 1] - (2 * skip) : int.MaxValue)))
-            .Where(p => p.To - p.From > 5 * skip)];
+        return
+        [
+            .. onsets
+                .Select(
+                    (at, i) =>
+                        (
+                            From: at + skip,
+                            To: Math.Min(
+                                Math.Min(samples.Length, at + (int)(LongestS * rateHz)),
+                                i + 1 < onsets.Count ? onsets[i + 1] - (2 * skip) : int.MaxValue
+                            )
+                        )
+                )
+                .Where(p => p.To - p.From > 5 * skip),
+        ];
     }
 
     // What is heard before the first tap; nothing where that is too short to say anything.
-    private static double[] Before(double[] samples, List<(int From, int To)> pieces) => pieces.Count > 0 && pieces[0].From > 8000 ? samples[..(pieces[0].From - 500)] : [];
+    private static double[] Before(double[] samples, List<(int From, int To)> pieces) =>
+        pieces.Count > 0 && pieces[0].From > 8000 ? samples[..(pieces[0].From - 500)] : [];
 }

@@ -6,8 +6,11 @@ namespace Stillwall.Proofs.Taps;
 /// <summary>Finds taps that noise hides from the ear but not from one frequency: short spectra, each line against its own median.</summary>
 internal static class TapsInNoise
 {
-    // Spectra 40 ms long, an eighth of that apart. Of noise alone the greatest of a million lines stays under 20 medians; a tap counts from 40, and 6 dB over what was before it (our choice).
-    private const double WindowS = 0.04, Clear = 40, Rise = 4;
+    // Spectra 40 ms long, an eighth of that apart. Of noise alone the greatest of a million lines stays under 20 medians; a tap counts from 40, and 6
+    // dB over what was before it (our choice).
+    private const double WindowS = 0.04,
+        Clear = 40,
+        Rise = 4;
     private const int Steps = 8;
 
     // The onset is placed by the envelope over eight periods, a period at a time.
