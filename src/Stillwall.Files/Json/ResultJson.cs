@@ -57,6 +57,7 @@ public static class ResultJson
             Converters =
             {
                 new JsonStringEnumConverter<Verdict>(UnderscoreNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<Acting>(UnderscoreNames.Policy, allowIntegerValues: false),
                 new JsonStringEnumConverter<WorkStep>(UnderscoreNames.Policy, allowIntegerValues: false),
                 new JsonStringEnumConverter<Hazard>(UnderscoreNames.Policy, allowIntegerValues: false),
             },

@@ -28,6 +28,11 @@ internal sealed class SectionAcross
 
     private double Floor => Bottom + plan.Foot * scale;
 
+    private double FootWide => BuildUp.FootDiameter * scale;
+
+    // Middle of the left foot for −1, of the right one for 1.
+    private double FootAt(int side) => Middle + side * (Width / 2 - plan.Footing.AcrossMm * scale);
+
     private double Middle => X0 + Width / 2;
 
     /// <summary>Draws the view; null where the cabinet's sizes are not stated.</summary>
@@ -146,8 +151,8 @@ internal sealed class SectionAcross
             .Line("planethin", Middle, Top - 19, Middle - 10, Top - 19)
             .ArrowAcross("ak", Middle - 17, Top - 19, 1)
             .Text("tb", Middle + 5, Top - 12, "A")
-            .Box("pad", X0 + 26 * scale, Bottom, 18 * scale, plan.Foot * scale)
-            .Box("pad", X0 + Width - 44 * scale, Bottom, 18 * scale, plan.Foot * scale)
+            .Box("pad", FootAt(-1) - FootWide / 2, Bottom, FootWide, plan.Foot * scale)
+            .Box("pad", FootAt(1) - FootWide / 2, Bottom, FootWide, plan.Foot * scale)
             .Text("tb", 26, 26, "B–B")
             .Circle("ringc", X0 + Width * 0.746, Top + plan.Sizes.Wall / 2 * scale, 15)
             .Text("tb", X0 + Width * 0.746 + 18, Top - 3, "C");
@@ -169,7 +174,7 @@ internal sealed class SectionAcross
         };
         if (facts.Project.Cabinet?.Feet is { StiffnessNPerM: not null } feet)
         {
-            var foot = X0 + Width - 35 * scale;
+            var foot = FootAt(1);
             pen.Path("lead", $"M{N(foot)} {N(Floor - 2)}L{N(X0 + Width + 8)} {N(Floor - 26)}H{N(right + 22)}")
                 .Circle("dot", foot, Floor - 2, 1.7)
                 .Text("t", right + 26, Floor - 22, feet.Kind)

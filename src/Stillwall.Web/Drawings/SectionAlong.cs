@@ -181,9 +181,10 @@ internal sealed class SectionAlong
 
     private void Feet()
     {
-        var (w, h) = (18 * scale, plan.Foot * scale);
-        pen.Box("pad", Front + 34 * scale, Bottom, w, h)
-            .Box("pad", Rear - 46 * scale, Bottom, w, h)
+        var (w, h) = (BuildUp.FootDiameter * scale, plan.Footing.HeightMm * scale);
+        var along = plan.Footing.AlongMm * scale;
+        pen.Box("pad", Front + along - w / 2, Bottom, w, h)
+            .Box("pad", Rear - along - w / 2, Bottom, w, h)
             .Line("axis", X(plan.FrontAt - 24), Z(plan.Sizes.Height / 2), X(plan.FrontAt + 150), Z(plan.Sizes.Height / 2));
         var cut = X(plan.FrontAt + plan.Sizes.Depth / 2);
         pen.Line("plane", cut, Top - 20, cut, Top - 6)

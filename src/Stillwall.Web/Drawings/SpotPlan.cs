@@ -9,12 +9,15 @@ namespace Stillwall.Web.Drawings;
 /// <param name="Depth">Depth of the spot.</param>
 /// <param name="IsStated">Whether a spot is stated.</param>
 /// <param name="BehindCabinet">Room behind the cabinet.</param>
-/// <param name="Foot">Height of the feet.</param>
+/// <param name="Footing">What the cabinet stands on.</param>
 /// <param name="Sizes">Sizes of the cabinet.</param>
-internal sealed record SpotPlan(double Width, double Height, double Depth, bool IsStated, double BehindCabinet, double Foot, CabinetSizes Sizes)
+internal sealed record SpotPlan(double Width, double Height, double Depth, bool IsStated, double BehindCabinet, Footing Footing, CabinetSizes Sizes)
 {
     /// <summary>Front of the cabinet behind the front of the spot.</summary>
     internal double FrontAt => Depth - BehindCabinet - Sizes.Depth;
+
+    /// <summary>Height of the feet, mm.</summary>
+    internal double Foot => Footing.HeightMm;
 
     /// <summary>Room above the cabinet.</summary>
     internal double Above => Height - Foot - Sizes.Height;
@@ -28,9 +31,9 @@ internal sealed record SpotPlan(double Width, double Height, double Depth, bool 
 
         var spot = facts.Project.Brief.Spot;
         var behind = ((spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0)) * 1e3;
-        var foot = facts.Project.Cabinet?.Feet is null ? 0 : BuildUp.FootHeight;
+        var footing = Footing.Of(sizes, facts.Project.Cabinet?.Feet);
         return spot is { WidthM: { } w, HeightM: { } h, DepthM: { } d }
-            ? new SpotPlan(w * 1e3, h * 1e3, d * 1e3, true, behind, foot, sizes)
-            : new SpotPlan(sizes.Width * 1.3, sizes.Height * 1.9, sizes.Depth + 80, false, 50, foot, sizes);
+            ? new SpotPlan(w * 1e3, h * 1e3, d * 1e3, true, behind, footing, sizes)
+            : new SpotPlan(sizes.Width * 1.3, sizes.Height * 1.9, sizes.Depth + 80, false, 50, footing, sizes);
     }
 }

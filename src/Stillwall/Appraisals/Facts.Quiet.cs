@@ -85,7 +85,7 @@ public sealed partial class Facts
                 mass,
                 sizes.Depth * 1e-3,
                 sizes.Height * 1e-3,
-                Math.Max(1e-3, (sizes.Depth * 1e-3) - (2 * FootInsetM)),
+                Math.Max(1e-3, (sizes.Depth - 2 * Cabinets.Footing.Of(sizes, feet).AlongMm) * 1e-3),
                 along,
                 feet.VerticalStiffnessNPerM
             )

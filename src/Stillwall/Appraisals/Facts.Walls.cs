@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Parts;
 using Stillwall.Pours;
@@ -165,10 +166,11 @@ public sealed partial class Facts
             }
 
             var centre = Tilt.CentreDepthM(Masses());
-            var height = s.Height / 2 * 1e-3 + FootHeightM;
-            (double To, string Over)[] edges = [(s.Width / 2 * 1e-3, "a side"), (centre, "the front"), (s.Depth * 1e-3 - centre, "the rear")];
+            var footing = Footing.Of(s, Project.Cabinet?.Feet);
+            var (side, along) = ((s.Width / 2 - footing.AcrossMm) * 1e-3, footing.AlongMm * 1e-3);
+            (double To, string Over)[] edges = [(side, "a side"), (centre - along, "the front"), (s.Depth * 1e-3 - centre - along, "the rear")];
             var (to, over) = edges.MinBy(e => e.To);
-            return (Tilt.TippingDeg(height, Math.Max(1e-3, to - FootInsetM)), over, centre);
+            return (Tilt.TippingDeg((s.Height / 2 + footing.HeightMm) * 1e-3, Math.Max(1e-3, to)), over, centre);
         }
     }
 
@@ -225,12 +227,9 @@ public sealed partial class Facts
         ];
     }
 
-    // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; difference of expansion of plastic and gypsum; feet 8 mm high, their
-    // centres 25 mm in.
+    // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; difference of expansion of plastic and gypsum.
     private const double ScrewTorquePerMetreN = 30,
-        SkinCastExpansionPerK = 43e-6,
-        FootHeightM = 0.008,
-        FootInsetM = 0.025;
+        SkinCastExpansionPerK = 43e-6;
 
     private CoreMaterial? AssumedCore =>
         CastMix is { } mix && PowderPerWater is { } ratio ? CoreMaterial.Dry(mix, Mix.FromPowder(mix, 1, ratio).DryDensityKgM3) : null;

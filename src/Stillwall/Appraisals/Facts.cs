@@ -143,7 +143,7 @@ public sealed partial class Facts
             Project.Brief,
             Project.Cabinet?.Outside?.WidthM,
             Project.Cabinet?.Outside?.HeightM,
-            Project.Cabinet?.Feet is null ? 0 : BuildUp.FootHeight * 1e-3
+            Sizes is { } sizes ? Footing.Of(sizes, Project.Cabinet?.Feet).HeightMm * 1e-3 : 0
         );
 
     /// <summary>The listening room; null where it is not stated in full.</summary>

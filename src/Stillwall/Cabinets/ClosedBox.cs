@@ -133,7 +133,7 @@ public static class ClosedBox
     /// <param name="air">The air.</param>
     /// <returns>Level, dB re 20 µPa.</returns>
     /// <remarks>
-    /// Model: p² = ρc·P/(2πr²). Validity: far field of a small source on a large wall. Source: spherical spreading, any acoustics textbook.
+    /// Model: p² = ρc·P/(2πr²). Validity: far field of a small source on a large wall. Source: spherical spreading, Beranek, Acoustics, 4 (from memory).
     /// Accuracy: 112.16 dB at 20 °C; 112.09 dB with the 1.18 kg/m³ and 345 m/s of Small, JAES 20(5), 1972.
     /// </remarks>
     public static double AcousticWattLevelDb(Air air)

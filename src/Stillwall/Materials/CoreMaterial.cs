@@ -56,8 +56,8 @@ public sealed record CoreMaterial(
     /// <returns>The wet core.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The density is not positive.</exception>
     /// <remarks>
-    /// Model: modulus and strength times the mix's wet factor. Validity: soaked cast. Source: strength under water is about half of that dried at 45
-    /// °C (measured, 1954, abstract seen); the same factor on the modulus is from memory. Accuracy: ± a third.
+    /// Model: modulus and strength times the mix's wet factor. Validity: soaked cast. Source: strength under water is about half of that dried at
+    /// 45 °C (an abstract of 1954 whose author is not at hand: from memory); the same factor on the modulus is from memory. Accuracy: ± a third.
     /// </remarks>
     public CoreMaterial Wet(CastMix mix, double wetDensityKgM3)
     {

@@ -30,8 +30,8 @@ public static class LimitCurves
         ),
         new(
             "night-rooms-se-2014",
-            "a guide value for bedrooms at night",
-            "FoHFS 2014:13, Swedish public health agency, indoor levels",
+            "a guide value for living rooms",
+            "FoHMFS 2014:13, Public Health Agency of Sweden, indoor levels",
             false,
             [null, null, 56, 49, 43, 41.5, 40, 38, 36, 34]
         ),

@@ -23,7 +23,7 @@ public sealed record MeshReport(int UnmatchedEdgeCount, IReadOnlyList<MeshShell>
     /// <returns>The report.</returns>
     /// <remarks>
     /// Model: every directed edge is looked up; corners that share an edge between two triangles are one. Validity: any indexed mesh.
-    /// Source: Euler characteristic χ = V − E + F = 2 − 2g of a closed orientable surface, as in any textbook of topology. Accuracy: exact.
+    /// Source: Euler characteristic χ = V − E + F = 2 − 2g of a closed orientable surface, Euler 1758 (from memory). Accuracy: exact.
     /// </remarks>
     public static MeshReport Of(IndexedMesh mesh)
     {

@@ -52,7 +52,7 @@ public static class SupplyList
         var toBuy = need.Amount - inStock is { } lacking ? Math.Max(0, lacking) : (double?)null;
         var price = prices?.FirstOrDefault(p => Same(p.Item, need.Item) && p.Per.Dimension == need.Dimension && p.Per.Value > 0);
         var (unitPrice, pack) = need.OwnPrice is { } own ? (own, 1.0) : (price?.Cost / price?.Per.Value, price?.Per.Value ?? 1);
-        var packs = toBuy is { } amount ? Math.Ceiling(amount / pack - 1e-9) : (double?)null;
+        var packs = toBuy is { } amount ? Math.Max(0, Math.Ceiling(amount / pack - 1e-9)) : (double?)null;
         return new SupplyLine(
             need.Item,
             need.Amount,

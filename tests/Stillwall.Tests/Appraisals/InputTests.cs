@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Projects;
@@ -18,12 +19,17 @@ public sealed class InputTests
     {
         var project = Named(name);
         var facts = new Facts(project, DemoDrivers.All);
-        var results = Why.Results(facts).Where(r => !r.EndsWith(".margin", StringComparison.Ordinal)).ToList();
+        var all = Why.Results(facts).Where(r => !r.EndsWith(".margin", StringComparison.Ordinal));
+        var results = (name == "demo" ? all : all.GroupBy(Shape).Select(g => g.Last())).ToList();
         var told = Why.Of(facts, results)
             .ToDictionary(w => w.Result, w => w.Inputs.Where(i => i.Acts is not null).ToDictionary(i => i.Key, i => i.Acts!.Value));
         var wrong = Numbers(project).AsParallel().AsOrdered().SelectMany(key => Wrong(facts, project, key, results, told)).ToList();
         Assert.True(wrong.Count == 0, $"{wrong.Count} of {results.Count} results, such as\n" + string.Join('\n', wrong.Take(400)));
     }
+
+    // Lines of one list have one formula: of the other projects the last of each does.
+    private static string Shape(string result) =>
+        result.StartsWith("findings", StringComparison.Ordinal) ? result : Regex.Replace(result, @"\[[^\]]*\]", "[]");
 
     // A second and independent way: the whole project changed in its text form, appraised from nothing.
     private static List<string> Wrong(Facts facts, Project project, string key, List<string> results, Dictionary<string, Dictionary<string, Acting>> told)

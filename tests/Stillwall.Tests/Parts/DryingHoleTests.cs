@@ -122,7 +122,7 @@ public sealed class DryingHoleTests
         Assert.True(mesh.Watertight);
         Assert.Single(Connections.Pieces(sleeve));
 
-        // A tube is one way through, each hole one more: the genus, as in any textbook of topology.
+        // A tube is one way through, each hole one more: the genus of its surface (Euler 1758, from memory).
         Assert.Equal(1 + job.Geometry.DryingHoles.Count, MeshReport.Of(mesh.Mesh).Shells.Sum(s => s.GenusCount));
         Assert.InRange(sleeve.VolumeM3 / job.Geometry.InnerSleeveM3, 0.9999, 1.0001);
         Assert.All(Cabinet.Value.Parts.Zip(Cabinet.Value.Meshes), p => Assert.True(p.Second.Watertight, p.First.Name));

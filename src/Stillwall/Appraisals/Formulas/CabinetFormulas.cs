@@ -58,7 +58,7 @@ internal static class CabinetFormulas
             "air-mode",
             "Lowest mode of the air inside",
             "c/(2·largest inside length)",
-            "any acoustics textbook",
+            "Kuttruff, Room Acoustics, chapter 3 (from memory)",
             "exact for rigid rectangular spaces; fibre lowers it"
         ),
         new(

@@ -74,7 +74,7 @@ internal static class FindingFormulas
             "tilt",
             "Angle at which it tips",
             "arctan(distance of the nearest edge between the feet from the centre of mass/height of the middle)",
-            "statics; feet 25 mm in, a driver's mass two thirds of its depth behind its face (our choice)",
+            "statics; feet where they are drawn, a driver's mass two thirds of its depth behind its face (our choice)",
             "2°"
         ),
         new(

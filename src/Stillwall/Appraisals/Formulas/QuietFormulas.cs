@@ -76,7 +76,7 @@ internal static class QuietFormulas
             "limit-curve",
             "Curve that the level is held against",
             "curve + allowance",
-            "ISO 226:2023 or 2003 threshold, FoHFS 2014:13, others from memory as marked, or as stated",
+            "ISO 226:2023 or 2003 threshold, FoHMFS 2014:13, others from memory as marked, or as stated",
             "as printed; thresholds of people scatter by 5 to 6 dB (from memory)"
         ),
         new("over-curve", "Level over the curve", "L2 − curve", "definition", "the level's own"),

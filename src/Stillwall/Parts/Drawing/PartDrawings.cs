@@ -82,11 +82,10 @@ public static class PartDrawings
         var rings = AccentRings
             .Places(job)
             .Select(at => (Blank.Nameless(AccentRings.Draw(s, job.Printer)), (Placement?)job.FrontDown(s.OuterSkin + at + BuildUp.SlotGap)));
-        var (across, along) = (Math.Max(s.Radius, BuildUp.FootDiameter / 2 + 5), BuildUp.FootDiameter);
-        (double X, double Y)[] corners = [(across, along), (s.Width - across, along), (across, s.Depth - along), (s.Width - across, s.Depth - along)];
+        var footing = Footing.Of(s, job.Cabinet.Feet);
         var feet = job.Cabinet.Feet is null
             ? []
-            : corners.Select(c => (SmallParts.Foot(), (Placement?)Placement.AsPrinted.Shifted(c.X, c.Y, -BuildUp.FootHeight)));
+            : footing.Places(s).Select(c => (SmallParts.Foot(), (Placement?)Placement.AsPrinted.Shifted(c.XMm, c.YMm, -footing.HeightMm)));
         return [.. Numbered("trim ring", trims), .. Numbered("accent ring", rings), .. Numbered("foot", feet)];
     }
 
