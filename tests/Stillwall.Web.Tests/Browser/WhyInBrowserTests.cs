@@ -34,7 +34,8 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         ("[data-count]", "how many rows the reader sees, or a search tried"),
         ("[data-basis], .proof caption", "how far a model or a band is to be trusted, the same for every project"),
         (".proof .said", "what to do, the same for every project, and how a recording was read"),
-        (".care, .careall", "the class of a mask, and the mass that the maker states or the default beside it"),
+        (".care, .careall dd", "the class of a mask, and the mass that the maker states or the default beside it"),
+        (".sheets small", "size and scale of the paper"),
         (".next", "the first failing finding's sentence once more; its why stands above"),
         (".remedy, .advice", "what the search of remedies tried; the finding's why stands above it, and the button shows the rest by doing it"),
     ];
