@@ -35,7 +35,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         ("[data-basis], .proof caption", "how far a model or a band is to be trusted, the same for every project"),
         (".proof .said", "what to do, the same for every project, and how a recording was read"),
         (".care, .careall dd", "the class of a mask, and the mass that the maker states or the default beside it"),
-        (".sheets small", "size and scale of the paper"),
+        (".sheets li, .sheets small, .sheets span", "how many of a part a sheet shows, size and scale of the paper"),
         (".next", "the first failing finding's sentence once more; its why stands above"),
         (".remedy, .advice", "what the search of remedies tried; the finding's why stands above it, and the button shows the rest by doing it"),
     ];
