@@ -202,8 +202,8 @@ public sealed partial class Facts
         : Project.Brief.Amplifier?.PowerW is null ? "brief.amplifier.power"
         : "brief.amplifier.rated_load";
 
-    // Whether the checks find no contradiction; they look at everything, so they count as one value that is read.
-    private bool IsSound
+    /// <summary>Whether the checks find no contradiction; they look at everything, so they count as one value that is read.</summary>
+    internal bool IsSound
     {
         get
         {

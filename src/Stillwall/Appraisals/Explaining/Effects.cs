@@ -10,8 +10,8 @@ namespace Stillwall.Appraisals.Explaining;
 /// </remarks>
 internal sealed class Effects(Facts facts)
 {
-    /// <summary>Least change of a result, over the result, that counts as one.</summary>
-    internal const double LeastRatio = 1e-6;
+    // Least change of a result, over the result, that counts as one.
+    private const double LeastRatio = 1e-6;
 
     // A result that takes less than this share of its change at half the step, or more than the rest of it, goes in steps (our choice).
     private const double EvenShare = 0.25;
@@ -22,8 +22,8 @@ internal sealed class Effects(Facts facts)
     /// <summary>The project as it is.</summary>
     internal Facts Facts => facts;
 
-    /// <summary>Everything stated, in the order of the file.</summary>
-    internal IReadOnlyList<Movable> Stated => stated.Value;
+    // Everything stated, in the order of the file.
+    private IReadOnlyList<Movable> Stated => stated.Value;
 
     /// <summary>What moves a result, the strongest first, then what acts in steps, then bounds that it does not reach.</summary>
     /// <param name="result">Computes it from facts.</param>
@@ -56,15 +56,12 @@ internal sealed class Effects(Facts facts)
         double? At(object value) => Moved(input, value) is { } other ? result(other) : middle;
         var values = input.Moved();
         var around = values.Select(At).ToList();
-        if (!around.Any(Differs) && input.IsProportional && values.Select(v => At(((double)v + (double)input.Value) / 2)).Any(Differs))
-        {
-            // Out and back again, as a part that is cut in two.
-            return Told(input, null, Acting.Steps);
-        }
-
         if (!around.Any(Differs))
         {
-            return input.FarOff().Any(v => Moved(input, v) is { } far && Differs(result(far))) ? Told(input, null, Acting.Inactive) : null;
+            // Out and back again, as a part that is cut in two.
+            var isThereAndBack = input.IsProportional && values.Any(v => Differs(At(((double)v + (double)input.Value) / 2)));
+            return isThereAndBack ? Told(input, null, Acting.Steps)
+                : input.FarOff().Any(v => Moved(input, v) is { } far && Differs(result(far))) ? Told(input, null, Acting.Inactive) : null;
         }
 
         if (input.Value is not double)
@@ -95,14 +92,7 @@ internal sealed class Effects(Facts facts)
         : (high - low) / middle / (2 * Movable.StepRatio);
 
     private Facts? Moved(Movable input, object value) =>
-        moved.GetOrAdd(
-            (input.Key, value),
-            _ =>
-            {
-                var changed = input.With(value);
-                return ReadLog.Unnoted(() => ProjectChecks.Of(changed).Any()) ? null : facts.With(changed);
-            }
-        );
+        moved.GetOrAdd((input.Key, value), _ => facts.With(input.With(value)) is { IsSound: true } changed ? changed : null);
 
     private static ExplainedInput Told(Movable input, double? sensitivity, Acting acts) =>
         new(input.Key, input.Shown, Why.StatedUnit(input.Key), sensitivity, acts);
