@@ -22,20 +22,27 @@ internal static class SavingChild
         }
 
         var next = NumberOf(Path.Combine(folder, ProjectStore.FileName)) + 1;
-        using (var output = Console.OpenStandardOutput())
-        {
-            output.WriteByte((byte)'s');
-        }
-
         for (var i = 0; i < MostSaves; i++)
         {
             if (ProjectStore.Save(folder, Text(next + i)) is not null)
             {
                 break;
             }
+
+            if (i == 0)
+            {
+                SayThatItSaves();
+            }
         }
 
         Environment.Exit(1);
+    }
+
+    // After the first save, which is slow for it is compiled then: on a busy machine the kill would come before anything is written.
+    private static void SayThatItSaves()
+    {
+        using var output = Console.OpenStandardOutput();
+        output.WriteByte((byte)'s');
     }
 
     internal static Process Start(string folder)
