@@ -48,7 +48,7 @@ public class PartsBench
     [Benchmark]
     public object Write_stl_of_200000_triangles() => StlFile.Write(large, "large");
 
-    private IReadOnlyList<DrawnPart> Drawn() => PartDrawings.Of(new PartDrawingJob(facts.Geometry!, project.Cabinet!, facts.Sheet, project.Brief.Printer));
+    private IReadOnlyList<DrawnPart> Drawn() => PartDrawings.Of(facts.PartJob!);
 
     // A plate with rows of holes.
     private static IndexedMesh TwoHundredThousand()

@@ -37,13 +37,12 @@ internal static class PartFiles
             {
                 var loaded = LoadedProject.Load(call.Session, call.Text(project));
                 var facts = loaded.Facts();
-                var geometry = facts.Geometry ?? throw Want.OfCabinet("parts");
+                var job = facts.PartJob ?? throw Want.OfCabinet("parts");
                 var (brief, extension) = (facts.Project.Brief, call.Text(format) ?? "3mf");
-                var job = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, brief.Printer);
                 var drawn = PartDrawings.Of(job);
                 var meshed = Meshed(call.Session, drawn, brief.Printer);
                 var printed = meshed.Select(m => m.Figures(brief.Printer, facts.Skin?.DensityKgM3, extension)).ToList();
-                var result = new PrintedParts(printed, SealantBead.Of(geometry), InteriorCheck.Of(job, drawn), geometry.CavityM3, facts.NetVolumeM3);
+                var result = new PrintedParts(printed, SealantBead.Of(job), InteriorCheck.Of(job, drawn), job.Geometry.CavityM3, facts.NetVolumeM3);
                 Judge(call.Session, result, facts.Show, call.Has(anyway));
                 var into = call.Deliver(folder, loaded, Files(meshed, printed, extension, facts.Project.Name));
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : PartText.Of(result, into, extension, facts, call.Session.Terminal));

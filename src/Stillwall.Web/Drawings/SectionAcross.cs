@@ -92,10 +92,10 @@ internal sealed class SectionAcross
         pen.Path("paper", Ring(0));
         if (s.Braces > 0)
         {
-            var window = Math.Min(s.Wall + BuildUp.BraceFrame, Math.Min(s.Width, s.Height) / 2.5);
+            var w = plan.Bracing.Window;
             pen.Path(
                 "seen",
-                Ring(s.Wall) + Rounded(X0 + window * scale, Top + window * scale, Width - 2 * window * scale, Height - 2 * window * scale, 22 * scale),
+                Ring(s.Wall) + Rounded(X0 + w.Left * scale, Top + w.Bottom * scale, w.Width * scale, w.Height * scale, w.Radius * scale),
                 true
             );
         }

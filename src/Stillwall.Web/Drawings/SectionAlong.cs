@@ -114,8 +114,7 @@ internal sealed class SectionAlong
         }
     }
 
-    private double BraceAt(int i) =>
-        plan.FrontAt + plan.Sizes.Wall + (i + 1) * (plan.Sizes.Depth - 2 * plan.Sizes.Wall) / (plan.Sizes.Braces + 1) - BuildUp.BraceThickness / 2;
+    private double BraceAt(int i) => plan.FrontAt + plan.Sizes.Wall + plan.Bracing.FrontsMm[i];
 
     private double InsideRear => plan.FrontAt + plan.Sizes.Depth - plan.Sizes.Wall;
 
@@ -140,7 +139,7 @@ internal sealed class SectionAlong
     private void Brace()
     {
         var s = plan.Sizes;
-        var frame = Math.Min(BuildUp.BraceFrame, s.Height / 4) * scale;
+        var frame = (plan.Bracing.Window.Bottom - s.Wall) * scale;
         for (var i = 0; i < s.Braces; i++)
         {
             var (x, w) = (X(BraceAt(i)), BuildUp.BraceThickness * scale);

@@ -16,6 +16,9 @@ internal sealed record SpotPlan(double Width, double Height, double Depth, bool 
     /// <summary>Front of the cabinet behind the front of the spot.</summary>
     internal double FrontAt => Depth - BehindCabinet - Sizes.Depth;
 
+    /// <summary>The braces.</summary>
+    internal Bracing Bracing { get; } = Bracing.Of(Sizes);
+
     /// <summary>Height of the feet, mm.</summary>
     internal double Foot => Footing.HeightMm;
 

@@ -104,9 +104,7 @@ internal static class ProjectFiles
     private static IEnumerable<MeshedPart> Meshed(OpenProject project)
     {
         var (facts, printer) = (project.Now.Plan.Facts, project.Now.Project.Brief.Printer);
-        return facts.Geometry is not { } geometry
-            ? []
-            : PartDrawings.Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, printer)).Select(part => MeshedPart.Of(part, printer));
+        return facts.PartJob is { } job ? PartDrawings.Of(job).Select(part => MeshedPart.Of(part, printer)) : [];
     }
 
     private static IResult Parts(OpenProject project, string format)
@@ -138,11 +136,7 @@ internal static class ProjectFiles
     {
         var format = file.EndsWith(".stl", StringComparison.Ordinal) ? "stl" : "3mf";
         var facts = project.Now.Plan.Facts;
-        var part = facts.Geometry is not { } geometry
-            ? null
-            : PartDrawings
-                .Of(new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, facts.Project.Brief.Printer))
-                .FirstOrDefault(p => FileName(p.Name, format) == file);
+        var part = facts.PartJob is { } job ? PartDrawings.Of(job).FirstOrDefault(p => FileName(p.Name, format) == file) : null;
         return part is null
             ? Results.NotFound()
             : File(Bytes(MeshedPart.Of(part, facts.Project.Brief.Printer), format), format == "stl" ? "model/stl" : "model/3mf", file);

@@ -37,11 +37,11 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
     private static AssemblyMeshes Draw(Facts facts, CabinetGeometry geometry, Cabinet cabinet)
     {
         var printer = facts.Project.Brief.Printer;
-        var job = new PartDrawingJob(geometry, cabinet, facts.Sheet, printer);
+        var job = facts.PartJob!;
         var parts = PartDrawings.Of(job).Where(p => p.Place is not null).AsParallel().AsOrdered().Select(p => MeshedPart.Of(p, printer)).ToList();
-        var placed = parts.Select(p => (p.Name, Mesh: p.Surface.Mesh.Placed(p.Place!))).ToList();
+        var placed = parts.Select(p => (p.Kind, p.Name, Mesh: p.Surface.Mesh.Placed(p.Place!))).ToList();
         var shifts = ExplodedPlaces.Of([
-            .. placed.Select(p => new PlacedPart(p.Name, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
+            .. placed.Select(p => new PlacedPart(p.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
         ]);
         var bodies = placed.Zip(shifts, (p, shift) => new Body(p.Name, p.Mesh, shift)).ToList();
         var core = geometry.Sizes.Core > 0 ? new Body(Cast, CastBody.Of(geometry), default) : null;

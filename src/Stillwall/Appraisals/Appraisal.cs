@@ -4,7 +4,6 @@ using Stillwall.Cabinets;
 using Stillwall.Neighbours;
 using Stillwall.Numerics;
 using Stillwall.Parts;
-using Stillwall.Pours;
 using Stillwall.Projects;
 using Stillwall.SupplyLists;
 using Stillwall.Walls;
@@ -89,66 +88,6 @@ public sealed record Appraisal(
             Care.Cautions.Of(facts)
         );
 }
-
-/// <summary>The pour plan.</summary>
-/// <param name="CavityVolumeM3">Space the cast fills, m³.</param>
-/// <param name="PowderKg">Powder to mix, reserve counted, kg.</param>
-/// <param name="WaterKg">Water to mix, kg.</param>
-/// <param name="SlurryDensityKgM3">Density of the slurry, kg/m³.</param>
-/// <param name="WetMassKg">Mass of all that is mixed, kg.</param>
-/// <param name="DryMassKg">Mass of all that is mixed when set and dry, kg.</param>
-/// <param name="FreeWaterKg">Water that has to dry out of all that is mixed, kg.</param>
-/// <param name="WetInCabinetKg">Slurry in the cabinet, kg.</param>
-/// <param name="DryInCabinetKg">Set and dry cast in the cabinet, kg.</param>
-/// <param name="FormPressurePa">Pressure at the deepest point of the highest lift, Pa.</param>
-/// <param name="SkinBulgeM">Bulge of the worst bay, m.</param>
-/// <param name="LiftHeightM">Height of the highest lift, m.</param>
-/// <param name="AdiabaticPeakC">Peak temperature if no heat is lost, °C.</param>
-/// <param name="AdiabaticPeakRangeC">The same for the least and greatest published heat of setting, °C.</param>
-/// <param name="ExpectedPeakC">Peak temperature expected in the wall, °C.</param>
-/// <param name="PeakTimeS">When the wall is that warm, from the first water of its bucket, s.</param>
-/// <param name="PeakOuterFaceC">Temperature of the outer face at that time, °C.</param>
-/// <param name="ThickestPlaceM">Greatest ball that the cavity has room for, m.</param>
-/// <param name="DryOutLeastDays">
-/// Least time to dry through the openings of the rear's outer plate, lids off, and the drying holes in the inner skin, the box open, days.
-/// </param>
-/// <param name="DurationS">From the first water to the end of the last pour, s.</param>
-/// <param name="Batches">The batches in order.</param>
-public sealed record PourFigures(
-    [property: ComputedBy("cavity-between-skins")] double? CavityVolumeM3,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3")] double? PowderKg,
-    [property: ComputedBy("slurry", "pour.powder_kg")] double? WaterKg,
-    [property: ComputedBy("slurry")] double? SlurryDensityKgM3,
-    [property: ComputedBy("slurry", "pour.powder_kg", "pour.water_kg")] double? WetMassKg,
-    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double? DryMassKg,
-    [property: ComputedBy("stoichiometry", "pour.powder_kg", "pour.water_kg")] double? FreeWaterKg,
-    [property: ComputedBy("slurry", "pour.cavity_volume_m3", "pour.slurry_density_kg_m3")] double? WetInCabinetKg,
-    [property: ComputedBy("stoichiometry", "pour.cavity_volume_m3")] double? DryInCabinetKg,
-    [property: ComputedBy("form-pressure", "pour.slurry_density_kg_m3", "pour.lift_height_m")] double? FormPressurePa,
-    [property: ComputedBy("skin-bulge", "pour.form_pressure_pa")] double? SkinBulgeM,
-    [property: ComputedBy("lift-height")] double? LiftHeightM,
-    [property: ComputedBy("adiabatic-peak")] double? AdiabaticPeakC,
-    [property: ComputedBy("adiabatic-peak")] IReadOnlyList<double>? AdiabaticPeakRangeC,
-    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c")] double? ExpectedPeakC,
-    [property: ComputedBy("setting-heat")] double? PeakTimeS,
-    [property: ComputedBy("setting-heat", "pour.adiabatic_peak_c")] double? PeakOuterFaceC,
-    [property: ComputedBy("thickest-place")] double? ThickestPlaceM,
-    [property: ComputedBy("dry-out", "pour.free_water_kg")] double? DryOutLeastDays,
-    [property: ComputedBy("pour-clock")] double? DurationS,
-    IReadOnlyList<PourBatch> Batches
-);
-
-/// <summary>What the cabinet weighs.</summary>
-/// <param name="FinishedKg">Shells, dry cast, driver, fill and hardware, kg.</param>
-/// <param name="WetKg">Shells and wet cast on the day of the pour, kg.</param>
-/// <param name="ShellsKg">Printed parts of the cabinet, kg.</param>
-/// <param name="DryShellsAndCastKg">Shells and dry cast: what the scales must show before it is sealed, kg.</param>
-public sealed record Mass(
-    [property: ComputedBy("finished-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? FinishedKg,
-    [property: ComputedBy("wet-mass", "mass.shells_kg", "pour.wet_in_cabinet_kg")] double? WetKg,
-    [property: ComputedBy("part-mass", "parts[].mass_kg")] double? ShellsKg,
-    [property: ComputedBy("dry-cabinet-mass", "mass.shells_kg", "pour.dry_in_cabinet_kg")] double? DryShellsAndCastKg
-);
 
 /// <summary>What the build costs.</summary>
 /// <param name="TotalPrice">Price of everything the plan uses, in the project's currency.</param>

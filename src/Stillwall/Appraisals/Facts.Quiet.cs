@@ -121,14 +121,7 @@ public sealed partial class Facts
 
     private IReadOnlyList<SupplyLine> ComputeSupplies()
     {
-        // Both ends of both sleeves, the driver, the terminal and every drying hole are sealed.
-        double? joints = Geometry is { } g
-            ? (
-                2 * g.Sizes.Outline.Inset(0).Length
-                + 2 * g.Sizes.Outline.Inset(g.Sizes.OuterSkin + g.Sizes.Core).Length
-                + Math.PI * (g.Sizes.Cutout + g.Sizes.Terminal)
-            ) * 1e-3
-            : null;
+        var joints = PartJob is { } job ? Stillwall.Parts.SealantBead.Of(job).Sum(bead => bead.LengthM) : (double?)null;
         var holes = Geometry?.DryingHoles ?? Cabinets.DryingHoles.None;
         var (count, diameterM) = (holes.Count, holes.DiameterMm * 1e-3);
         var needs = Hardware.Of(

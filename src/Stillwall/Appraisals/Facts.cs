@@ -87,7 +87,7 @@ public sealed partial class Facts
         mass = Held(ComputeMass, f => f.mass);
         pour = Held(ComputePour, f => f.pour);
         clock = Held(() => Job is { } job ? PourClock.Plan(job) : null, f => f.clock);
-        bench = Held(() => Clock is { } plan && Job is { } job && Geometry is { } g ? PourBench.Of(plan, job, LiftHeightsM(g)) : null, f => f.bench);
+        bench = Held(() => Clock is { } plan && Job is { } job && LiftHeightsM is { } heights ? PourBench.Of(plan, job, heights) : null, f => f.bench);
         warmth = Held(ComputeWarmth, f => f.warmth);
         cast = Held(() => CastFigures.Of(this), f => f.cast);
         supplies = Held(ComputeSupplies, f => f.supplies);

@@ -77,25 +77,15 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>Air space within the inner skins, m³; the openings in the walls are not counted.</summary>
     public double InsideM3 => Sleeve.InsideM2 * InsideDepthM;
 
+    /// <summary>The braces.</summary>
+    public Bracing Bracing => Bracing.Of(Sizes);
+
     /// <summary>Volume of one brace, m³.</summary>
-    public double BraceM3
-    {
-        get
-        {
-            var (frame, window) = BraceFrames(Sizes);
-            return (frame.ToRegion().AreaM2 - window.ToRegion().AreaM2) * BuildUp.BraceThickness * MetresPerMillimetre;
-        }
-    }
+    public double BraceM3 =>
+        (Bracing.Frame.ToRegion().AreaM2 - Bracing.Window.ToRegion().AreaM2) * BuildUp.BraceThickness * MetresPerMillimetre;
 
     /// <summary>Side of the window in a brace, the smaller one, m.</summary>
-    public double BraceWindowM
-    {
-        get
-        {
-            var side = Math.Min(InsideWidthM, InsideHeightM);
-            return side - 2 * Math.Min(BuildUp.BraceFrame * MetresPerMillimetre, side / 3);
-        }
-    }
+    public double BraceWindowM => Math.Min(Bracing.Window.Width, Bracing.Window.Height) * MetresPerMillimetre;
 
     /// <summary>Depth behind the front face that a driver may take, m: to the rear, or to the first brace.</summary>
     /// <param name="passesBraces">Whether its magnet passes through the windows of the braces.</param>
@@ -112,7 +102,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double ClearBayM => (Sleeve.StrutPitch - Sizes.Web) * MetresPerMillimetre;
 
     /// <summary>Clear depth from one brace to the next, or from plate to plate without braces, m.</summary>
-    public double ClearDepthM => (InsideDepthM - Sizes.Braces * BuildUp.BraceThickness * MetresPerMillimetre) / (Sizes.Braces + 1);
+    public double ClearDepthM => Bracing.ClearM;
 
     /// <summary>Space between the skins that the cast fills, the drying holes in the inner skin too, m³.</summary>
     public double CavityM3 =>
@@ -191,6 +181,15 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>Length of the outer sleeve, m.</summary>
     public double OuterSleeveLengthM => (Sizes.Depth - 2 * Sizes.OuterSkin) * MetresPerMillimetre;
 
+    /// <summary>Thickness of the outer skin, m.</summary>
+    public double OuterSkinM => Sizes.OuterSkin * MetresPerMillimetre;
+
+    /// <summary>Thickness of the inner skin, m.</summary>
+    public double InnerSkinM => Sizes.InnerSkin * MetresPerMillimetre;
+
+    /// <summary>Area through which the cast dries, m²: the openings of the rear's outer plate, lids off, and the drying holes.</summary>
+    public double DryingAreaM2 => Rear.Layout.OuterOnly.Sum(c => c.AreaM2) + DryingHoles.OpenM2;
+
     /// <summary>Thickness of the core, m.</summary>
     public double CoreM => Sizes.Core * MetresPerMillimetre;
 
@@ -237,13 +236,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double ThickestPlaceM => 2 * Math.Sqrt(2) / (1 + Math.Sqrt(2)) * CoreM;
 
     private double StrutLengthM => Struts.Length * MetresPerMillimetre;
-
-    /// <summary>Outer edge and window of a brace, which slides into the inner sleeve with half the joints' clearance on either side.</summary>
-    internal static (Shapes.RoundedFrame Frame, Shapes.RoundedFrame Window) BraceFrames(CabinetSizes sizes)
-    {
-        var inside = sizes.Outline.Inset(sizes.Wall);
-        return (inside.Inset(sizes.JointClearance / 2), inside.Inset(Math.Min(BuildUp.BraceFrame, Math.Min(inside.Width, inside.Height) / 3)));
-    }
 
     /// <summary>Depth of the holes for inserts from the front face, mm: as deep as usual, or as the wall allows.</summary>
     internal double PilotDepth =>

@@ -94,12 +94,13 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
         var inside = sizes.Depth - 2 * sizes.Wall;
         var room = BuildUp.DryingHoleRoom;
         var (below, above) = (sizes.DryingHole / 2 + room, sizes.DryingHole / (sizes.DryingHole > CrossHole.GreatestRound ? Math.Sqrt(2) : 2) + room);
-        var clear = (inside - sizes.Braces * BuildUp.BraceThickness) / (sizes.Braces + 1);
+        var bracing = Bracing.Of(sizes);
         var pitch = new DryingHoles(sizes.DryingHole, [], []).PitchMm;
         for (var i = 0; i <= sizes.Braces; i++)
         {
             // From behind one brace to the seats before the next.
-            var (begins, ends) = (i * (clear + BuildUp.BraceThickness), i * (clear + BuildUp.BraceThickness) + clear - BuildUp.SeatDepth);
+            var begins = i == 0 ? 0 : bracing.FrontsMm[i - 1] + BuildUp.BraceThickness;
+            var ends = begins + bracing.ClearM * 1e3 - BuildUp.SeatDepth;
             var (from, to) = (Math.Max(begins, BuildUp.EndZone) + below, Math.Min(ends, inside - BuildUp.EndZone) - above);
             var more = (int)Math.Floor((to - from) / pitch);
             for (var k = 0; from <= to && k <= more; k++)

@@ -18,7 +18,14 @@ public sealed record PartFigures(
     bool? Fits,
     [property: ComputedBy("print-time", "parts[].volume_m3")] double? PrintSeconds,
     bool InCabinet
-);
+)
+{
+    /// <summary>Its kind.</summary>
+    internal PartKind? Kind { get; init; }
+
+    /// <summary>How far behind the front face its centre of mass lies, mm; null for what is not part of the cabinet.</summary>
+    internal double? CentreMm { get; init; }
+}
 
 /// <summary>What the printing takes altogether.</summary>
 /// <param name="FilamentKg">Mass of all parts, kg.</param>

@@ -28,10 +28,11 @@ public sealed record PrintedPart(
 );
 
 /// <summary>A part's surface, its lowest corner at the origin, and where it goes in the cabinet.</summary>
+/// <param name="Kind">Kind of part.</param>
 /// <param name="Name">Name of the part.</param>
 /// <param name="Surface">The surface.</param>
 /// <param name="Place">Where it goes; null for moulds, coupons and gauges.</param>
-public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place)
+public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, Placement? Place)
 {
     /// <summary>Covers a drawn part with triangles, turned on the bed where it fits better that way.</summary>
     /// <param name="drawn">The part.</param>
@@ -51,7 +52,7 @@ public sealed record MeshedPart(string Name, SolidMesh Surface, Placement? Place
         }
 
         var (x, y) = (solid.Mesh.Points.Min(p => p.X) / 1000.0, solid.Mesh.Points.Min(p => p.Y) / 1000.0);
-        return new MeshedPart(drawn.Name, solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.Shifted(-x, -y, 0)) }, place?.ShiftedFirst(x, y, 0));
+        return new MeshedPart(drawn.Kind, drawn.Name, solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.Shifted(-x, -y, 0)) }, place?.ShiftedFirst(x, y, 0));
     }
 
     /// <summary>Its figures.</summary>

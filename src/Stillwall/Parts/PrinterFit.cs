@@ -58,10 +58,10 @@ public static class PrinterFit
     /// <summary>
     /// Into how many pieces a part must be split along x, y and z so that each fits with its teeth; a part that fits when turned is not split.
     /// </summary>
-    internal static (int X, int Y, int Z) Pieces(IReadOnlyList<double> sizeMm, (double X, double Y, double Z) space)
+    internal static (int X, int Y, int Z) Pieces(PartSize size, (double X, double Y, double Z) space)
     {
-        var z = Count(sizeMm[2], space.Z);
-        var (upright, turned) = ((X: Count(sizeMm[0], space.X), Y: Count(sizeMm[1], space.Y)), (X: Count(sizeMm[0], space.Y), Y: Count(sizeMm[1], space.X)));
+        var z = Count(size.Z, space.Z);
+        var (upright, turned) = ((X: Count(size.X, space.X), Y: Count(size.Y, space.Y)), (X: Count(size.X, space.Y), Y: Count(size.Y, space.X)));
         return turned.X * turned.Y < upright.X * upright.Y ? (turned.X, turned.Y, z) : (upright.X, upright.Y, z);
     }
 

@@ -59,20 +59,22 @@ public static class DryOut
 
     private const int Steps = 240;
 
+    private const double SecondsPerDay = 86400;
+
     /// <summary>Least time in which free water can leave through open faces.</summary>
     /// <param name="freeWaterKg">Free water, kg, 0 or more.</param>
     /// <param name="openAreaM2">Open wet area, m², 0 or more; skins are closed.</param>
-    /// <returns>Time, s; null where nothing is open.</returns>
+    /// <returns>Time, days; null where nothing is open.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: free water/(area × 60 g/(m²·h)), the first stage of drying all the way. Validity: room air, an open face. Source: from memory.
     /// Accuracy: a lower bound; behind closed skins it takes months.
     /// </remarks>
-    public static double? FirstStageS(double freeWaterKg, double openAreaM2)
+    public static double? FirstStageDays(double freeWaterKg, double openAreaM2)
     {
         Require.NotNegative(freeWaterKg);
         Require.NotNegative(openAreaM2);
-        return openAreaM2 > 0 ? freeWaterKg / (openAreaM2 * FirstStageKgM2S) : null;
+        return openAreaM2 > 0 ? freeWaterKg / (openAreaM2 * FirstStageKgM2S) / SecondsPerDay : null;
     }
 
     /// <summary>Mass of the cabinet when all free water has left, by stoichiometry.</summary>

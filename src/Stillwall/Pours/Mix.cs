@@ -118,6 +118,21 @@ public static class Mix
         return FromPowder(mix, powder, powderPerWaterRatio, airC);
     }
 
+    /// <summary>The mix that fills a cavity and leaves a reserve.</summary>
+    /// <param name="mix">Kind of mix.</param>
+    /// <param name="cavityM3">Volume of the cavity, m³, above 0.</param>
+    /// <param name="reserveRatio">What is mixed over it, as a ratio, 0 or more.</param>
+    /// <param name="powderPerWaterRatio">Mass of powder for one of water, 0.1 to 50.</param>
+    /// <param name="airC">Temperature that the slurry starts from, −40 to 60 °C.</param>
+    /// <returns>The mix.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
+    /// <remarks>Model, validity, source and accuracy: <see cref="FromVolume"/> of the cavity and its reserve.</remarks>
+    public static MixFigures WithReserve(CastMix mix, double cavityM3, double reserveRatio, double powderPerWaterRatio, double airC = 20)
+    {
+        Require.NotNegative(reserveRatio);
+        return FromVolume(mix, cavityM3 * (1 + reserveRatio), powderPerWaterRatio, airC);
+    }
+
     // What did not set is still powder, at the powder's density.
     private static double Porosity(CastMix mix, double dryKg, double volumeM3, double set)
     {

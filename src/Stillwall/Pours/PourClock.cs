@@ -1,5 +1,6 @@
 using Stillwall.Materials;
 using Stillwall.Numerics;
+using Stillwall.Parts.Kinds;
 
 namespace Stillwall.Pours;
 
@@ -75,9 +76,6 @@ public sealed record PourPlan(
 /// <summary>Divides a pour into buckets and lifts and puts them on a clock.</summary>
 public static class PourClock
 {
-    /// <summary>Volume of the test bar, 160 × 40 × 20 mm, m³.</summary>
-    public const double TestBarVolumeM3 = 0.160 * 0.040 * 0.020;
-
     /// <summary>Share of a bucket that can be stirred without loss (our choice).</summary>
     public const double UsableBucketRatio = 0.8;
 
@@ -139,7 +137,7 @@ public static class PourClock
             gap,
             batches[^1].PourEndS,
             longest <= job.Mix.Times.PotLifeS * (1 + 1e-9),
-            job.CavityVolumeM3 * job.ReserveRatio >= TestBarVolumeM3
+            job.CavityVolumeM3 * job.ReserveRatio >= TestBarMould.BarM3
         );
     }
 

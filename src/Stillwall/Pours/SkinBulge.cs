@@ -49,6 +49,18 @@ public static class SkinBulge
         );
     }
 
+    /// <summary>Stress with which a cast that grows as it sets stretches the skin round it.</summary>
+    /// <param name="settingStrainRatio">Strain of the setting cast, as a ratio; one that shrinks does not stretch.</param>
+    /// <param name="modulusPa">Young's modulus of the skin while the cast sets, Pa, above 0.</param>
+    /// <returns>Stress, Pa; null where the cast does not grow.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
+    /// <remarks>Model: σ = Eε, as if the skin followed in full. Validity: bonded skin. Source: Hooke's law, elementary. Accuracy: upper bound.</remarks>
+    public static double? StretchPa(double settingStrainRatio, double modulusPa)
+    {
+        Require.Positive(modulusPa);
+        return settingStrainRatio > 0 ? settingStrainRatio * modulusPa : null;
+    }
+
     /// <summary>Widest bay that bulges no more than a limit.</summary>
     /// <param name="pressurePa">Pressure, Pa, above 0.</param>
     /// <param name="limitM">Greatest bulge, m, above 0.</param>

@@ -204,10 +204,13 @@ public static class Tilt
 /// <summary>The gap that setting and cooling open between cast and inner skin.</summary>
 public static class SkinGap
 {
+    /// <summary>Thermal expansion of printed plastic less that of gypsum, 1/K (from memory, for PETG).</summary>
+    public const double PlasticOverGypsumPerK = 43e-6;
+
     /// <summary>Gap at an inner skin that is not keyed.</summary>
     /// <param name="widthM">Clear width of the inner skin, m, above 0.</param>
     /// <param name="settingStrainRatio">Strain of the cast while setting, as a ratio; its sign does not matter, the gap opens on one side or the other.</param>
-    /// <param name="expansionDifferencePerK">Thermal expansion of the skin less that of the cast, 1/K; 43e-6 for PETG on gypsum.</param>
+    /// <param name="expansionDifferencePerK">Thermal expansion of the skin less that of the cast, 1/K.</param>
     /// <param name="coolingK">Fall from the setting temperature to the room's, K, 0 or more.</param>
     /// <returns>Gap, m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>

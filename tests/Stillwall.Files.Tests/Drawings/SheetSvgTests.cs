@@ -162,7 +162,7 @@ public sealed partial class SheetSvgTests
     {
         var facts = new Facts(DemoProject.Project, DemoDrivers.All);
         var printed = PartDrawings
-            .Of(new PartDrawingJob(facts.Geometry!, DemoProject.Project.Cabinet!, facts.Sheet, DemoProject.Project.Brief.Printer))
+            .Of(facts.PartJob!)
             .Select(p => p.Name);
         Assert.Equal(printed.Order(StringComparer.Ordinal), Metric.Value.SelectMany(s => s.Parts).Order(StringComparer.Ordinal));
     }

@@ -28,7 +28,7 @@ public sealed class FootingTests
         var facts = new Facts(Rounded(radiusM), DemoDrivers.All);
         var (sizes, cabinet) = (facts.Sizes!, facts.Project.Cabinet!);
         var drawn = PartDrawings
-            .Of(new PartDrawingJob(facts.Geometry!, cabinet, facts.Sheet, facts.Project.Brief.Printer))
+            .Of(facts.PartJob!)
             .Where(p => p.Name.StartsWith("foot", StringComparison.Ordinal))
             .Select(p => p.Place!.Apply(new Stillwall.Shapes.MeshPoint(0, 0, 0)))
             .Select(c => (Math.Round((double)c.X / 1000, 3), Math.Round((double)c.Y / 1000, 3)))

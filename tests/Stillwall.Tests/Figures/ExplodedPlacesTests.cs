@@ -1,4 +1,6 @@
 using Stillwall.Figures.Sheets;
+using Stillwall.Parts;
+using Stillwall.Parts.Kinds;
 
 namespace Stillwall.Tests.Figures;
 
@@ -8,15 +10,18 @@ public sealed class ExplodedPlacesTests
     // In their places, in no particular order.
     private static readonly PlacedPart[] Parts =
     [
-        new("outer sleeve 2 of 2", 2, 328),
-        new("rear outer plate", 316, 330),
-        new("front outer plate", 0, 14),
-        new("outer sleeve 1 of 2", 2, 328),
-        new("brace 1 of 2", 100, 108),
-        new("brace 2 of 2", 200, 208),
-        new("foot 1 of 4", 30, 60),
-        new("trim ring", -10, -4),
+        new(Kind<OuterSleeve>(), 2, 328),
+        new(Kind<RearOuterPlate>(), 316, 330),
+        new(Kind<FrontOuterPlate>(), 0, 14),
+        new(Kind<OuterSleeve>(), 2, 328),
+        new(Kind<Brace>(), 100, 108),
+        new(Kind<Brace>(), 200, 208),
+        new(Kind<Foot>(), 30, 60),
+        new(Kind<TrimRing>(), -10, -4),
     ];
+
+    private static T Kind<T>()
+        where T : PartKind => PartCatalogue.Kinds.OfType<T>().Single();
 
     private static IReadOnlyList<ApartShift> Shifts => ExplodedPlaces.Of(Parts);
 
@@ -32,7 +37,7 @@ public sealed class ExplodedPlacesTests
     public void Pieces_of_one_part_stay_together_and_nothing_but_feet_leaves_its_height()
     {
         Assert.Equal(Shifts[0], Shifts[3]);
-        Assert.All(Parts.Zip(Shifts), p => Assert.Equal(p.First.Name.StartsWith("foot", StringComparison.Ordinal) ? -60 : 0, p.Second.ZMm));
+        Assert.All(Parts.Zip(Shifts), p => Assert.Equal(p.First.Kind is Foot ? -60 : 0, p.Second.ZMm));
         Assert.Equal(Shifts[0].YMm, Shifts[6].YMm);
     }
 

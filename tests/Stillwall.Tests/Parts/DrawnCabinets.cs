@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Projects;
 using Stillwall.Shapes;
@@ -9,7 +10,7 @@ namespace Stillwall.Tests.Parts;
 /// <summary>Cabinets drawn once for all tests: the demo, one wider than the printer, one with a thin core, one with a single printed wall.</summary>
 internal static class DrawnCabinets
 {
-    internal sealed record Drawn(string Name, Project Project, Facts Facts, PartDrawingJob Job, IReadOnlyList<DrawnPart> Parts)
+    internal sealed record Drawn(string Name, Project Project, Facts Facts, PartJob Job, IReadOnlyList<DrawnPart> Parts)
     {
         private readonly Lazy<IReadOnlyList<SolidMesh>> meshes = new(() => [.. Parts.AsParallel().AsOrdered().Select(p => SolidMesh.Of(p.Solid))]);
 
@@ -37,7 +38,7 @@ internal static class DrawnCabinets
     internal static Drawn Draw(string name, Project project)
     {
         var facts = new Facts(project, DemoDrivers.All);
-        var job = new PartDrawingJob(facts.Geometry!, project.Cabinet!, facts.Sheet, project.Brief.Printer);
+        var job = facts.PartJob!;
         return new Drawn(name, project, facts, job, PartDrawings.Of(job));
     }
 

@@ -237,7 +237,7 @@ public sealed class PartDrawingTests
     public void A_bead_of_sealant_runs_once_round_each_joint()
     {
         // 244 mm square with corners of 30 mm, half a skin of 2 mm in: 4 × 242 − (8 − 2π) × 29 mm.
-        var bead = SealantBead.Of(Demo.Facts.Geometry!)[0];
+        var bead = SealantBead.Of(Demo.Job)[0];
         Assert.Equal(0.9182, bead.LengthM, 1e-4);
         Assert.Equal(0.3e-3 + 0.244e-3, bead.ClearanceM, 1e-9);
         Assert.Equal(0.9182 * (0.544e-3 * 5e-3 + 16e-6 / 2), bead.VolumeM3, 1e-8);

@@ -9,8 +9,8 @@ public class DryOutTests
     [Fact]
     public void Open_faces_let_water_out_at_their_own_pace_and_closed_skins_never()
     {
-        Assert.Equal(961 * 3600, DryOut.FirstStageS(2.883, 0.05)!.Value, 1);
-        Assert.Null(DryOut.FirstStageS(2.883, 0));
+        Assert.Equal(961 / 24.0, DryOut.FirstStageDays(2.883, 0.05)!.Value, 1e-4);
+        Assert.Null(DryOut.FirstStageDays(2.883, 0));
         Assert.Equal(9.117, DryOut.StoichiometricDryMassKg(12, 2.883), 1e-9);
     }
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using Stillwall.Materials;
+using Stillwall.Parts.Kinds;
 using Stillwall.Pours;
 
 namespace Stillwall.Tests.Pours;
@@ -116,7 +117,7 @@ public class PourClockTests
     public void A_reserve_that_is_smaller_than_the_test_bar_does_not_fill_it()
     {
         Assert.False(PourClock.Plan(Evening with { ReserveRatio = 0.01 })!.ReserveFillsTestBar);
-        Assert.Equal(0.000128, PourClock.TestBarVolumeM3, 1e-12);
+        Assert.Equal(0.000128, TestBarMould.BarM3, 1e-12);
     }
 
     [Fact]

@@ -1,5 +1,5 @@
 using Stillwall.Logbooks;
-using Stillwall.Parts;
+using Stillwall.Parts.Kinds;
 using Stillwall.Pours;
 using static Stillwall.Appraisals.Findings.Judgement;
 
@@ -71,11 +71,11 @@ internal static class LogbookFindings
     private static IReadOnlyList<PlannedLine> Lines(Facts f)
     {
         double? core = f.Core?.DensityKgM3;
-        var coupon = f.Geometry is { Sizes.Core: > 0 } g ? core * PartList.CouponCavityM3(g) : null;
-        var bar = core * PartList.TestBarM[0] * PartList.TestBarM[1] * PartList.TestBarM[2];
+        var coupon = f.Geometry is { Sizes.Core: > 0 } g ? core * WallCoupon.CavityM3(g) : null;
+        var bar = core * TestBarMould.BarM3;
         IEnumerable<PlannedLine> parts = f.Parts.Select(p => new PlannedLine(
             p.Name,
-            p.Name == "wall coupon" ? p.MassKg + coupon : p.MassKg,
+            p.Kind is WallCoupon ? p.MassKg + coupon : p.MassKg,
             1.5 * p.PrintSeconds,
             1.8 * p.PrintSeconds,
             null

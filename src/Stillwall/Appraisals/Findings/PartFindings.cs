@@ -1,4 +1,5 @@
 using Stillwall.Parts;
+using Stillwall.Parts.Kinds;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -103,7 +104,7 @@ internal static class PartFindings
             return Unknown("1", "cabinet.outside");
         }
 
-        var tallest = f.Parts.Where(p => p.Name.Contains("sleeve", StringComparison.Ordinal)).Max(p => p.SizeM[2]) * 1e3;
+        var tallest = f.Parts.Where(p => p.Kind is Sleeve).Max(p => p.SizeM[2]) * 1e3;
         var thin = g.Sizes.Core <= 0 ? g.Sizes.Wall : Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin);
         var span = g.Sizes.Core <= 0 ? Math.Max(g.Sizes.Width, g.Sizes.Height) : g.ClearBayM * 1e3;
         var byHeight = tallest / thin / f.Limits.WallHeightRatio >= span / thin / f.Limits.SpanRatio;

@@ -98,7 +98,7 @@ internal static class PourFindings
         }
 
         var because =
-            $"the first lift buries the inner sleeve by {f.Show.Length(Facts.BuriedByFirstLiftM)} and "
+            $"the first lift buries the inner sleeve by {f.Show.Length(Formwork.BuriedByFirstLiftM)} and "
             + (needed > 0 ? $"lifts it with {f.Show.Mass(needed)}" : "its own mass keeps it down");
         return f.Project.Materials?.Cast?.HoldDownKg is { } stated
                 ? AtMost(needed, stated, "kg", Nearness.Tenth, $"{because}; you hold it down with {f.Show.Mass(stated)}")

@@ -194,7 +194,7 @@ internal static class WallFindings
 
     private static Judgement Screws(Facts f)
     {
-        if (f.InsertSafety is not { } insert)
+        if (f.Screws is not { } insert)
         {
             return Unknown("1", f.Sheet is null ? f.MissingForDriver : "driver.bolt");
         }
@@ -242,7 +242,7 @@ internal static class WallFindings
 
     private static Judgement Tipping(Facts f)
     {
-        if (f.Tips is not { } tips)
+        if (f.Balance is not { } tips)
         {
             return Unknown("deg", f.MissingForMass);
         }

@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
 
@@ -139,7 +140,7 @@ internal sealed class AssemblySheets
     // In the clear room behind the last brace, or at the foot of the sheet where that is too narrow.
     private void WordsInside(SheetPen pen, SheetView view)
     {
-        var last = SleeveDrawing.BracesAt(job.Geometry).Select(at => s.Wall + at + BuildUp.BraceThickness).DefaultIfEmpty(s.Depth * 0.45).Last();
+        var last = job.Geometry.Bracing.FrontsMm.Select(at => s.Wall + at + BuildUp.BraceThickness).DefaultIfEmpty(s.Depth * 0.45).Last();
         var (middle, y, u) = ((last + s.Depth - s.Wall) / 2, view.Y(s.Height * 0.64), job.Units);
         List<string> lines =
         [
@@ -221,7 +222,7 @@ internal sealed class AssemblySheets
 
     // Where the walls and braces lie along the depth.
     private IEnumerable<Length> Depths(double edge) =>
-        [new(0, s.Wall, edge, edge), .. SleeveDrawing.BracesAt(job.Geometry).Select(at => new Length(0, s.Wall + at, edge, edge))];
+        [new(0, s.Wall, edge, edge), .. job.Geometry.Bracing.FrontsMm.Select(at => new Length(0, s.Wall + at, edge, edge))];
 
     // What is cut: cast first, plastic over it; openings through front and rear stay open.
     private void Cuts(

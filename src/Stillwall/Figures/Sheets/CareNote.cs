@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Care;
+using Stillwall.Parts;
 
 namespace Stillwall.Figures.Sheets;
 
@@ -36,12 +37,12 @@ internal static class CareNote
 
     // Steps of the job at which a sheet is in the hand.
     private static IReadOnlyList<WorkStep> StepsOf(SheetDraft draft) =>
-        (draft.Block.Kind, draft.Name) switch
+        (draft.Kind?.For, draft.Block.Kind) switch
         {
-            ("assembly", _) => [WorkStep.DryFit, WorkStep.SetUp],
-            ("template", _) => [WorkStep.Template],
-            (_, "wall-coupon") => [WorkStep.WallCoupon],
-            (_, "calibration-strip" or "calibration-peg") => [WorkStep.CalibrationStrip],
+            (null, "template") => [WorkStep.Template],
+            (null, _) => [WorkStep.DryFit, WorkStep.SetUp],
+            (PrintedFor.WallTrial, _) => [WorkStep.WallCoupon],
+            (PrintedFor.Calibration, _) => [WorkStep.CalibrationStrip],
             _ => [WorkStep.Print],
         };
 

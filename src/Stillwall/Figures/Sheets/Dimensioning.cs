@@ -1,39 +1,6 @@
+using Stillwall.Parts;
+
 namespace Stillwall.Figures.Sheets;
-
-/// <summary>One length to be measured along an axis of a view.</summary>
-/// <param name="From">Lesser end, mm of the thing.</param>
-/// <param name="To">Greater end, mm of the thing.</param>
-/// <param name="EdgeFrom">Where across the axis the extension line of the lesser end begins, mm of the thing.</param>
-/// <param name="EdgeTo">The same for the greater end.</param>
-/// <param name="Suffix">Words after the figure.</param>
-internal sealed record Length(double From, double To, double EdgeFrom, double EdgeTo, string Suffix = "");
-
-/// <summary>A note that a leader ties to a place.</summary>
-/// <param name="At">The place, mm of the thing.</param>
-/// <param name="Lines">Its lines.</param>
-internal sealed record Callout((double U, double V) At, IReadOnlyList<string> Lines)
-{
-    internal Callout(double u, double v, params string[] lines)
-        : this((u, v), lines) { }
-}
-
-/// <summary>Writes a length in the project's unit; a bare figure, the sheet says which unit.</summary>
-/// <param name="Inch">Whether inches come first, with millimetres in brackets.</param>
-internal sealed record SheetUnits(bool Inch)
-{
-    internal string Rule => Inch ? "Dimensions in inches, millimetres in brackets" : "Dimensions in millimetres";
-
-    /// <summary>A length, mm, to a hundredth of a millimetre at most.</summary>
-    internal string Of(double mm) => Inch ? $"{Digits(mm / 25.4, 3)} [{Digits(mm, 2)}]" : Digits(mm, 2);
-
-    internal string Diameter(double mm) => "⌀" + Of(mm);
-
-    internal static string Many(int count, string what) => count == 1 ? what : FormattableString.Invariant($"{count} × {what}");
-
-    private static string Digits(double value, int decimals) =>
-        Math.Round(value, decimals, MidpointRounding.AwayFromZero)
-            .ToString(decimals == 3 ? "0.000" : "0.##", System.Globalization.CultureInfo.InvariantCulture);
-}
 
 /// <summary>
 /// Places dimensions beside views in lanes, shorter ones nearer, none over another: after ISO 129-1 (from memory), text over its line and readable

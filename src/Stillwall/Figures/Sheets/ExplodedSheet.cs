@@ -1,3 +1,4 @@
+using Stillwall.Parts;
 using Stillwall.Shapes;
 
 namespace Stillwall.Figures.Sheets;
@@ -8,11 +9,12 @@ internal static class ExplodedSheet
     private const double Pixel = 0.15,
         LabelStep = 4.5;
 
-    private const string Foot = "foot";
+    private sealed record Piece(SheetPart Part, IndexedMesh Mesh)
+    {
+        internal bool IsBelow => Part.Kind.Exploding is { Down: > 0 };
+    }
 
-    private sealed record Piece(PartKind Kind, IndexedMesh Mesh);
-
-    internal static SheetDraft Draw(SheetJob job, IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
+    internal static SheetDraft Draw(SheetJob job, IReadOnlyList<(SheetPart Equal, IndexedMesh Mesh)> parts)
     {
         var (paper, look) = (SheetDraft.A3, Look.Isometric);
         var frame = SheetDraft.FrameOf(paper);
@@ -71,16 +73,16 @@ internal static class ExplodedSheet
         );
     }
 
-    private static List<Piece> Apartly(IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> parts)
+    private static List<Piece> Apartly(IReadOnlyList<(SheetPart Equal, IndexedMesh Mesh)> parts)
     {
         var shifts = ExplodedPlaces.Of([
-            .. parts.Select(p => new PlacedPart(p.Kind.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
+            .. parts.Select(p => new PlacedPart(p.Equal.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
         ]);
         return
         [
             .. parts
-                .Zip(shifts, (p, shift) => new Piece(p.Kind, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
-                .OrderBy(p => p.Kind.Kind == Foot)
+                .Zip(shifts, (p, shift) => new Piece(p.Equal, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
+                .OrderBy(p => p.IsBelow)
                 .ThenBy(p => p.Mesh.Points.Min(c => c.Y)),
         ];
     }
@@ -89,12 +91,12 @@ internal static class ExplodedSheet
     private static void Labels(SheetPen pen, SheetView view, LineView seen, List<Piece> pieces, SheetBox frame)
     {
         var taken = new List<SheetBox>();
-        foreach (var kind in pieces.Select(p => p.Kind).Distinct())
+        foreach (var equal in pieces.GroupBy(p => p.Part))
         {
-            var words = SheetUnits.Many(kind.Parts.Count, kind.Kind);
+            var words = SheetUnits.Many(equal.Key.Parts.Count, equal.Key.Kind.Name);
             var places = pieces
                 .Index()
-                .Where(p => p.Item.Kind == kind)
+                .Where(p => p.Item.Part == equal.Key)
                 .Select(p => seen.EndsOf(p.Index))
                 .OfType<((double U, double V) Top, (double U, double V) Bottom)>()
                 .ToList();
@@ -103,7 +105,7 @@ internal static class ExplodedSheet
                 continue;
             }
 
-            var down = kind.Kind == Foot;
+            var down = equal.First().IsBelow;
             var target = down ? places.OrderBy(p => p.Bottom.V).First().Bottom : places.OrderByDescending(p => p.Top.V - p.Top.U * 0.3).First().Top;
             var tip = view.At(target.U, target.V);
             for (var i = 0; i < 120; i++)

@@ -1,3 +1,4 @@
+using Stillwall.Parts;
 using Stillwall.Shapes;
 
 namespace Stillwall.Figures.Sheets;
@@ -13,14 +14,11 @@ internal static class PartSheets
     // Raster of the hidden-line comparison on the paper, mm.
     private const double Pixel = 0.12;
 
-    internal static IEnumerable<SheetDraft> Of(SheetJob job)
-    {
-        var features = new PartFeatureList(job);
-        return job.Kinds.Select(kind => Draw(job, kind, features.Of(kind)));
-    }
+    internal static IEnumerable<SheetDraft> Of(SheetJob job) =>
+        job.Parts.Select(part => Draw(job, part, part.Kind.Features(new FeatureJob(job.Drawing, job.Units, part.IsSplit))));
 
     private sealed record Plan(
-        PartKind Kind,
+        SheetPart Part,
         PartFeatures Features,
         SheetUnits Units,
         (double Left, double Bottom, double Right, double Top) Box,
@@ -79,9 +77,9 @@ internal static class PartSheets
         }
     }
 
-    private static SheetDraft Draw(SheetJob job, PartKind kind, PartFeatures features)
+    private static SheetDraft Draw(SheetJob job, SheetPart part, PartFeatures features)
     {
-        var plan = new Plan(kind, features, job.Units, kind.Extent, kind.HeightMm);
+        var plan = new Plan(part, features, job.Units, part.Extent, part.HeightMm);
         var (paper, scale) = Choose(plan);
         var (frame, pen, rooms) = (SheetDraft.FrameOf(paper), new SheetPen(), plan.Rooms(scale));
         var free = frame.BottomMm - TitleBlock.Height - Beside;
@@ -105,25 +103,28 @@ internal static class PartSheets
             DrawSection(pen, plan, new SheetView(left + rooms.Left + w + rooms.Right + rooms.SectionLeft, head + h, scale, sectionBox), free);
         }
 
-        Remarks(pen, frame, Notes(job, kind));
-        var title = SheetUnits.Many(kind.Parts.Count, kind.Kind);
+        Remarks(pen, frame, Notes(part));
+        var title = SheetUnits.Many(part.Parts.Count, part.Kind.Name);
         return new SheetDraft(
-            kind.Kind.Replace(' ', '-'),
+            part.Kind.Name.Replace(' ', '-'),
             title,
             $"{title}: seen from above as printed, and cut, with dimensions",
             paper.Width,
             paper.Height,
             scale,
-            kind.Printed,
+            part.Printed,
             pen.Marks,
-            BlockOf(job, kind, title, scale)
-        );
+            BlockOf(job, part, title, scale)
+        )
+        {
+            Kind = part.Kind,
+        };
     }
 
-    private static TitleBlockText BlockOf(SheetJob job, PartKind kind, string title, double scale)
+    private static TitleBlockText BlockOf(SheetJob job, SheetPart part, string title, double scale)
     {
-        var (skin, mass) = (job.Facts.Skin, kind.Parts[0].Solid.VolumeM3 * job.Facts.Skin?.DensityKgM3);
-        var each = kind.Parts.Count > 1 ? " each" : "";
+        var (skin, mass) = (job.Facts.Skin, part.Parts[0].Solid.VolumeM3 * job.Facts.Skin?.DensityKgM3);
+        var each = part.Parts.Count > 1 ? " each" : "";
         return job.Block(
             title,
             "part",
@@ -159,7 +160,7 @@ internal static class PartSheets
 
     private static void DrawPlan(SheetPen pen, Plan plan, SheetView view, double lowest)
     {
-        var mesh = SolidMesh.Of(plan.Kind.Tidy).Mesh;
+        var mesh = SolidMesh.Of(plan.Part.Tidy).Mesh;
         pen.Text("from above, as printed", view.LeftMm, view.TopMm - 4, SheetPen.Middle);
         pen.Group("plan", Seen(mesh, Look.Down, view, double.MinValue));
         foreach (var centre in plan.Features.Centres)
@@ -187,13 +188,13 @@ internal static class PartSheets
 
     private static void DrawSection(SheetPen pen, Plan plan, SheetView view, double lowest)
     {
-        var mesh = SolidMesh.Of(plan.Kind.Tidy).Mesh;
+        var mesh = SolidMesh.Of(plan.Part.Tidy).Mesh;
         pen.Text("section A–A", view.LeftMm, view.TopMm - 4, SheetPen.Middle);
         pen.Group(
             "section",
             [
                 .. Seen(mesh, Look.FrontToRear, view, Cut(plan), SheetLine.Thin),
-                .. Area(view, TidySolid.Section(plan.Kind.Parts[0].Solid, Cut(plan), acrossX: false)),
+                .. Area(view, TidySolid.Section(plan.Part.Parts[0].Solid, Cut(plan), acrossX: false)),
             ]
         );
         Dimensioning.Below(pen, view, plan.SectionAcross, plan.Units);
@@ -228,15 +229,15 @@ internal static class PartSheets
         pen.Add(SheetPen.Line(SheetLine.Centre, new(view.LeftMm + 1, y), new(view.RightMm - 1, y)));
     }
 
-    private static IEnumerable<string> Notes(SheetJob job, PartKind kind)
+    private static IEnumerable<string> Notes(SheetPart part)
     {
-        if (kind.Printed.Count > kind.Parts.Count)
+        if (part.IsSplit)
         {
-            yield return $"Printed in {kind.Printed.Count / kind.Parts.Count} pieces that key into one another.";
+            yield return $"Printed in {part.Printed.Count / part.Parts.Count} pieces that key into one another.";
         }
 
         yield return "Cut-in names are left out, and beyond the cut the slopes of 45° under what begins in mid-air.";
-        yield return kind.Parts[0].Place is null ? "Does not become part of the cabinet." : "Measure when cold.";
+        yield return part.Parts[0].Place is null ? "Does not become part of the cabinet." : "Measure when cold.";
     }
 
     /// <summary>Remarks at the left of the title block, from the bottom up.</summary>

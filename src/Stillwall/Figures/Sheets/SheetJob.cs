@@ -1,17 +1,20 @@
-using System.Text.RegularExpressions;
 using Stillwall.Appraisals;
 using Stillwall.Cabinets;
+using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
 
 namespace Stillwall.Figures.Sheets;
 
-/// <summary>A part to draw: equal ones once, before it is split for the printer.</summary>
-/// <param name="Kind">Its name without a number.</param>
+/// <summary>What one sheet shows of the parts: equal ones once, before they are split for the printer.</summary>
+/// <param name="Kind">Their kind.</param>
 /// <param name="Parts">The equal parts, whole.</param>
 /// <param name="Printed">Names of what the printer makes of them.</param>
-internal sealed record PartKind(string Kind, IReadOnlyList<DrawnPart> Parts, IReadOnlyList<string> Printed)
+internal sealed record SheetPart(PartKind Kind, IReadOnlyList<DrawnPart> Parts, IReadOnlyList<string> Printed)
 {
+    /// <summary>Whether the printer makes them in pieces.</summary>
+    internal bool IsSplit => Printed.Count > Parts.Count;
+
     private readonly Lazy<Solid> tidy = new(() => TidySolid.Of(Parts[0].Solid));
 
     internal Solid Tidy => tidy.Value;
@@ -23,14 +26,14 @@ internal sealed record PartKind(string Kind, IReadOnlyList<DrawnPart> Parts, IRe
 }
 
 /// <summary>What the sheets of one project are drawn from.</summary>
-internal sealed partial class SheetJob
+internal sealed class SheetJob
 {
     internal SheetJob(Facts facts, CabinetGeometry geometry)
     {
         (Facts, Geometry) = (facts, geometry);
-        Drawing = new PartDrawingJob(geometry, facts.Project.Cabinet!, facts.Sheet, null);
-        var printed = facts.Parts.Select(p => p.Name).ToLookup(KindOf);
-        Kinds = [.. PartDrawings.Of(Drawing).GroupBy(p => KindOf(p.Name)).Select(g => new PartKind(g.Key, [.. g], [.. printed[g.Key]]))];
+        Drawing = new PartJob(geometry, facts.Project.Cabinet!, facts.Sheet, null);
+        var printed = facts.Parts.ToLookup(p => p.Kind, p => p.Name);
+        Parts = [.. PartDrawings.Of(Drawing).GroupBy(p => p.Kind).Select(g => new SheetPart(g.Key, [.. g], [.. printed[g.Key]]))];
         Units = new SheetUnits(facts.Show.Inch);
     }
 
@@ -40,26 +43,21 @@ internal sealed partial class SheetJob
 
     internal CabinetSizes Sizes => Geometry.Sizes;
 
-    internal PartDrawingJob Drawing { get; }
+    internal PartJob Drawing { get; }
 
-    internal IReadOnlyList<PartKind> Kinds { get; }
+    internal IReadOnlyList<SheetPart> Parts { get; }
 
     internal SheetUnits Units { get; }
 
-    /// <summary>Parts in their places, with the kind they belong to.</summary>
-    internal IEnumerable<(PartKind Kind, DrawnPart Part)> Placed => Kinds.SelectMany(k => k.Parts.Where(p => p.Place is not null).Select(p => (k, p)));
+    /// <summary>Parts in their places, with those they are equal to.</summary>
+    internal IEnumerable<(SheetPart Equal, DrawnPart Part)> Placed => Parts.SelectMany(s => s.Parts.Where(p => p.Place is not null).Select(p => (s, p)));
 
     /// <summary>Surface of a part in its place, mm.</summary>
-    internal static IndexedMesh MeshOf(PartKind kind, DrawnPart part) => SolidMesh.Of(kind.Tidy).Mesh.Placed(part.Place!);
+    internal static IndexedMesh MeshOf(SheetPart equal, DrawnPart part) => SolidMesh.Of(equal.Tidy).Mesh.Placed(part.Place!);
 
     /// <summary>Title block of a sheet that is not of one part.</summary>
     internal TitleBlockText Block(string title, string kind, double scale, string material, string mass) =>
         new(Facts.Project.Name, title, kind, material, mass, Sheet.NameOf(scale), Units.Rule, "± 0.3 mm, over 100 mm ± 0.3 % (our choice)");
-
-    internal static string KindOf(string name) => Numbers().Replace(name, "");
-
-    [GeneratedRegex("( (piece )?[0-9]+ of [0-9]+)+$")]
-    private static partial Regex Numbers();
 }
 
 /// <summary>A sheet before the sheets are counted.</summary>
@@ -75,6 +73,9 @@ internal sealed record SheetDraft(
     TitleBlockText Block
 )
 {
+    /// <summary>Kind of part that it is of; null for a sheet of several.</summary>
+    internal PartKind? Kind { get; init; }
+
     /// <summary>ISO 216: A4 and A3 lying, mm.</summary>
     internal static (double Width, double Height) A4 => (297, 210);
 

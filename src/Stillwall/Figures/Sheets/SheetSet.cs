@@ -25,7 +25,7 @@ public static class SheetSet
         }
 
         var job = new SheetJob(facts, geometry);
-        IReadOnlyList<(PartKind Kind, IndexedMesh Mesh)> meshes = [.. job.Placed.Select(p => (p.Kind, SheetJob.MeshOf(p.Kind, p.Part)))];
+        IReadOnlyList<(SheetPart Equal, IndexedMesh Mesh)> meshes = [.. job.Placed.Select(p => (p.Equal, SheetJob.MeshOf(p.Equal, p.Part)))];
         var drafts =
             (List<SheetDraft>)
                 [

@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Parts;
 
 namespace Stillwall.Figures.Sheets;
 

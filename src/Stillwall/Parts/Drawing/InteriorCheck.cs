@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Parts.Kinds;
 using Stillwall.Shapes;
 
 namespace Stillwall.Parts.Drawing;
@@ -33,14 +34,14 @@ public static class InteriorCheck
     /// Validity: parts printed along the depth; ports are not placed and not looked at. Source: geometry; shape of the driver and depth of the
     /// terminal are our choice. Accuracy: 0.1 mm².
     /// </remarks>
-    public static IReadOnlyList<Collision> Of(PartDrawingJob job, IReadOnlyList<DrawnPart> parts)
+    public static IReadOnlyList<Collision> Of(PartJob job, IReadOnlyList<DrawnPart> parts)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(parts);
         var placed = parts
-            .Select(p => (p.Name, Solid: InCabinet.Of(p)))
-            .Where(p => p.Solid is not null && !p.Name.StartsWith("trim", StringComparison.Ordinal))
-            .Select(p => (p.Name, Solid: p.Solid!))
+            .Where(p => p.Kind is not TrimRing)
+            .Select(p => (p.Name, Solid: InCabinet.Of(p)!))
+            .Where(p => p.Solid is not null)
             .ToList();
         var things = placed.Concat(Bodies(job)).ToList();
         var collisions = new List<Collision>();
@@ -99,7 +100,7 @@ public static class InteriorCheck
         && e.Bottom < f.Top
         && f.Bottom < e.Top;
 
-    private static IEnumerable<(string, Solid)> Bodies(PartDrawingJob job)
+    private static IEnumerable<(string, Solid)> Bodies(PartJob job)
     {
         var s = job.Sizes;
         if (job.Sheet is { DepthM: { } depth, CutoutM: { } cutout } sheet)
@@ -127,14 +128,13 @@ public static class InteriorCheck
     }
 
     // Through the window of a brace there must be a way beside the magnet that stands in it.
-    private static IEnumerable<Collision> Wire(PartDrawingJob job)
+    private static IEnumerable<Collision> Wire(PartJob job)
     {
         var s = job.Sizes;
-        var window = CabinetGeometry.BraceFrames(s).Window.ToRegion();
+        var window = job.Geometry.Bracing.Window.ToRegion();
         var magnets = job.Sheet is { DepthM: { } depth } sheet
-            ? SleeveDrawing
-                .BracesAt(job.Geometry)
-                .Where(at => s.Wall + at < s.Sunk + depth * 1e3)
+            ? job
+                .Geometry.Bracing.FrontsMm.Where(at => s.Wall + at < s.Sunk + depth * 1e3)
                 .Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0))
                 .ToList()
             : [];

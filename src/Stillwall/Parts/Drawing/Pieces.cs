@@ -23,39 +23,48 @@ internal static class Pieces
     /// <summary>
     /// The pieces of a part, named and marked, of which an opening leaves something; the part itself where it fits, or where no printer is stated.
     /// </summary>
-    internal static IReadOnlyList<DrawnPart> Of(string name, Blank blank, Placement? place, Printer? printer)
+    internal static IReadOnlyList<DrawnPart> Of(Part part, PartJob job)
     {
-        var cut = new[] { new Piece(blank.Solid, Everywhere, 0) };
-        if (printer is not null && PrinterFit.SpaceMm(printer) is { } space)
-        {
-            var size = SizeOf(blank.Solid);
-            var (nx, ny, nz) = PrinterFit.Pieces([size.X.Length, size.Y.Length, size.Z.Length], space);
-            cut =
-            [
-                .. cut.SelectMany(p => Level(p, nz, size))
-                    .SelectMany(p => Upright(p, nx, size, false))
-                    .SelectMany(p => Upright(p, ny, size, true))
-                    .Where(p => nx * ny * nz == 1 || p.Solid.FootMm is not null)
-                    .Select(OnBed),
-            ];
-        }
-
+        var drawn = part.Draft.Draw();
+        var blank = job.Named ? drawn : Blank.Nameless(drawn.Solid);
+        var cut = Cut(blank.Solid, job.Printer);
         return
         [
             .. cut.Select(
                 (p, i) =>
-                {
-                    var numbered = PartList.Numbered(name, i + 1, cut.Length);
-                    var marked = blank.Mark(
-                        p.Solid,
-                        cut.Length == 1 ? name.Split(" of ")[0]
-                            : i == cut.Length - 1 ? name
-                            : FormattableString.Invariant($"{i + 1}/{cut.Length}"),
-                        p.Within
-                    );
-                    return new DrawnPart(numbered, marked, place?.ShiftedFirst(0, 0, p.Foot));
-                }
+                    new DrawnPart(
+                        part.Kind,
+                        PartNames.Of(part, i + 1, cut.Count),
+                        blank.Mark(p.Solid, Words(part, i, cut.Count), p.Within),
+                        part.Draft.Place?.ShiftedFirst(0, 0, p.Foot)
+                    )
             ),
+        ];
+    }
+
+    // A whole part says what it is, the last piece which part it belongs to, the others which piece they are.
+    private static string Words(Part part, int piece, int pieces) =>
+        pieces == 1 ? part.Mark
+        : piece == pieces - 1 ? part.Name
+        : FormattableString.Invariant($"{piece + 1}/{pieces}");
+
+    private static IReadOnlyList<Piece> Cut(Solid solid, Printer? printer)
+    {
+        var whole = new Piece(solid, Everywhere, 0);
+        if (printer is null || PrinterFit.SpaceMm(printer) is not { } space)
+        {
+            return [whole];
+        }
+
+        var size = SizeOf(solid);
+        var (nx, ny, nz) = PrinterFit.Pieces(new PartSize(size.X.Length, size.Y.Length, size.Z.Length), space);
+        return
+        [
+            .. Level(whole, nz, size)
+                .SelectMany(p => Upright(p, nx, size, false))
+                .SelectMany(p => Upright(p, ny, size, true))
+                .Where(p => nx * ny * nz == 1 || p.Solid.FootMm is not null)
+                .Select(OnBed),
         ];
     }
 

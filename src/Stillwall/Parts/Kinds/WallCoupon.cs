@@ -1,7 +1,63 @@
 using Stillwall.Cabinets;
+using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
 
-namespace Stillwall.Parts.Drawing;
+namespace Stillwall.Parts.Kinds;
+
+/// <summary>A piece of the real wall to try print, fill, heat and bond on before the cabinet is printed.</summary>
+public sealed class WallCoupon : PartKind
+{
+    /// <summary>Side of the coupon, mm (our choice).</summary>
+    internal const double Side = 120;
+
+    /// <inheritdoc/>
+    public override string Name => "wall coupon";
+
+    internal override int Turn => 130;
+
+    internal override PrintedFor For => PrintedFor.WallTrial;
+
+    /// <summary>Space between the skins of the wall coupon, which the cast fills.</summary>
+    /// <param name="geometry">The drawn cabinet, with a core.</param>
+    /// <returns>Volume, m³.</returns>
+    /// <exception cref="ArgumentNullException">No geometry.</exception>
+    /// <remarks>
+    /// Model: a square of 120 mm of the real wall, less its struts, slots and keys. Source: geometry; our choice of coupon. Accuracy: exact for the
+    /// drawing.
+    /// </remarks>
+    public static double CavityM3(CabinetGeometry geometry)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return CouponSection.Of(geometry.Sizes).CavityM3;
+    }
+
+    internal override IEnumerable<PartDraft> Of(PartJob job)
+    {
+        if (job.Sizes.Core > 0)
+        {
+            var section = CouponSection.Of(job.Sizes);
+            yield return new PartDraft(section.VolumeM3, new PartSize(Side, job.Sizes.Wall, Side), () => section.Draw(job.LayerMm));
+        }
+    }
+
+    internal override PartFeatures Features(FeatureJob job)
+    {
+        var s = job.Sizes;
+        var (skin, pitch) = (s.OuterSkin + s.Core, SleeveSection.StrutPlaces(s).Pitch);
+        return new PartFeatures
+        {
+            Across = pitch < Side / 2 ? [new(0, pitch, 0, 0)] : [],
+            Up =
+            [
+                new(0, s.OuterSkin, -Side / 2, -Side / 2),
+                new(s.OuterSkin, skin, -Side / 2, -Side / 2),
+                .. s.InnerSkin > 0 ? [new Length(skin, s.Wall, -Side / 2, -Side / 2)] : Array.Empty<Length>(),
+            ],
+            SectionUp = [new(0, TestBarMould.Wall, -Side / 2, -Side / 2)],
+            CutAt = s.OuterSkin + s.Core / 2,
+        };
+    }
+}
 
 /// <summary>
 /// A square of the real wall, open at the top, with a floor and two ends: skins, struts with their windows, slots and keys. Printed standing.
@@ -12,7 +68,7 @@ namespace Stillwall.Parts.Drawing;
 /// <param name="Keys">Keys of both skins.</param>
 /// <param name="Struts">Struts.</param>
 /// <param name="Narrower">Struts as their slopes are made of.</param>
-internal sealed record WallCoupon(
+internal sealed record CouponSection(
     CabinetSizes Sizes,
     IReadOnlyList<Region> Shell,
     IReadOnlyList<Region> Lips,
@@ -21,11 +77,11 @@ internal sealed record WallCoupon(
     IReadOnlyList<Region> Narrower
 )
 {
-    private const double Side = 1e3 * PartList.CouponM,
-        Floor = 1e3 * PartList.MouldWallM;
+    private const double Side = WallCoupon.Side,
+        Floor = TestBarMould.Wall;
 
     /// <summary>Lays the section out: y from the outer face inwards, x along the wall.</summary>
-    internal static WallCoupon Of(CabinetSizes sizes)
+    internal static CouponSection Of(CabinetSizes sizes)
     {
         var s = sizes;
         var middle = s.OuterSkin + s.Core / 2;
@@ -35,7 +91,7 @@ internal sealed record WallCoupon(
         var places = Enumerable.Range(-count, 2 * count + 1).Select(i => i * pitch).ToList();
         var bays = Enumerable.Range(-count - 1, 2 * count + 2).Select(i => (i + 0.5) * pitch).Where(p => Math.Abs(p) + BuildUp.KeyHead < Side / 2 - Floor);
         Region End(double from) => Region.RoundedRectangle(from, s.OuterSkin, from + Floor, s.OuterSkin + s.Core, 0);
-        return new WallCoupon(
+        return new CouponSection(
             s,
             [Strip(0, s.OuterSkin), Strip(s.OuterSkin + s.Core, s.Wall), End(-Side / 2), End(Side / 2 - Floor)],
             s.Tied ? [.. places.SelectMany(p => SleeveSection.Slot(pen, p, s.Web))] : [],
