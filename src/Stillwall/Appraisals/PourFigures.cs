@@ -78,7 +78,9 @@ public sealed record PourFigures
     [ComputedBy("thickest-place")]
     public double? ThickestPlaceM { get; init; }
 
-    /// <summary>/// Least time to dry through the openings of the rear's outer plate, lids off, and the drying holes in the inner skin, the box open, days.</summary>
+    /// <summary>
+    /// Least time to dry through the openings of the rear's outer plate, lids off, and the drying holes in the inner skin, the box open, days.
+    /// </summary>
     [ComputedBy("dry-out", "pour.free_water_kg")]
     public double? DryOutLeastDays { get; init; }
 

@@ -4,10 +4,10 @@ using Stillwall.Walls;
 namespace Stillwall.Parts;
 
 /// <summary>How far the cabinet may lean before it tips.</summary>
-/// <param name="Deg">Angle at which it tips over, °.</param>
+/// <param name="TippingDeg">Angle at which it tips over, °.</param>
 /// <param name="Over">Over which edge.</param>
 /// <param name="CentreDepthM">How far behind the front its centre of mass lies, m.</param>
-public sealed record Balance(double Deg, string Over, double CentreDepthM)
+public sealed record Balance(double TippingDeg, string Over, double CentreDepthM)
 {
     private const double LeastReachM = 1e-3;
 

@@ -52,7 +52,8 @@ public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, P
         }
 
         var (x, y) = (solid.Mesh.Points.Min(p => p.X) / 1000.0, solid.Mesh.Points.Min(p => p.Y) / 1000.0);
-        return new MeshedPart(drawn.Kind, drawn.Name, solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.Shifted(-x, -y, 0)) }, place?.ShiftedFirst(x, y, 0));
+        var onBed = solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.Shifted(-x, -y, 0)) };
+        return new MeshedPart(drawn.Kind, drawn.Name, onBed, place?.ShiftedFirst(x, y, 0));
     }
 
     /// <summary>Its figures.</summary>

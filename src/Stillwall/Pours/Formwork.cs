@@ -55,8 +55,8 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     /// <param name="pressurePa">Pressure, Pa, 0 or more.</param>
     /// <returns>Bulge, m.</returns>
     /// <remarks>
-    /// Model: <see cref="SkinBulge.Skin"/>; an untied strut bends with its skin, its ends taken as supported, the softer bound. Validity, source and accuracy:
-    /// as there.
+    /// Model: <see cref="SkinBulge.Skin"/>; an untied strut bends with its skin, its ends taken as supported, the softer bound. Validity: as that.
+    /// Source: as that. Accuracy: as that.
     /// </remarks>
     public double BulgeM(double pressurePa)
     {
@@ -71,7 +71,7 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     /// <summary>Bending stress of the worse skin at a strut.</summary>
     /// <param name="pressurePa">Pressure, Pa, 0 or more.</param>
     /// <returns>Stress, Pa.</returns>
-    /// <remarks>Model, validity, source and accuracy: <see cref="SkinBulge.Skin"/>.</remarks>
+    /// <remarks>Model: <see cref="SkinBulge.Skin"/>. Validity: as that. Source: as that. Accuracy: as that.</remarks>
     public double StressPa(double pressurePa) => Strip(pressurePa).StressPa;
 
     /// <summary>Weight that keeps the inner sleeve and its front plate down until the first lift has set.</summary>

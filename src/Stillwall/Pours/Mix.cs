@@ -126,7 +126,7 @@ public static class Mix
     /// <param name="airC">Temperature that the slurry starts from, −40 to 60 °C.</param>
     /// <returns>The mix.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>Model, validity, source and accuracy: <see cref="FromVolume"/> of the cavity and its reserve.</remarks>
+    /// <remarks>Model: <see cref="FromVolume"/> of the cavity and its reserve. Validity: as that. Source: as that. Accuracy: as that.</remarks>
     public static MixFigures WithReserve(CastMix mix, double cavityM3, double reserveRatio, double powderPerWaterRatio, double airC = 20)
     {
         Require.NotNegative(reserveRatio);

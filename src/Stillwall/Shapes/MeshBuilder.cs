@@ -59,7 +59,7 @@ internal sealed class MeshBuilder
     {
         for (var s = 0; s < slabs.Count; s++)
         {
-            for (var e = 0; e < (slabs[s]?.LowerEdges.Count ?? 0); e++)
+            for (var e = 0; e < (slabs[s]?.Edges.Count ?? 0); e++)
             {
                 if (faces[s].ChainAbove(e) is { } foot)
                 {
@@ -72,7 +72,7 @@ internal sealed class MeshBuilder
     // From its foot an upright edge runs up through the slabs that have it; corners of neighbours on its two sides belong to its outline.
     private void Wall(int slab, int edge, GridPoint[] foot)
     {
-        var (from, to) = (slabs[slab]!.LowerEdges[edge].From, slabs[slab]!.LowerEdges[edge].To);
+        var (from, to) = (slabs[slab]!.Edges[edge].From, slabs[slab]!.Edges[edge].To);
         var (start, left, right) = (slab, new List<WallPoint>(), new List<WallPoint>());
         for (; faces[slab + 1].RunsOnAs(edge) is var next and >= 0; edge = next)
         {

@@ -14,13 +14,12 @@ internal sealed class MeshInterface
     {
         Height = height;
         this.points = points;
-        var (lower, upper) = (belowLayer?.UpperEdges ?? [], aboveLayer?.LowerEdges ?? []);
+        var (lower, upper) = (belowLayer?.Edges ?? [], aboveLayer?.Edges ?? []);
         below = new GridPoint[]?[lower.Count];
         above = new GridPoint[]?[upper.Count];
         runsOnAs = new int[lower.Count];
         Array.Fill(runsOnAs, -1);
-        var upright = belowLayer is { Tapered: false } && aboveLayer is { Tapered: false };
-        var (edges, owners) = Differing(lower, upper, upright);
+        var (edges, owners) = Differing(lower, upper);
         Cut(edges, owners);
     }
 
@@ -54,7 +53,7 @@ internal sealed class MeshInterface
     /// <summary>The mesh corner at a point, or −1.</summary>
     internal int Existing(GridPoint at) => corners.TryGetValue(at, out var corner) ? corner : -1;
 
-    private (List<GridEdge> Edges, List<int> Owners) Differing(IReadOnlyList<GridEdge> lower, IReadOnlyList<GridEdge> upper, bool upright)
+    private (List<GridEdge> Edges, List<int> Owners) Differing(IReadOnlyList<GridEdge> lower, IReadOnlyList<GridEdge> upper)
     {
         var known = new Dictionary<GridEdge, int>(lower.Count);
         for (var i = 0; i < lower.Count; i++)
@@ -69,14 +68,7 @@ internal sealed class MeshInterface
             if (known.TryGetValue(upper[i], out var same) && !taken[same])
             {
                 taken[same] = true;
-                if (upright)
-                {
-                    runsOnAs[same] = i;
-                }
-                else
-                {
-                    above[i] = below[same] = Meet(upper[i]);
-                }
+                runsOnAs[same] = i;
             }
             else
             {
@@ -97,24 +89,12 @@ internal sealed class MeshInterface
         return (edges, owners);
     }
 
-    private GridPoint[] Meet(GridEdge edge)
-    {
-        Corner(edge.From);
-        Corner(edge.To);
-        return edge.From == edge.To ? [edge.From] : [edge.From, edge.To];
-    }
-
     private void Cut(List<GridEdge> edges, List<int> owners)
     {
         var chains = Noder.Chains(edges);
         for (var i = 0; i < chains.Count; i++)
         {
             var (chain, isBelow) = (chains[i], owners[i] >= 0);
-            if (chain[0] == chain[^1])
-            {
-                chain = [chain[0]];
-            }
-
             (isBelow ? below : above)[isBelow ? owners[i] : -1 - owners[i]] = chain;
             Corner(chain[0]);
             for (var j = 1; j < chain.Length; j++)

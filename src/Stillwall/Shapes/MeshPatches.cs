@@ -22,13 +22,13 @@ internal static class MeshPatches
         return [.. layers.SelectMany((layer, i) => Patched(layer, place => patches.GetValueOrDefault((i, place)), join))];
     }
 
-    // A line within a slab is patched there; one where two slabs meet, in the upper of them that has upright sides.
+    // A line within a slab is patched there; one where two slabs meet, in the upper of them.
     private static IEnumerable<(int Layer, Place Place)> Touched(IReadOnlyList<SolidLayer> layers, int low, int high)
     {
-        var upright = Enumerable.Range(0, layers.Count).Where(i => !layers[i].Tapered);
+        var all = Enumerable.Range(0, layers.Count);
         return low < high
-            ? upright.Where(i => layers[i].Bottom < high && layers[i].Top > low).Select(i => (i, Place.Whole))
-            : upright
+            ? all.Where(i => layers[i].Bottom < high && layers[i].Top > low).Select(i => (i, Place.Whole))
+            : all
                 .Where(i => layers[i].Bottom <= low && layers[i].Top >= low)
                 .TakeLast(1)
                 .Select(i => (i, layers[i].Bottom == low ? Place.Foot : Place.Head));
@@ -43,7 +43,7 @@ internal static class MeshPatches
             (foot, whole, head) = (null, All(foot, whole, head), null);
         }
 
-        var region = Patched(layer.Lower, whole, join);
+        var region = Patched(layer.Region, whole, join);
         var (bottom, top) = (layer.Bottom + (foot is null ? 0 : PatchHeight), layer.Top - (head is null ? 0 : PatchHeight));
         if (foot is not null)
         {

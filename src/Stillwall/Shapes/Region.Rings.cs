@@ -248,9 +248,6 @@ public sealed partial class Region
         return Polygon([(x0 - ux + uy, y0 - uy - ux), (x1 + ux + uy, y1 + uy - ux), (x1 + ux - uy, y1 + uy + ux), (x0 - ux - uy, y0 - uy + ux)]);
     }
 
-    /// <summary>A ring of grid points as a region.</summary>
-    internal static Region OfRing(IReadOnlyList<GridPoint> ring) => Polygon(ring.Select(p => (p.X / MicrometresPerMillimetre, p.Y / MicrometresPerMillimetre)));
-
     private static IEnumerable<Polygon> Polygons(Geometry geometry) =>
         Enumerable.Range(0, geometry.NumGeometries).Select(geometry.GetGeometryN).OfType<Polygon>().Where(p => !p.IsEmpty);
 

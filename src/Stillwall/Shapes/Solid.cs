@@ -37,7 +37,7 @@ public sealed class Solid
         {
             var boxes = steps
                 .Where(s => s.Kind == SolidStepKind.Add)
-                .SelectMany(s => s.Taper is null ? [s.Region] : new[] { Region.OfRing(s.RingAt(s.Bottom)), Region.OfRing(s.RingAt(s.Top)) })
+                .Select(s => s.Region)
                 .Select(r => r.Extent)
                 .OfType<(double Left, double Bottom, double Right, double Top)>()
                 .ToList();
@@ -74,29 +74,13 @@ public sealed class Solid
     /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Cut(Region region, double from, double to) => With(SolidStepKind.Cut, region, from, to);
 
-    /// <summary>Adds a tapered shape. Where nothing else crosses its inclined sides they stay plane, else they are cut in steps of 0.1 mm.</summary>
-    /// <param name="taper">The shape.</param>
-    /// <param name="from">Height of its foot, mm.</param>
-    /// <param name="to">Height of its top, mm; not below the foot.</param>
-    /// <returns>The new solid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
-    public Solid Add(Taper taper, double from, double to) => With(SolidStepKind.Add, taper, from, to);
-
-    /// <summary>Cuts a tapered shape out. Where nothing else crosses its inclined sides they stay plane, else they are cut in steps of 0.1 mm.</summary>
-    /// <param name="taper">The shape.</param>
-    /// <param name="from">Height of its foot, mm.</param>
-    /// <param name="to">Height of its top, mm; not below the foot.</param>
-    /// <returns>The new solid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
-    public Solid Cut(Taper taper, double from, double to) => With(SolidStepKind.Cut, taper, from, to);
-
     /// <summary>Adds another solid's slabs.</summary>
-    /// <param name="other">The other solid; its inclined sides are taken in steps of 0.1 mm.</param>
+    /// <param name="other">The other solid.</param>
     /// <returns>Both together.</returns>
     public Solid Add(Solid other) => With(SolidStepKind.Add, other);
 
     /// <summary>Cuts another solid out.</summary>
-    /// <param name="other">The other solid; its inclined sides are taken in steps of 0.1 mm.</param>
+    /// <param name="other">The other solid.</param>
     /// <returns>What is left.</returns>
     public Solid Cut(Solid other) => With(SolidStepKind.Cut, other);
 
@@ -106,7 +90,7 @@ public sealed class Solid
     public Solid Within(Region region)
     {
         ArgumentNullException.ThrowIfNull(region);
-        return steps.IsEmpty ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, null, steps.Min(s => s.Bottom), steps.Max(s => s.Top))));
+        return steps.IsEmpty ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, steps.Min(s => s.Bottom), steps.Max(s => s.Top))));
     }
 
     /// <summary>Between two heights keeps what stands on a region and drops the rest; above and below all stays.</summary>
@@ -119,7 +103,7 @@ public sealed class Solid
     {
         ArgumentNullException.ThrowIfNull(region);
         var (bottom, top) = Span(from, to);
-        return bottom == top ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, null, bottom, top)));
+        return bottom == top ? this : new(steps.Add(new SolidStep(SolidStepKind.Keep, region, bottom, top)));
     }
 
     /// <summary>Keeps what lies between two heights.</summary>
@@ -142,7 +126,7 @@ public sealed class Solid
     public Solid Lifted(double distance)
     {
         var by = Grid.Micrometres(distance, nameof(distance));
-        return new([.. steps.Select(s => s with { Bottom = s.Bottom + by, Top = s.Top + by, TaperBottom = s.TaperBottom + by, TaperTop = s.TaperTop + by })]);
+        return new([.. steps.Select(s => s with { Bottom = s.Bottom + by, Top = s.Top + by })]);
     }
 
     private static (int Bottom, int Top) Span(double from, double to)
@@ -157,20 +141,13 @@ public sealed class Solid
     {
         ArgumentNullException.ThrowIfNull(region);
         var (bottom, top) = Span(from, to);
-        return region.IsEmpty || bottom == top ? this : new(steps.Add(new SolidStep(kind, region, null, bottom, top)));
-    }
-
-    private Solid With(SolidStepKind kind, Taper taper, double from, double to)
-    {
-        ArgumentNullException.ThrowIfNull(taper);
-        var (bottom, top) = Span(from, to);
-        return bottom == top ? this : new(steps.Add(new SolidStep(kind, Region.Empty, taper, bottom, top)));
+        return region.IsEmpty || bottom == top ? this : new(steps.Add(new SolidStep(kind, region, bottom, top)));
     }
 
     private Solid With(SolidStepKind kind, Solid other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return new(steps.AddRange(other.Layers.SelectMany(LayerDrawing.Upright).Select(l => new SolidStep(kind, l.Lower, null, l.Bottom, l.Top))));
+        return new(steps.AddRange(other.Layers.Select(l => new SolidStep(kind, l.Region, l.Bottom, l.Top))));
     }
 }
 
@@ -182,12 +159,5 @@ internal enum SolidStepKind
     Keep,
 }
 
-/// <summary>One step: a shape added, cut or kept between two heights; a taper keeps the heights at which its own ends lie.</summary>
-internal sealed record SolidStep(SolidStepKind Kind, Region Region, Taper? Taper, int Bottom, int Top)
-{
-    internal int TaperBottom { get; init; } = Bottom;
-
-    internal int TaperTop { get; init; } = Top;
-
-    internal IReadOnlyList<GridPoint> RingAt(double height) => Taper!.At((height - TaperBottom) / (TaperTop - TaperBottom));
-}
+/// <summary>One step: a shape added, cut or kept between two heights.</summary>
+internal sealed record SolidStep(SolidStepKind Kind, Region Region, int Bottom, int Top);

@@ -11,29 +11,22 @@ internal sealed class StepDrawing
 {
     private readonly Dictionary<Region, IReadOnlyList<GridPoint[]>> noded;
     private readonly Dictionary<SolidStep, string> numbers = new(ReferenceEqualityComparer.Instance);
-    private readonly Drawn upright = new([]),
-        tapered = new([]);
+    private readonly Drawn nothing = new([]);
 
     internal StepDrawing(IReadOnlyList<SolidStep> steps)
     {
-        noded = Noded([.. steps.Where(s => s.Taper is null).Select(s => s.Region).Distinct()]);
+        noded = Noded([.. steps.Select(s => s.Region).Distinct()]);
         for (var i = 0; i < steps.Count; i++)
         {
             numbers[steps[i]] = i.ToString(CultureInfo.InvariantCulture);
         }
     }
 
-    /// <summary>The region of steps at a height, µm, without slivers.</summary>
-    internal Region At(IReadOnlyList<SolidStep> acting, double height)
+    /// <summary>The region of steps, without slivers.</summary>
+    internal Region At(IReadOnlyList<SolidStep> acting)
     {
-        var withTaper = acting.Any(s => s.Taper is not null);
-        var at = withTaper ? tapered : upright;
-        foreach (var group in Runs(acting))
-        {
-            at = Next(at, group, height, withTaper);
-        }
-
-        return at.Region ??= (at.Rings is { } rings ? Region.OfTraced(rings, simplify: !withTaper) : null) ?? Overlaid(acting, height);
+        var at = Runs(acting).Aggregate(nothing, Next);
+        return at.Region ??= (at.Rings is { } rings ? Region.OfTraced(rings, simplify: true) : null) ?? Overlaid(acting);
     }
 
     // What follows one another and does the same.
@@ -48,21 +41,13 @@ internal sealed class StepDrawing
         }
     }
 
-    private Drawn Next(Drawn from, IReadOnlyList<SolidStep> run, double height, bool withTaper)
+    private Drawn Next(Drawn from, IReadOnlyList<SolidStep> run)
     {
-        var key = string.Join(',', run.Select(s => numbers[s] + (s.Taper is null ? "" : string.Create(CultureInfo.InvariantCulture, $"@{height}"))));
+        var key = string.Join(',', run.Select(s => numbers[s]));
         if (!from.Next.TryGetValue(key, out var found))
         {
-            var shapes = run.SelectMany(s =>
-                s.Taper is not null
-                    ?
-                    [
-                        [.. s.RingAt(height)],
-                    ]
-                : withTaper ? s.Region.Rings
-                : noded[s.Region]
-            );
-            from.Next[key] = found = new Drawn(from.Rings is { } rings ? RingSweep.Combine(rings, shapes, Rule(run[0].Kind), node: withTaper) : null);
+            var shapes = run.SelectMany(s => noded[s.Region]);
+            from.Next[key] = found = new Drawn(from.Rings is { } rings ? RingSweep.Combine(rings, shapes, Rule(run[0].Kind), node: false) : null);
         }
 
         return found;
@@ -77,19 +62,16 @@ internal sealed class StepDrawing
         };
 
     // The slow way, step by step, where the quick one came to no end.
-    private static Region Overlaid(IReadOnlyList<SolidStep> acting, double height) =>
+    private static Region Overlaid(IReadOnlyList<SolidStep> acting) =>
         acting.Aggregate(
             Region.Empty,
             (region, step) =>
-            {
-                var shape = step.Taper is null ? step.Region : Region.OfRing(step.RingAt(height));
-                return step.Kind switch
+                step.Kind switch
                 {
-                    SolidStepKind.Add => region.Join(shape),
-                    SolidStepKind.Cut => region.Cut(shape),
-                    _ => region.Intersect(shape),
-                };
-            }
+                    SolidStepKind.Add => region.Join(step.Region),
+                    SolidStepKind.Cut => region.Cut(step.Region),
+                    _ => region.Intersect(step.Region),
+                }
         );
 
     private static Dictionary<Region, IReadOnlyList<GridPoint[]>> Noded(IReadOnlyList<Region> regions)

@@ -37,6 +37,19 @@ public sealed class ReadyBoxTests
         );
 
     [Fact]
+    public void A_box_that_misses_the_wished_Q_says_in_which_volume_the_driver_has_it()
+    {
+        var judged = Appraisal
+            .WithoutRemedies(VariedProjects.ReadyBox("Dunlin 8", 0.006), DemoDrivers.All)
+            .Findings.Single(f => f.Id == "cabinet/system-q-as-wanted");
+        Assert.Equal(Verdict.Fails, judged.Verdict);
+
+        // Vas/[(0.707/Qts)² − 1] with Qts = 5.5·0.475/5.975 and 24 L: 14.9 L (Small, JAES 20(10), 1972, solved for the volume).
+        Assert.EndsWith("which this driver has in 14.9 L net", judged.Because, StringComparison.Ordinal);
+        Assert.Equal(0.707, Box("Dunlin 8", 0.0149).SystemQ!.Value, 0.002);
+    }
+
+    [Fact]
     public void The_corners_are_where_the_high_pass_is_3_and_10_decibels_down() =>
         AnyBox.Sample(
             (driver, volumeM3) =>

@@ -127,12 +127,7 @@ public sealed class DrawnVolumeTests
 
     // Layer by layer: together on one grid, parts above one another would bend each other's edges.
     private static double TakenM3(Solid part, Region space, double from, double to) =>
-        part.Between(from, to)
-            .Layers.Sum(l =>
-            {
-                Assert.False(l.Tapered);
-                return l.Lower.Intersect(space).AreaM2 * (l.TopMm - l.BottomMm) * 1e-3;
-            });
+        part.Between(from, to).Layers.Sum(l => l.Region.Intersect(space).AreaM2 * (l.TopMm - l.BottomMm) * 1e-3);
 
     private static Region Discs(IEnumerable<Stillwall.Cabinets.Circle> circles) => Region.JoinAll(circles.Select(c => c.ToRegion()));
 

@@ -7,6 +7,7 @@ using Stillwall.Pours;
 using Stillwall.Projects;
 using Stillwall.Shapes;
 using Stillwall.Tests.Appraisals;
+using Stillwall.Tests.Shapes;
 using static Stillwall.Tests.Parts.DrawnCabinets;
 
 namespace Stillwall.Tests.Parts;
@@ -142,7 +143,7 @@ public sealed class DryingHoleTests
         }
 
         var (row, deep) = (g.DryingHoles.Rows[0], s.Core / 2 + s.InnerSkin / 2);
-        var reached = Connections.Reached(space, row.X, row.Y, s.Wall + g.DryingHoles.HeightsMm[0])!;
+        var reached = Reach.From(space, row.X, row.Y, s.Wall + g.DryingHoles.HeightsMm[0])!;
         Assert.All(
             g.DryingHoles.Rows,
             at =>

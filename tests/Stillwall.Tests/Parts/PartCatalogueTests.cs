@@ -92,7 +92,7 @@ public sealed class PartCatalogueTests
 
     private static double Centre(Stillwall.Shapes.Solid solid)
     {
-        var slabs = solid.Layers.Select(l => (Volume: l.Lower.AreaM2 * (l.TopMm - l.BottomMm), Middle: (l.TopMm + l.BottomMm) / 2)).ToList();
+        var slabs = solid.Layers.Select(l => (Volume: l.Region.AreaM2 * (l.TopMm - l.BottomMm), Middle: (l.TopMm + l.BottomMm) / 2)).ToList();
         return slabs.Sum(s => s.Volume * s.Middle) / slabs.Sum(s => s.Volume);
     }
 }

@@ -2,6 +2,7 @@ using Stillwall.Parts;
 using Stillwall.Parts.Drawing;
 using Stillwall.Shapes;
 using Stillwall.Tests.Appraisals;
+using Stillwall.Tests.Shapes;
 using static Stillwall.Tests.Parts.DrawnCabinets;
 
 namespace Stillwall.Tests.Parts;
@@ -143,7 +144,7 @@ public sealed class PartDrawingTests
 
         // Holes for inserts open to the front, not into the cavity.
         space = space.Cut(Region.JoinAll(g.Front.Layout.Pilots.Select(p => p.Grown(0.1).ToRegion())), 0, 10.1);
-        var reached = Connections.Reached(space, pour.XMm, pour.ZMm, s.Depth - s.OuterSkin - 1);
+        var reached = Reach.From(space, pour.XMm, pour.ZMm, s.Depth - s.OuterSkin - 1);
         Assert.NotNull(reached);
 
         // The tool's figure comes from areas times lengths; the flood counts the drawn parts. Flanks of teeth and engraved names are the difference.
@@ -180,7 +181,7 @@ public sealed class PartDrawingTests
         var plate = Demo.Parts.Single(p => p.Name == "front outer plate");
         var placed = InCabinet.Of(plate)!;
         var bolt = Demo.Facts.Geometry!.Front.Layout.Pilots[0];
-        bool IsSolidAt(double depth) => placed.Layers.Any(l => l.BottomMm < depth && depth < l.TopMm && l.Lower.Contains(bolt.XMm, bolt.ZMm));
+        bool IsSolidAt(double depth) => placed.Layers.Any(l => l.BottomMm < depth && depth < l.TopMm && l.Region.Contains(bolt.XMm, bolt.ZMm));
         Assert.Equal(104.5, Math.Sqrt(Math.Pow(bolt.XMm - 122, 2) + Math.Pow(bolt.ZMm - 122, 2)), 1e-9);
         Assert.False(IsSolidAt(1));
         Assert.False(IsSolidAt(9.9));
@@ -205,7 +206,7 @@ public sealed class PartDrawingTests
     public void Names_are_cut_two_fifths_of_a_millimetre_deep()
     {
         var plate = Demo.Parts.Single(p => p.Name == "rear inner plate").Solid;
-        Region At(double z) => plate.Layers.Single(l => l.BottomMm < z && z < l.TopMm).Lower;
+        Region At(double z) => plate.Layers.Single(l => l.BottomMm < z && z < l.TopMm).Region;
         Assert.True(At(1.5).AreaM2 > At(1.7).AreaM2 + 20e-6);
         Assert.Equal(At(0.5).AreaM2, At(1.5).AreaM2);
     }

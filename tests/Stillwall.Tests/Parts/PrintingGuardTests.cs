@@ -22,7 +22,7 @@ public sealed class PrintingGuardTests
         foreach (var climbed in new[] { 3.0, 6.0, 9.0 })
         {
             bool Reaches(double far) =>
-                sleeve.Layers.Single(l => l.BottomMm < climbed - 0.01 && climbed - 0.01 < l.TopMm).Lower.Contains(place.X, Demo.Sizes.OuterSkin + far);
+                sleeve.Layers.Single(l => l.BottomMm < climbed - 0.01 && climbed - 0.01 < l.TopMm).Region.Contains(place.X, Demo.Sizes.OuterSkin + far);
             Assert.True(Reaches(climbed - 0.6));
             Assert.False(Reaches(climbed + 0.6));
         }

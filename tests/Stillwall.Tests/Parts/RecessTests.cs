@@ -87,8 +87,8 @@ public sealed class RecessTests
             .Disc(122, 122, 222)
             .Cut(Region.Disc(122, 122, 187))
             .Cut(Region.JoinAll(Cabinet.Value.Facts.Geometry!.Front.Layout.Pilots.Select(p => p.Grown(0.1).ToRegion())));
-        Assert.Equal(0, front.Between(0, 1).Layers.Sum(l => l.Lower.Intersect(under).AreaM2));
-        Assert.All(front.Between(1, 2).Layers, l => Assert.Equal(under.AreaM2, l.Lower.Intersect(under).AreaM2, 1e-9));
+        Assert.Equal(0, front.Between(0, 1).Layers.Sum(l => l.Region.Intersect(under).AreaM2));
+        Assert.All(front.Between(1, 2).Layers, l => Assert.Equal(under.AreaM2, l.Region.Intersect(under).AreaM2, 1e-9));
     }
 
     [Fact]

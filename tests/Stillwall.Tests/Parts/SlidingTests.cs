@@ -26,11 +26,11 @@ public sealed class SlidingTests
                 {
                     for (; at < left.Count && left[at].TopMm > section.BottomMm; at++)
                     {
-                        behind = behind.Join(left[at].Lower);
+                        behind = behind.Join(left[at].Region);
                     }
 
                     Assert.True(
-                        section.Lower.Offset(Clearance(cabinet)).Intersect(behind).AreaM2 < 1e-12,
+                        section.Region.Offset(Clearance(cabinet)).Intersect(behind).AreaM2 < 1e-12,
                         $"{cabinet}: the section {section.BottomMm} to {section.TopMm} mm from the front does not pass"
                     );
                 }
@@ -41,8 +41,8 @@ public sealed class SlidingTests
     public void Sleeves_that_are_turned_against_one_another_by_a_strut_do_not_go_together()
     {
         var (outer, inner) = (Placed(Demo, "outer sleeve"), Placed(Demo, "inner sleeve"));
-        var shifted = inner[0].Lower.Moved(Demo.Facts.Geometry!.Sleeve.StrutPitch / 2, 0);
-        Assert.Contains(outer, l => l.Lower.Intersect(shifted).AreaM2 > 1e-6);
+        var shifted = inner[0].Region.Moved(Demo.Facts.Geometry!.Sleeve.StrutPitch / 2, 0);
+        Assert.Contains(outer, l => l.Region.Intersect(shifted).AreaM2 > 1e-6);
     }
 
     private static List<SolidLayer> Placed(Drawn cabinet, string name) =>

@@ -61,40 +61,11 @@ public sealed class SolidTests
             .Cut(Region.RoundedRectangle(12, 5, 14, 8, 0), 4, 6)
             .Cut(Square(26, 2, 10), 2, 12);
         var space = Solid.Empty.Add(Region.RoundedRectangle(0, 0, 40, 14, 0), 0, 14).Cut(block);
-        Assert.Equal(2012e-9, Connections.Reached(space, 5, 5, 5)!.VolumeM3, 1e-15);
-        Assert.Equal(2012e-9, Connections.Reached(space, 20, 5, 10)!.VolumeM3, 1e-15);
-        Assert.Equal(1000e-9, Connections.Reached(space, 30, 5, 5)!.VolumeM3, 1e-15);
-        Assert.Null(Connections.Reached(space, 1, 1, 1));
+        Assert.Equal(2012e-9, Reach.From(space, 5, 5, 5)!.VolumeM3, 1e-15);
+        Assert.Equal(2012e-9, Reach.From(space, 20, 5, 10)!.VolumeM3, 1e-15);
+        Assert.Equal(1000e-9, Reach.From(space, 30, 5, 5)!.VolumeM3, 1e-15);
+        Assert.Null(Reach.From(space, 1, 1, 1));
     }
-
-    [Fact]
-    public void Cut_apart_at_heights_nothing_is_lost() =>
-        Gen.Select(SolidMeshTests.Stacks, Gen.Double[0, 25], Gen.Double[0, 25])
-            .Sample(
-                (solid, a, b) =>
-                {
-                    var pieces = Splits.AtHeights(solid, a, b);
-                    // Without the other piece's shapes an edge may have a bend of 0.7 µm less.
-                    Assert.Equal(solid.VolumeM3, pieces.Sum(p => p.VolumeM3), 1e-6 * solid.VolumeM3);
-                    Assert.All(pieces, p => Assert.Equal(0, p.Heights!.Value.Bottom));
-                    Assert.All(pieces, p => Assert.True(SolidMesh.Of(p).Watertight));
-                },
-                iter: 30
-            );
-
-    [Fact]
-    public void Cut_apart_upright_nothing_is_lost() =>
-        Gen.Select(SolidMeshTests.Stacks, Gen.Double[0, 60], Gen.Bool)
-            .Sample(
-                (solid, at, alongX) =>
-                {
-                    var (lesser, greater) = Splits.Upright(solid, alongX, at);
-                    // Crossings rounded to the grid bend edges of up to 60 mm by 0.7 µm.
-                    Assert.Equal(solid.VolumeM3, lesser.VolumeM3 + greater.VolumeM3, 0.060 * 0.7e-6 * 0.020 * 8);
-                    Assert.True(SolidMesh.Of(lesser).Watertight && SolidMesh.Of(greater).Watertight);
-                },
-                iter: 30
-            );
 
     [Theory]
     [InlineData(6, 0.3)]
@@ -117,7 +88,7 @@ public sealed class SolidTests
     public void A_wide_level_hole_overhangs_no_more_than_a_layer_from_one_step_to_the_next_above_its_middle()
     {
         const double layer = 0.3;
-        var widths = new CrossHole(0, 0, 30, 0, 20, 20).ToSolid(layer).Layers.Where(l => l.BottomMm >= 30).Select(l => l.Lower.Extent!.Value.Top).ToList();
+        var widths = new CrossHole(0, 0, 30, 0, 20, 20).ToSolid(layer).Layers.Where(l => l.BottomMm >= 30).Select(l => l.Region.Extent!.Value.Top).ToList();
         Assert.True(widths.Count > 40);
         Assert.All(widths.Zip(widths.Skip(1)), w => Assert.InRange(w.First - w.Second, -0.001, layer + 0.002));
     }

@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -70,16 +71,29 @@ internal static class CabinetFindings
             return Unknown("1", f.MissingForBox);
         }
 
-        return f.Project.Brief.Aim is not { } aim
-            ? Unknown("1", "brief.aim")
-            : Near(
-                q,
-                aim.SystemQ,
-                aim.SystemQTolerance,
-                "1",
-                $"Qtc comes out at {Show.Number(q)}; wanted is {Show.Number(aim.SystemQ)} ± {Show.Number(aim.SystemQTolerance)}"
-            );
+        if (f.Project.Brief.Aim is not { } aim)
+        {
+            return Unknown("1", "brief.aim");
+        }
+
+        var judged = Near(
+            q,
+            aim.SystemQ,
+            aim.SystemQTolerance,
+            "1",
+            $"Qtc comes out at {Show.Number(q)}; wanted is {Show.Number(aim.SystemQ)} ± {Show.Number(aim.SystemQTolerance)}"
+        );
+        return judged.Verdict == Verdict.Holds
+            ? judged
+            : judged with
+            {
+                Because = $"{judged.Because}, which this driver has in {Box(f, ClosedBox.VolumeForSystemQM3(f.System!.Network.Driver, aim.SystemQ, f.Air))}",
+            };
     }
+
+    // Net volume of a closed box that has so much effective volume, filled as the stated one is.
+    private static string Box(Facts f, double? effectiveM3) =>
+        effectiveM3 is { } volume && f.NetVolumeM3 is { } net ? $"{f.Show.Volume(volume * net / f.System!.Network.EffectiveVolumeM3)} net" : "no closed box";
 
     private static Judgement Lowest(Facts f)
     {
@@ -88,15 +102,26 @@ internal static class CabinetFindings
             return Unknown("Hz", f.MissingForBox);
         }
 
-        return f.Project.Brief.Aim?.LowestHz is not { } lowest
-            ? Unknown("Hz", "brief.aim.lowest")
-            : AtMost(
-                f10,
-                lowest,
-                "Hz",
-                Nearness.Tenth,
-                $"f10 (−10 dB) is {Show.Frequency(f10)} and f3 (−3 dB) {Show.Frequency(f3)}; the lowest note is {Show.Frequency(lowest)}"
-            );
+        if (f.Project.Brief.Aim?.LowestHz is not { } lowest)
+        {
+            return Unknown("Hz", "brief.aim.lowest");
+        }
+
+        var judged = AtMost(
+            f10,
+            lowest,
+            "Hz",
+            Nearness.Tenth,
+            $"f10 (−10 dB) is {Show.Frequency(f10)} and f3 (−3 dB) {Show.Frequency(f3)}; the lowest note is {Show.Frequency(lowest)}"
+        );
+        if (judged.Verdict == Verdict.Holds)
+        {
+            return judged;
+        }
+
+        var driver = f.System!.Network.Driver;
+        var (ten, three) = (ClosedBox.VolumeForF10M3(driver, lowest, f.Air), ClosedBox.VolumeForF3M3(driver, lowest, f.Air));
+        return judged with { Because = $"{judged.Because}: this driver is 10 dB down there in {Box(f, ten)}, 3 dB down in {Box(f, three)}" };
     }
 
     private static Judgement Loud(Facts f)

@@ -28,16 +28,16 @@ internal static class TidySolid
 
         for (var i = 0; i < layers.Count; i++)
         {
-            var region = layers[i].Lower;
+            var region = layers[i].Region;
             if (!IsThick(layers[i]))
             {
                 var (below, above) = (thick.FindLast(t => t < i), thick.Find(t => t > i));
                 var (isBelow, isAbove) = (thick[0] < i, thick[^1] > i);
-                var (start, first, next) = (layers[isBelow ? below : above].Lower, isBelow ? below + 1 : 0, isAbove ? above : layers.Count);
+                var (start, first, next) = (layers[isBelow ? below : above].Region, isBelow ? below + 1 : 0, isAbove ? above : layers.Count);
 
                 // A single thin step is what a name was cut into; what begins on the bed is drawn as if without slopes.
                 var isRun = isBelow && layers[next - 1].TopMm - layers[first].BottomMm >= ThinStep;
-                region = isRun ? Tidied(start, region, isAbove ? layers[above].Lower : Region.Empty, layers[next - 1].Lower) : start;
+                region = isRun ? Tidied(start, region, isAbove ? layers[above].Region : Region.Empty, layers[next - 1].Region) : start;
             }
 
             tidy = tidy.Add(region, layers[i].BottomMm, layers[i].TopMm);
@@ -65,7 +65,7 @@ internal static class TidySolid
     internal static Region Section(Solid solid, double at, bool acrossX) =>
         Region.JoinAll(
             solid
-                .Layers.SelectMany(layer => Spans(layer.Lower, at, acrossX).Select(s => Region.RoundedRectangle(s.From, layer.BottomMm, s.To, layer.TopMm, 0)))
+                .Layers.SelectMany(layer => Spans(layer.Region, at, acrossX).Select(s => Region.RoundedRectangle(s.From, layer.BottomMm, s.To, layer.TopMm, 0)))
                 .Where(r => r.AreaM2 > Speck / 10)
         );
 

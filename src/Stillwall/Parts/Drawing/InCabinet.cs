@@ -34,7 +34,7 @@ public static class InCabinet
             Solid.Empty,
             (solid, slab) =>
             {
-                var region = (right == 1 ? slab.Lower : slab.Lower.Mirrored(0)).Moved(left, bottom);
+                var region = (right == 1 ? slab.Region : slab.Region.Mirrored(0)).Moved(left, bottom);
                 var (a, b) = (front + deep * slab.BottomMm, front + deep * slab.TopMm);
                 return solid.Add(region, Math.Min(a, b), Math.Max(a, b));
             }

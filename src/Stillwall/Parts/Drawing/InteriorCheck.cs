@@ -73,9 +73,9 @@ public static class InteriorCheck
         {
             foreach (var b in other.Solid.Layers.SkipWhile(b => b.TopMm <= a.BottomMm).TakeWhile(b => b.BottomMm < a.TopMm))
             {
-                if (!seen.TryGetValue((a.Lower, b.Lower), out var area))
+                if (!seen.TryGetValue((a.Region, b.Region), out var area))
                 {
-                    seen[(a.Lower, b.Lower)] = area = a.Lower.MayTouch(b.Lower) ? a.Lower.Intersect(b.Lower).AreaM2 : 0;
+                    seen[(a.Region, b.Region)] = area = a.Region.MayTouch(b.Region) ? a.Region.Intersect(b.Region).AreaM2 : 0;
                 }
 
                 if (area > Math.Max(Touching, worst?.AreaM2 ?? 0))

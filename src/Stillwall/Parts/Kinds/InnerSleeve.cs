@@ -129,7 +129,7 @@ public sealed class InnerSleeve : Sleeve
             .HeightsMm.SelectMany(height =>
                 holes.Rows.SelectMany(at => Hole(at, height).ToSolid(job.LayerMm).Layers).GroupBy(step => (step.BottomMm, step.TopMm))
             )
-            .Aggregate(solid, (drawn, step) => drawn.Cut(Region.Apart(step.Select(l => l.Lower)), step.Key.BottomMm, step.Key.TopMm));
+            .Aggregate(solid, (drawn, step) => drawn.Cut(Region.Apart(step.Select(l => l.Region)), step.Key.BottomMm, step.Key.TopMm));
     }
 
     // Eight small ledges before each brace, two on each side of the cabinet.

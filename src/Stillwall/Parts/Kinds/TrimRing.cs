@@ -80,7 +80,7 @@ public sealed class TrimRing : PartKind
 
     private static Blank Draw(double outer, double inner, IReadOnlyList<Circle> pockets)
     {
-        var (ring, heads) = (Outlines.Ring(0, 0, outer, inner), Plate.Discs(pockets));
+        var (ring, heads) = (Region.Disc(0, 0, outer).Cut(Region.Disc(0, 0, inner)), Plate.Discs(pockets));
         var solid = Solid.Empty.Add(ring, 0, BuildUp.TrimThickness).Cut(heads, BuildUp.TrimThickness - PocketDepth, BuildUp.TrimThickness);
         return Blank.NamedOnTop(solid, ring.Cut(heads), BuildUp.TrimThickness);
     }
