@@ -47,7 +47,8 @@ public static class MaximumLevel
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     /// <remarks>
     /// Model: the least of the voltages at which cone or passive radiator reach their excursion, the coil its power and the amplifier its voltage.
-    /// Validity: the linear network up to the limits. Source: our choice of limits; displacement-limited output after Small, JAES 20(10), 1972 (from memory).
+    /// Validity: the linear network up to the limits. Source: our choice of limits; displacement-limited output after Small 1972, JAES 20(10) (from
+    /// memory).
     /// Accuracy: 1 to 2 dB, for real suspensions stiffen and coils warm up.
     /// </remarks>
     public static DriveLimit? VoltageAt(BoxNetwork network, DriveLimits limits, double frequencyHz)

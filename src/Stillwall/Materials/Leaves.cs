@@ -19,8 +19,7 @@ public static class Leaves
     /// <remarks>
     /// Model: <see cref="Partitions.MassLawDb"/>. Validity: far below the leaf's critical frequency; a small heavy wall does better, one at its own
     /// resonance worse.
-    /// Source: Bies, Hansen and Howard (2018), Eq. 7.40 and 7.42. Accuracy: up to 8 dB more than the same book's table 7.6 gives heavy brick at 63
-    /// Hz.
+    /// Source: Bies, Hansen and Howard 2018, Eq. 7.40 and 7.42. Accuracy: up to 8 dB more than the same book's table 7.6 gives heavy brick at 63 Hz.
     /// </remarks>
     public static IReadOnlyList<double> OneDb(double leafKgM2, Air air) =>
         [.. ThirdOctaves.Bands.Select(band => Mean(band, f => Math.Pow(10, -(Partitions.MassLawDb(f, leafKgM2, air, 0) / 10))))];
@@ -35,7 +34,7 @@ public static class Leaves
     /// <remarks>
     /// Model: the mean over the band of <see cref="TransmissionRatio"/>, less 5.5 dB for sound from all sides. Validity: no studs or ties, empty
     /// cavity, leaves far below their critical frequency; around the resonance worse than one leaf of both masses.
-    /// Source: layers in series, Bies, Hansen and Howard (2018), chapter 7 (from memory); the field correction on two leaves is our choice. Accuracy:
+    /// Source: layers in series, Bies, Hansen and Howard 2018, chapter 7 (from memory); the field correction on two leaves is our choice. Accuracy:
     /// exact for the model; 6 dB of built walls (from memory).
     /// </remarks>
     public static IReadOnlyList<double> TwoDb(double firstKgM2, double secondKgM2, double gapM, Air air) =>

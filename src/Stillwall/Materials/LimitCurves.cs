@@ -45,7 +45,7 @@ public static class LimitCurves
         new(
             "night-rooms-uk-2005",
             "a guide value for bedrooms at night",
-            "Moorhouse, Waddington and Adams, Defra NANR45 (2005)",
+            "Moorhouse, Waddington and Adams 2005, Defra NANR45",
             true,
             [74, 64, 56, 49, 43, 42, 40, 38, 36, 34]
         ),

@@ -98,8 +98,8 @@ public static class DryOut
     /// <remarks>
     /// Model: for each time constant the dry mass and the excess are linear least squares; the time constant with the least remainder is found on 240
     /// equal ratios from a tenth of the shortest gap to ten times the span, then by golden section.
-    /// Validity: second-stage drying in a steady room. Source: variable projection, Golub and Pereyra (1973); exponential drying is common practice,
-    /// no source. Accuracy: exact on exact data; 1 g of scale error on six weighings over one time constant moves the dry mass by 0.5 %.
+    /// Validity: second-stage drying in a steady room. Source: variable projection, Golub and Pereyra 1973; exponential drying is common practice, no
+    /// source. Accuracy: exact on exact data; 1 g of scale error on six weighings over one time constant moves the dry mass by 0.5 %.
     /// </remarks>
     public static DryOutFit? Fit(IReadOnlyList<WeighIn> weighIns)
     {

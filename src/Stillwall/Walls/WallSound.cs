@@ -52,8 +52,8 @@ public static class WallSound
     /// Model: the cone's volume velocity U makes the pressure U/(ωC) in the box; the wall gives way by its static volume times 1/|1 − (f/f₁)² + jη|,
     /// so the ratio is that over C.
     /// Validity: up to a little over the first mode; the box pressure is even, the walls' own compliance is small against the air's. Source: our
-    /// choice of a one-mode model; hysteretic loss after Cremer and Heckl, Structure-Borne Sound (from memory). Accuracy: static part as good as the
-    /// deflection; ± 3 dB near the resonance, from the loss factor.
+    /// choice of a one-mode model; hysteretic loss after Cremer and Heckl 1988 (from memory). Accuracy: static part as good as the deflection; ± 3 dB
+    /// near the resonance, from the loss factor.
     /// </remarks>
     public static double LevelDb(WallMotion wall, double boxComplianceM3PerPa, double frequencyHz)
     {

@@ -19,7 +19,7 @@ public class CastMixTests
         }
     }
 
-    // Hopkins, Sound Insulation (2007), Table A2: cL² ρ (1 − ν²) of plaster at 650 kg/m³, 1610 m/s, 0.2.
+    // Hopkins 2007, Table A2: cL² ρ (1 − ν²) of plaster at 650 kg/m³, 1610 m/s, 0.2.
     [Fact]
     public void Light_plaster_is_as_stiff_as_the_handbook_says()
     {

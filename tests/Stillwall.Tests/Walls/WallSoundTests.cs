@@ -18,7 +18,7 @@ public class WallSoundTests
     [Fact]
     public void The_air_in_a_box_gives_way_by_its_volume_over_its_bulk_modulus()
     {
-        // 30 L at 1.4 × 101 325 Pa, Beranek (1954): 2.115e-7 m³/Pa.
+        // 30 L at 1.4 × 101 325 Pa, Beranek 1954: 2.115e-7 m³/Pa.
         Assert.Equal(2.115e-7, Stillwall.Cabinets.Leakage.BoxComplianceM3Pa(0.030, Air.Reference), 0.001e-7);
     }
 

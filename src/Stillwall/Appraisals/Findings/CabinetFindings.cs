@@ -40,7 +40,7 @@ internal static class CabinetFindings
         new(
             "Cabinet",
             "airtight enough",
-            "viscous flow in a slit (Beranek, from memory); the limit is our choice",
+            "viscous flow in a slit (Beranek 1954, from memory); the limit is our choice",
             Airtight,
             new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}"),
             new Lever("cabinet.leak.resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}"),

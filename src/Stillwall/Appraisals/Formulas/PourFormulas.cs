@@ -41,7 +41,7 @@ internal static class PourFormulas
             "Expected temperature of the setting wall",
             "one-dimensional conduction through outer skin, cast and inner skin; even release from initial set to end of heat, loss at the outer skin "
                 + "alone 8 W/(m²·K)",
-            "heat balance in finite volumes after Crank and Nicolson, Proc. Camb. Phil. Soc. 43 (1947) 50 (from memory); even release our choice",
+            "heat balance in finite volumes after Crank and Nicolson 1947 (from memory); even release our choice",
             "0.1 % of the exact series of a slab, and the band of the heat, ± 9 % of the rise"
         ),
         new(
@@ -117,7 +117,7 @@ internal static class PourFormulas
             "drying-fit",
             "Drying by the weigh-ins",
             "mass = dry + excess · e^(−t/τ) by least squares; 95 % bands from what the fit leaves, Student's t",
-            "Golub and Pereyra (1973), JCGM 100:2008 clause 5 (both from memory)",
+            "Golub and Pereyra 1973, JCGM 100:2008 clause 5 (both from memory)",
             "as the scales, while the drying goes on as it has"
         ),
         new(

@@ -5,7 +5,7 @@ namespace Stillwall.Neighbours.Rooms;
 /// <summary>
 /// The sum over all modes but the uniform one of ε ψ(source)²/|k_n² − k²|²: the mean over the room of the squared sum, since the modes are orthogonal
 /// and the mean of ε² ψ² is ε. Modes near the wave number are taken one by one, those above in powers of k²/k_n², and the rest by their mean density
-/// V k²/(2π²) (Kuttruff, Room Acoustics, chapter 3).
+/// V k²/(2π²) (Kuttruff 2000, chapter 3).
 /// </summary>
 internal sealed class MeanSum
 {
