@@ -130,7 +130,7 @@ public sealed record BoxFigures
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive.</exception>
     /// <remarks>
     /// Model: c/(2·length), half a wavelength between rigid ends. Validity: without fibre; fibre lowers it by up to a fifth and damps it.
-    /// Source: Kuttruff 2000, chapter 3 (from memory). Accuracy: exact for a rectangular space with rigid walls.
+    /// Source: Kuttruff 2000, chapter 3. Accuracy: exact for a rectangular space with rigid walls.
     /// </remarks>
     public static double AirModeHz(double longestInsideM, Materials.Air air)
     {

@@ -26,7 +26,7 @@ public static class MaximumLevel
     /// <returns>The limits; what is not stated is null.</returns>
     /// <remarks>
     /// Model: coil √(P·R) with the driver's rated power, amplifier √(P·R) with its own, both at the rated load. Validity: steady sine.
-    /// Source: power as voltage squared over rated load, IEC 60268-5 (from memory). Accuracy: exact by definition of the ratings.
+    /// Source: power as voltage squared over rated load, IEC 60268-5:2003 (from memory). Accuracy: exact by definition of the ratings.
     /// </remarks>
     public static DriveLimits LimitsOf(Driver driver, PassiveRadiator? passiveRadiator, Amplifier? amplifier)
     {

@@ -13,7 +13,7 @@ public static class DriverParameters
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: Cms = Vas/(ρc²Sd²) with the air that Vas refers to. Validity: small signals, a rigid cone.
-    /// Source: Small 1972, JAES 20(5) (equation number from memory); reference air our choice, 20 °C and 101 325 Pa. Accuracy: exact by definition of
+    /// Source: Small 1972, JAES 20(5) (from memory); reference air our choice, 20 °C and 101 325 Pa. Accuracy: exact by definition of
     /// Vas.
     /// </remarks>
     public static double ComplianceMPerN(double vasM3, double sdM2)
@@ -29,7 +29,7 @@ public static class DriverParameters
     /// <returns>Mms with the air load, kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Mms = 1/((2πfs)²Cms). Validity: small signals. Source: IEC 60268-5 and Small 1972, JAES 20(5) (from memory).
+    /// Model: Mms = 1/((2πfs)²Cms). Validity: small signals. Source: IEC 60268-5:2003 and Small 1972, JAES 20(5) (from memory).
     /// Accuracy: exact for the lumped model; the air load in a box differs by a few per cent from that in free air.
     /// </remarks>
     public static double MovingMassKg(double fsHz, double cmsMPerN)

@@ -50,7 +50,7 @@ public static class Leaves
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: mass, layer of air, mass as chain matrices: τ = |2/(A + B/Z + C Z + D)|², Z = ρc. Validity: plane waves straight on, limp leaves, no
-    /// loss. Source: chain matrices of plane layers (from memory); the limits below are textbook ones.
+    /// loss. Source: chain matrices of plane layers (from memory).
     /// Accuracy: exact for the model: the mass law of both masses for no gap, all but transparent at the resonance of two equal leaves.
     /// </remarks>
     public static double TransmissionRatio(double frequencyHz, double firstKgM2, double secondKgM2, double gapM, Air air)

@@ -41,7 +41,7 @@ public sealed record DryOutFit(double DryMassKg, double ExcessKg, double TimeCon
     /// <returns>Time on the weighings' scale, days; the first weighing where it was dry enough already.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
     /// <remarks>
-    /// Model: t = first + τ·ln(excess/(ratio × dry mass)). Validity: the drying goes on as it has. Source: the fitted curve solved for time.
+    /// Model: t = first + τ·ln(excess/(ratio × dry mass)). Validity: the drying goes on as it has. Source: arithmetic on the fitted curve.
     /// Accuracy: as the fit; far ahead of the weighings it is a guess.
     /// </remarks>
     public double ReadyDays(double drynessRatio)

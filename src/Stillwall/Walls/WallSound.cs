@@ -123,7 +123,7 @@ public static class WallSound
     /// <param name="boxComplianceM3PerPa">Compliance of the enclosed air, m³/Pa, above 0.</param>
     /// <returns>Frequency, Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
-    /// <remarks>Model: f₀ = S/(2π√(MC)). Validity: below the first air mode. Source: a mass on a spring. Accuracy: exact for its model.</remarks>
+    /// <remarks>Model: f₀ = S/(2π√(MC)). Validity: below the first air mode. Source: elementary, a mass on a spring. Accuracy: exact for its model.</remarks>
     public static double ConeOnAirHz(double movingKg, double coneM2, double boxComplianceM3PerPa)
     {
         Require.Positive(movingKg);

@@ -18,7 +18,7 @@ public class PanelModelTests
     );
 
     [Fact]
-    public void A_single_layer_has_the_stiffness_of_the_textbook()
+    public void A_single_layer_has_the_stiffness_of_a_thin_plate()
     {
         // Eh³/(12(1 − ν²)): steel, 4 mm, 210 GPa, 0.3 → 1230.77 N·m (Leissa 1969, definition of D).
         Layer[] steel = [new(0.004, 210e9, 0.3, 7850)];

@@ -128,7 +128,7 @@ public static class Why
     /// <summary>Names of all results that can be explained: numbers of the appraisal, then the findings.</summary>
     /// <param name="facts">The project's facts.</param>
     /// <returns>Paths and ids.</returns>
-    /// <remarks>Source: the appraisal's own records.</remarks>
+    /// <remarks>Source: as the appraisal.</remarks>
     public static IReadOnlyList<string> Results(Facts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
@@ -139,7 +139,7 @@ public static class Why
     /// <param name="facts">The project's facts.</param>
     /// <param name="result">Its path or id, as <see cref="Of(Facts, string)"/> takes it.</param>
     /// <returns>The number; null where it is not known or there is none of that name.</returns>
-    /// <remarks>Source: the appraisal's own records.</remarks>
+    /// <remarks>Source: as the appraisal.</remarks>
     public static double? ValueOf(Facts facts, string result)
     {
         ArgumentNullException.ThrowIfNull(facts);

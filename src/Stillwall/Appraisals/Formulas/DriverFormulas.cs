@@ -13,6 +13,6 @@ internal static class DriverFormulas
             "relations of Small 1972, JAES 20(5) (from memory); order of precedence our choice",
             "exact relations; sheets often disagree by 10 % and more"
         ),
-        new("total-q", "Total Q of the driver", "Qts = Qms Qes/(Qms + Qes)", "IEC 60268-5 (from memory)", "exact"),
+        new("total-q", "Total Q of the driver", "Qts = Qms Qes/(Qms + Qes)", "IEC 60268-5:2003 (from memory)", "exact"),
     ];
 }

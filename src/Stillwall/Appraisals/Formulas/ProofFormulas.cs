@@ -45,7 +45,7 @@ internal static class ProofFormulas
             "wall-difference",
             "Level difference through the party wall",
             "D = L1 − L2 in each third-octave, the background taken off L2",
-            "ISO 16283-1:2014 (from memory)",
+            "ISO 16283-1:2014 (the background's correction from memory)",
             "the band beside it by length; a place in a room is worth several decibels below 50 Hz"
         ),
         new(
@@ -59,14 +59,14 @@ internal static class ProofFormulas
             "tap-modulus",
             "Young's modulus of the bar",
             "E = 0.9465 · (m f²/b) · (L³/t³) · T1, T1 for shear and rotary inertia",
-            "ASTM E1876 (the full T1 from memory)",
+            "ASTM E1876-15 (the full T1 from memory)",
             "0.4 % of an exact beam up to t/L = 0.25; the caliper counts three times"
         ),
         new(
             "tap-loss",
             "Loss factor of the bar",
             "decrement/π: slope of the logarithm of the envelope/(π f)",
-            "ASTM E1876 (from memory)",
+            "ASTM E1876-15 (from memory)",
             "an upper bound, for the supports take some"
         ),
         new("tap-density", "Density of the bar", "mass/(length × width × thickness)", "elementary", "the scales' and the caliper's"),

@@ -76,7 +76,7 @@ internal static class QuietFormulas
             "limit-curve",
             "Curve that the level is held against",
             "curve + allowance",
-            "ISO 226:2023 or 2003 threshold, FoHMFS 2014:13, others from memory as marked, or as stated",
+            "ISO 226:2023 or ISO 226:2003 threshold, FoHMFS 2014:13 (all living rooms), others from memory as marked, or as stated",
             "as printed; thresholds of people scatter by 5 to 6 dB (from memory)"
         ),
         new("over-curve", "Level over the curve", "L2 − curve", "definition", "the level's own"),
@@ -148,7 +148,7 @@ internal static class QuietFormulas
             "bass-extension",
             "Lowest corner by Linkwitz transform",
             "lowest Butterworth corner at which neighbour, excursion and amplifier still have room at the everyday level",
-            "quotient of two high-passes; the search is our choice",
+            "our own algebra, the quotient of two high-passes; the search is our choice",
             "as crest and wall: rough"
         ),
         new(
@@ -175,7 +175,7 @@ internal static class QuietFormulas
             "an upper bound for the neighbour's room"
         ),
         new("weighted-level", "Weighted level of the bass", "10 log10 Σ 10^((L + A)/10)", "IEC 61672-1:2013, annex E", "0.1 dB"),
-        new("cone-reaction", "Reaction of the cone on the cabinet", "F = Mms ω² x", "Newton's third law", "exact"),
+        new("cone-reaction", "Reaction of the cone on the cabinet", "F = Mms ω² x", "elementary: Newton's third law", "exact"),
         new(
             "transmissibility",
             "Force passed on by the feet",

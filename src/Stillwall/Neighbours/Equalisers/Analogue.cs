@@ -79,7 +79,7 @@ public static class Analogue
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: (s² + s ω0/Q0 + ω0²)/(s² + s ωp/Qp + ωp²); 40 log10(f0/fp) dB at zero frequency, 0 dB high up. Validity: a box that is a second-order high-pass.
-    /// Source: derived, the quotient of two high-passes. Accuracy: exact.
+    /// Source: our own algebra, the quotient of two high-passes. Accuracy: exact.
     /// </remarks>
     public static Complex Transform(double frequencyHz, double f0Hz, double q0, double fpHz, double qp) =>
         HighPass(frequencyHz, fpHz, qp) / HighPass(frequencyHz, f0Hz, q0);

@@ -127,7 +127,7 @@ public sealed record Biquad
     /// <remarks>
     /// Model: bilinear, zeros and poles each prewarped at their own corner: with t = tan(πf/rate), 1 + t/Q + t², 2t² − 2, 1 − t/Q + t². Validity:
     /// corners far below half the rate.
-    /// Source: derived from <see cref="Analogue.Transform"/>. Accuracy: within 0.05 dB of the analogue target below 200 Hz at 48 kHz.
+    /// Source: <see cref="Analogue.Transform"/>. Accuracy: within 0.05 dB of the analogue target below 200 Hz at 48 kHz.
     /// </remarks>
     public static Biquad Transform(double f0Hz, double q0, double fpHz, double qp, double rateHz)
     {
