@@ -30,16 +30,19 @@ internal static partial class SourceTable
         [
             .. Rows.Where(row =>
                 Standard().IsMatch(citation)
-                    ? row.Label == citation || row.Label.StartsWith(citation + ":", StringComparison.Ordinal) || row.Label.StartsWith(citation + "-", StringComparison.Ordinal)
+                    ? row.Label.StartsWith(citation, StringComparison.Ordinal) && row.Label[citation.Length..] is "" or [':' or '-', ..]
                     : row.Label.Contains(citation, StringComparison.Ordinal)
             ),
         ];
 
     /// <summary>The text of a source file as it reads: comments and strings over several lines in one.</summary>
-    internal static string Read(string file) =>
-        file.EndsWith(".cs", StringComparison.Ordinal)
-            ? Break().Replace(File.ReadAllText(file), m => m.Value.Contains('+', StringComparison.Ordinal) ? "" : " ").Replace("&amp;", "&", StringComparison.Ordinal)
-            : File.ReadAllText(file);
+    internal static string Read(string file)
+    {
+        var text = File.ReadAllText(file);
+        return file.EndsWith(".cs", StringComparison.Ordinal)
+            ? Break().Replace(text, m => m.Value.Contains('+', StringComparison.Ordinal) ? "" : " ").Replace("&amp;", "&", StringComparison.Ordinal)
+            : text;
+    }
 
     private static bool Stands(string label, string text)
     {
@@ -56,8 +59,8 @@ internal static partial class SourceTable
         return false;
     }
 
-    // Not a number with a unit or a range behind it: "Model 2000:1", "Hobby 1999" is one.
-    [GeneratedRegex(@"\b\p{Lu}[\w’'-]*\p{Ll},? \(?(?:1[6-9]|20)\d\d\b(?![:.,-]?\d)")]
+    // "Hobby 1999", "W3C 2021", also as "Hobby (1999" and "Hobby, 1999", which no label reads like; not "2000:1" or "1999.5".
+    [GeneratedRegex(@"\b\p{Lu}[\w’'-]*\w,? \(?(?:1[6-9]|20)\d\d\b(?![:.,-]?\d)")]
     private static partial Regex NameAndYear();
 
     [GeneratedRegex(@"\b(?:ISO/IEC|ISO|EN|IEC|ASTM|ACI|DIN|VDI|FoHMFS|NIOSH|JCGM|RFC|ECMA|NIST SP|NASA SP|NASA TN)[ -][A-Z]?-?\d[\d-]*(?::\d+)?")]

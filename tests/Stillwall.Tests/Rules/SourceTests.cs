@@ -64,7 +64,9 @@ public sealed partial class SourceTests
     public void Every_publication_that_any_text_cites_is_in_the_table()
     {
         var lost = Texts()
-            .SelectMany(file => SourceTable.Citations(SourceTable.Read(file)).Where(c => SourceTable.Cited(c).Count == 0).Select(c => $"{Repository.Relative(file)}: {c}"))
+            .SelectMany(file => SourceTable.Citations(SourceTable.Read(file)).Select(c => (File: Repository.Relative(file), Cited: c)))
+            .Where(c => SourceTable.Cited(c.Cited).Count == 0)
+            .Select(c => $"{c.File}: {c.Cited}")
             .Distinct()
             .ToList();
         Assert.True(lost.Count == 0, "cite it as its label in docs/sources.md reads (\"Hopkins 2007\"), or add a row there:\n" + string.Join("\n", lost));
@@ -76,7 +78,8 @@ public sealed partial class SourceTests
         // Written in pieces, so that this file does not hold them.
         string[] nameless = ["text" + "book", "mechanics " + "text", "not " + "noted"];
         var lost = Texts()
-            .SelectMany(file => nameless.Where(w => SourceTable.Read(file).Contains(w, StringComparison.Ordinal)).Select(w => $"{Repository.Relative(file)}: {w}"))
+            .Select(file => (Place: Repository.Relative(file), Text: SourceTable.Read(file)))
+            .SelectMany(t => nameless.Where(w => t.Text.Contains(w, StringComparison.Ordinal)).Select(w => $"{t.Place}: {w}"))
             .ToList();
         Assert.True(lost.Count == 0, "name the book by a label of docs/sources.md, or say \"elementary\" or \"from memory\":\n" + string.Join("\n", lost));
     }
