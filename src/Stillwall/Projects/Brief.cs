@@ -57,11 +57,11 @@ public sealed record Printer : Stated
     public double EdgeMarginM { get => Told(field); init; } = 0.005;
 
     /// <summary>Bore of the nozzle, m.</summary>
-    [Within(0.0001, 0.002), DefaultFrom("common practice, no source: the commonest nozzle")]
+    [Within(0.0001, 0.002), DefaultFrom("the commonest nozzle; common practice, no source")]
     public double NozzleM { get => Told(field); init; } = 0.0004;
 
     /// <summary>Height of one printed layer, m.</summary>
-    [Within(0.00005, 0.002), DefaultFrom("common practice, no source: half the usual nozzle")]
+    [Within(0.00005, 0.002), DefaultFrom("half the usual nozzle; common practice, no source")]
     public double LayerM { get => Told(field); init; } = 0.0002;
 
     /// <summary>Steady flow of melted plastic, mm³/s (a bare number in the file).</summary>

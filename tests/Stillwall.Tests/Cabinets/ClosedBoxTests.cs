@@ -23,7 +23,7 @@ public sealed class ClosedBoxTests
         Assert.InRange(ClosedBox.ResponsePeakDb(q) - peakDb, -6e-4, 6e-4);
     }
 
-    // 112.09 dB: ρ = 1.18 kg/m³ and c = 345 m/s as Small used them (JAES 20(5), 1972); 112.16 dB: 1.204 and 343.2.
+    // 112.09 dB: ρ = 1.18 kg/m³ and c = 345 m/s as in Small 1972, JAES 20(5); 112.16 dB: 1.204 and 343.2.
     [Theory]
     [InlineData(1.18, 345, 112.09)]
     [InlineData(1.204, 343.2, 112.16)]

@@ -22,8 +22,9 @@ internal static partial class SourceTable
     /// <summary>Rows that a text names, in full or cited short: "Small 1972", "ISO 717-1".</summary>
     internal static IReadOnlyList<SourceRow> Named(string text) => [.. In(text).Concat(Citations(text).SelectMany(Cited)).Distinct()];
 
-    /// <summary>What looks like a citation: a name and a year, or a standard.</summary>
-    internal static IReadOnlyList<string> Citations(string text) => [.. NameAndYear().Matches(text).Concat(Standard().Matches(text)).Select(m => m.Value)];
+    /// <summary>What looks like a citation: a name and a year, a standard, or a journal's volume and year, which no label has.</summary>
+    internal static IReadOnlyList<string> Citations(string text) =>
+        [.. NameAndYear().Matches(text).Concat(Standard().Matches(text)).Concat(Journal().Matches(text)).Select(m => m.Value)];
 
     /// <summary>Rows that a citation may mean: a label that holds the name and the year, or a standard whose part or edition is left out.</summary>
     internal static IReadOnlyList<SourceRow> Cited(string citation) =>
@@ -62,6 +63,9 @@ internal static partial class SourceTable
     // "Hobby 1999", "W3C 2021", also as "Hobby (1999" and "Hobby, 1999", which no label reads like; not "2000:1" or "1999.5".
     [GeneratedRegex(@"\b\p{Lu}[\w’'-]*\w,? \(?(?:1[6-9]|20)\d\d\b(?![:.,-]?\d)")]
     private static partial Regex NameAndYear();
+
+    [GeneratedRegex(@"\w+ \d+(?:\(\d+\))? \((?:1[6-9]|20)\d\d\)")]
+    private static partial Regex Journal();
 
     [GeneratedRegex(@"\b(?:ISO/IEC|ISO|EN|IEC|ASTM|ACI|DIN|VDI|FoHMFS|NIOSH|JCGM|RFC|ECMA|NIST SP|NASA SP|NASA TN)[ -][A-Z]?-?\d[\d-]*(?::\d+)?")]
     private static partial Regex Standard();

@@ -68,8 +68,8 @@ internal sealed class MeanSum
         return sum + moments[0] + (real * ((2 * moments[1]) + (real * ((3 * moments[2]) + (real * 4 * moments[3])))));
     }
 
-    // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse,
-    // JASA 27 (1955) 247, from memory).
+    // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse
+    // 1955, from memory).
     private double Images(double k)
     {
         var sum = 0.0;
