@@ -42,7 +42,7 @@ public sealed record Appraisal(
     /// <param name="project">The project as stated.</param>
     /// <param name="candidates">The candidate drivers, among which the project may name one.</param>
     /// <returns>The appraisal; what cannot be computed is null, what cannot be judged is unknown.</returns>
-    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    /// <remarks>Source: see the catalogue.</remarks>
     public static Appraisal Of(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         var mender = new Mender(project, candidates);
@@ -53,7 +53,7 @@ public sealed record Appraisal(
     /// <param name="project">The project as stated.</param>
     /// <param name="candidates">The candidate drivers.</param>
     /// <returns>The appraisal; its findings have no remedy that a search would have to find.</returns>
-    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    /// <remarks>Source: see the catalogue.</remarks>
     public static Appraisal WithoutRemedies(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         var facts = new Facts(project, candidates);
@@ -65,7 +65,7 @@ public sealed record Appraisal(
     /// <param name="candidates">The candidate drivers.</param>
     /// <param name="stage">Stage whose remedies are sought, as its findings name it.</param>
     /// <returns>The appraisal; the findings of other stages have no remedy that a search would have to find.</returns>
-    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    /// <remarks>Source: see the catalogue.</remarks>
     public static Appraisal OfStage(Project project, IReadOnlyList<DriverSheet> candidates, string stage)
     {
         var mender = new Mender(project, candidates);

@@ -109,7 +109,8 @@ public sealed record BoxFigures
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     /// <remarks>
     /// Model: closed forms without loss, inductance, leak or amplifier; maximum level and power from the whole network, at the seat where there is a room.
-    /// Validity: as <see cref="ClosedBox"/> and <see cref="BoxNetwork"/>. Source: Small, JAES 20(10), 1972 and 21(1), 1973 (from memory). Accuracy: as theirs.
+    /// Validity: as <see cref="ClosedBox"/> and <see cref="BoxNetwork"/>. Source: Small 1972, JAES 20(10), and Small 1973, JAES 21(1) (from memory).
+    /// Accuracy: as theirs.
     /// </remarks>
     public static BoxFigures Of(BoxSystem system, Aim? aim, Amplifier? amplifier, double? longestInsideM = null, double? seatTransferDb = null)
     {
@@ -129,7 +130,7 @@ public sealed record BoxFigures
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive.</exception>
     /// <remarks>
     /// Model: c/(2·length), half a wavelength between rigid ends. Validity: without fibre; fibre lowers it by up to a fifth and damps it.
-    /// Source: Kuttruff, Room Acoustics, chapter 3 (from memory). Accuracy: exact for a rectangular space with rigid walls.
+    /// Source: Kuttruff 2000, chapter 3. Accuracy: exact for a rectangular space with rigid walls.
     /// </remarks>
     public static double AirModeHz(double longestInsideM, Materials.Air air)
     {

@@ -46,7 +46,7 @@ public sealed record BoxNetwork(Driver Driver, double EffectiveVolumeM3, Air Air
     /// <remarks>
     /// Model: steady sine, time factor exp(+jωt), positive voltage pushes the cone outward; pressure in the box p = −Sd·u·Za with 1/Za the sum of
     /// jωkVb/(ρc²), 1/Ral, 1/(Rap + jωρL/A) and Sd2²/(Rms2 + jωMms2 + 1/(jωCms2)). Validity: box and ports small against the wavelength, small signals.
-    /// Source: lumped circuits of Beranek, Acoustics, 3 and 8, and Small, JAES 20(10), 1972 and 21(5), 1973 (from memory).
+    /// Source: lumped circuits of Beranek 1954, 3 and 8, and Small 1972, JAES 20(10), and Small 1973, JAES 21(5) (from memory).
     /// Accuracy: 0.01 dB and 0.05 % of a general circuit solver (ngspice) on the same elements.
     /// </remarks>
     public NetworkPoint At(double frequencyHz, double volts)

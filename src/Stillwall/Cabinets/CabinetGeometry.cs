@@ -129,7 +129,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>Volume of the outer sleeve with its struts and keys, less the grooves for accents, m³.</summary>
     /// <param name="accents">Number of accent grooves.</param>
     /// <returns>Volume of plastic.</returns>
-    /// <remarks>Source: areas times lengths of the sections.</remarks>
+    /// <remarks>Source: geometry.</remarks>
     public double OuterSleeveM3(int accents) => Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentGrooveM3;
 
     /// <summary>Volume of the inner sleeve with its slots, keys and seats, less its drying holes, m³.</summary>
@@ -143,7 +143,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>Volume of an outer plate with all that stands on it, m³.</summary>
     /// <param name="plate">Front or rear.</param>
     /// <returns>Volume of plastic.</returns>
-    /// <remarks>Source: areas times thickness of the section.</remarks>
+    /// <remarks>Source: geometry.</remarks>
     public double OuterPlateM3(PlateSection plate)
     {
         ArgumentNullException.ThrowIfNull(plate);
@@ -171,7 +171,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>Volume of an inner plate, m³.</summary>
     /// <param name="plate">Front or rear.</param>
     /// <returns>Volume of plastic.</returns>
-    /// <remarks>Source: area times thickness of the section.</remarks>
+    /// <remarks>Source: geometry.</remarks>
     public double InnerPlateM3(PlateSection plate)
     {
         ArgumentNullException.ThrowIfNull(plate);

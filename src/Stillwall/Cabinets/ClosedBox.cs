@@ -16,7 +16,7 @@ public static class ClosedBox
     /// <returns>α, the compliance ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>
     /// <remarks>
-    /// Model: α = ρc²Sd²Cms/(kVb). Validity: box small against the wavelength, small signals. Source: Small, JAES 20(10), 1972 (equation number from memory).
+    /// Model: α = ρc²Sd²Cms/(kVb). Validity: box small against the wavelength, small signals. Source: Small 1972, JAES 20(10) (from memory).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double ComplianceRatio(Driver driver, double effectiveVolumeM3, Air air)
@@ -32,7 +32,7 @@ public static class ClosedBox
     /// <returns>fc, Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     /// <remarks>
-    /// Model: fc = fs√(1 + α). Validity: lossless box, the moving mass as in free air. Source: Small, JAES 20(10), 1972 (equation number from memory).
+    /// Model: fc = fs√(1 + α). Validity: lossless box, the moving mass as in free air. Source: Small 1972, JAES 20(10) (from memory).
     /// Accuracy: exact for the lumped model; real drivers scatter by 5 %.
     /// </remarks>
     public static double ResonanceHz(double fsHz, double complianceRatio)
@@ -48,7 +48,7 @@ public static class ClosedBox
     /// <returns>Qtc.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     /// <remarks>
-    /// Model: Qtc = Qts√(1 + α). Validity: lossless box. Source: Small, JAES 20(10), 1972 (equation number from memory).
+    /// Model: Qtc = Qts√(1 + α). Validity: lossless box. Source: Small 1972, JAES 20(10) (from memory).
     /// Accuracy: exact for the lumped model; fill and leak lower it.
     /// </remarks>
     public static double SystemQ(double qts, double complianceRatio)
@@ -64,7 +64,7 @@ public static class ClosedBox
     /// <returns>f3, Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: f3/fc = √{[X + √(X² + 4)]/2}, X = 1/Q² − 2. Validity: second-order high-pass. Source: Small, JAES 20(10), 1972 (equation number from memory).
+    /// Model: f3/fc = √{[X + √(X² + 4)]/2}, X = 1/Q² − 2. Validity: second-order high-pass. Source: Small 1972, JAES 20(10) (from memory).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double F3Hz(double resonanceHz, double systemQ) => CornerHz(resonanceHz, systemQ, 2);
@@ -75,7 +75,7 @@ public static class ClosedBox
     /// <returns>f10, Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: f10/fc = √{[X + √(X² + 36)]/18}, X = 1/Q² − 2. Validity: second-order high-pass. Source: our own algebra on Small, JAES 20(10), 1972.
+    /// Model: f10/fc = √{[X + √(X² + 36)]/18}, X = 1/Q² − 2. Validity: second-order high-pass. Source: our own algebra on Small 1972, JAES 20(10).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double F10Hz(double resonanceHz, double systemQ) => CornerHz(resonanceHz, systemQ, 10);
@@ -85,7 +85,7 @@ public static class ClosedBox
     /// <returns>The peak, dB; 0 where the response does not rise.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The Q is not positive.</exception>
     /// <remarks>
-    /// Model: 20 lg[Q²/√(Q² − ¼)] for Q > 1/√2, else 0. Validity: second-order high-pass. Source: Small, JAES 20(10), 1972 (equation number from memory).
+    /// Model: 20 lg[Q²/√(Q² − ¼)] for Q > 1/√2, else 0. Validity: second-order high-pass. Source: Small 1972, JAES 20(10) (from memory).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double ResponsePeakDb(double systemQ)
@@ -102,7 +102,7 @@ public static class ClosedBox
     /// <returns>Level relative to the passband, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: |H| of x²/(x² − 1 − jx/Q) with x = f/fc. Validity: second-order high-pass. Source: Small, JAES 20(10), 1972 (equation number from memory).
+    /// Model: |H| of x²/(x² − 1 − jx/Q) with x = f/fc. Validity: second-order high-pass. Source: Small 1972, JAES 20(10) (from memory).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double RelativeResponseDb(double frequencyHz, double resonanceHz, double systemQ)
@@ -120,7 +120,7 @@ public static class ClosedBox
     /// <returns>η₀, a ratio.</returns>
     /// <remarks>
     /// Model: η₀ = (4π²/c³)·fs³·Vas/Qes with Vas in the given air. Validity: wavelength long against the cone, power taken as V²/Re.
-    /// Source: Small, JAES 20(5), 1972 (equation number from memory). Accuracy: exact for the lumped model.
+    /// Source: Small 1972, JAES 20(5) (from memory). Accuracy: exact for the lumped model.
     /// </remarks>
     public static double ReferenceEfficiency(Driver driver, Air air)
     {
@@ -133,8 +133,8 @@ public static class ClosedBox
     /// <param name="air">The air.</param>
     /// <returns>Level, dB re 20 µPa.</returns>
     /// <remarks>
-    /// Model: p² = ρc·P/(2πr²). Validity: far field of a small source on a large wall. Source: spherical spreading, Beranek, Acoustics, 4 (from memory).
-    /// Accuracy: 112.16 dB at 20 °C; 112.09 dB with the 1.18 kg/m³ and 345 m/s of Small, JAES 20(5), 1972.
+    /// Model: p² = ρc·P/(2πr²). Validity: far field of a small source on a large wall. Source: spherical spreading, Beranek 1954, 4 (from memory).
+    /// Accuracy: 112.16 dB at 20 °C; 112.09 dB with the 1.18 kg/m³ and 345 m/s of Small 1972, JAES 20(5).
     /// </remarks>
     public static double AcousticWattLevelDb(Air air)
     {
@@ -149,7 +149,7 @@ public static class ClosedBox
     /// <returns>Level, dB re 20 µPa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The efficiency is not positive.</exception>
     /// <remarks>
-    /// Model: level of one acoustic watt + 10 lg η₀. Validity: as the reference efficiency. Source: Small, JAES 20(5), 1972 (equation number from memory).
+    /// Model: level of one acoustic watt + 10 lg η₀. Validity: as the reference efficiency. Source: Small 1972, JAES 20(5) (from memory).
     /// Accuracy: exact for the lumped model; 1 W is V²/Re, not V²/rated load.
     /// </remarks>
     public static double SensitivityDb(double referenceEfficiency, Air air)
@@ -165,7 +165,7 @@ public static class ClosedBox
     /// <returns>Volume, fill factor included, m³; null where even the largest box leaves the Q higher.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The Q is not positive.</exception>
     /// <remarks>
-    /// Model: V = Vas/[(Qtc/Qts)² − 1]. Validity: lossless box. Source: inverse of Small, JAES 20(10), 1972. Accuracy: exact for the lumped model.
+    /// Model: V = Vas/[(Qtc/Qts)² − 1]. Validity: lossless box. Source: inverse of Small 1972, JAES 20(10). Accuracy: exact for the lumped model.
     /// </remarks>
     public static double? VolumeForSystemQM3(Driver driver, double wantedQ, Air air)
     {
@@ -181,7 +181,7 @@ public static class ClosedBox
     /// <returns>Volume, fill factor included, m³; null where no box reaches it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     /// <remarks>
-    /// Model: the f3 formula solved for 1 + α, larger root. Validity: lossless box. Source: our own algebra on Small, JAES 20(10), 1972.
+    /// Model: the f3 formula solved for 1 + α, larger root. Validity: lossless box. Source: our own algebra on Small 1972, JAES 20(10).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double? VolumeForF3M3(Driver driver, double wantedHz, Air air) => VolumeForCorner(driver, wantedHz, air, 2);
@@ -193,7 +193,7 @@ public static class ClosedBox
     /// <returns>Volume, fill factor included, m³; null where no box reaches it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     /// <remarks>
-    /// Model: the f10 formula solved for 1 + α, larger root. Validity: lossless box. Source: our own algebra on Small, JAES 20(10), 1972.
+    /// Model: the f10 formula solved for 1 + α, larger root. Validity: lossless box. Source: our own algebra on Small 1972, JAES 20(10).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double? VolumeForF10M3(Driver driver, double wantedHz, Air air) => VolumeForCorner(driver, wantedHz, air, 10);

@@ -16,7 +16,7 @@ public static class FarField
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: p = jωρU/(2πr). Validity: wavelength long against the source, distance long against its size.
-    /// Source: simple source in an infinite baffle, Beranek, Acoustics, 4 (from memory). Accuracy: exact in the limit of a small source.
+    /// Source: simple source in an infinite baffle, Beranek 1954, 4 (from memory). Accuracy: exact in the limit of a small source.
     /// </remarks>
     public static Complex HalfSpacePressurePa(Complex volumeVelocityM3S, double frequencyHz, double distanceM, Air air)
     {

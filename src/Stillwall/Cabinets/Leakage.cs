@@ -21,7 +21,7 @@ public static class Leakage
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: R = 12μ·depth/(length·gap³), plane viscous flow. Validity: gap below the viscous boundary layer, 0.2 mm at bass frequencies.
-    /// Source: Beranek, Acoustics, 5.4 (from memory); it follows from plane Poiseuille flow. Accuracy: the gap's cube rules: 10 % of it is 30 %.
+    /// Source: Beranek 1954, 5.4 (from memory); it follows from plane Poiseuille flow. Accuracy: the gap's cube rules: 10 % of it is 30 %.
     /// </remarks>
     public static double SlitPaSM3(double gapM, double lengthM, double depthM, Air air)
     {
@@ -40,7 +40,7 @@ public static class Leakage
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: R = 8μ·depth/(π·radius⁴), viscous flow in a tube. Validity: radius below the viscous boundary layer, depth well above the radius.
-    /// Source: Beranek, Acoustics, 5.4 (from memory); it follows from Poiseuille flow. Accuracy: the radius' fourth power rules.
+    /// Source: Beranek 1954, 5.4 (from memory); it follows from Poiseuille flow. Accuracy: the radius' fourth power rules.
     /// </remarks>
     public static double HolePaSM3(double radiusM, double depthM, Air air)
     {
@@ -56,7 +56,7 @@ public static class Leakage
     /// <returns>Compliance, m³/Pa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not positive.</exception>
     /// <remarks>
-    /// Model: C = kVb/(ρc²). Validity: box small against the wavelength. Source: Beranek, Acoustics, 5 (from memory). Accuracy: exact for adiabatic air.
+    /// Model: C = kVb/(ρc²). Validity: box small against the wavelength. Source: Beranek 1954, 5 (from memory). Accuracy: exact for adiabatic air.
     /// </remarks>
     public static double BoxComplianceM3Pa(double effectiveVolumeM3, Air air)
     {
@@ -73,7 +73,7 @@ public static class Leakage
     /// <returns>Leak Q; the larger the tighter.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Q = 2πfc·C·R. Validity: a leak that resists only. Source: Small, JAES 21(5), 1973 (from memory). Accuracy: exact for the lumped model.
+    /// Model: Q = 2πfc·C·R. Validity: a leak that resists only. Source: Small 1973, JAES 21(5) (from memory). Accuracy: exact for the lumped model.
     /// </remarks>
     public static double LeakQ(double resonanceHz, double effectiveVolumeM3, double resistancePaSM3, Air air)
     {

@@ -26,7 +26,7 @@ public static class MaximumLevel
     /// <returns>The limits; what is not stated is null.</returns>
     /// <remarks>
     /// Model: coil √(P·R) with the driver's rated power, amplifier √(P·R) with its own, both at the rated load. Validity: steady sine.
-    /// Source: power as voltage squared over rated load, IEC 60268-5 (from memory). Accuracy: exact by definition of the ratings.
+    /// Source: power as voltage squared over rated load, IEC 60268-5:2003 (from memory). Accuracy: exact by definition of the ratings.
     /// </remarks>
     public static DriveLimits LimitsOf(Driver driver, PassiveRadiator? passiveRadiator, Amplifier? amplifier)
     {
@@ -47,7 +47,8 @@ public static class MaximumLevel
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     /// <remarks>
     /// Model: the least of the voltages at which cone or passive radiator reach their excursion, the coil its power and the amplifier its voltage.
-    /// Validity: the linear network up to the limits. Source: our choice of limits; displacement-limited output after Small, JAES 20(10), 1972 (from memory).
+    /// Validity: the linear network up to the limits. Source: our choice of limits; displacement-limited output after Small 1972, JAES 20(10) (from
+    /// memory).
     /// Accuracy: 1 to 2 dB, for real suspensions stiffen and coils warm up.
     /// </remarks>
     public static DriveLimit? VoltageAt(BoxNetwork network, DriveLimits limits, double frequencyHz)

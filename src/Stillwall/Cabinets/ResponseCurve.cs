@@ -131,7 +131,7 @@ public static class ResponseCurve
     /// <exception cref="ArgumentOutOfRangeException">The range is empty.</exception>
     /// <remarks>
     /// Model: 400 points on a logarithmic scale, then a search between the neighbours of the lowest. Validity: the lumped network.
-    /// Source: impedance judged by its lowest value in the range used, IEC 60268-5 (from memory). Accuracy: 1e-6 of the network's own minimum.
+    /// Source: impedance judged by its lowest value in the range used, IEC 60268-5:2003 (from memory). Accuracy: 1e-6 of the network's own minimum.
     /// </remarks>
     public static ImpedanceMinimum MinimumImpedance(BoxNetwork network, double lowestHz = 10, double highestHz = 1000)
     {

@@ -52,7 +52,7 @@ public sealed record Driver(
     /// <param name="air">The air.</param>
     /// <returns>Vas, m³.</returns>
     /// <remarks>
-    /// Model: Vas = ρc²Sd²Cms. Validity: small signals. Source: Small, JAES 20(5), 1972 (from memory). Accuracy: exact by definition of Vas.
+    /// Model: Vas = ρc²Sd²Cms. Validity: small signals. Source: Small 1972, JAES 20(5) (from memory). Accuracy: exact by definition of Vas.
     /// </remarks>
     public double VasInM3(Air air)
     {
@@ -90,7 +90,7 @@ public sealed record Driver(
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ohm"/> is negative.</exception>
     /// <remarks>
     /// Model: Re' = Re + Rs, thus Qes' = Qes(Re + Rs)/Re. Validity: a resistance that does not change with frequency.
-    /// Source: Small, JAES 20(10), 1972 (from memory). Accuracy: exact for the lumped model.
+    /// Source: Small 1972, JAES 20(10) (from memory). Accuracy: exact for the lumped model.
     /// </remarks>
     public Driver WithSeriesResistance(double ohm)
     {

@@ -13,7 +13,8 @@ public static class DriverParameters
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: Cms = Vas/(ρc²Sd²) with the air that Vas refers to. Validity: small signals, a rigid cone.
-    /// Source: Small, JAES 20(5), 1972 (equation number from memory); reference air our choice, 20 °C and 101 325 Pa. Accuracy: exact by definition of Vas.
+    /// Source: Small 1972, JAES 20(5) (from memory); reference air our choice, 20 °C and 101 325 Pa. Accuracy: exact by definition of
+    /// Vas.
     /// </remarks>
     public static double ComplianceMPerN(double vasM3, double sdM2)
     {
@@ -28,7 +29,7 @@ public static class DriverParameters
     /// <returns>Mms with the air load, kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Mms = 1/((2πfs)²Cms). Validity: small signals. Source: IEC 60268-5 and Small, JAES 20(5), 1972 (from memory).
+    /// Model: Mms = 1/((2πfs)²Cms). Validity: small signals. Source: IEC 60268-5:2003 and Small 1972, JAES 20(5) (from memory).
     /// Accuracy: exact for the lumped model; the air load in a box differs by a few per cent from that in free air.
     /// </remarks>
     public static double MovingMassKg(double fsHz, double cmsMPerN)
@@ -45,7 +46,7 @@ public static class DriverParameters
     /// <returns>Rms, kg/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Rms = 2πfs·Mms/Qms. Validity: small signals, loss taken as viscous. Source: Small, JAES 20(5), 1972 (from memory).
+    /// Model: Rms = 2πfs·Mms/Qms. Validity: small signals, loss taken as viscous. Source: Small 1972, JAES 20(5) (from memory).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double MechanicalResistanceKgS(double fsHz, double mmsKg, double qms)
@@ -65,7 +66,7 @@ public static class DriverParameters
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: Bl = √(2πfs·Mms·Re/Qes). Validity: small signals, a source without resistance.
-    /// Source: Small, JAES 20(5), 1972 (from memory). Accuracy: exact for the lumped model.
+    /// Source: Small 1972, JAES 20(5) (from memory). Accuracy: exact for the lumped model.
     /// </remarks>
     public static double ForceFactorTM(double fsHz, double mmsKg, double reOhm, double qes)
     {
@@ -82,7 +83,7 @@ public static class DriverParameters
     /// <returns>Qts.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Qts = Qms·Qes/(Qms + Qes). Validity: a source without resistance. Source: Thiele, JAES 19(5), 1971; Small, JAES 20(5), 1972 (from memory).
+    /// Model: Qts = Qms·Qes/(Qms + Qes). Validity: a source without resistance. Source: Thiele 1971; Small 1972, JAES 20(5) (from memory).
     /// Accuracy: exact for the lumped model.
     /// </remarks>
     public static double TotalQ(double qms, double qes)

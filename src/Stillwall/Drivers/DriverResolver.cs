@@ -66,7 +66,8 @@ public static class DriverResolver
     /// <exception cref="ArgumentOutOfRangeException">A stated value is not positive.</exception>
     /// <remarks>
     /// Model: fs, Qms, Qes, Vas with Re and Sd win where all are stated; else Bl, Mms, Cms, Rms with Re and Sd; else whatever determines them.
-    /// Validity: small signals. Source: relations of Small, JAES 20(5), 1972 (from memory), parameters of IEC 60268-5; the order of precedence is our choice.
+    /// Validity: small signals. Source: relations of Small 1972, JAES 20(5) (from memory), parameters of IEC 60268-5:2003; the order of precedence is our
+    /// choice.
     /// Accuracy: exact relations; data sheets often disagree with themselves by 10 % and more.
     /// </remarks>
     public static DriverResolution Resolve(DriverSheet sheet)

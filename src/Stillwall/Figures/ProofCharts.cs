@@ -14,7 +14,7 @@ public static class ProofCharts
     /// <summary>The measured impedance over the computed one.</summary>
     /// <param name="result">What was measured, with the computed curve beside it.</param>
     /// <returns>The chart.</returns>
-    /// <remarks>Source: the points as they are; nothing is smoothed.</remarks>
+    /// <remarks>Source: as the points; nothing is smoothed.</remarks>
     public static Chart Impedance(ImpedanceResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
@@ -40,7 +40,7 @@ public static class ProofCharts
     /// <param name="result">What was measured.</param>
     /// <param name="computed">The computed shape; null where the box is not known.</param>
     /// <returns>The chart.</returns>
-    /// <remarks>Source: the points as they are; what lies below −40 dB is drawn at the foot.</remarks>
+    /// <remarks>Source: as the points; what lies below −40 dB is drawn at the foot.</remarks>
     public static Chart Sweep(SweepResult result, IReadOnlyList<SweepPoint>? computed)
     {
         ArgumentNullException.ThrowIfNull(result);

@@ -9,7 +9,7 @@ public static class ResponseCharts
     /// <summary>Every chart that can be drawn for a project, in the order of the job.</summary>
     /// <param name="facts">Everything computed.</param>
     /// <returns>The charts; what cannot be drawn is left out.</returns>
-    /// <remarks>Source: the stages' own formulas; see the catalogue.</remarks>
+    /// <remarks>Source: see the catalogue.</remarks>
     public static IReadOnlyList<Chart> All(Facts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);

@@ -27,7 +27,7 @@ public sealed record Air(double TemperatureC, double PressurePa, double SpeedOfS
     /// <remarks>
     /// Model: c = 343.2 √(T/293.15 K), ρ = p/(287.05 T). Validity: dry air, the humidity of a room adds up to 0.2 % to c.
     /// Source: ISO 9613-1:1993 for c; ideal gas with R = 287.05 J/(kg·K); viscosity 1.81e-5 Pa·s at 20 °C from memory, held constant.
-    /// Accuracy: within 0.1 % of Cramer (1993) for dry air between 0 and 30 °C.
+    /// Accuracy: within 0.1 % of Cramer 1993 for dry air between 0 and 30 °C.
     /// </remarks>
     public static Air At(double temperatureC, double pressurePa)
     {

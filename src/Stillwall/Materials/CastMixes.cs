@@ -79,11 +79,11 @@ public sealed record CastThermal(double SpecificHeatJKgK, double ConductivityWMK
 /// <summary>The mixes that are known, as data.</summary>
 /// <remarks>
 /// Hemihydrate and dihydrate: molar masses 145.149 and 172.171 g/mol, so 0.1862 kg of water is bound per kg; grains 2640 kg/m³ (2757 for the alpha
-/// form), gypsum 2320 kg/m³; specific heat of gypsum 186.2 J/(mol·K). Heat of setting from formation enthalpies: the tables span 112 to 133 kJ/kg and
-/// the middle is carried. Modulus of gypsum: a power law of density through 1.62 GPa at 650 kg/m³ (Hopkins 2007, Table A2) and 4.3 GPa at the usual
-/// 1.5:1 (middle of 3 to 7 GPa, from memory). Strength of gypsum: fitted to a transcribed table of water ratio against strength whose author is not
-/// on record. Modulus of cement: a power law of density through mortar and concrete of Hopkins 2007, Table A2. Pot lives and setting times are from
-/// memory and yield to the bag.
+/// form), gypsum 2320 kg/m³, all three from memory; specific heat of gypsum 186.2 J/(mol·K), Blanc 2012. Heat of setting from formation enthalpies:
+/// 112 (Blanc 2012) to 133 kJ/kg (NBS 1982, from memory), the middle is carried. Modulus of gypsum: a power law of density through 1.62 GPa at
+/// 650 kg/m³ (Hopkins 2007, table A2) and 4.3 GPa at the usual 1.5:1 (middle of 3 to 7 GPa, from memory). Strength and setting strain of gypsum: Glass
+/// Tips 2009, a transcription that names no author. Loss factor of gypsum: an estimate of Hopkins 2007. Modulus of cement: a power law of density
+/// through mortar and concrete of Hopkins 2007, table A2. Pot lives and setting times are from memory and yield to the bag.
 /// </remarks>
 public static class CastMixes
 {
@@ -118,7 +118,8 @@ public static class CastMixes
             GypsumThermal,
             0,
             0.002,
-            "chemistry from published tables, loss factor and modulus anchor from Hopkins 2007, setting strain 0.19–0.22 % as measured; times from memory"
+            "heat Blanc 2012, and NBS 1982 from memory; strength and setting strain Glass Tips 2009, whose author is unknown; loss factor an estimate "
+                + "(Hopkins 2007); densities, modulus and times from memory"
         );
 
     /// <summary>Hard gypsum: alpha hemihydrate, poured with little water.</summary>
@@ -138,7 +139,7 @@ public static class CastMixes
             GypsumThermal,
             0,
             0.0015,
-            "chemistry as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density"
+            "as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density"
         );
 
     /// <summary>Gypsum binder: hemihydrate with three parts in ten of mineral filler.</summary>
@@ -183,7 +184,7 @@ public static class CastMixes
             new CastThermal(850, 1.2, 11e-6),
             0.001,
             -0.0005,
-            "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus through Hopkins 2007, Table A2"
+            "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus Hopkins 2007, table A2"
         );
 
     /// <summary>Every known mix, in the order of the project file's words.</summary>

@@ -19,8 +19,7 @@ public static class Leaves
     /// <remarks>
     /// Model: <see cref="Partitions.MassLawDb"/>. Validity: far below the leaf's critical frequency; a small heavy wall does better, one at its own
     /// resonance worse.
-    /// Source: Bies, Hansen and Howard (2018), Eq. 7.40 and 7.42. Accuracy: up to 8 dB more than the same book's table 7.6 gives heavy brick at 63
-    /// Hz.
+    /// Source: Bies, Hansen and Howard 2018, Eq. 7.40 and 7.42. Accuracy: up to 8 dB more than the same book's table 7.6 gives heavy brick at 63 Hz.
     /// </remarks>
     public static IReadOnlyList<double> OneDb(double leafKgM2, Air air) =>
         [.. ThirdOctaves.Bands.Select(band => Mean(band, f => Math.Pow(10, -(Partitions.MassLawDb(f, leafKgM2, air, 0) / 10))))];
@@ -35,7 +34,7 @@ public static class Leaves
     /// <remarks>
     /// Model: the mean over the band of <see cref="TransmissionRatio"/>, less 5.5 dB for sound from all sides. Validity: no studs or ties, empty
     /// cavity, leaves far below their critical frequency; around the resonance worse than one leaf of both masses.
-    /// Source: layers in series, Bies, Hansen and Howard (2018), chapter 7 (from memory); the field correction on two leaves is our choice. Accuracy:
+    /// Source: layers in series, Bies, Hansen and Howard 2018, chapter 7 (from memory); the field correction on two leaves is our choice. Accuracy:
     /// exact for the model; 6 dB of built walls (from memory).
     /// </remarks>
     public static IReadOnlyList<double> TwoDb(double firstKgM2, double secondKgM2, double gapM, Air air) =>
@@ -51,7 +50,7 @@ public static class Leaves
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: mass, layer of air, mass as chain matrices: τ = |2/(A + B/Z + C Z + D)|², Z = ρc. Validity: plane waves straight on, limp leaves, no
-    /// loss. Source: chain matrices of plane layers (from memory); the limits below are textbook ones.
+    /// loss. Source: chain matrices of plane layers (from memory).
     /// Accuracy: exact for the model: the mass law of both masses for no gap, all but transparent at the resonance of two equal leaves.
     /// </remarks>
     public static double TransmissionRatio(double frequencyHz, double firstKgM2, double secondKgM2, double gapM, Air air)

@@ -30,26 +30,26 @@ public static class LimitCurves
         ),
         new(
             "night-rooms-se-2014",
-            "a guide value for living rooms",
-            "FoHMFS 2014:13, Public Health Agency of Sweden, indoor levels",
+            "a guide value for all living rooms",
+            "FoHMFS 2014:13, Public Health Agency of Sweden",
             false,
             [null, null, 56, 49, 43, 41.5, 40, 38, 36, 34]
         ),
         new(
             "night-rooms-fi-2003",
             "a guide value for bedrooms at night",
-            "Finnish guide of 2003, one hour at night",
+            "Asumisterveysohje 2003 (Finland), one hour at night",
             true,
             [74, 64, 56, 49, 44, 42, 40, 38, 36, 34]
         ),
         new(
             "night-rooms-uk-2005",
             "a guide value for bedrooms at night",
-            "Moorhouse, Waddington and Adams, Defra NANR45 (2005)",
+            "Moorhouse, Waddington and Adams 2005, Defra NANR45",
             true,
             [74, 64, 56, 49, 43, 42, 40, 38, 36, 34]
         ),
-        new("audibility-nl-1999", "what one ear in ten just hears", "NSG guideline of 1999", true, [74, 62, 55, 46, 39, 33, 27, 22, null, null]),
+        new("audibility-nl-1999", "what one ear in ten just hears", "NSG 1999 (Netherlands)", true, [74, 62, 55, 46, 39, 33, 27, 22, null, null]),
         new("threshold-de-1997", "what counts as just heard", "DIN 45680:1997, threshold", true, [71, 63, 55.5, 48, 40.5, 33.5, 28, 23.5, null, null]),
     ];
 

@@ -10,7 +10,7 @@ public static class Partitions
     private const double SlopeDbPerOctave = 6;
 
     // Octave values at 63, 125 and 250 Hz; a missing one is NaN here and never leaves this file.
-    // Bies, Hansen and Howard, Engineering Noise Control, 5th edition (2018), table 7.6, "representative" values.
+    // Bies, Hansen and Howard 2018, table 7.6, "representative" values.
     private static readonly (string Name, double At63, double At125, double At250)[] Table =
     [
         ("brick-125-plastered", 30, 36, 37),
@@ -49,7 +49,7 @@ public static class Partitions
     /// between them; 6 dB per octave under the lowest published one.
     /// Validity: a wall of the usual size in a house without other paths; near the wall's own resonances and below the first mode of either room the
     /// number is a guess with a band.
-    /// Source: octave values Bies, Hansen and Howard (2018), table 7.6; third-octaves ISO 717-1:2020, annex E, and ISO 12354-1:2017, annex L; the
+    /// Source: octave values Bies, Hansen and Howard 2018, table 7.6; third-octaves ISO 717-1:2020, annex E, and ISO 12354-1:2017, annex L; the
     /// interpolation and the slope below it, after the mass law, are our choice.
     /// Accuracy: <see cref="StandardDeviationDb"/>.
     /// </remarks>
@@ -109,8 +109,8 @@ public static class Partitions
     /// <remarks>
     /// Model: 10 log10[1 + (π f m/(ρc))²] less the field correction. Validity: limp leaf much larger than a wavelength, far below the critical
     /// frequency.
-    /// Source: Bies, Hansen and Howard (2018), Eq. 7.40 and 7.42 (5.5 dB); Norton and Karczub (2003), Eq. 3.104 and 3.106 (5 dB). Accuracy: a small
-    /// leaf does better at low frequency.
+    /// Source: Bies, Hansen and Howard 2018, Eq. 7.40 and 7.42 (5.5 dB); Norton and Karczub 2003, Eq. 3.104 and 3.106 (5 dB). Accuracy: a small leaf
+    /// does better at low frequency.
     /// </remarks>
     public static double MassLawDb(double frequencyHz, double surfaceDensityKgM2, Air air, double fieldDb = 5.5)
     {
@@ -131,7 +131,7 @@ public static class Partitions
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: (1/2π)√[ρc²/d · (m1+m2)/(m1 m2)]. Validity: empty cavity, no ties or studs.
-    /// Source: Bies, Hansen and Howard (2018), Eq. 7.62; Hopkins (2007), Eq. 4.73. Accuracy: within 1 Hz of worked examples.
+    /// Source: Bies, Hansen and Howard 2018, Eq. 7.62; Hopkins 2007, Eq. 4.73. Accuracy: within 1 Hz of worked examples.
     /// </remarks>
     public static double MassAirMassHz(double firstKgM2, double secondKgM2, double gapM, Air air)
     {

@@ -39,9 +39,9 @@ public sealed record SkinMaterial(
 
 /// <summary>The plastics that are known, as data.</summary>
 /// <remarks>
-/// Density, modulus and strength across the layers are the middle or the lower end of what data sheets and papers on printed specimens span; the
-/// scatter between spools and printers is 20 %. Poisson's ratio, loss factor, specific heat, conductivity and shrinkage are from memory. The hot
-/// modulus factor of one half is our choice: head and warmth meet some 10 K under the softening temperature.
+/// Density, modulus and strength across the layers are the middle or the lower end of what data sheets and papers on printed specimens span, whose names
+/// are not on record; the scatter between spools and printers is 20 %. They and all the rest are from memory. The hot modulus factor of one half is our
+/// choice: head and warmth meet some 10 K under the softening temperature.
 /// </remarks>
 public static class SkinMaterials
 {
@@ -62,8 +62,7 @@ public static class SkinMaterials
             0.13,
             68e-6,
             0.003,
-            "data sheets: 1.22–1.26 g/cm³, 3–4 GPa, 35–45 MPa across layers, deflection temperature 53 °C; expansion (101e-6 on one sheet) and the rest "
-                + "from memory"
+            "from memory of data sheets: 1.22–1.26 g/cm³, 3–4 GPa, 35–45 MPa across layers, deflection temperature 53 °C"
         );
 
     /// <summary>Glycol-modified polyester: the usual choice.</summary>
@@ -81,7 +80,7 @@ public static class SkinMaterials
             0.20,
             60e-6,
             0.004,
-            "data sheets: 1.25–1.29 g/cm³, 2–3 GPa, 25–38 MPa across layers; deflection temperature 65–70 °C and the rest from memory"
+            "from memory of data sheets: 1.25–1.29 g/cm³, 2–3 GPa, 25–38 MPa across layers, deflection temperature 65–70 °C"
         );
 
     /// <summary>Acrylonitrile styrene acrylate: stands sun and warmth; its figures are all from memory.</summary>
@@ -117,7 +116,7 @@ public static class SkinMaterials
             0.18,
             90e-6,
             0.007,
-            "data sheets: 1.04 g/cm³, 2.1 GPa, 40 MPa; half of it across layers, deflection temperature 85–95 °C and the rest from memory"
+            "from memory of data sheets: 1.04 g/cm³, 2.1 GPa, 40 MPa, half of it across layers, deflection temperature 85–95 °C"
         );
 
     /// <summary>Every known plastic, in the order of the project file's words.</summary>

@@ -70,8 +70,8 @@ public sealed record FloorForce(
     /// <remarks>
     /// Model: F = Mms ω² x; T = √[(1 + η²)/((1 − r²)² + η²)], r = f/f_feet, structural damping; friction μ M g. Validity: the cabinet moves as one
     /// along the cone's axis; rocking makes real feet softer.
-    /// Source: Newton's third law; transmissibility Beranek and Vér, Noise and Vibration Control Engineering, isolation of a rigid mass (from
-    /// memory), one degree of freedom; friction Coulomb. Coefficients from memory.
+    /// Source: Newton's third law; transmissibility Beranek and Vér 2006, isolation of a rigid mass (from memory), one degree of freedom; friction
+    /// Coulomb. Coefficients from memory.
     /// Accuracy: exact for the model; a real floor gives way and takes less.
     /// </remarks>
     public static FloorForce Of(
@@ -104,7 +104,7 @@ public sealed record FloorForce(
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
     /// Model: √[(1 + η²)/((1 − r²)² + η²)]. Validity: one degree of freedom, structural damping, floor much stiffer than the feet.
-    /// Source: Beranek and Vér, Noise and Vibration Control Engineering (from memory). Accuracy: exact; 1 at r = √2 whatever the damping.
+    /// Source: Beranek and Vér 2006 (from memory). Accuracy: exact; 1 at r = √2 whatever the damping.
     /// </remarks>
     public static double Transmissibility(double frequencyRatio, double lossFactor)
     {

@@ -42,8 +42,8 @@ public static class Hearing
     /// <returns>Dose; 1 is the whole of the recommended limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: hours / (8 / 2^((L − 85)/3)). Validity: an occupational limit; at 85 dB over 8 h some people still lose hearing. Source: NIOSH criteria
-    /// document 98-126 (1998): 85 dB(A), 8 h, 3 dB exchange.
+    /// Model: hours / (8 / 2^((L − 85)/3)). Validity: an occupational limit; at 85 dB over 8 h some people still lose hearing. Source: NIOSH 98-126:
+    /// 85 dB(A), 8 h, 3 dB exchange.
     /// Accuracy: by definition.
     /// </remarks>
     public static double DoseRatio(double aWeightedLevelDb, double hours)
@@ -56,7 +56,7 @@ public static class Hearing
     /// <param name="aWeightedLevelDb">A-weighted level at the ear, −300 to 200 dB.</param>
     /// <returns>Time, s; more than a day where the level is low.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: 8 h / 2^((L − 85)/3). Validity: as the dose. Source: NIOSH criteria document 98-126 (1998). Accuracy: by definition.</remarks>
+    /// <remarks>Model: 8 h / 2^((L − 85)/3). Validity: as the dose. Source: NIOSH 98-126. Accuracy: by definition.</remarks>
     public static double LongestS(double aWeightedLevelDb)
     {
         Require.Within(aWeightedLevelDb, -300, 200, nameof(aWeightedLevelDb), "dB");

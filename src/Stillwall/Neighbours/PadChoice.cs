@@ -40,7 +40,7 @@ public sealed record PadChoice(
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
     /// Model: k = M (2πf/3)²; k = n G (πd²/4)/t. Validity: pads in shear, thinner than half their diameter, or they lean and are softer still; a
-    /// cabinet that does not rock much. Source: shear of a block, any mechanics text; G of soft rubber, thickness and the factor of three from memory
+    /// cabinet that does not rock much. Source: shear of a block, elementary; G of soft rubber, thickness and the factor of three from memory
     /// or our choice.
     /// Accuracy: rubber scatters by a third: press one sideways with a kitchen scale before buying four.
     /// </remarks>
@@ -71,7 +71,7 @@ public sealed record PadChoice(
     /// <returns>Stiffness of all together, N/m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: n G (πd²/4)/t. Validity: thinner than half the diameter. Source: shear of a block, any mechanics text. Accuracy: exact for the model.
+    /// Model: n G (πd²/4)/t. Validity: thinner than half the diameter. Source: shear of a block, elementary. Accuracy: exact for the model.
     /// </remarks>
     public static double ShearStiffness(int padCount, double diameterM, double thicknessM, double shearModulusPa)
     {

@@ -63,7 +63,7 @@ public sealed record EqualiserSection(
     /// <summary>What <c>filter</c> takes to make this section.</summary>
     /// <param name="rateHz">Sampling rate, Hz.</param>
     /// <returns>The inputs of the section.</returns>
-    /// <remarks>Model: the same figures. Validity: as the section. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: exact.</remarks>
+    /// <remarks>Model: the same figures. Validity: as the section. Source: W3C 2021. Accuracy: exact.</remarks>
     public FilterInputs At(double rateHz) =>
         new()
         {
@@ -81,8 +81,8 @@ public sealed record EqualiserSection(
     /// <returns>Complex response.</returns>
     /// <exception cref="InvalidOperationException">A kind of section that no equaliser here has.</exception>
     /// <remarks>
-    /// Model: <see cref="Analogue"/>. Validity: as there. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: exact; the digital one differs by
-    /// less than 0.01 dB below 200 Hz at 44.1 kHz.
+    /// Model: <see cref="Analogue"/>. Validity: as there. Source: W3C 2021. Accuracy: exact; the digital one differs by less than 0.01 dB below 200
+    /// Hz at 44.1 kHz.
     /// </remarks>
     public Complex Response(double frequencyHz) =>
         Kind switch

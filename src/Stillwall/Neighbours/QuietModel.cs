@@ -39,7 +39,7 @@ public static class QuietModel
     /// <param name="sections">The sections, one after the other.</param>
     /// <returns>The answer; what the sections change is null where nothing is stated to be polite to.</returns>
     /// <exception cref="InvalidOperationException">A kind of section that no equaliser here has.</exception>
-    /// <remarks>Model: as the other, no search. Validity: as there. Source: sections W3C note "Audio EQ Cookbook" (2021). Accuracy: as there.</remarks>
+    /// <remarks>Model: as the other, no search. Validity: as there. Source: sections W3C 2021. Accuracy: as there.</remarks>
     public static Quiet With(QuietInputs inputs, IReadOnlyList<EqualiserSection> sections)
     {
         ArgumentNullException.ThrowIfNull(sections);

@@ -26,8 +26,8 @@ public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, 
     /// <returns>The body.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: J = M (d² + h²)/12. Validity: a full block; walls heavier than the inside have up to twice that. Source: block of even mass, any
-    /// mechanics text; ratio of stiffnesses from memory. Accuracy: a tenth on the resonances.
+    /// Model: J = M (d² + h²)/12. Validity: a full block; walls heavier than the inside have up to twice that. Source: block of even mass, elementary;
+    /// ratio of stiffnesses from memory. Accuracy: a tenth on the resonances.
     /// </remarks>
     public static Rocking OfBox(double massKg, double depthM, double heightM, double baseM, double alongNPerM, double? upNPerM = null)
     {
@@ -49,7 +49,7 @@ public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, 
     /// <remarks>
     /// Model: M ẍ = F − K u, J θ̈ = −h K u − Kv (b/2)² θ − e F, u = x + hθ at the feet, K and Kv with (1 + jη); T = |K u/F|. Validity: small
     /// movements, stiff floor, feet in two rows.
-    /// Source: Newton and Euler on a rigid body; one degree of freedom for stiff feet up and down. Accuracy: exact for the model.
+    /// Source: elementary, a rigid body; one degree of freedom for stiff feet up and down. Accuracy: exact for the model.
     /// </remarks>
     public double TransmissibilityRatio(double frequencyHz, double lossFactor)
     {

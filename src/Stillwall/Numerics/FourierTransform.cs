@@ -4,7 +4,7 @@ using MathNet.Numerics.IntegralTransforms;
 namespace Stillwall.Numerics;
 
 /// <summary>Discrete Fourier transforms of real signals, without scaling forward and with 1/n backward.</summary>
-/// <remarks>Source: MathNet.Numerics does the work; two real signals in one complex transform is textbook algebra.</remarks>
+/// <remarks>Source: MathNet.Numerics does the work; two real signals in one complex transform: our own algebra.</remarks>
 public static class FourierTransform
 {
     /// <summary>The next power of two.</summary>

@@ -41,7 +41,7 @@ public sealed record DryOutFit(double DryMassKg, double ExcessKg, double TimeCon
     /// <returns>Time on the weighings' scale, days; the first weighing where it was dry enough already.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
     /// <remarks>
-    /// Model: t = first + τ·ln(excess/(ratio × dry mass)). Validity: the drying goes on as it has. Source: the fitted curve solved for time.
+    /// Model: t = first + τ·ln(excess/(ratio × dry mass)). Validity: the drying goes on as it has. Source: arithmetic on the fitted curve.
     /// Accuracy: as the fit; far ahead of the weighings it is a guess.
     /// </remarks>
     public double ReadyDays(double drynessRatio)
@@ -100,8 +100,8 @@ public static class DryOut
     /// <remarks>
     /// Model: for each time constant the dry mass and the excess are linear least squares; the time constant with the least remainder is found on 240
     /// equal ratios from a tenth of the shortest gap to ten times the span, then by golden section.
-    /// Validity: second-stage drying in a steady room. Source: variable projection, Golub and Pereyra (1973); exponential drying is common practice,
-    /// no source. Accuracy: exact on exact data; 1 g of scale error on six weighings over one time constant moves the dry mass by 0.5 %.
+    /// Validity: second-stage drying in a steady room. Source: variable projection, Golub and Pereyra 1973; exponential drying is common practice, no
+    /// source. Accuracy: exact on exact data; 1 g of scale error on six weighings over one time constant moves the dry mass by 0.5 %.
     /// </remarks>
     public static DryOutFit? Fit(IReadOnlyList<WeighIn> weighIns)
     {

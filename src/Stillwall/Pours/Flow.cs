@@ -20,8 +20,7 @@ public static class Flow
     /// <remarks>
     /// Model: h = 2τL/Δp: a plug between two plates stops when the pressure no longer overcomes the yield stress on both walls. Validity: slow flow
     /// without coarse grains.
-    /// Source: force balance of a Bingham plug, e.g. Bird, Stewart and Lightfoot, Transport Phenomena (from memory). Accuracy: as the yield stress, a
-    /// factor of two.
+    /// Source: force balance of a Bingham plug, e.g. Bird, Stewart and Lightfoot 2002 (from memory). Accuracy: as the yield stress, a factor of two.
     /// </remarks>
     public static double LeastPassageM(double yieldStressPa, double lengthM, double pressurePa)
     {

@@ -12,7 +12,7 @@ public static class FormPressure
     /// <returns>Pressure, Pa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: p = ρgh, the full head of a liquid. Validity: poured fluid mixes that have not begun to set. Source: ACI 347, liquid head for fluid
+    /// Model: p = ρgh, the full head of a liquid. Validity: poured fluid mixes that have not begun to set. Source: ACI 347-04, 2.2.2, liquid head for fluid
     /// mixes. Accuracy: upper bound, exact at first.
     /// </remarks>
     public static double AtDepthPa(double slurryDensityKgM3, double headM)
@@ -46,7 +46,7 @@ public static class FormPressure
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: g(ρV − m − weight). Validity: slurry can get under the sleeve; none does once a first lift of 30 mm has set around its foot (our
-    /// choice). Source: Archimedes. Accuracy: exact for its model.
+    /// choice). Source: elementary, Archimedes. Accuracy: exact for its model.
     /// </remarks>
     public static double UpliftN(double slurryDensityKgM3, double displacedVolumeM3, double sleeveMassKg, double holdDownKg = 0)
     {

@@ -34,7 +34,7 @@ public static class SkinBulge
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: strip clamped at both struts, w = ps⁴/(384D), σ = ps²/(2t²), tie load p × pitch. Validity: long bays, bulge below half the thickness.
-    /// Source: elementary beam theory; limits of Timoshenko and Woinowsky-Krieger, table 35.
+    /// Source: elementary beam theory; limits of Timoshenko and Woinowsky-Krieger 1959, table 35.
     /// Accuracy: exact for its model; creep of a warm skin adds, our hot modulus stands for it.
     /// </remarks>
     public static BulgeFigures Skin(double pressurePa, double bayM, double pitchM, double thicknessM, double modulusPa, double poisson)

@@ -42,8 +42,8 @@ public static class TransientWall
     /// <remarks>
     /// Model: one-dimensional conduction in finite volumes, 16 in a layer that releases heat and 4 in every other, with the trapezoidal rule (Crank
     /// and Nicolson) in a hundred steps of the release.
-    /// Validity: walls wide against their thickness; constant properties. Source: Crank and Nicolson, Proc. Camb. Phil. Soc. 43 (1947) 50 (from
-    /// memory); number of cells and steps our choice.
+    /// Validity: walls wide against their thickness; constant properties. Source: Crank and Nicolson 1947 (from memory); number of cells and steps
+    /// our choice.
     /// Accuracy: 0.1 % of the rise against the exact series of a slab; heat released, stored and lost balance to rounding.
     /// </remarks>
     public static WallWarming? Warm(IReadOnlyList<HeatLayer> layers, double releaseS, double outerLossWM2K, double innerLossWM2K = 0)

@@ -57,11 +57,11 @@ public sealed record Printer : Stated
     public double EdgeMarginM { get => Told(field); init; } = 0.005;
 
     /// <summary>Bore of the nozzle, m.</summary>
-    [Within(0.0001, 0.002), DefaultFrom("the commonest nozzle")]
+    [Within(0.0001, 0.002), DefaultFrom("the commonest nozzle; common practice, no source")]
     public double NozzleM { get => Told(field); init; } = 0.0004;
 
     /// <summary>Height of one printed layer, m.</summary>
-    [Within(0.00005, 0.002), DefaultFrom("half the usual nozzle, common practice")]
+    [Within(0.00005, 0.002), DefaultFrom("half the usual nozzle; common practice, no source")]
     public double LayerM { get => Told(field); init; } = 0.0002;
 
     /// <summary>Steady flow of melted plastic, mm³/s (a bare number in the file).</summary>
@@ -69,7 +69,7 @@ public sealed record Printer : Stated
     public double? Flow { get => Told(field); init; }
 
     /// <summary>Time lost at each layer, s.</summary>
-    [Within(0, 600), DefaultFrom("common practice")]
+    [Within(0, 600), DefaultFrom("common practice, no source")]
     public double LayerPauseS { get => Told(field); init; } = 4;
 }
 
@@ -123,7 +123,7 @@ public sealed record Aim : Stated
     public double DistanceM { get => Told(field); init; } = 2;
 
     /// <summary>Wanted Q of the closed system.</summary>
-    [Within(0.2, 3), DefaultFrom("flattest response, second-order Butterworth")]
+    [Within(0.2, 3), DefaultFrom("second-order Butterworth, our choice")]
     public double SystemQ { get => Told(field); init; } = 0.707;
 
     /// <summary>How far the system Q may be from the wanted one.</summary>
@@ -250,11 +250,11 @@ public sealed record AirState : Stated
     public string? Note { get => Told(field); init; }
 
     /// <summary>Temperature, °C.</summary>
-    [Within(-40, 60), DefaultFrom("usual state of the air")]
+    [Within(-40, 60), DefaultFrom("our choice")]
     public double TemperatureC { get => Told(field); init; } = 20;
 
     /// <summary>Pressure, Pa.</summary>
-    [Within(30000, 120000), DefaultFrom("standard atmosphere, ISO 2533 (from memory)")]
+    [Within(30000, 120000), DefaultFrom("standard atmosphere, ISO 2533:1975 (from memory)")]
     public double PressurePa { get => Told(field); init; } = 101325;
 }
 

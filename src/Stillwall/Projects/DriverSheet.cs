@@ -3,7 +3,7 @@ namespace Stillwall.Projects;
 /// <summary>A driver's data sheet as stated, in the file or in a row of <c>drivers.csv</c>; what is not stated is null.</summary>
 /// <remarks>
 /// <see cref="ReOhm"/>, <see cref="SdM2"/> and either fs, Qms, Qes, Vas or Bl, Mms, Cms, Rms suffice. Vas refers to 20 °C and 101 325 Pa.
-/// Parameters after IEC 60268-5.
+/// Parameters after IEC 60268-5:2003.
 /// </remarks>
 public sealed record DriverSheet : Stated
 {

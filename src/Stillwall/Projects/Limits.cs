@@ -7,7 +7,7 @@ public sealed record Limits : Stated
     public string? Note { get => Told(field); init; }
 
     /// <summary>Mass one person lifts, kg (ISO 11228-1, from memory).</summary>
-    [Within(0.5, 200), DefaultFrom("ISO 11228-1, from memory")]
+    [Within(0.5, 200), DefaultFrom("ISO 11228-1:2003, from memory")]
     public double LiftMassKg { get => Told(field); init; } = 25;
 
     /// <summary>How far a data sheet may disagree with itself, as a ratio (our choice).</summary>
@@ -23,11 +23,11 @@ public sealed record Limits : Stated
     public double LeakQ { get => Told(field); init; } = 20;
 
     /// <summary>Least packing of the fibre, kg/m³ (common practice).</summary>
-    [Within(0, 100), DefaultFrom("common practice")]
+    [Within(0, 100), DefaultFrom("common practice, no source")]
     public double FillDensityLowKgM3 { get => Told(field); init; } = 4;
 
     /// <summary>Greatest packing of the fibre, kg/m³ (common practice).</summary>
-    [Within(0, 200), DefaultFrom("common practice")]
+    [Within(0, 200), DefaultFrom("common practice, no source")]
     public double FillDensityHighKgM3 { get => Told(field); init; } = 24;
 
     /// <summary>Lowest air mode inside over the crossover (our choice).</summary>
@@ -79,23 +79,23 @@ public sealed record Limits : Stated
     public double TiltDeg { get => Told(field); init; } = 10;
 
     /// <summary>Greatest clear span over thickness of a skin while printing (common practice).</summary>
-    [Within(1, 10000), DefaultFrom("common practice")]
+    [Within(1, 10000), DefaultFrom("common practice, no source")]
     public double SpanRatio { get => Told(field); init; } = 120;
 
     /// <summary>Greatest height over thickness of a skin while printing (common practice).</summary>
-    [Within(1, 10000), DefaultFrom("common practice")]
+    [Within(1, 10000), DefaultFrom("common practice, no source")]
     public double WallHeightRatio { get => Told(field); init; } = 200;
 
     /// <summary>Greatest printed bridge, m (common practice).</summary>
-    [Within(0.001, 0.5), DefaultFrom("common practice")]
+    [Within(0.001, 0.5), DefaultFrom("common practice, no source")]
     public double BridgeM { get => Told(field); init; } = 0.020;
 
     /// <summary>Greatest overhang from upright, ° (common practice).</summary>
-    [Within(0, 90), DefaultFrom("common practice")]
+    [Within(0, 90), DefaultFrom("common practice, no source")]
     public double OverhangDeg { get => Told(field); init; } = 45;
 
     /// <summary>Filament lost to brims, starts and failures, as a ratio (common practice).</summary>
-    [Within(0, 2), DefaultFrom("common practice")]
+    [Within(0, 2), DefaultFrom("common practice, no source")]
     public double FilamentWaste { get => Told(field); init; } = 0.10;
 
     /// <summary>Longest single print, s (our choice).</summary>
@@ -111,7 +111,7 @@ public sealed record Limits : Stated
     public double SkinStrength { get => Told(field); init; } = 3;
 
     /// <summary>Cast mixed beyond the cavity, as a ratio (common practice).</summary>
-    [Within(0, 2), DefaultFrom("common practice")]
+    [Within(0, 2), DefaultFrom("common practice, no source")]
     public double CastReserve { get => Told(field); init; } = 0.10;
 
     /// <summary>Least distance of the setting temperature from softening, K (our choice).</summary>
@@ -119,7 +119,7 @@ public sealed record Limits : Stated
     public double HeatMarginK { get => Told(field); init; } = 10;
 
     /// <summary>Least passage for the mix, m (common practice).</summary>
-    [Within(0.0005, 0.1), DefaultFrom("common practice")]
+    [Within(0.0005, 0.1), DefaultFrom("common practice, no source")]
     public double PassageM { get => Told(field); init; } = 0.006;
 
     /// <summary>How far above its dry mass the cast may be when it is sealed, as a ratio of the dry mass (our choice).</summary>

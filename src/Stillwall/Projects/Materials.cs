@@ -74,11 +74,11 @@ public sealed record Cast : Stated
     public double? BucketM3 { get => Told(field); init; }
 
     /// <summary>Time the powder soaks, s.</summary>
-    [Within(0, 3600), DefaultFrom("common practice")]
+    [Within(0, 3600), DefaultFrom("common practice, no source")]
     public double SoakS { get => Told(field); init; } = 120;
 
     /// <summary>Time of stirring, s.</summary>
-    [Within(0, 3600), DefaultFrom("common practice")]
+    [Within(0, 3600), DefaultFrom("common practice, no source")]
     public double StirS { get => Told(field); init; } = 60;
 
     /// <summary>How fast it is poured, m³/s.</summary>

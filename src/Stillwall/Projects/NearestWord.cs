@@ -50,7 +50,7 @@ public static class NearestWord
         return best.Word is not null && best.Distance <= Math.Max(2, word.Length / 3) && best.Distance < best.Word.Length ? best.Word : null;
     }
 
-    // Levenshtein, 1966: least number of letters to insert, drop or change.
+    // Levenshtein 1966: least number of letters to insert, drop or change.
     private static int Distance(string a, string b)
     {
         var row = Enumerable.Range(0, b.Length + 1).ToArray();

@@ -21,8 +21,7 @@ public sealed record Unit(string Name, Dimension Dimension, double Factor, doubl
 
 /// <summary>The table of units that people may write, in ASCII and typographic form.</summary>
 /// <remarks>
-/// Source: International System of Units brochure, 9th edition, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by
-/// definition).
+/// Source: SI brochure 2019, and NIST SP 811 appendix B for inch, foot, pound and gallon (from memory; exact by definition).
 /// </remarks>
 public static class Units
 {

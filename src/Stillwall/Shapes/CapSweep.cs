@@ -4,7 +4,7 @@ namespace Stillwall.Shapes;
 /// <remarks>
 /// Model: between two neighbouring edges that the sweep line meets, the right border of what is already filled is a chain that bulges to the right; a new point
 /// sees the end of it and is joined to all it sees. Edges may meet at points but not cross (<see cref="Noder"/>).
-/// Source: the sweep triangulation of Hertel and Mehlhorn, 1983 (from memory). Accuracy: exact; whole-number tests, no triangle without area.
+/// Source: the sweep triangulation of Hertel and Mehlhorn 1983 (from memory). Accuracy: exact; whole-number tests, no triangle without area.
 /// </remarks>
 internal sealed class CapSweep
 {

@@ -3,7 +3,7 @@ namespace Stillwall.Shapes;
 /// <summary>Cuts edges at one another on the grid: afterwards no two of them cross, and those that overlap share their points.</summary>
 /// <remarks>
 /// Model: snap rounding. Every end and every crossing, rounded to the grid, owns the square of 1 µm round it; an edge that passes through such a square is bent
-/// through its centre, by 0.71 µm at most. Source: J. D. Hobby, Computational Geometry 13 (1999) (from memory); exact whole-number tests.
+/// through its centre, by 0.71 µm at most. Source: Hobby 1999 (from memory); exact whole-number tests.
 /// </remarks>
 internal static class Noder
 {

@@ -21,7 +21,7 @@ public static class CutCore
     /// Model: across the struts the cut core hands on no bending, so each strip between two struts is a beam as long as the struts, its layers
     /// slipping: f₁ = (β₁l)²/(2πl²)·√(D/m), clamped centre l⁴/(384D) and mean l⁴/(720D), supported 5l⁴/(384D) and l⁴/(120D) per pascal.
     /// Validity: struts over the full height of the wall, windows less than half open; a lower bound, the skins' hold across the struts is left out.
-    /// Source: elementary beam theory; roots as tabulated by Blevins (1979). Accuracy: exact for its model; real walls lie between this and the
+    /// Source: elementary beam theory; roots as tabulated by Blevins 1979. Accuracy: exact for its model; real walls lie between this and the
     /// slipping panel.
     /// </remarks>
     public static PanelCase Solve(IReadOnlyList<Layer> layers, double spanM, PanelEdges edges)

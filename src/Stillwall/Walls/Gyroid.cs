@@ -14,8 +14,8 @@ public static class Gyroid
     /// <remarks>
     /// Model: 3.09 t/L − 4.19 (t/L)³: the area of the surface, 3.09 L² in a cell, times the thickness, less what curvature takes. Validity: t up to
     /// 0.3 L.
-    /// Source: area of the gyroid 3.0915 (Schoen, NASA TN D-5541, 1970, from memory); the cubic term 4π/3 is Steiner's formula with the surface's
-    /// Euler number of −8 a cell. Accuracy: 1 %.
+    /// Source: area of the gyroid 3.0915 (Schoen 1970, from memory); the cubic term 4π/3 is Steiner's formula with the surface's Euler number of −8 a
+    /// cell. Accuracy: 1 %.
     /// </remarks>
     public static double SolidShare(double cellM, double sheetM)
     {
@@ -46,7 +46,7 @@ public static class Gyroid
     /// <remarks>
     /// Model: softest arrangement, 1/E = φ/Ep + (1 − φ)/Ec; density and Poisson's ratio by volume, loss factor by share of the energy. Validity: cast
     /// that fills both labyrinths and is held by the sheet.
-    /// Source: lower bound of Reuss (from memory). Accuracy: a lower bound, for plastic and gypsum a tenth under the upper one.
+    /// Source: lower bound of Reuss 1929 (from memory). Accuracy: a lower bound, for plastic and gypsum a tenth under the upper one.
     /// </remarks>
     public static Layer Filled(double thicknessM, double solidShare, SkinMaterial skin, CoreMaterial core)
     {

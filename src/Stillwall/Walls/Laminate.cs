@@ -52,8 +52,7 @@ public static class Laminate
     /// <remarks>
     /// Model: plane sections stay plane; z̄ = ΣQtz/ΣQt, D = ΣQ[t³/12 + t(z − z̄)²], Q = E/(1 − ν²); shear stiffness D²/∫F²/G dz with F(z) = ∫Q(z −
     /// z̄) dz from the face, the shear that equilibrium asks for (5/6·Gt for one layer). Validity: thin against the panel, perfect bond.
-    /// Source: classical laminate theory for isotropic layers, e.g. Reddy, Mechanics of Laminated Composite Plates and Shells (2004), chapter 3 (from
-    /// memory).
+    /// Source: classical laminate theory for isotropic layers, e.g. Reddy 2004, chapter 3 (from memory).
     /// Accuracy: exact for its model; layers of unlike Poisson's ratio bring an error below 0.5 %.
     /// </remarks>
     public static BendingStiffness Bonded(IReadOnlyList<Layer> layers)

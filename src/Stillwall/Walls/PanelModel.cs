@@ -23,7 +23,7 @@ public static class PanelModel
 {
     /// <summary>What the figures rest on, in words for the user.</summary>
     public const string Basis =
-        "first-order shear plate (Reissner and Mindlin) by Rayleigh–Ritz; layers bonded with the shear that equilibrium asks for, or slipping";
+        "shear plate of Reissner 1945 and Mindlin 1951 (from memory) by Rayleigh–Ritz; layers bonded with the shear that equilibrium asks for, or slipping";
 
     /// <summary>Frequencies and deflections of a rectangular panel.</summary>
     /// <param name="layers">Layers from the outside in, at least one.</param>

@@ -40,7 +40,7 @@ public static class ThinPlate
     /// Model: Kirchhoff plate without shear or in-plane load. Supported: Navier's series. Clamped: Rayleigh–Ritz on 12 × 12 polynomials with the
     /// boundary factor (1 − x²)² in each direction.
     /// Validity: thickness below a twentieth of the shorter side; thicker plates vibrate lower (<see cref="ShearPlate"/>): 7 % for a wall of a tenth
-    /// of its side. Source: Leissa, NASA SP-160 (1969); Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells (1959), tables 8 and 35.
+    /// of its side. Source: Leissa 1969; Timoshenko and Woinowsky-Krieger 1959, tables 8 and 35.
     /// Accuracy: within 1e-4 of converged values for ratios of 0.4 to 2.5, within 0.15 % of Leissa's table.
     /// </remarks>
     public static PlateFactors Factors(double widthOverHeightRatio, PanelEdges edges)

@@ -29,7 +29,7 @@ public static class WallCurve
     /// Model: the cone's volume velocity U makes the pressure U/(jωC) in the box; each panel gives way by the sum of its modes, V/[1 − (f/fₙ)² + jη];
     /// panels add by power, and in step for the worst. The front also bears the cone's reaction, <see cref="WallSound.TotalDb"/>. Validity: an even
     /// box pressure, so below the first air mode of the box; walls' compliance small against the air's. Source: modal superposition; hysteretic loss
-    /// after Cremer and Heckl, Structure-Borne Sound (from memory).
+    /// after Cremer and Heckl 1988 (from memory).
     /// Accuracy: ± 3 dB near a mode, from the loss factor; over the first air mode an order of magnitude.
     /// </remarks>
     public static IReadOnlyList<WallCurvePoint> Of(

@@ -52,8 +52,8 @@ public static class WallSound
     /// Model: the cone's volume velocity U makes the pressure U/(ωC) in the box; the wall gives way by its static volume times 1/|1 − (f/f₁)² + jη|,
     /// so the ratio is that over C.
     /// Validity: up to a little over the first mode; the box pressure is even, the walls' own compliance is small against the air's. Source: our
-    /// choice of a one-mode model; hysteretic loss after Cremer and Heckl, Structure-Borne Sound (from memory). Accuracy: static part as good as the
-    /// deflection; ± 3 dB near the resonance, from the loss factor.
+    /// choice of a one-mode model; hysteretic loss after Cremer and Heckl 1988 (from memory). Accuracy: static part as good as the deflection; ± 3 dB
+    /// near the resonance, from the loss factor.
     /// </remarks>
     public static double LevelDb(WallMotion wall, double boxComplianceM3PerPa, double frequencyHz)
     {
@@ -123,7 +123,7 @@ public static class WallSound
     /// <param name="boxComplianceM3PerPa">Compliance of the enclosed air, m³/Pa, above 0.</param>
     /// <returns>Frequency, Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not positive.</exception>
-    /// <remarks>Model: f₀ = S/(2π√(MC)). Validity: below the first air mode. Source: a mass on a spring. Accuracy: exact for its model.</remarks>
+    /// <remarks>Model: f₀ = S/(2π√(MC)). Validity: below the first air mode. Source: elementary, a mass on a spring. Accuracy: exact for its model.</remarks>
     public static double ConeOnAirHz(double movingKg, double coneM2, double boxComplianceM3PerPa)
     {
         Require.Positive(movingKg);

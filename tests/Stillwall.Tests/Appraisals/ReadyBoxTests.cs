@@ -5,7 +5,8 @@ namespace Stillwall.Tests.Appraisals;
 
 /// <summary>
 /// A ready box without fill against the closed-box system worked out here by other means: the second-order high-pass is searched for its corners and its peak.
-/// Source of the relations fc = fs√(1 + Vas/V), Qtc = Qts√(1 + Vas/V) and η0: Small, JAES 20(5) and 20(10), 1972 (equation numbers from memory).
+/// Source of the relations fc = fs√(1 + Vas/V), Qtc = Qts√(1 + Vas/V) and η0: Small 1972, JAES 20(5), and Small 1972, JAES 20(10) (equation numbers
+/// from memory).
 /// </summary>
 public sealed class ReadyBoxTests
 {

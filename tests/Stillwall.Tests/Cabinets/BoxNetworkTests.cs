@@ -7,7 +7,7 @@ namespace Stillwall.Tests.Cabinets;
 
 public sealed class BoxNetworkTests
 {
-    // Thiele, JAES 19(5), 1971: alignment rows 1 to 9 (from memory); the corner recomputed independently from the fourth-order polynomial.
+    // Thiele 1971: alignment rows 1 to 9 (from memory); the corner recomputed independently from the fourth-order polynomial.
     [Theory]
     [InlineData(2.000, 10.48, .180, 2.682)]
     [InlineData(1.730, 7.48, .209, 2.278)]

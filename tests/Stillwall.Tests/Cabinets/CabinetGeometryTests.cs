@@ -31,7 +31,7 @@ public sealed class CabinetGeometryTests
     }
 
     [Fact]
-    public void Two_openings_that_overlap_and_reach_past_the_edge_lose_the_segments_of_the_textbook()
+    public void Two_openings_that_overlap_and_reach_past_the_edge_lose_the_segments_of_a_circle()
     {
         // Centres 200 mm apart, 240 mm in diameter, the inner plate's edge 88 mm beside each: a segment at x is r² acos(x/r) − x √(r² − x²).
         var front = PlateSection.Front(new CabinetSizes(400, 300, 300, 0, 2, 10, 2, 40, 0, 2, 240, 0, 0, 0, 0));

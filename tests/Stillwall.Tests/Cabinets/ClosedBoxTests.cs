@@ -7,7 +7,7 @@ namespace Stillwall.Tests.Cabinets;
 
 public sealed class ClosedBoxTests
 {
-    // Second-order high-pass: values follow from Small, JAES 20(10), 1972, recomputed independently from the polynomial to four digits.
+    // Second-order high-pass: values follow from Small 1972, JAES 20(10), recomputed independently from the polynomial to four digits.
     [Theory]
     [InlineData(0.5, 1.5538, 0.6801, 0)]
     [InlineData(0.57735027, 1.2720, 0.6273, 0)]
@@ -23,7 +23,7 @@ public sealed class ClosedBoxTests
         Assert.InRange(ClosedBox.ResponsePeakDb(q) - peakDb, -6e-4, 6e-4);
     }
 
-    // 112.09 dB: ρ = 1.18 kg/m³ and c = 345 m/s as Small used them (JAES 20(5), 1972); 112.16 dB: 1.204 and 343.2.
+    // 112.09 dB: ρ = 1.18 kg/m³ and c = 345 m/s as in Small 1972, JAES 20(5); 112.16 dB: 1.204 and 343.2.
     [Theory]
     [InlineData(1.18, 345, 112.09)]
     [InlineData(1.204, 343.2, 112.16)]
@@ -33,7 +33,7 @@ public sealed class ClosedBoxTests
         Assert.InRange(ClosedBox.AcousticWattLevelDb(air) - level, -0.005, 0.005);
     }
 
-    // The constant of Small, JAES 20(5), 1972: η₀ = 9.64e-10·fs³·Vas/Qes with Vas in litres and c = 345 m/s; 9.614e-7 per m³ to four digits.
+    // The constant of Small 1972, JAES 20(5): η₀ = 9.64e-10·fs³·Vas/Qes with Vas in litres and c = 345 m/s; 9.614e-7 per m³ to four digits.
     [Fact]
     public void Efficiency_has_the_constant_of_Small()
     {

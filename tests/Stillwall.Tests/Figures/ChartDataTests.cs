@@ -14,7 +14,7 @@ public sealed class ChartDataTests
     [Fact]
     public void The_response_is_the_second_order_high_pass_of_the_boxs_own_resonance_and_q()
     {
-        // Small, JAES 20(10), 1972, written out anew: |H|² = x⁴/[(x² − 1)² + x²/Q²] with x = f/fc.
+        // Small 1972, JAES 20(10), written out anew: |H|² = x⁴/[(x² − 1)² + x²/Q²] with x = f/fc.
         var line = MainLine(ResponseCharts.HowLow(Demo)!);
         var (fc, q) = (Demo.Box.SystemResonanceHz!.Value, Demo.Box.SystemQ!.Value);
         Assert.All(
@@ -198,7 +198,7 @@ public sealed class ChartDataTests
     [Fact]
     public void A_vented_box_answers_from_its_own_line_not_from_the_closed_boxs_formula()
     {
-        // Below its tuning a vented box falls by 24 dB an octave, a closed one by 12 (Small, JAES 21(5), 1973): 10 and 15 Hz lie well under 40 Hz.
+        // Below its tuning a vented box falls by 24 dB an octave, a closed one by 12 (Small 1973, JAES 21(5)): 10 and 15 Hz lie well under 40 Hz.
         var vented = new Facts(
             DemoProject.Project with
             {

@@ -9,6 +9,7 @@ public class CastMixTests
 {
     private const double KilogramForcePerSquareCentimetrePa = 98066.5;
 
+    // Glass Tips 2009, whose author is unknown.
     [Fact]
     public void Strength_of_gypsum_is_within_ten_percent_of_the_transcribed_table()
     {
@@ -19,7 +20,7 @@ public class CastMixTests
         }
     }
 
-    // Hopkins, Sound Insulation (2007), Table A2: cL² ρ (1 − ν²) of plaster at 650 kg/m³, 1610 m/s, 0.2.
+    // Hopkins 2007, table A2: cL² ρ (1 − ν²) of plaster at 650 kg/m³, 1610 m/s, 0.2.
     [Fact]
     public void Light_plaster_is_as_stiff_as_the_handbook_says()
     {
@@ -135,7 +136,7 @@ public class CastMixTests
         );
     }
 
-    // Deflection temperatures as data sheets state them (PETG, ABS and ASA from memory).
+    // Deflection temperatures from memory of data sheets.
     [Fact]
     public void Plastics_soften_in_their_known_order()
     {

@@ -87,7 +87,7 @@ public class NeighbourTablesTests
 
     [Fact]
     public void A_brick_leaf_has_the_mass_law_of_a_printed_problem() =>
-        // Norton and Karczub (2003), problem 3.11: 231 kg/m², 63 Hz, 1.21 kg/m³, 343 m/s: 35.8 dB with 5 dB off.
+        // Norton and Karczub 2003, problem 3.11: 231 kg/m², 63 Hz, 1.21 kg/m³, 343 m/s: 35.8 dB with 5 dB off.
         Assert.Equal(35.8, Partitions.MassLawDb(63, 231, new Air(20, 101325, 343, 1.21, 1.81e-5), 5), 0.05);
 
     [Fact]

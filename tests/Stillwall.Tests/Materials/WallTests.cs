@@ -132,7 +132,7 @@ public class WallTests
     [Fact]
     public void By_its_mass_alone_a_brick_wall_promises_up_to_eight_decibels_more_than_the_published_one()
     {
-        // Bies, Hansen and Howard (2018), table 7.6: brick plastered, 480 kg/m², 34 dB in the octave of 63 Hz.
+        // Bies, Hansen and Howard 2018, table 7.6: brick plastered, 480 kg/m², 34 dB in the octave of 63 Hz.
         var wall = PartyWall.Of(new Neighbour { Partition = "one-leaf", LeafKgM2 = 480 }, null);
         Assert.InRange(wall.ReductionDb![5] - 34, 0, 8);
         Assert.Equal(wall.ReductionDb[4] + 6, wall.ReductionDb[7], 0.1);

@@ -261,7 +261,7 @@ public class RoomModelTests
         from k in Enumerable.Range(0, z)
         select new Place((i + 0.5) * 3.2 / x, (j + 0.5) * 3.9 / y, (k + 0.5) * 2.5 / z);
 
-    // Every mode one by one, from the textbook's formula; nothing of the model's rearrangements.
+    // Every mode one by one, by the formula of Kuttruff 2000, chapter 3; nothing of the model's rearrangements.
     // For the seat the point is a ball of Gaussian density, σ = 0.08 m: outside it the field is the point's times e^(−k²σ²/2), and the sum converges fast.
     // For the mean what is left out falls as one over the highest wave number counted, so two balls of modes give the whole.
     private static (Complex Seat, double Mean) PlainSum(RoomGeometry room, double f)

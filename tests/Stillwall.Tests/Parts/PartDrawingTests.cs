@@ -47,8 +47,8 @@ public sealed class PartDrawingTests
     [Fact]
     public void Every_part_has_the_number_of_ways_through_it_that_it_should()
     {
-        // Rear outer plate: terminal, pour opening, a vent for each of the bays, six openings for drying; each a way through (genus), as in any
-        // textbook of topology.
+        // Rear outer plate: terminal, pour opening, a vent for each of the bays, six openings for drying; each a way through (the genus of
+        // Euler 1758).
         var bays = Demo.Facts.Geometry!.Sleeve.Struts.Count;
         Assert.Equal(1 + 1 + bays + Demo.Facts.Geometry.Rear.Layout.DryOuts.Count, Genus("rear outer plate"));
         Assert.Equal(1, Genus("front outer plate"));

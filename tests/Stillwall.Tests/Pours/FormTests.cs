@@ -6,7 +6,7 @@ namespace Stillwall.Tests.Pours;
 
 public class FormTests
 {
-    // Liquid head, ACI 347: slurry of 1572 and grout of 2100 kg/m³.
+    // Liquid head, ACI 347-04: slurry of 1572 and grout of 2100 kg/m³.
     [Theory]
     [InlineData(1572, 0.2, 3080)]
     [InlineData(1572, 0.5, 7710)]

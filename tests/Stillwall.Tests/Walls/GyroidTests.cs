@@ -34,7 +34,7 @@ public class GyroidTests
         static double Turn(int k) => 2 * Math.PI * (k + 0.5) / Grid;
     }
 
-    // Hashin and Shtrikman's upper bound of a porous solid, from its bulk and shear modulus (J. Mech. Phys. Solids 11 (1963) 127, from memory).
+    // Upper bound of a porous solid from its bulk and shear modulus (Hashin and Shtrikman 1963, from memory).
     [Fact]
     public void An_empty_lattice_is_softer_than_any_porous_solid_may_be()
     {

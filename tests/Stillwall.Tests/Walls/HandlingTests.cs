@@ -5,7 +5,7 @@ namespace Stillwall.Tests.Walls;
 
 public class HandlingTests
 {
-    // Standard gravity 9.80665 m/s² (3rd CGPM, 1901).
+    // Standard gravity 9.80665 m/s² (CGPM 1901).
     [Fact]
     public void Lifting_puts_twice_the_weight_on_a_joint()
     {

@@ -18,9 +18,9 @@ public class PanelModelTests
     );
 
     [Fact]
-    public void A_single_layer_has_the_stiffness_of_the_textbook()
+    public void A_single_layer_has_the_stiffness_of_a_thin_plate()
     {
-        // Eh³/(12(1 − ν²)): steel, 4 mm, 210 GPa, 0.3 → 1230.77 N·m (Leissa, NASA SP-160, definition of D).
+        // Eh³/(12(1 − ν²)): steel, 4 mm, 210 GPa, 0.3 → 1230.77 N·m (Leissa 1969, definition of D).
         Layer[] steel = [new(0.004, 210e9, 0.3, 7850)];
         Assert.Equal(1230.769, Laminate.Bonded(steel).StiffnessNm, 1e-3);
         Assert.Equal(Laminate.Bonded(steel).StiffnessNm, Laminate.Slipping(steel).StiffnessNm, 1e-9);

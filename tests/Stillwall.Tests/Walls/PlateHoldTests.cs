@@ -71,7 +71,7 @@ public class PlateHoldTests
     }
 
     [Fact]
-    public void Equal_braces_stand_at_equal_distances_and_have_the_stiffness_of_the_textbook()
+    public void Equal_braces_stand_at_equal_distances_and_are_as_stiff_as_a_rectangular_section()
     {
         var hold = PlateHold.OfBraces(3, 2e9, 1270, 0.006, 0.028);
         Assert.Equal([-0.5, 0, 0.5], hold.Braces.Select(b => b.PlaceRatio));

@@ -7,7 +7,7 @@ public class WallCurveTests
     private static readonly Layer[] Sheet = [new(0.001, 2e9, 0.3, 1270)];
 
     // A thin supported plate: mode (m, n), both odd, gives way by 64ab/(π⁴m²n²·m″ω²), ω = π²(m²/a² + n²/b²)√(D/m″). Source: Navier's series,
-    // Timoshenko and Woinowsky-Krieger (1959), § 28, as modes.
+    // Timoshenko and Woinowsky-Krieger 1959, § 28, as modes.
     [Fact]
     public void A_thin_supported_panel_gives_way_by_the_modes_of_Naviers_series()
     {

@@ -18,7 +18,7 @@ public class WallSoundTests
     [Fact]
     public void The_air_in_a_box_gives_way_by_its_volume_over_its_bulk_modulus()
     {
-        // 30 L at 1.4 × 101 325 Pa, Beranek (1954): 2.115e-7 m³/Pa.
+        // 30 L at 1.4 × 101 325 Pa, Beranek 1954: 2.115e-7 m³/Pa.
         Assert.Equal(2.115e-7, Stillwall.Cabinets.Leakage.BoxComplianceM3Pa(0.030, Air.Reference), 0.001e-7);
     }
 
@@ -28,11 +28,11 @@ public class WallSoundTests
         Assert.Equal(-40, WallSound.LevelDb(new WallMotion(1e-9, 1000, 0.01), 1e-7, 1), 1e-3);
     }
 
-    // Amplification of one mode: 4/3 an octave under it, 1/η at it (Den Hartog, Mechanical Vibrations, undamped and hysteretic).
+    // Amplification of one mode: 4/3 an octave under it, 1/η at it (Den Hartog 1956, from memory, undamped and hysteretic).
     [Theory]
     [InlineData(500, 2.4988)]
     [InlineData(1000, 40)]
-    public void A_mode_amplifies_as_the_textbook_says(double frequencyHz, double riseDb)
+    public void A_mode_amplifies_as_a_mass_on_a_spring(double frequencyHz, double riseDb)
     {
         Assert.Equal(-40 + riseDb, WallSound.LevelDb(new WallMotion(1e-9, 1000, 0.01), 1e-7, frequencyHz), 0.001);
     }

@@ -29,7 +29,7 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
 
             var (frequency, text) = (await Value(page), await page.Locator(".hair-pt").GetAttributeAsync("aria-valuetext"));
             var read = double.Parse(Level().Match(text!).Groups[1].Value.Replace('\u2212', '-'), CultureInfo.InvariantCulture);
-            // The second-order high-pass of a closed box: R. H. Small, JAES 20 (1972), eq. 14 (from memory). Read to 0.1 dB between points 2 % apart.
+            // The second-order high-pass of a closed box: Small 1972, JAES 20(10) (from memory). Read to 0.1 dB between points 2 % apart.
             var x = frequency / box.SystemResonanceHz!.Value;
             var expected = 20 * Math.Log10(x * x / Math.Sqrt(Math.Pow(1 - (x * x), 2) + Math.Pow(x / box.SystemQ!.Value, 2)));
             Assert.True(Math.Abs(expected - read) < 0.06, $"{text} at {frequency} Hz, {expected:0.000} dB");

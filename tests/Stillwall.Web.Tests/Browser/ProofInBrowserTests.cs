@@ -262,7 +262,7 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         }
     }
 
-    // How far what was recorded is from the second-order high-pass of a closed box, R. H. Small, JAES 20 (1972), eq. 14 (from memory), dB.
+    // How far what was recorded is from the second-order high-pass of a closed box, Small 1972, JAES 20(10) (from memory), dB.
     private async Task<double> WorstDb(IBrowserContext context)
     {
         var before = chromium.Page.Workshop.Opened("reading-room")?.Proofs.Of("sweep");

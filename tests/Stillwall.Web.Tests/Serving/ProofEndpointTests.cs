@@ -39,7 +39,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
     [Fact]
     public async Task Taps_give_the_modulus_of_the_standards_formula()
     {
-        // ASTM E1876 for 2500 Hz: 3.5671 GPa (recomputed by hand).
+        // ASTM E1876-15 for 2500 Hz: 3.5671 GPa (recomputed by hand).
         var json = await Proved(Bar, Sounds.Taps());
         Assert.Equal(1, json.GetProperty("youngs_modulus_pa").GetDouble() / 3.5671e9, 6e-3);
         Assert.Equal(1, json.GetProperty("loss_factor").GetDouble() / 0.01, 0.02);
@@ -108,7 +108,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         Assert.Equal(1, driver.GetProperty("vas_m3").GetDouble() / 0.024, 0.02);
     }
 
-    // Exponents of the closed forms: ASTM E1876 (E ∝ m f²/b, and L³/t³·T1 depends on t/L alone), Z ∝ R, IEC 60268-5 (Vas ∝ Sd²/Mms, Bl ∝ √(Mms Re)),
+    // Exponents of the closed forms: ASTM E1876-15 (E ∝ m f²/b, and L³/t³·T1 depends on t/L alone), Z ∝ R, IEC 60268-5:2003 (Vas ∝ Sd²/Mms, Bl ∝ √(Mms Re)),
     // a leak that empties in the time told.
     [Fact]
     public async Task What_one_per_cent_does_to_a_recording_s_figure_is_the_exponent_of_its_formula()

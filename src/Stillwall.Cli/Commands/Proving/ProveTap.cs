@@ -29,7 +29,7 @@ internal static class ProveTap
         var keeping = new Keeping();
         return new Verb(
             "tap",
-            "Young's modulus and loss factor of a cast bar from the sound of taps (ASTM E1876)",
+            "Young's modulus and loss factor of a cast bar from the sound of taps (ASTM E1876-15)",
             "stillwall prove tap taps.wav --length 160mm --width 40mm --thickness 40mm --mass 268.8g"
         )
         {

@@ -36,7 +36,7 @@ public static class CautionTable
             Hazard.SilicaDust,
             "The sand in the mix is silica, which scars the lungs: wear a dust mask of class P3 (FFP3) for powder and sanding, and sand wet.",
             [Supplies, WallCoupon, Pour, Soak, Paint, TapTest],
-            "classes by EN 149, from memory; common practice"
+            "classes by EN 149:2001, from memory; common practice, no source"
         )
         {
             Applies = HasSand,
@@ -46,19 +46,19 @@ public static class CautionTable
             Hazard.Dust,
             "Powder and sanding dust harm the lungs: wear a dust mask of class P2 (FFP2), and sand wet.",
             [Supplies, WallCoupon, Pour, Soak, Paint, TapTest],
-            "classes by EN 149, from memory; common practice"
+            "classes by EN 149:2001, from memory; common practice, no source"
         )
         {
             Applies = f => !HasSand(f),
         },
         new(Hazard.Mains, "Mains wiring is for a qualified person only: pull the plug before you touch any wire.", [Wiring], Practice),
         new(Hazard.Falling, "A cabinet that falls can crush a child: stand it low and level, or fix it to the wall.", [WeighIn, SetUp], Practice),
-        new(Hazard.HeavyWet, "Wet it weighs more than {lift_mass}: lift it with two people.", [Pour, Set, CleanUp, WeighIn], "ISO 11228-1, from memory")
+        new(Hazard.HeavyWet, "Wet it weighs more than {lift_mass}: lift it with two people.", [Pour, Set, CleanUp, WeighIn], "ISO 11228-1:2003, from memory")
         {
             Applies = f => f?.Mass.WetKg > f?.Limits.LiftMassKg,
             IsUnusual = true,
         },
-        new(Hazard.Heavy, "It weighs more than {lift_mass}: lift it with two people.", [Gasket, SetUp], "ISO 11228-1, from memory")
+        new(Hazard.Heavy, "It weighs more than {lift_mass}: lift it with two people.", [Gasket, SetUp], "ISO 11228-1:2003, from memory")
         {
             Applies = f => f?.Mass.FinishedKg > f?.Limits.LiftMassKg,
             IsUnusual = true,

@@ -5,8 +5,7 @@ namespace Stillwall.Appraisals.Explaining;
 
 /// <summary>Finds what moves a result: of the stated values that were read for it each is moved a little, everything else as stated.</summary>
 /// <remarks>
-/// Model: central differences. Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 25.3.21 (from memory). Accuracy: 0.1 % of
-/// smooth closed forms.
+/// Model: central differences. Source: Abramowitz and Stegun 1964, 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.
 /// </remarks>
 internal sealed class Effects(Facts facts)
 {

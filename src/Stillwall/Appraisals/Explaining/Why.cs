@@ -54,7 +54,7 @@ public static class Why
     /// <remarks>
     /// Model: of the stated values that were read for the result each number is moved by 1 % either way, a temperature by 1 K, a count by one, a word to each
     /// other word, and the result computed anew, everything else as stated; what moves it by less than a millionth is left out. Validity: small changes.
-    /// Source: central differences, Abramowitz and Stegun (1964), 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.
+    /// Source: central differences, Abramowitz and Stegun 1964, 25.3.21 (from memory). Accuracy: 0.1 % of smooth closed forms.
     /// </remarks>
     public static Explanation Of(Facts facts, string result) => Of(new Effects(facts ?? throw new ArgumentNullException(nameof(facts))), result);
 
@@ -98,8 +98,8 @@ public static class Why
     /// <param name="result">The result for another number in its place; null where there is none.</param>
     /// <returns>Relative change of the result for a relative change of the number; null where either is zero or there is no result on one side.</returns>
     /// <remarks>
-    /// Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, Abramowitz and Stegun (1964), 25.3.21
-    /// (from memory). Accuracy: 0.1 % of smooth closed forms.
+    /// Model: the number is moved by 1 % either way. Validity: small changes. Source: central differences, Abramowitz and Stegun 1964, 25.3.21 (from
+    /// memory). Accuracy: 0.1 % of smooth closed forms.
     /// </remarks>
     public static double? Sensitivity(double value, Func<double, double?> result)
     {
@@ -128,7 +128,7 @@ public static class Why
     /// <summary>Names of all results that can be explained: numbers of the appraisal, then the findings.</summary>
     /// <param name="facts">The project's facts.</param>
     /// <returns>Paths and ids.</returns>
-    /// <remarks>Source: the appraisal's own records.</remarks>
+    /// <remarks>Source: as the appraisal.</remarks>
     public static IReadOnlyList<string> Results(Facts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
@@ -139,7 +139,7 @@ public static class Why
     /// <param name="facts">The project's facts.</param>
     /// <param name="result">Its path or id, as <see cref="Of(Facts, string)"/> takes it.</param>
     /// <returns>The number; null where it is not known or there is none of that name.</returns>
-    /// <remarks>Source: the appraisal's own records.</remarks>
+    /// <remarks>Source: as the appraisal.</remarks>
     public static double? ValueOf(Facts facts, string result)
     {
         ArgumentNullException.ThrowIfNull(facts);

@@ -23,7 +23,7 @@ internal static class BriefFindings
         new(
             "Brief",
             "weight for the hands that lift it",
-            "ISO 11228-1 reference mass for one person (from memory)",
+            "ISO 11228-1:2003, reference mass for one person (from memory)",
             Weight,
             new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}, or lift it with two people"),
             new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}, or lift it with two people")

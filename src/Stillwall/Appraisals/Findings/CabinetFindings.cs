@@ -14,7 +14,7 @@ internal static class CabinetFindings
         new(
             "Cabinet",
             "system Q as wanted",
-            "closed-box system, Small 1972; lossless",
+            "Small 1972, JAES 20(10) (from memory); lossless",
             SystemQ,
             Deeper,
             Larger,
@@ -24,7 +24,7 @@ internal static class CabinetFindings
         new(
             "Cabinet",
             "reaches the lowest note",
-            "closed-box system, Small 1972; f10 at or under it counts as reached (our choice)",
+            "Small 1972, JAES 20(10) (from memory); f10 at or under it counts as reached (our choice)",
             Lowest,
             Deeper,
             Larger,
@@ -33,7 +33,7 @@ internal static class CabinetFindings
         new(
             "Cabinet",
             "loud enough, and what gives out first",
-            "network with excursion, coil and amplifier limits; at the seat the room's modal sum less an allowance for real walls",
+            "limits of excursion, coil and amplifier; at the seat the room's modal sum less an allowance for real walls, our choice",
             Loud,
             new Lever("brief.amplifier.power", Toward.More, 5, "an amplifier of {new} instead of {old}"),
             new Lever("brief.aim.level", Toward.Less, 0.5, "a wanted level of {new} instead of {old}")
@@ -41,7 +41,7 @@ internal static class CabinetFindings
         new(
             "Cabinet",
             "airtight enough",
-            "viscous flow in a slit (Beranek, from memory); the limit is our choice",
+            "viscous flow in a slit (Beranek 1954, from memory); the limit is our choice",
             Airtight,
             new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}"),
             new Lever("cabinet.leak.resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}"),
@@ -57,7 +57,7 @@ internal static class CabinetFindings
         new(
             "Cabinet",
             "first air mode inside above the working range",
-            "half a wavelength along the longest inside length; the limit is our choice",
+            "elementary: half a wavelength along the longest inside length; the limit is our choice",
             AirMode,
             new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}")
         ),

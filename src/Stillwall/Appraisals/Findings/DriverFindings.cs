@@ -9,7 +9,12 @@ internal static class DriverFindings
 {
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Driver", "parameters agree with one another", "relations between small-signal parameters, IEC 60268-5; the limit is our choice", Agreement),
+        new(
+            "Driver",
+            "parameters agree with one another",
+            "relations between small-signal parameters, IEC 60268-5:2003 (from memory); the limit is our choice",
+            Agreement
+        ),
         new(
             "Driver",
             "fits the front",

@@ -13,19 +13,19 @@ internal static class PourFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Pour", "skins bulge", "liquid head (ACI 347) on a clamped strip; modulus of the warm skin is our choice", Bulge, CloserStruts, ThickerSkins),
-        new("Pour", "skins hold", "bending stress of a clamped strip against the strength across layers", Stress, CloserStruts, ThickerSkins),
+        new("Pour", "skins bulge", "liquid head (ACI 347-04) on a clamped strip; modulus of the warm skin is our choice", Bulge, CloserStruts, ThickerSkins),
+        new("Pour", "skins hold", "elementary: bending stress of a clamped strip against the strength across layers", Stress, CloserStruts, ThickerSkins),
         new(
             "Pour",
             "inner sleeve floats",
-            "Archimedes on what the first lift covers",
+            "elementary: Archimedes on what the first lift covers",
             Float,
             new Lever("materials.cast.hold_down", Toward.More, 0.1, "weigh it down with {new} instead of {old} until the first lift has set")
         ),
         new(
             "Pour",
             "batch within pot life",
-            "soak, stir and pour of the longest batch",
+            "arithmetic: soak, stir and pour of the longest batch",
             PotLife,
             new Lever("materials.cast.soak", Toward.Less, 5, "soak {new} instead of {old}"),
             new Lever("materials.cast.pour_rate", Toward.More, 1e-6, "pour {new} instead of {old}")
@@ -42,7 +42,7 @@ internal static class PourFindings
         new(
             "Pour",
             "heat below softening",
-            "one-dimensional heat balance through the wall between initial and final set; loss at the outer skin alone; deflection temperature of the skin",
+            "elementary: heat balance through the wall between initial and final set; loss at the outer skin alone; deflection temperature of the skin",
             Heat,
             new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
             new Lever("materials.cast.water_temperature", Toward.Less, 1, "water at {new} instead of {old}"),
@@ -55,7 +55,7 @@ internal static class PourFindings
             Flow,
             new Lever("cabinet.core", Toward.More, 0.0005, "core {new} instead of {old}")
         ),
-        new("Pour", "dry before it is sealed", "stoichiometric dry mass against the last weigh-in; the limit is our choice", Dry),
+        new("Pour", "dry before it is sealed", "dry mass by stoichiometry against the last weigh-in; the limit is our choice", Dry),
     ];
 
     private static Judgement Bulge(Facts f) =>

@@ -15,7 +15,7 @@ internal static class ProofFindings
     [
         new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
         new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
-        new("Proof", "core as assumed", "modulus and loss factor by the tap test (ASTM E1876) against the mix's; the limit is our choice", Core),
+        new("Proof", "core as assumed", "modulus and loss factor by the tap test (ASTM E1876-15) against the mix's; the limit is our choice", Core),
         new(
             "Proof",
             "polarity matches the main speakers",

@@ -12,23 +12,23 @@ internal static class QuietFindings
         new(
             "Quiet",
             "neighbour at the everyday level",
-            "ISO 12354 frame with the room's modal sum; uncertainty ISO 12999-1 situation A; local rules come first",
+            "ISO 12354-1:2017 frame with the room's modal sum; uncertainty ISO 12999-1:2020 situation A; local rules come first",
             Neighbour,
             Quieter,
             new Lever("brief.everyday.quiet_hours.level", Toward.Less, 0.5, "{new} in the quiet hours instead of {old}")
         ),
-        new("Quiet", "polite level with the equaliser", "the same, with the equaliser that takes least from the seat", Polite, Quieter),
+        new("Quiet", "polite level with the equaliser", "as that, with the equaliser that takes least from the seat", Polite, Quieter),
         new(
             "Quiet",
             "force into the floor; does it walk",
-            "a rigid body on its feet, swaying and rocking under the cone's reaction; advice",
+            "elementary: a rigid body on its feet, swaying and rocking under the cone's reaction; advice",
             Floor,
             new Lever("cabinet.feet.stiffness", Toward.Less, 500, "feet of {new} together instead of {old}")
         ),
         new(
             "Quiet",
             "hearing",
-            "NIOSH recommended exposure limit: 85 dB(A) for 8 h, 3 dB exchange",
+            "NIOSH 98-126: 85 dB(A) for 8 h, 3 dB exchange",
             Hearing,
             new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"),
             Quieter

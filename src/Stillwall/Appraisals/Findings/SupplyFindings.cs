@@ -9,7 +9,7 @@ internal static class SupplyFindings
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
         new("Supplies", "nothing past its date", "best-before dates as stated", Dates),
-        new("Supplies", "all to hand for each step", "the supplies list against the shelf", ToHand),
+        new("Supplies", "all to hand for each step", "the supplies list against the stated shelf", ToHand),
     ];
 
     private static Judgement Dates(Facts f)

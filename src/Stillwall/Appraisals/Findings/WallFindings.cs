@@ -43,7 +43,7 @@ internal static class WallFindings
         new(
             "Walls",
             "inner skin stays on",
-            "setting and cooling strain over half the width against the undercut of the keys (strain from memory)",
+            "setting and cooling strain over half the width against the undercut of the keys (expansion from memory)",
             SkinGap,
             CloserStruts,
             ThickerCore
@@ -64,7 +64,7 @@ internal static class WallFindings
         new(
             "Walls",
             "stands without tipping",
-            "statics: base between the feet over the height of the centre of mass",
+            "elementary statics: base between the feet over the height of the centre of mass",
             Tipping,
             new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")
         ),

@@ -14,6 +14,6 @@ internal static class BriefFormulas
             "exact"
         ),
         new("room-behind", "Room behind the cabinet", "clearance + plug space", "geometry", "exact"),
-        new("seat-distance", "Distance of the seat on the plan", "√(Δx² + Δy²), heights left out", "Pythagoras", "exact"),
+        new("seat-distance", "Distance of the seat on the plan", "√(Δx² + Δy²), heights left out", "geometry", "exact"),
     ];
 }

@@ -16,7 +16,7 @@ internal static class FindingFormulas
             Limit,
             "Limit of a finding",
             "as stated in brief, shelf or limits, or its default; for a tolerance: what is wanted or computed ± the tolerance, on the value's side",
-            "the finding's own basis",
+            "as the finding itself says",
             "as stated"
         ),
         new(Margin, "Margin of a finding", "distance from value to limit, positive on the good side", "definition", "as value and limit"),
@@ -31,7 +31,7 @@ internal static class FindingFormulas
             "parameter-mismatch",
             "Disagreement of a data sheet",
             "printed/derived − 1, the worst of Bl, Mms and Qts; Bl = √(2π fs Mms Re/Qes), Mms = 1/((2π fs)² Cms)",
-            "relations between small-signal parameters, IEC 60268-5 (from memory)",
+            "relations between small-signal parameters, IEC 60268-5:2003 (from memory)",
             "exact for the relations"
         ),
         new(
@@ -60,21 +60,21 @@ internal static class FindingFormulas
             "skin-gap",
             "Gap behind an unkeyed inner skin",
             "(setting strain + 43e-6 × cooling) × half the width",
-            "strain 0.2 % and difference of expansion from memory",
+            "strain of Glass Tips 2009, a transcription; difference of expansion from memory",
             "a third"
         ),
         new(
             "insert-safety",
             "Safety factor of a threaded insert",
             "pull-out/(5 T/d + box pressure and cone reaction for each screw), T = 0.2 F d",
-            "torque rule by common practice; pull-out from memory: pull one of your own out",
+            "torque rule and pull-out from memory: pull one of your own out",
             "a factor of two"
         ),
         new(
             "tilt",
             "Angle at which it tips",
             "arctan(distance of the nearest edge between the feet from the centre of mass/height of the middle)",
-            "statics; feet where they are drawn, a driver's mass two thirds of its depth behind its face (our choice)",
+            "elementary statics; feet where they are drawn, a driver's mass two thirds of its depth behind its face (our choice)",
             "2°"
         ),
         new(
@@ -114,17 +114,17 @@ internal static class FindingFormulas
             "3 % of the dry mass"
         ),
         new("days-left", "Days to spare", "earliest best-before date − pour date", "arithmetic", "exact"),
-        new("lacking-items", "Items that are not to hand", "number of supplies that are short, missing or past their date", "counting", "exact"),
-        new("hearing-dose", "Share of a day's dose", "hours/8 × 2^((A-weighted level − 85 dB)/3)", "NIOSH 98-126, recommended exposure limit", "as the level"),
-        new("as-measured", "Measured value", "as stated under measured", "the maker's own measurement", "as its own uncertainty"),
+        new("lacking-items", "Items that are not to hand", "number of supplies that are short, missing or past their date", "arithmetic", "exact"),
+        new("hearing-dose", "Share of a day's dose", "hours/8 × 2^((A-weighted level − 85 dB)/3)", "NIOSH 98-126", "as the level"),
+        new("as-measured", "Measured value", "as stated under measured", "stated: your own measurement", "as its own uncertainty"),
         new(
             "polarity-against-join",
             "Cabinet that pushes the wrong way",
             "1 where the measured polarity is not that of the best join, else 0",
-            "first swings before one microphone, one cone after the other",
+            "common practice, no source: first swings before one microphone, one cone after the other",
             "right or unknown"
         ),
-        new("as-logged", "Logged count", "parts whose last entry is \"rattle\"", "the logbook", "the ear's"),
+        new("as-logged", "Logged count", "parts whose last entry is \"rattle\"", "stated in the logbook", "the ear's"),
         new(
             "plan-deviation",
             "Deviation from the plan",

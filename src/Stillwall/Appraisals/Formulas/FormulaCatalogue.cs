@@ -24,6 +24,5 @@ public static class FormulaCatalogue
     /// <summary>Finds a formula.</summary>
     /// <param name="id">Id in kebab case, as a result names it.</param>
     /// <returns>The formula, or null.</returns>
-    /// <remarks>Source: the catalogue itself.</remarks>
     public static Formula? Find(string id) => ById.GetValueOrDefault(id);
 }

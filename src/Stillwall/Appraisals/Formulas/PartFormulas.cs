@@ -20,7 +20,7 @@ internal static class PartFormulas
             "geometry of the drawn cabinet",
             "the drawn part within 0.5 %, engraved names not counted; pieces of a split part count as equal; a print varies by a few per cent"
         ),
-        new("part-mass", "Mass of plastic", "volume × density of the plastic", "density as the material states", "3 %, from flow and infill"),
+        new("part-mass", "Mass of plastic", "volume × density of the plastic", "arithmetic; density as the material states", "3 %, from flow and infill"),
         new(
             "part-size",
             "Size as printed",
@@ -42,9 +42,9 @@ internal static class PartFormulas
         new("filament-to-have", "Filament to have", "filament × (1 + waste)", "common practice, no source", "as the stated waste"),
         new("spools", "Spools to have", "filament to have/1 kg, rounded up", "arithmetic", "exact"),
         new("pieces", "Things to print", "parts, and sleeves in as many pieces as the build height asks for", "geometry of the drawn cabinet", "exact"),
-        new("finished-mass", "Finished mass", "shells + dry cast + drivers + fill + hardware", "sum; hardware is common practice, no source", "5 %"),
-        new("wet-mass", "Mass on the day of the pour", "shells + slurry in the cabinet", "sum", "3 %"),
-        new("dry-cabinet-mass", "Dry mass of shells and cast", "shells + dry cast in the cabinet", "sum; stoichiometry", "3 %"),
+        new("finished-mass", "Finished mass", "shells + dry cast + drivers + fill + hardware", "arithmetic; hardware is common practice, no source", "5 %"),
+        new("wet-mass", "Mass on the day of the pour", "shells + slurry in the cabinet", "arithmetic", "3 %"),
+        new("dry-cabinet-mass", "Dry mass of shells and cast", "shells + dry cast in the cabinet", "arithmetic; stoichiometry", "3 %"),
         new("dry-out", "Least time to dry", "free water/(open area × 60 g/(m²·h))", "rate from memory", "a lower bound: months are normal behind closed skins"),
         new("supply-needed", "Amount needed", "what the plan uses, reserve and waste counted", "common practice, no source", "as the plan"),
         new("supply-stock", "Amount on the shelf", "sum of the stated entries that are within their date", "arithmetic", "exact"),

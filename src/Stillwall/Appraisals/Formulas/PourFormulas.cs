@@ -17,23 +17,29 @@ internal static class PourFormulas
             "slurry",
             "Slurry of powder and water",
             "volume = powder/ρp + water/998; density = (powder + water)/volume",
-            "mass and volume balance, no air stirred in",
+            "arithmetic: balance of mass and volume, no air stirred in",
             "1 %, from stirred-in air"
         ),
         new(
             "stoichiometry",
             "Dry mass and free water",
             "dry = powder + min(water, bound · powder); free = water − bound water; 0.1862 kg per kg of hemihydrate",
-            "molar masses 145.149 and 172.171 g/mol",
+            "stoichiometry: 145.149 and 172.171 g/mol",
             "± 3 % for the powder's purity"
         ),
-        new("dry-density", "Dry density", "dry mass/slurry volume: the volume is fixed at mixing", "mass balance", "2 % of a transcribed table"),
-        new("porosity", "Porosity", "1 − dry density/density of the set solid", "mass balance; gypsum 2320 kg/m³", "0.01"),
+        new(
+            "dry-density",
+            "Dry density",
+            "dry mass/slurry volume: the volume is fixed at mixing",
+            "arithmetic: balance of mass",
+            "2 % of Glass Tips 2009, a transcription"
+        ),
+        new("porosity", "Porosity", "1 − dry density/density of the set solid", "arithmetic: balance of mass; gypsum 2320 kg/m³", "0.01"),
         new(
             "adiabatic-peak",
             "Temperature without any loss",
             "air + powder · heat/(dry · c + free water · 4180)",
-            "formation enthalpies of hemihydrate, gypsum and water: 112 to 133 kJ/kg, 122.5 expected; specific heat of gypsum 1080 J/(kg·K)",
+            "formation enthalpies: 112 kJ/kg Blanc 2012, 118 and 133 NBS 1982 (from memory), the middle is our choice; gypsum 1080 J/(kg·K) Blanc 2012",
             "± 9 % of the rise"
         ),
         new(
@@ -41,7 +47,7 @@ internal static class PourFormulas
             "Expected temperature of the setting wall",
             "one-dimensional conduction through outer skin, cast and inner skin; even release from initial set to end of heat, loss at the outer skin "
                 + "alone 8 W/(m²·K)",
-            "heat balance in finite volumes after Crank and Nicolson, Proc. Camb. Phil. Soc. 43 (1947) 50 (from memory); even release our choice",
+            "heat balance in finite volumes after Crank and Nicolson 1947 (from memory); even release our choice",
             "0.1 % of the exact series of a slab, and the band of the heat, ± 9 % of the rise"
         ),
         new(
@@ -51,7 +57,7 @@ internal static class PourFormulas
             "geometry: a ball between two outer skins at right angles and the edge of the inner one",
             "exact for square edges; tongues and posts in them leave less"
         ),
-        new("form-pressure", "Form pressure", "ρ · g · height of the lift", "ACI 347, liquid head", "upper bound"),
+        new("form-pressure", "Form pressure", "ρ · g · height of the lift", "ACI 347-04, 2.2.2: p = w h, full liquid head", "upper bound"),
         new(
             "lift-top",
             "Top of a lift",
@@ -74,7 +80,7 @@ internal static class PourFormulas
             "exact for its model; the hot modulus is our choice"
         ),
         new("skin-stress", "Bending stress of a skin at the struts", "p · s²/(2 t²)", "elementary beam theory", "exact for its model"),
-        new("tie-load", "Pull on a strut that ties the skins", "p × pitch", "balance of forces", "exact for its model"),
+        new("tie-load", "Pull on a strut that ties the skins", "p × pitch", "elementary: balance of forces", "exact for its model"),
         new(
             "strut-bulge",
             "Bend of an untied strut",
@@ -117,21 +123,21 @@ internal static class PourFormulas
             "drying-fit",
             "Drying by the weigh-ins",
             "mass = dry + excess · e^(−t/τ) by least squares; 95 % bands from what the fit leaves, Student's t",
-            "Golub and Pereyra (1973), JCGM 100:2008 clause 5 (both from memory)",
+            "Golub and Pereyra 1973, JCGM 100:2008 clause 5 (both from memory)",
             "as the scales, while the drying goes on as it has"
         ),
         new(
             "cast-modulus",
             "Modulus of a dry cast",
             "E₁ · (ρ/ρ₁)ⁿ",
-            "power law of density, common practice; anchors as the mix says: Hopkins 2007, Table A2, and from memory",
+            "power law of density and its upper anchor from memory, lower anchor Hopkins 2007, table A2; see the mix",
             "as its band"
         ),
         new(
             "cast-strength",
             "Strength of a dry cast",
             "σ₁ · exp(b · (ρ − ρ₁)/ρ of the solid)",
-            "exponential law of porosity, common practice; a transcribed table",
+            "exponential law of porosity from memory, fitted to Glass Tips 2009, a transcription that names no author",
             "10 % between 33 and 54 % porosity"
         ),
         new(

@@ -10,14 +10,14 @@ internal static class QuietFormulas
             "room-seat",
             "Pressure in a rigid rectangular room",
             "p = jωρU/V · Σ ε ψ(seat) ψ(source)/(k_n² − k²), k = (ω − jδ)/c",
-            "Kuttruff, Room Acoustics, chapter 3",
+            "Kuttruff 2000, chapter 3",
             "0.01 dB of the Green's function in waveguide form; real rooms differ by several decibel"
         ),
         new(
             "seat-over-mean",
             "Level at the seat over the room's mean",
             "10 log10 |p(seat)|²/mean |p|² at one frequency",
-            "Kuttruff, Room Acoustics, chapter 3",
+            "Kuttruff 2000, chapter 3",
             "furniture and light walls move the nulls"
         ),
         new(
@@ -25,14 +25,14 @@ internal static class QuietFormulas
             "What other places gain over the present ones",
             "10 log10 Σ|p(seat)|²/Σ mean |p|² there, less the same as they are now; third-octaves from 20 Hz to the crossover, five frequencies each, a "
                 + "source that is flat in the half space",
-            "Kuttruff, Room Acoustics, chapter 3; what is summed is our choice",
+            "Kuttruff 2000, chapter 3; what is summed is our choice",
             "differences under 1 dB mean nothing in a real room"
         ),
         new(
             "unevenness",
             "Unevenness of the bass at the seat",
             "standard deviation of the third-octaves from 20 Hz to the crossover, a source that is flat in the half space",
-            "Kuttruff, Room Acoustics, chapter 3; the measure is our choice",
+            "Kuttruff 2000, chapter 3; the measure is our choice",
             "differences under 1 dB mean nothing in a real room"
         ),
         new(
@@ -46,7 +46,7 @@ internal static class QuietFormulas
             "room-mean-band",
             "Mean level of the listening room for the same drive",
             "mean |p|² = |ωρU/V|² Σ ε ψ(source)²/|k_n² − k²|²",
-            "Kuttruff, Room Acoustics, chapter 3 (orthogonality of the modes)",
+            "Kuttruff 2000, chapter 3 (orthogonality of the modes)",
             "0.005 dB of a plain sum over the modes, carried to infinity"
         ),
         new(
@@ -54,7 +54,7 @@ internal static class QuietFormulas
             "Sound reduction of the party wall",
             "third-octaves from 50 Hz, or octave values 63, 125, 250 Hz, straight over log f; 6 dB per octave below; leaves by mass law or mass, air, "
                 + "mass; other paths added as energy",
-            "Bies, Hansen and Howard (2018), table 7.6 and Eq. 7.40; ISO 717-1:2020, annex E; ISO 12354-1:2017, annex L; interpolation and slope are our "
+            "Bies, Hansen and Howard 2018, table 7.6 and Eq. 7.40; ISO 717-1:2020, annex E; ISO 12354-1:2017, annex L; interpolation and slope are our "
                 + "choice; measured: L1 − L2 + 10 log10(S/A2), ISO 16283-1:2014",
             "see the uncertainty"
         ),
@@ -76,7 +76,7 @@ internal static class QuietFormulas
             "limit-curve",
             "Curve that the level is held against",
             "curve + allowance",
-            "ISO 226:2023 or 2003 threshold, FoHMFS 2014:13, others from memory as marked, or as stated",
+            "ISO 226:2023 or ISO 226:2003 threshold, FoHMFS 2014:13 (all living rooms), others from memory as marked, or as stated",
             "as printed; thresholds of people scatter by 5 to 6 dB (from memory)"
         ),
         new("over-curve", "Level over the curve", "L2 − curve", "definition", "the level's own"),
@@ -126,7 +126,7 @@ internal static class QuietFormulas
             "polite-high-pass",
             "Plain high-pass that makes the everyday level polite",
             "lowest second-order Butterworth corner with nothing over curve or limit",
-            "W3C note Audio EQ Cookbook (2021)",
+            "W3C 2021, Audio EQ Cookbook",
             "corner to one part in a million"
         ),
         new(
@@ -134,7 +134,7 @@ internal static class QuietFormulas
             "Equaliser that makes the everyday level polite",
             "of high-passes, shelf, up to two cuts and Linkwitz transform, the sections that leave nothing over and lose the least of what is audible at "
                 + "the seat, never more than the plain high-pass",
-            "sections W3C note Audio EQ Cookbook (2021); search and measure are our choice",
+            "sections W3C 2021, Audio EQ Cookbook; search and measure are our choice",
             "a search: a little less may be lost by other settings"
         ),
         new(
@@ -148,7 +148,7 @@ internal static class QuietFormulas
             "bass-extension",
             "Lowest corner by Linkwitz transform",
             "lowest Butterworth corner at which neighbour, excursion and amplifier still have room at the everyday level",
-            "quotient of two high-passes; the search is our choice",
+            "our own algebra, the quotient of two high-passes; the search is our choice",
             "as crest and wall: rough"
         ),
         new(
@@ -166,28 +166,28 @@ internal static class QuietFormulas
             "the greatest uncertainty of the bands judged"
         ),
         new("seat-loss", "What the seat loses to the equaliser", "10 log10 Σ seat power / Σ seat power behind the equaliser", "definition", "as the bands"),
-        new("lowest-room-mode", "Lowest mode of the listening room", "c/(2 · longest side)", "Kuttruff, Room Acoustics, chapter 3", "exact for rigid walls"),
+        new("lowest-room-mode", "Lowest mode of the listening room", "c/(2 · longest side)", "Kuttruff 2000, chapter 3", "exact for rigid walls"),
         new(
             "wall-basis",
             "Where the formula for the wall begins to have a basis",
             "the higher of c/(2 · longest side) here and c/(2 · ∛V) next door",
-            "Kuttruff, Room Acoustics, chapter 3; the cube stands for the unknown shape (our choice)",
+            "Kuttruff 2000, chapter 3; the cube stands for the unknown shape (our choice)",
             "an upper bound for the neighbour's room"
         ),
         new("weighted-level", "Weighted level of the bass", "10 log10 Σ 10^((L + A)/10)", "IEC 61672-1:2013, annex E", "0.1 dB"),
-        new("cone-reaction", "Reaction of the cone on the cabinet", "F = Mms ω² x", "Newton's third law", "exact"),
+        new("cone-reaction", "Reaction of the cone on the cabinet", "F = Mms ω² x", "elementary: Newton's third law", "exact"),
         new(
             "transmissibility",
             "Force passed on by the feet",
             "foot force/reaction of a rigid body that sways and rocks; T = √[(1 + η²)/((1 − r²)² + η²)] where only the mass is known",
-            "Beranek and Vér, Noise and Vibration Control Engineering (from memory)",
+            "Beranek and Vér 2006 (from memory)",
             "stiff floor"
         ),
         new(
             "floor-force",
             "Force into the floor",
             "T Mms ω² x along the cone's axis; 20 log10 T against rigid feet",
-            "Beranek and Vér (from memory)",
+            "Beranek and Vér 2006 (from memory)",
             "stiff floor"
         ),
         new(
@@ -209,14 +209,14 @@ internal static class QuietFormulas
             "joining-seat",
             "Sum with the main speakers at the seat",
             "box and main speakers as small sources in the room; least span of third-octaves from half to twice the crossover",
-            "Kuttruff, Room Acoustics, chapter 3; measure and search are our choice",
+            "Kuttruff 2000, chapter 3; measure and search are our choice",
             "advice: several decibels near the modes"
         ),
         new(
             "joining",
             "Sum with the main speakers",
             "box · low-pass + delayed main speakers · high-pass; least ripple from half to twice the crossover",
-            "Small (1972); Linkwitz (1976, from memory); search is our choice",
+            "Small 1972, JAES 20(10); Linkwitz 1976 (from memory); search is our choice",
             "free field"
         ),
     ];

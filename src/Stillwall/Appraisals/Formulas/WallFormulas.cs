@@ -3,7 +3,7 @@ namespace Stillwall.Appraisals.Formulas;
 /// <summary>Formulas of the walls.</summary>
 internal static class WallFormulas
 {
-    private const string Kinds = "plate model as for the stated walls; the kinds and the gyroid's stiffness are our choice, bounds from memory",
+    private const string Kinds = "as the stated walls; the kinds and the gyroid's stiffness are our choice, bounds from memory",
         Lattice = "as the stated walls; a lattice alone a factor of 1.5";
 
     /// <summary>Every formula of the stage.</summary>
@@ -22,21 +22,21 @@ internal static class WallFormulas
             "Frequencies of a panel",
             "least of (bending + shear energy)/(mass + rotary inertia) over 12 × 12 polynomials in deflection and both rotations, braces as beams with "
                 + "mass, the front with its opening and the driver's mass on the bolt circle; cut core: a strip, f = 22.373/(2πl²) · √(D/m)",
-            "Mindlin, J. Appl. Mech. 18 (1951) 31, by Rayleigh–Ritz (from memory); Blevins (1979) for the strip",
-            "0.9 % of solid finite elements, 0.3 % of thin plates (Leissa, NASA SP-160) at a hundredth of the side"
+            "Mindlin 1951 (from memory) by Rayleigh–Ritz; Blevins 1979 for the strip",
+            "0.9 % of solid finite elements, 0.3 % of thin plates (Leissa 1969) at a hundredth of the side"
         ),
         new(
             "panel-deflection",
             "Deflection of a panel under even pressure",
             "the same plate at rest, near α · p · a⁴/D with α = 0.001265 for a clamped thin square and 0.004062 for a supported one",
-            "Reissner and Mindlin plate by Rayleigh–Ritz; thin limits Timoshenko and Woinowsky-Krieger (1959), tables 8 and 35",
+            "Reissner and Mindlin plate by Rayleigh–Ritz; thin limits Timoshenko and Woinowsky-Krieger 1959, tables 8 and 35 (from memory)",
             "1.5 % of solid finite elements"
         ),
         new(
             "wall-to-cone",
             "Sound of a wall relative to the cone",
             "20 log[ area · mean deflection per pascal / |1 − (f/f1)² + jη| / (V/(ρc²)) ], worst from 20 Hz to 2 × crossover",
-            "one-mode model, our choice; hysteretic loss after Cremer and Heckl (from memory)",
+            "one-mode model, our choice; hysteretic loss after Cremer and Heckl 1988 (from memory)",
             "± 3 dB near a resonance, from the loss factor"
         ),
         new(

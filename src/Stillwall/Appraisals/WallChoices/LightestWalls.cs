@@ -67,7 +67,7 @@ public static class LightestWalls
     /// <param name="property">Name of its property.</param>
     /// <returns>The explanation; a search in steps has no effect of one per cent.</returns>
     /// <exception cref="ArgumentException">The property names no formula.</exception>
-    /// <remarks>Source: the search itself.</remarks>
+    /// <remarks>Source: our own search.</remarks>
     public static Explanation Explain(Facts facts, LightestWall light, string property)
     {
         ArgumentNullException.ThrowIfNull(light);

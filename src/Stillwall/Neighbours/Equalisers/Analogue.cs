@@ -16,8 +16,8 @@ public static class Analogue
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: s²/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype HPF; also the closed box,
-    /// Small (1972). Accuracy: exact.
+    /// Model: s²/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype HPF; also the closed box, Small 1972, JAES 20(10).
+    /// Accuracy: exact.
     /// </remarks>
     public static Complex HighPass(double frequencyHz, double f0Hz, double q)
     {
@@ -32,7 +32,7 @@ public static class Analogue
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype LPF. Accuracy: exact.
+    /// Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype LPF. Accuracy: exact.
     /// </remarks>
     public static Complex LowPass(double frequencyHz, double f0Hz, double q)
     {
@@ -46,8 +46,7 @@ public static class Analogue
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy:
-    /// exact.
+    /// Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz 1976 (from memory). Accuracy: exact.
     /// </remarks>
     public static Complex FourthOrderHighPass(double frequencyHz, double f0Hz)
     {
@@ -61,8 +60,8 @@ public static class Analogue
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: square of the second-order Butterworth low-pass. Validity: any frequency. Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy:
-    /// within 0.001 dB of SciPy's digital form at 48 kHz.
+    /// Model: square of the second-order Butterworth low-pass. Validity: any frequency. Source: Linkwitz 1976 (from memory). Accuracy: within 0.001
+    /// dB of SciPy's digital form at 48 kHz.
     /// </remarks>
     public static Complex FourthOrderLowPass(double frequencyHz, double f0Hz)
     {
@@ -80,7 +79,7 @@ public static class Analogue
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: (s² + s ω0/Q0 + ω0²)/(s² + s ωp/Qp + ωp²); 40 log10(f0/fp) dB at zero frequency, 0 dB high up. Validity: a box that is a second-order high-pass.
-    /// Source: derived, the quotient of two high-passes. Accuracy: exact.
+    /// Source: our own algebra, the quotient of two high-passes. Accuracy: exact.
     /// </remarks>
     public static Complex Transform(double frequencyHz, double f0Hz, double q0, double fpHz, double qp) =>
         HighPass(frequencyHz, fpHz, qp) / HighPass(frequencyHz, f0Hz, q0);
@@ -93,8 +92,7 @@ public static class Analogue
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype
-    /// peakingEQ. Accuracy: exact.
+    /// Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype peakingEQ. Accuracy: exact.
     /// </remarks>
     public static Complex Peaking(double frequencyHz, double f0Hz, double gainDb, double q)
     {
@@ -111,8 +109,7 @@ public static class Analogue
     /// <returns>Response.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C note "Audio EQ Cookbook" (2021), prototype
-    /// lowShelf. Accuracy: exact.
+    /// Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype lowShelf. Accuracy: exact.
     /// </remarks>
     public static Complex LowShelf(double frequencyHz, double f0Hz, double gainDb, double q)
     {

@@ -25,7 +25,7 @@ public sealed record Biquad
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), HPF.
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C 2021, HPF.
     /// Accuracy: 0.001 dB of SciPy.
     /// </remarks>
     public static Biquad HighPass(double f0Hz, double q, double rateHz)
@@ -41,7 +41,7 @@ public sealed record Biquad
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021), LPF.
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C 2021, LPF.
     /// Accuracy: 0.001 dB of SciPy.
     /// </remarks>
     public static Biquad LowPass(double f0Hz, double q, double rateHz)
@@ -61,8 +61,8 @@ public sealed record Biquad
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021),
-    /// peakingEQ. Accuracy: 0.001 dB of SciPy.
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C 2021, peakingEQ. Accuracy: 0.001 dB of
+    /// SciPy.
     /// </remarks>
     public static Biquad Peaking(double f0Hz, double gainDb, double q, double rateHz)
     {
@@ -79,8 +79,8 @@ public sealed record Biquad
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021),
-    /// lowShelf. Accuracy: 0.001 dB of SciPy.
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C 2021, lowShelf. Accuracy: 0.001 dB of
+    /// SciPy.
     /// </remarks>
     public static Biquad LowShelf(double f0Hz, double gainDb, double q, double rateHz) => Shelf(f0Hz, gainDb, q, rateHz, 1);
 
@@ -92,8 +92,8 @@ public sealed record Biquad
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C note "Audio EQ Cookbook" (2021),
-    /// highShelf. Accuracy: mirror of the low shelf.
+    /// Model: bilinear, prewarped at f0. Validity: double precision, f0 down to 1e-5 of the rate. Source: W3C 2021, highShelf. Accuracy: mirror of
+    /// the low shelf.
     /// </remarks>
     public static Biquad HighShelf(double f0Hz, double gainDb, double q, double rateHz) => Shelf(f0Hz, gainDb, q, rateHz, -1);
 
@@ -103,7 +103,7 @@ public sealed record Biquad
     /// <returns>Q.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a slope too steep for the gain.</exception>
     /// <remarks>
-    /// Model: 1/Q² = (A + 1/A)(1/S − 1) + 2. Validity: S up to 1, a little more at small gains. Source: W3C note "Audio EQ Cookbook" (2021).
+    /// Model: 1/Q² = (A + 1/A)(1/S − 1) + 2. Validity: S up to 1, a little more at small gains. Source: W3C 2021.
     /// Accuracy: exact.
     /// </remarks>
     public static double ShelfQ(double gainDb, double slope)
@@ -127,7 +127,7 @@ public sealed record Biquad
     /// <remarks>
     /// Model: bilinear, zeros and poles each prewarped at their own corner: with t = tan(πf/rate), 1 + t/Q + t², 2t² − 2, 1 − t/Q + t². Validity:
     /// corners far below half the rate.
-    /// Source: derived from <see cref="Analogue.Transform"/>. Accuracy: within 0.05 dB of the analogue target below 200 Hz at 48 kHz.
+    /// Source: <see cref="Analogue.Transform"/>. Accuracy: within 0.05 dB of the analogue target below 200 Hz at 48 kHz.
     /// </remarks>
     public static Biquad Transform(double f0Hz, double q0, double fpHz, double qp, double rateHz)
     {

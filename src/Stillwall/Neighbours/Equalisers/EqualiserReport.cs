@@ -36,7 +36,7 @@ public sealed record EqualiserReport(
     /// <param name="quiet">Its answer.</param>
     /// <returns>The report; null where nothing can be said of an equaliser yet.</returns>
     /// <remarks>
-    /// Model: the answer's own figures; coefficients by <see cref="Biquad"/>. Validity: as the answer. Source: W3C note "Audio EQ Cookbook" (2021).
+    /// Model: the answer's own figures; coefficients by <see cref="Biquad"/>. Validity: as the answer. Source: W3C 2021.
     /// Accuracy: 0.001 dB of SciPy.
     /// </remarks>
     public static EqualiserReport? Of(Quiet quiet)

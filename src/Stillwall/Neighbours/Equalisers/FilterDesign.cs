@@ -40,7 +40,7 @@ public static class FilterDesign
     /// <exception cref="ArgumentException">An unknown kind, or <c>transform</c> without the wished corner.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure outside its range.</exception>
     /// <remarks>
-    /// Model: one of <see cref="Biquad"/>'s sections. Validity: as there. Source: W3C note "Audio EQ Cookbook" (2021). Accuracy: as there.
+    /// Model: one of <see cref="Biquad"/>'s sections. Validity: as there. Source: W3C 2021. Accuracy: as there.
     /// </remarks>
     public static Biquad Of(FilterInputs inputs)
     {

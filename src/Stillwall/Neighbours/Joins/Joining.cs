@@ -33,7 +33,7 @@ public sealed record Joining(
     /// <remarks>
     /// Model: <see cref="Of"/>; a second-order half is two first-order ones, −6 dB at the crossover, so that the two halves sum flat with one of them
     /// inverted. Validity: as there.
-    /// Source: Linkwitz, JAES 24(1) 1976 (from memory). Accuracy: as there.
+    /// Source: Linkwitz 1976 (from memory). Accuracy: as there.
     /// </remarks>
     public static IReadOnlyList<Joining> Ways(JoiningInputs inputs)
     {
@@ -54,8 +54,8 @@ public sealed record Joining(
     /// <remarks>
     /// Model: closed box × fourth-order low-pass plus, delayed, second-order high-pass × fourth-order high-pass; delay within one period of the
     /// crossover, trim within 6 dB; a grid, then halving steps.
-    /// Validity: free field, both at the same distance; the room changes it, so the ear or a sweep has the last word. Source: roll-offs Small (1972);
-    /// crossover Linkwitz, JAES 24(1) 1976 (from memory); search and limits are our choice.
+    /// Validity: free field, both at the same distance; the room changes it, so the ear or a sweep has the last word. Source: roll-offs Small 1972,
+    /// JAES 20(10); crossover Linkwitz 1976 (from memory); search and limits are our choice.
     /// Accuracy: ideal speakers and box far below the crossover give the closed form's zero ripple within 0.01 dB.
     /// </remarks>
     public static Joining Of(JoiningInputs inputs)

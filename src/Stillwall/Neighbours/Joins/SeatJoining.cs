@@ -36,8 +36,8 @@ public sealed record SeatJoining(
     /// <remarks>
     /// Model: small sources in the rigid room, strength falling with frequency so that each is flat in the half space; each main speaker half of the
     /// pair; powers averaged over a third-octave. Validity: as the room; speakers without directivity.
-    /// Source: pressures Kuttruff, Room Acoustics, chapter 3; measure and search are our choice. Accuracy: advice: real rooms differ by several
-    /// decibels near their modes.
+    /// Source: pressures Kuttruff 2000, chapter 3; measure and search are our choice. Accuracy: advice: real rooms differ by several decibels near
+    /// their modes.
     /// </remarks>
     public static SeatJoining Of(JoiningInputs inputs, Joining freeField, RoomGeometry room, Air air, Place left, Place right)
     {

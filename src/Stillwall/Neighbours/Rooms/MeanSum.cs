@@ -5,7 +5,7 @@ namespace Stillwall.Neighbours.Rooms;
 /// <summary>
 /// The sum over all modes but the uniform one of ε ψ(source)²/|k_n² − k²|²: the mean over the room of the squared sum, since the modes are orthogonal
 /// and the mean of ε² ψ² is ε. Modes near the wave number are taken one by one, those above in powers of k²/k_n², and the rest by their mean density
-/// V k²/(2π²) (Kuttruff, Room Acoustics, chapter 3).
+/// V k²/(2π²) (Kuttruff 2000, chapter 3).
 /// </summary>
 internal sealed class MeanSum
 {
@@ -68,8 +68,8 @@ internal sealed class MeanSum
         return sum + moments[0] + (real * ((2 * moments[1]) + (real * ((3 * moments[2]) + (real * 4 * moments[3])))));
     }
 
-    // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse,
-    // JASA 27 (1955) 247, from memory).
+    // Mean of ε ψ(source)² over the modes near a wave number: 1 far from the walls, up to 8 in a corner, by the source's mirror images (Waterhouse
+    // 1955, from memory).
     private double Images(double k)
     {
         var sum = 0.0;

@@ -75,8 +75,8 @@ public static class PlaceSearch
     /// <remarks>
     /// Model: a source that is flat in the half space, third-octaves from 20 Hz to the upper end, five frequencies each; seat over mean = 10 log10
     /// Σ|p_seat|²/Σ mean|p|². Every place on the grid is tried.
-    /// Validity: a rigid rectangle; furniture and light walls move the nulls. Source: pressures <see cref="RoomModel"/>, Kuttruff, Room Acoustics,
-    /// chapter 3; what is searched for, and how, is our choice.
+    /// Validity: a rigid rectangle; furniture and light walls move the nulls. Source: pressures <see cref="RoomModel"/>, Kuttruff 2000, chapter 3;
+    /// what is searched for, and how, is our choice.
     /// Accuracy: the grid's step; differences under 1 dB mean nothing in a real room.
     /// </remarks>
     public static PlaceReport Of(

@@ -16,7 +16,7 @@ public static class PressureZone
     /// <remarks>
     /// Model: p_room = ρc²U/(jωV), p_half = jωρU/(2πr): 20 log10[2πr c²/(ω²V)]. Validity: an airtight room with rigid walls, below its first mode;
     /// doors, windows and light walls take most of it.
-    /// Source: uniform mode of Kuttruff, Room Acoustics, chapter 3; half space Kinsler et al., chapter 7. Accuracy: exact for the model; a real room
+    /// Source: uniform mode of Kuttruff 2000, chapter 3; half space Kinsler 2000, chapter 7 (from memory). Accuracy: exact for the model; a real room
     /// has gaps.
     /// </remarks>
     public static double GainDb(double frequencyHz, double volumeM3, double distanceM, Air air)

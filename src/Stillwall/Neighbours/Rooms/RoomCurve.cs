@@ -20,8 +20,8 @@ public static class RoomCurve
     /// <returns>The points in rising order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A volume velocity that is not above zero.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the
-    /// Green's function in waveguide form.
+    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff 2000, chapter 3. Accuracy: 0.01 dB of the Green's function
+    /// in waveguide form.
     /// </remarks>
     public static IReadOnlyList<RoomPoint> Of(RoomModel room, double volumeVelocityM3S)
     {
@@ -34,7 +34,7 @@ public static class RoomCurve
     /// <param name="stepHz">Step, 0.1 to 50 Hz.</param>
     /// <returns>The points in rising order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Model: as the other. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there.</remarks>
+    /// <remarks>Model: as the other. Validity: as there. Source: Kuttruff 2000, chapter 3. Accuracy: as there.</remarks>
     public static IReadOnlyList<RoomPoint> Of(RoomModel room, double volumeVelocityM3S, double stepHz)
     {
         ArgumentNullException.ThrowIfNull(room);
@@ -50,8 +50,8 @@ public static class RoomCurve
     /// <returns>Level of the mean squared pressure, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomModel.MeanPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.005 dB of a plain
-    /// sum over the modes.
+    /// Model: <see cref="RoomModel.MeanPressurePa"/>. Validity: as there. Source: Kuttruff 2000, chapter 3. Accuracy: 0.005 dB of a plain sum over
+    /// the modes.
     /// </remarks>
     public static double MeanDb(RoomModel room, double frequencyHz, double volumeVelocityM3S)
     {
@@ -67,8 +67,8 @@ public static class RoomCurve
     /// <returns>Level, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the
-    /// Green's function in waveguide form.
+    /// Model: <see cref="RoomModel.SeatPressurePa"/>. Validity: as there. Source: Kuttruff 2000, chapter 3. Accuracy: 0.01 dB of the Green's function
+    /// in waveguide form.
     /// </remarks>
     public static double SeatDb(RoomModel room, double frequencyHz, double volumeVelocityM3S)
     {
@@ -87,7 +87,7 @@ public static class RoomCurve
     /// <returns>Level, dB, at the middle of each cell: rows along the length, columns along the width.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomModel.SeatPressurePa"/> with the seat moved. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there.
+    /// Model: <see cref="RoomModel.SeatPressurePa"/> with the seat moved. Validity: as there. Source: Kuttruff 2000, chapter 3. Accuracy: as there.
     /// </remarks>
     public static IReadOnlyList<IReadOnlyList<double>> MapDb(
         RoomGeometry geometry,
@@ -126,8 +126,8 @@ public static class RoomCurve
     /// <returns>Level at the seat less level in the half space, dB.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: 20 log10 |p_seat|/|p_half|, p_half = jωρU/(2πr). Validity: rigid walls; real ones take a few decibel. Source: Kuttruff, Room Acoustics,
-    /// chapter 3; half space Kinsler et al., chapter 7.
+    /// Model: 20 log10 |p_seat|/|p_half|, p_half = jωρU/(2πr). Validity: rigid walls; real ones take a few decibel. Source: Kuttruff 2000, chapter 3;
+    /// half space Kinsler 2000, chapter 7 (from memory).
     /// Accuracy: 0.01 dB of the rigid room.
     /// </remarks>
     public static double SeatOverHalfSpaceDb(RoomModel? room, double frequencyHz, double distanceM)

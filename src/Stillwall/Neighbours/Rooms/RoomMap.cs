@@ -22,8 +22,8 @@ public sealed record RoomMap(double FrequencyHz, RoomGeometry Room, IReadOnlyLis
     /// <returns>The map; cells are about square.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
-    /// Model: <see cref="RoomCurve.MapDb"/>. Validity: as there. Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: as there; a cell has the
-    /// level of its middle.
+    /// Model: <see cref="RoomCurve.MapDb"/>. Validity: as there. Source: Kuttruff 2000, chapter 3. Accuracy: as there; a cell has the level of its
+    /// middle.
     /// </remarks>
     public static RoomMap Of(RoomModel model, double frequencyHz, double volumeVelocityM3S, int cellsCount = 60)
     {

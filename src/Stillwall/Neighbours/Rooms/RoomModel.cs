@@ -44,7 +44,7 @@ public sealed class RoomModel
     /// <remarks>
     /// Model: sum over all modes cos·cos·cos of a rigid rectangle. Validity: walls much stiffer than air, one decay time for all modes; a real room's
     /// walls give way, mostly below 60 Hz.
-    /// Source: Kuttruff, Room Acoustics, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.
+    /// Source: Kuttruff 2000, chapter 3. Accuracy: 0.01 dB of the Green's function in waveguide form.
     /// </remarks>
     public static RoomModel Of(RoomGeometry geometry, Air air)
     {

@@ -34,7 +34,7 @@ public sealed record CabinetProof(
     /// Model: closed forms of the measured fc and Qtc for the response; air and leak by least squares on the curve, with the driver's moving mass and
     /// compliance as stated and all other losses free: a leak damps below the resonance more than above it.
     /// Validity: a closed box, and a driver that was measured or keeps to its sheet: 5 % in fs is 10 % and more in the volume. Source: the network of
-    /// Small, JAES 20(10), 1972 (from memory); the fit is our own. Accuracy: 0.5 % of volume and 5 % of leak of the network it is taken from.
+    /// Small 1972, JAES 20(10) (from memory); the fit is our own. Accuracy: 0.5 % of volume and 5 % of leak of the network it is taken from.
     /// </remarks>
     public static CabinetProof Of(ImpedanceResult measured, BoxNetwork network, double netVolumeM3)
     {

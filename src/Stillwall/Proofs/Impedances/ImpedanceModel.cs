@@ -32,8 +32,8 @@ public sealed record ImpedanceModel(
     /// <returns>Impedance, ohm.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A frequency that is not positive.</exception>
     /// <remarks>
-    /// Model: Re + jωLe + (jωLe2 ∥ Re2) + Res·(jx/Qms)/(1 − x² + jx/Qms), x = f/f0. Validity: small signals; closed box or free air. Source: Small,
-    /// JAES 20(5), 1972, for the resonance; Vanderkooy, JAES 37(3), 1989, for lossy coils (both from memory).
+    /// Model: Re + jωLe + (jωLe2 ∥ Re2) + Res·(jx/Qms)/(1 − x² + jx/Qms), x = f/f0. Validity: small signals; closed box or free air. Source: Small
+    /// 1972, JAES 20(5), for the resonance; Vanderkooy 1989 for lossy coils (both from memory).
     /// Accuracy: exact for the lumped circuit.
     /// </remarks>
     public Complex AtOhm(double frequencyHz)
@@ -58,7 +58,7 @@ public sealed record ImpedanceModel(
     /// <summary>The model's figures.</summary>
     /// <returns>The figures.</returns>
     /// <remarks>
-    /// Model: Qes = Qms·Re/Res; the inductance is that at low frequencies, Le + Le2. Source: Small, JAES 20(5), 1972 (from memory). Accuracy: exact.
+    /// Model: Qes = Qms·Re/Res; the inductance is that at low frequencies, Le + Le2. Source: Small 1972, JAES 20(5) (from memory). Accuracy: exact.
     /// </remarks>
     public ImpedanceFigures Figures() => new(ResonanceHz, MechanicalQ, ElectricalQ, TotalQ, DcResistanceOhm, InductanceH + LossyInductanceH, PeakOhm());
 }

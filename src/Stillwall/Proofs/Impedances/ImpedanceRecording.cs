@@ -31,7 +31,7 @@ public static class ImpedanceRecording
     /// Model: H = mean(S*V)/mean|S|² over Hann-windowed segments, Z = R·H/(1 − H); Re, Le, resonance, Qms and Qes by weighted least squares on H, the
     /// model seen through the same window, outliers without a say (Tukey's weights); 95 % bands from the covariance, scaled by what is left over. A
     /// coil with losses gets Le2 ∥ Re2 where that explains more. Validity: any sound that covers 5 Hz to some 500 Hz: sweep, noise, music; a few
-    /// seconds. Source: Bendat and Piersol, Random Data (from memory); the weights and limits are our choice.
+    /// seconds. Source: Bendat and Piersol 2010 (from memory); the weights and limits are our choice.
     /// Accuracy: 0.1 % of a recording computed from the circuit without noise; the reference resistor's own tolerance is not in the bands.
     /// </remarks>
     public static ImpedanceReading Of(Recording recording, double referenceOhm, Recording? mismatch = null, double? mismatchLoadOhm = null)

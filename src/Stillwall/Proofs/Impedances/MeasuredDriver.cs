@@ -47,7 +47,7 @@ public sealed record MeasuredDriver(
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
     /// Model: Mms = m/((fs/f')² − 1), Cms = 1/((2πfs)²Mms), Vas = ρc²Sd²Cms. Validity: a mass that moves with the cone and lowers the resonance by 20
-    /// to 40 %. Source: IEC 60268-5 for the parameters; added mass after Small, JAES 20(5), 1972 (both from memory). Accuracy: the error of the ratio
+    /// to 40 %. Source: IEC 60268-5:2003 for the parameters; added mass after Small 1972, JAES 20(5) (both from memory). Accuracy: the error of the ratio
     /// of resonances, doubled and more.
     /// </remarks>
     public static MeasuredDriver? ByMass(ImpedanceResult free, ImpedanceResult loaded, double addedKg, double sdM2, Air air)
@@ -82,8 +82,8 @@ public sealed record MeasuredDriver(
     /// <returns>The driver; null where the box did not raise the resonance by 3 % or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
     /// <remarks>
-    /// Model: Vas = V·(fc·Qec/(fs·Qes) − 1), which a change of the air's load does not touch. Validity: an airtight, empty box. Source: Small, JAES
-    /// 20(10), 1972 (from memory). Accuracy: the error of resonances and electrical Qs together.
+    /// Model: Vas = V·(fc·Qec/(fs·Qes) − 1), which a change of the air's load does not touch. Validity: an airtight, empty box. Source: Small 1972,
+    /// JAES 20(10) (from memory). Accuracy: the error of resonances and electrical Qs together.
     /// </remarks>
     public static MeasuredDriver? ByVolume(ImpedanceResult free, ImpedanceResult boxed, double volumeM3, double sdM2, Air air)
     {

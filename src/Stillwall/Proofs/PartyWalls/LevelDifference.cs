@@ -49,7 +49,7 @@ public static class LevelDifference
     /// <remarks>
     /// Model: energy per third-octave by averaged spectra; D = L1 − L2, L2 corrected for the background. Validity: steady noise of ten seconds or
     /// more, the same gain and microphone throughout; several places in each room make it better. Source: ISO 16283-1:2014 for the correction (from
-    /// memory), bands IEC 61260-1:2014; random error 4.34/√(BT) dB of a band, Bendat and Piersol (from memory).
+    /// memory), bands IEC 61260-1:2014; random error 4.34/√(BT) dB of a band, Bendat and Piersol 2010 (from memory).
     /// Accuracy: 0.1 dB for the energies; below 50 Hz a place in a room is worth several decibels.
     /// </remarks>
     public static WallReading Of(Recording source, Recording receiver, Recording? background)

@@ -43,7 +43,7 @@ public sealed record Recording
     /// <summary>Takes the mean off a channel.</summary>
     /// <param name="samples">The samples.</param>
     /// <returns>New samples about zero.</returns>
-    /// <remarks>Model: x − mean(x): a constant offset of a sound card is no sound. Source: common practice. Accuracy: exact.</remarks>
+    /// <remarks>Model: x − mean(x): a constant offset of a sound card is no sound. Source: common practice, no source. Accuracy: exact.</remarks>
     public static double[] WithoutMean(double[] samples)
     {
         ArgumentNullException.ThrowIfNull(samples);

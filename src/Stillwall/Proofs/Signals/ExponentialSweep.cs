@@ -19,7 +19,7 @@ public sealed record ExponentialSweep(double FromHz, double ToHz, double Duratio
     /// <param name="order">Which harmonic, 1 or more.</param>
     /// <returns>Time, s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An order below 1.</exception>
-    /// <remarks>Model: L·ln(order). Validity: exponential sweeps. Source: Farina, AES preprint 5093, 2000 (from memory). Accuracy: exact.</remarks>
+    /// <remarks>Model: L·ln(order). Validity: exponential sweeps. Source: Farina 2000 (from memory). Accuracy: exact.</remarks>
     public double HarmonicLeadS(int order)
     {
         Require.Within(order, 1, 100, nameof(order));
@@ -33,7 +33,7 @@ public sealed record ExponentialSweep(double FromHz, double ToHz, double Duratio
     /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: x = sin(2π·f1·L·(e^(t/L) − 1)), L = T/ln(f2/f1); half-cosine fades of 0.2 s and 0.05 s, at most a tenth of the whole (our choice).
-    /// Validity: f1 below f2 below half the rate. Source: Farina, AES preprint 5093, 2000 (from memory). Accuracy: exact.
+    /// Validity: f1 below f2 below half the rate. Source: Farina 2000 (from memory). Accuracy: exact.
     /// </remarks>
     public double[] Samples(double rateHz, double peakDb)
     {

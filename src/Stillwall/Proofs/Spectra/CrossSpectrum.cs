@@ -28,7 +28,7 @@ public sealed record CrossSpectrum(
     /// <exception cref="ArgumentOutOfRangeException">Signals of different lengths, or a segment longer than they are.</exception>
     /// <remarks>
     /// Model: Welch's averaged periodograms with the periodic Hann window; each power is scaled by 1/Σw². Validity: signals without offset. Source:
-    /// Welch, IEEE Trans. AU-15(2), 1967 (from memory).
+    /// Welch 1967 (from memory).
     /// Accuracy: 1e-9 of SciPy's csd and welch with the same segments.
     /// </remarks>
     public static CrossSpectrum Of(double[] first, double[] second, double rateHz, int segmentLength)
@@ -74,7 +74,7 @@ public sealed record CrossSpectrum(
     /// <param name="line">Number of the line.</param>
     /// <returns>|X*Y|²/(|X|²|Y|²); 0 where either is silent.</returns>
     /// <remarks>
-    /// Model: magnitude-squared coherence. Source: Bendat and Piersol, Random Data, chapter 5 (from memory). Accuracy: 1e-9 of SciPy's coherence.
+    /// Model: magnitude-squared coherence. Source: Bendat and Piersol 2010, chapter 5 (from memory). Accuracy: 1e-9 of SciPy's coherence.
     /// </remarks>
     public double CoherenceFraction(int line)
     {

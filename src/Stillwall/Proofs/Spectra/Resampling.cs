@@ -22,8 +22,8 @@ public static class Resampling
     /// <exception cref="ArgumentOutOfRangeException">A rate that is not positive, or two rates with no simple ratio.</exception>
     /// <remarks>
     /// Model: windowed sinc, Kaiser β = 10, flat within 0.001 dB up to 5/6 of half the lower rate, 100 dB down where it would fold into that.
-    /// Validity: rates whose ratio in lowest terms has at most 12 000 over it. Source: Kaiser's window after Oppenheim and Schafer, Discrete-Time
-    /// Signal Processing, chapter 7 (from memory).
+    /// Validity: rates whose ratio in lowest terms has at most 12 000 over it. Source: Kaiser's window after Oppenheim and Schafer 2010, chapter 7
+    /// (from memory).
     /// Accuracy: 0.001 dB against the formula of a sampled sine.
     /// </remarks>
     public static double[] To(double[] samples, double fromHz, double toHz)

@@ -22,7 +22,7 @@ internal static class ClockDoubt
     /// <remarks>
     /// Model: a sweep at another speed arrives later by ε·L·ln(f/f1), so the clocks turn phases and no magnitude; the gate turns a little of that
     /// into levels, and every frequency is off by ε. A loudspeaker's own delay looks alike, so that the offset itself cannot be read from one sweep.
-    /// Source: Farina, AES preprint 5093, 2000, for the law (from memory); the rest is our own. Accuracy: a tenth of itself.
+    /// Source: Farina 2000 for the law (from memory); the rest is our own. Accuracy: a tenth of itself.
     /// </remarks>
     internal static double? Of(Complex[] transfer, ExponentialSweep law, int length, Func<Response, double, IReadOnlyList<SweepPoint>> points)
     {

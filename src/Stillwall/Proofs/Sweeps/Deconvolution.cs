@@ -16,8 +16,8 @@ public static class Deconvolution
     /// <returns>Lower half of the transfer spectrum, length/2 + 1 lines, and the power of the played signal on each.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length too short.</exception>
     /// <remarks>
-    /// Model: H = R·S*/(|S|² + 10⁻⁶·max|S|²). Validity: the played signal covers the span that is looked at. Source: Farina, AES preprint 5093, 2000,
-    /// in its frequency-domain form; the regularisation is Tikhonov's (both from memory).
+    /// Model: H = R·S*/(|S|² + 10⁻⁶·max|S|²). Validity: the played signal covers the span that is looked at. Source: Farina 2000 in its
+    /// frequency-domain form; the regularisation is Tikhonov's (both from memory).
     /// Accuracy: 0.01 dB of the same formula in SciPy.
     /// </remarks>
     public static (Complex[] Transfer, double[] PlayedPowerRatios) Of(double[] recorded, double[] played, int length)

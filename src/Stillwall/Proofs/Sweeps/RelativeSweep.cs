@@ -48,7 +48,7 @@ public static class RelativeSweep
     /// Model: both at 12 kHz, deconvolved in the frequency domain, aligned at the greatest of the answer, gated from before it (short of the second
     /// harmonic) to the gate after it, energy averaged in fractional octaves; harmonics two to five by their lead L·ln k; noise from parts of the
     /// answer as long as the gate where nothing of the signal can be. Validity: 5 Hz to 5 kHz, within the span that was played; two clocks may differ
-    /// by 200 ppm. Source: Farina, AES preprint 5093, 2000 (from memory); bands IEC 61260-1:2014; gate and limits are our choice.
+    /// by 200 ppm. Source: Farina 2000 (from memory); bands IEC 61260-1:2014; gate and limits are our choice.
     /// Accuracy: 0.1 dB from 20 to 400 Hz on computed recordings with noise 50 dB down. The microphone's own response is in it.
     /// </remarks>
     public static SweepReading Of(Recording recorded, Recording played, SweepSettings settings)

@@ -36,9 +36,9 @@ public static class TapTest
     /// <exception cref="ArgumentOutOfRangeException">A size or the mass is out of range.</exception>
     /// <remarks>
     /// Model: each tap's sound about the first bending mode as one decaying sinusoid, by straight lines through logarithm and phase of its envelope;
-    /// loss factor = decrement/π; modulus after ASTM E1876; outliers do not count; bands: Student's over three taps or more, else the fit's own;
+    /// loss factor = decrement/π; modulus after ASTM E1876-15; outliers do not count; bands: Student's over three taps or more, else the fit's own;
     /// caliper and scales as even spreads, squares added, width and thickness each once. Validity: bar free at 0.224 and 0.776 of its length. Source:
-    /// ASTM E1876; the limits are our choice.
+    /// ASTM E1876-15; the limits are our choice.
     /// Accuracy: 0.1 % in frequency, 2 % in loss factor on computed bars; a real bar loses some at its supports, so the loss factor is an upper
     /// bound.
     /// </remarks>

@@ -22,7 +22,7 @@ public sealed record TestBar(double LengthM, double WidthM, double ThicknessM, d
     /// <remarks>
     /// Model: E = 0.9465·(m·f²/b)·(L³/t³)·T1, T1 = 1 + 6.585(1 + 0.0752ν + 0.8109ν²)(t/L)² − 0.868(t/L)⁴ − 8.340(1 + 0.2023ν + 2.173ν²)(t/L)⁴/[1 +
     /// 6.338(1 + 0.1408ν + 1.536ν²)(t/L)²].
-    /// Validity: t/L up to about a quarter, free ends. Source: ASTM E1876 (the full T1 from memory). Accuracy: 0.4 % of the exact free-free
+    /// Validity: t/L up to about a quarter, free ends. Source: ASTM E1876-15 (the full T1 from memory). Accuracy: 0.4 % of the exact free-free
     /// Timoshenko beam up to t/L = 0.25.
     /// </remarks>
     public double ModulusPa(double frequencyHz)
@@ -35,7 +35,7 @@ public sealed record TestBar(double LengthM, double WidthM, double ThicknessM, d
     /// <param name="modulusPa">Young's modulus, Pa, above 0.</param>
     /// <returns>Frequency, Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">As for <see cref="ModulusPa"/>.</exception>
-    /// <remarks>Model: <see cref="ModulusPa"/> solved for f. Validity and accuracy: as there. Source: ASTM E1876.</remarks>
+    /// <remarks>Model: <see cref="ModulusPa"/> solved for f. Validity and accuracy: as there. Source: ASTM E1876-15.</remarks>
     public double FrequencyHz(double modulusPa)
     {
         Require.Positive(modulusPa);
