@@ -68,7 +68,7 @@ internal static class ProofTexts
 
     /// <summary>All that is to be kept in mind.</summary>
     internal static IEnumerable<string> Said(ProofOutcome outcome) =>
-        outcome.Warnings.Select(w => w.Sentence).Distinct().Concat(outcome.Notes).Concat(outcome.NothingKept is { } why ? [why] : []);
+        outcome.Warnings.Select(w => w.Sentence).Distinct().Concat(outcome.Remarks);
 
     private static readonly Dictionary<string, string> Labels = new(StringComparer.Ordinal)
     {

@@ -85,8 +85,10 @@ internal sealed record ProofVerb(params IReadOnlyList<Brings> Takes)
     private static string Text(Proof proof, ProofOutcome outcome, string below, Terminal terminal)
     {
         var title = outcome.Caption.Length == 0 ? proof.Title : $"{proof.Title}: {outcome.Caption}";
-        var notes = outcome.Notes.Select(note => Words.Wrapped($"{char.ToUpperInvariant(note[0])}{note[1..]}.", terminal.Width) + "\n");
-        return Tables.Of(terminal, title, ["", ""], outcome.Figures.Select(f => (IReadOnlyList<string>)[f.Name, f.Text])) + below + string.Concat(notes);
+        var remarks = outcome.Remarks.Select(said => Words.Wrapped($"{char.ToUpperInvariant(said[0])}{said[1..]}.", terminal.Width) + "\n").ToList();
+        return Tables.Of(terminal, title, ["", ""], outcome.Figures.Select(f => (IReadOnlyList<string>)[f.Name, f.Text]))
+            + below
+            + string.Concat(remarks.Count == 0 ? remarks : remarks.Prepend("\n"));
     }
 
     private ProofRequest Request(Invocation call, Facts? facts) =>

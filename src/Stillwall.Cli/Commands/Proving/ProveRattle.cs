@@ -8,7 +8,7 @@ namespace Stillwall.Cli.Commands.Proving;
 /// <summary><c>prove rattle</c>: a slow sweep, a hand on each panel, and the answer.</summary>
 internal static class ProveRattle
 {
-    private const string Play = "stillwall signal sweep --out slow.wav --from 20Hz --to 200Hz --seconds 60 makes the sweep.";
+    private const string Play = "It is made by: stillwall signal sweep --out slow.wav --from 20Hz --to 200Hz --seconds 60.";
 
     internal static Verb Verb()
     {

@@ -59,7 +59,7 @@ internal static class ProveSweep
                     "sweep",
                     proof.Keeping.Load(call),
                     written: outcome => call.Deliver(csv, Csv(outcome.Sweeps!), [.. Heads.Select(head => string.Join(',', head))]),
-                    below: outcome => "\n" + Table(outcome.Sweeps!, call.Session.Terminal) + "\n"
+                    below: outcome => "\n" + Table(outcome.Sweeps!, call.Session.Terminal)
                 );
             },
         };

@@ -46,6 +46,9 @@ public sealed record ProofOutcome(object? Result, IReadOnlyList<ProofFigure> Fig
     /// <summary>Why there is nothing to keep though such a proof has something as a rule; null where there is something.</summary>
     public string? NothingKept { get; init; }
 
+    /// <summary>All that is to be said under the figures, beside the warnings.</summary>
+    public IReadOnlyList<string> Remarks => NothingKept is { } why ? [.. Notes, why] : Notes;
+
     /// <summary>Block of the project that the kept values take the place of; null where they are set one by one.</summary>
     public string? Block { get; init; }
 

@@ -45,7 +45,8 @@ internal static class WallProof
             [
                 .. reading.Bands.Select(b => new ProofFigure(
                     Show.Frequency(b.BandHz),
-                    (b.IsAtLeast ? "at least " : "") + Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB"),
+                    $"{(b.IsAtLeast ? "at least " : "")}{Bands.Of(b.DifferenceDb, b.UncertaintyDb, "dB")} "
+                        + $"({Show.Level(b.SourceDb)} here, {Show.Level(b.ReceiverDb)} there)",
                     () => Why.Of(facts, b, nameof(b.DifferenceDb), null, beside)
                 )),
             ]
@@ -55,7 +56,7 @@ internal static class WallProof
             Warnings = [.. ProofOutcome.About(There, reading.Warnings)],
             Notes =
             [
-                "only differences mean something, for nobody has calibrated the microphone; several places in each room, averaged by walking slowly, count "
+                "levels are re full scale: only differences mean something, for nobody has calibrated the microphone; several places in each room, averaged by walking slowly, count "
                     + "more than long recordings",
             ],
             Kept = [ProofOutcome.Measured("measured.party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])],
