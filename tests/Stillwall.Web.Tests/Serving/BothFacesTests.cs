@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text.Json;
-using Stillwall.Appraisals.Proving;
 using Stillwall.Files.Projects;
 using Stillwall.Web.Proving;
 

@@ -33,7 +33,8 @@ internal sealed record ProofVerb(params IReadOnlyList<Brings> Takes)
     internal static Brings Quantity(string kind, string input, string option, string description)
     {
         var range = Proof.Of(kind).Inputs.First(i => i.Name == input).Range!;
-        return new(input, new TextOption(option, range is { Dimension: Projects.Dimension.None } or { BareUnit: not null } ? "NUMBER" : "QUANTITY", description));
+        var isBare = range is { Dimension: Projects.Dimension.None } or { BareUnit: not null };
+        return new(input, new TextOption(option, isBare ? "NUMBER" : "QUANTITY", description));
     }
 
     /// <summary>The whole run.</summary>

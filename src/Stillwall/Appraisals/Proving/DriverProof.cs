@@ -25,7 +25,10 @@ internal static class DriverProof
         var (facts, area, circuit, warnings) = (request.Facts, request.Value(Area), Circuit.Of(request), new List<AboutInput>());
         var (massed, boxed) = (request.PerhapsSound(WithMass), request.PerhapsSound(InBox));
         var (isByMass, second) = (massed is not null, massed is null ? InBox : WithMass);
-        var loaded = massed ?? boxed ?? throw new ProofRefusal("", "one recording is not enough; also the driver with a mass on its cone, or on a box of known volume");
+        var loaded =
+            massed
+            ?? boxed
+            ?? throw new ProofRefusal("", "one recording is not enough; also the driver with a mass on its cone, or on a box of known volume");
         var amount = request.Value(isByMass ? Added : Volume);
         var sound = request.Sound(Circuit.Main);
         var (free, other) = (circuit.Read(Circuit.Main, sound, warnings), circuit.Read(second, loaded, warnings));

@@ -36,7 +36,9 @@ internal static class SweepProof
 
         if (sounds.Count == 0 || sweeps.Count > MostSweeps)
         {
-            throw sounds.Count == 0 ? ProofRequest.Missing(Main) : new ProofRefusal("", $"more than {Show.Number(MostSweeps)} recordings; begin an average anew");
+            throw sounds.Count == 0
+                ? ProofRequest.Missing(Main)
+                : new ProofRefusal("", $"more than {Show.Number(MostSweeps)} recordings are not averaged; begin anew");
         }
 
         var r = RelativeSweep.Mean(sweeps);

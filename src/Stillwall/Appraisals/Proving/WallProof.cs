@@ -56,8 +56,8 @@ internal static class WallProof
             Warnings = [.. ProofOutcome.About(There, reading.Warnings)],
             Notes =
             [
-                "levels are re full scale: only differences mean something, for nobody has calibrated the microphone; several places in each room, averaged by walking slowly, count "
-                    + "more than long recordings",
+                "levels are re full scale: only differences mean something, for nobody has calibrated the microphone; several places in each room, averaged "
+                    + "by walking slowly, count more than long recordings",
             ],
             Kept = [ProofOutcome.Measured("measured.party_wall", [.. reading.Bands.Select(b => b.DifferenceDb)])],
             Entry = ProofOutcome.Logged("party wall", $"{Show.Level(reading.Bands[4].DifferenceDb)} at {Show.Frequency(reading.Bands[4].BandHz)}"),
