@@ -17,11 +17,18 @@ internal static class Changing
     /// <param name="before">The project as it was.</param>
     /// <param name="changes">Key, value as stated or nothing where it is taken out, and text of the file after that change, one after the other.</param>
     /// <param name="isQuiet">Whether standard output holds something else, so that nothing is said.</param>
+    /// <param name="beside">Keys that changed with them and are said elsewhere.</param>
     /// <returns>The exit code.</returns>
     /// <exception cref="Refusal">The changed file has a fault, or cannot be written; the file is then as it was.</exception>
-    internal static int Save(Session session, LoadedProject before, IReadOnlyList<(string Key, string Stated, string Text)> changes, bool isQuiet = false)
+    internal static int Save(
+        Session session,
+        LoadedProject before,
+        IReadOnlyList<(string Key, string Stated, string Text)> changes,
+        bool isQuiet = false,
+        params IReadOnlyList<string> beside
+    )
     {
-        var after = before.With(session, DemoMarks.Without(changes[^1].Text, before.Project, [.. changes.Select(c => c.Key)]));
+        var after = before.With(session, DemoMarks.Without(changes[^1].Text, before.Project, [.. changes.Select(c => c.Key), .. beside]));
         var (was, now) = (Appraisal.WithoutRemedies(before.Project, before.Candidates), Appraisal.Of(after.Project, after.Candidates));
         if (ProjectStore.Save(before.File, after.Text, before.Text) is { } trouble)
         {

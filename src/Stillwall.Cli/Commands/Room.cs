@@ -57,7 +57,7 @@ internal static class Room
 
                 var facts = LoadedProject.Load(call.Session, call.Text(project)).Facts();
                 var (source, file) = (call.Value(velocity) ?? 0.001, call.Text(csv));
-                var room = facts.Room ?? throw Want.OfRoom("room", facts.Project);
+                var room = facts.Room ?? throw Want.OfRoom("room", facts);
                 if (file is not null)
                 {
                     var curve = RoomCurve.Of(room, source);

@@ -6,16 +6,6 @@ namespace Stillwall.Cli.Running;
 /// <summary>Refuses what cannot be computed yet, and says what to state first.</summary>
 internal static class Want
 {
-    private static readonly string[] Places =
-    [
-        "brief.room.width",
-        "brief.room.length",
-        "brief.room.height",
-        "brief.room.decay_time",
-        "brief.room.cabinet_at",
-        "brief.room.seat_at",
-    ];
-
     /// <summary>What has to be stated before a verb can answer.</summary>
     /// <param name="what">The verb, or what it was asked for.</param>
     /// <param name="missing">A key of the project file, or a reason in words.</param>
@@ -30,14 +20,7 @@ internal static class Want
     /// <summary>What stands between a project and its walls.</summary>
     internal static Refusal OfWalls(string verb, Facts facts) => Of(verb, facts.MissingForWalls);
 
-    internal static Refusal OfRoom(string what, Project project) =>
-        Of(
-            what,
-            project.Brief.Room is null
-                ? "brief.room"
-                : Places.FirstOrDefault(key => ProjectKeys.Get(project, key) is null)
-                    ?? "cabinet and seat must both stand within the room (brief.room.cabinet_at, seat_at)"
-        );
+    internal static Refusal OfRoom(string what, Facts facts) => Of(what, facts.MissingForRoom);
 
     internal static Refusal OfJoining(string verb, Facts facts) =>
         Of(

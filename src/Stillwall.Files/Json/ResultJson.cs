@@ -28,7 +28,7 @@ public static class ResultJson
     private static readonly ResultContext Context = new(Options());
 
     /// <summary>Writes one result.</summary>
-    /// <typeparam name="T">Kind of result; one of those this class knows.</typeparam>
+    /// <typeparam name="T">Kind of result; one of those this class knows, or <see cref="object"/> for whichever it is.</typeparam>
     /// <param name="result">The result.</param>
     /// <returns>
     /// One JSON document: keys from the properties' names, what is unknown as null, numbers in the shortest form that reads back as the same number,
@@ -38,9 +38,10 @@ public static class ResultJson
     /// <exception cref="ArgumentException">A number that is not finite: results never hold one.</exception>
     public static string Write<T>(T result)
     {
+        var kind = typeof(T) == typeof(object) ? result?.GetType() ?? typeof(T) : typeof(T);
         var info =
-            Context.GetTypeInfo(typeof(T))
-            ?? throw new NotSupportedException($"{typeof(T).Name} is no result this class writes; add it to {nameof(ResultContext)}");
+            Context.GetTypeInfo(kind)
+            ?? throw new NotSupportedException($"{kind.Name} is no result this class writes; add it to {nameof(ResultContext)}");
         return JsonSerializer.Serialize(result, info) + "\n";
     }
 

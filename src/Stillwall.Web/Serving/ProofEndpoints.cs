@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Stillwall.Files.Json;
 using Stillwall.Web.Proving;
 using Stillwall.Web.Store;
 using Stillwall.Web.Texts;
@@ -48,16 +49,12 @@ internal static class ProofEndpoints
             await request.Body.CopyToAsync(body, context.RequestAborted);
             var facts = opened.Now.Plan.Facts;
             var outcome = await Task.Run(
-                () =>
-                    ProofReader.Read(
-                        kind,
-                        new ProofRequest(body.GetBuffer().AsMemory(0, (int)body.Length), name => request.Query[name], facts, opened.Proofs.Of(kind))
-                    ),
+                () => ProofReader.Read(kind, name => request.Query[name], facts, body.GetBuffer().AsMemory(0, (int)body.Length), opened.Proofs.Of(kind)),
                 context.RequestAborted
             );
             opened.Proofs.Take(outcome);
-            using var document = JsonDocument.Parse(outcome.Document);
-            return Results.Json(new { warnings = outcome.Warnings, result = document.RootElement.Clone() });
+            using var document = JsonDocument.Parse(ResultJson.Write(outcome.Result!));
+            return Results.Json(new { warnings = ProofTexts.Said(outcome), result = document.RootElement.Clone() });
         }
         catch (ProofRefusal refusal)
         {

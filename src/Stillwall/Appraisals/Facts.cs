@@ -23,6 +23,16 @@ public sealed partial class Facts
     // Clipped and joined pieces that the changed projects of one search may take, about 50 µs each (our choice): some hundred cabinets of the usual kind.
     private const int MostDrawing = 6_000;
 
+    private static readonly string[] RoomKeys =
+    [
+        "brief.room.width",
+        "brief.room.length",
+        "brief.room.height",
+        "brief.room.decay_time",
+        "brief.room.cabinet_at",
+        "brief.room.seat_at",
+    ];
+
     private readonly IReadOnlyList<DriverSheet> candidates;
     private readonly Facts? before;
     private readonly ConcurrentDictionary<CabinetSizes, CabinetGeometry> drawn;
@@ -193,6 +203,13 @@ public sealed partial class Facts
         : NetVolumeM3 <= 0 ? "driver and braces leave no air in the cabinet"
         : system.Value is { Missing: [var key, ..] } ? key
         : "cabinet";
+
+    /// <summary>What stands between the project and the room's answer at the seat.</summary>
+    public string MissingForRoom =>
+        Project.Brief.Room is null
+            ? "brief.room"
+            : RoomKeys.FirstOrDefault(key => ProjectKeys.Get(Project, key) is null)
+                ?? "cabinet and seat must both stand within the room (brief.room.cabinet_at, seat_at)";
 
     /// <summary>What stands between the project and the greatest level.</summary>
     internal string MissingForLevel =>

@@ -373,5 +373,5 @@ public static class Units
 
     private static Unit Named(string name, Dimension dimension) => ByName[(name, dimension)];
 
-    private static string Shown(string text) => ModelField.Shorten(text, isNumber: false);
+    internal static string Shown(string text) => ModelField.Shorten(text, isNumber: false);
 }

@@ -66,7 +66,7 @@ public sealed class ProofInBrowserTests(Chromium chromium) : IClassFixture<Chrom
         var hold = page.Locator("[data-proof=hold]");
         await hold.Locator("[name=seconds]").FillAsync("nonsense");
         await hold.Locator("button[type=submit]").ClickAsync();
-        await Assertions.Expect(hold.Locator("[role=alert]")).ToContainTextAsync("cannot be used");
+        await Assertions.Expect(hold.Locator("[role=alert]")).ToContainTextAsync("is not a quantity");
         await hold.Locator("[name=seconds]").FillAsync("2.1 s");
         await hold.Locator("button[type=submit]").ClickAsync();
         await Assertions.Expect(hold.Locator("tbody tr").First).ToContainTextAsync("about");

@@ -3,9 +3,9 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Bunit;
 using Stillwall.Appraisals.Care;
+using Stillwall.Appraisals.Proving;
 using Stillwall.Pours;
 using Stillwall.Web.Pages;
-using Stillwall.Web.Proving;
 using Stillwall.Web.Store;
 
 namespace Stillwall.Web.Tests.Pages;
@@ -15,18 +15,7 @@ namespace Stillwall.Web.Tests.Pages;
 /// </summary>
 public sealed class CautionTests(Page page) : IClassFixture<Page>
 {
-    private static readonly string[] Proofs =
-    [
-        ProofReader.Impedance,
-        ProofReader.Driver,
-        ProofReader.Sweep,
-        ProofReader.Tap,
-        ProofReader.Wall,
-        ProofReader.Polarity,
-        ProofReader.Hold,
-        ProofReader.Weight,
-        ProofReader.Rattle,
-    ];
+    private static readonly string[] Proofs = [.. Proof.All.Select(p => p.Kind)];
 
     // Those are sounds and filters that the command line makes; the page has them beside the proofs and at the stage Quiet.
     private static readonly WorkStep[] OfTheCommandLine = [WorkStep.Signal, WorkStep.Equaliser];
@@ -42,7 +31,7 @@ public sealed class CautionTests(Page page) : IClassFixture<Page>
             .Select(WorkSteps.Of)
             .OfType<WorkStep>()
             .Append(WorkStep.CleanUp)
-            .Concat(Proofs.Select(ProofReader.StepOf))
+            .Concat(Proof.All.Select(p => p.Step))
             .Concat(OfTheCommandLine)
             .ToHashSet();
         Assert.All(WorkSteps.All, s => Assert.True(s.Stage is not null || places.Contains(s.Step), $"{s.Word}: give it a stage, or a place of its own"));
@@ -79,7 +68,7 @@ public sealed class CautionTests(Page page) : IClassFixture<Page>
             Proofs,
             kind =>
                 Assert.Equal(
-                    Cautions.At(ProofReader.StepOf(kind), Demo.Facts).Select(c => c.Sentence),
+                    Cautions.At(Proof.Of(kind).Step, Demo.Facts).Select(c => c.Sentence),
                     document.QuerySelectorAll($"[data-proof={kind}] .care li").Select(l => l.TextContent)
                 )
         );

@@ -2,9 +2,9 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text.Json;
 using Stillwall.Appraisals.Explaining;
+using Stillwall.Files.Projects;
 using Stillwall.Web.Proving;
 using Stillwall.Web.Serving;
-using Stillwall.Web.Texts;
 
 namespace Stillwall.Web.Tests.Serving;
 
@@ -33,7 +33,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         Assert.Equal(1, json.GetProperty("dc_resistance_ohm").GetDouble() / 3.55, 0.015);
         var outcome = page.Workshop.Opened("reading-room")!.Proofs.Of("impedance")!;
         Assert.Equal(["computed", "measured"], outcome.Chart!.Series.Select(s => s.Name));
-        Assert.Equal(["measured.system_resonance", "measured.system_q"], outcome.Measured.Select(m => m.Key));
+        Assert.Equal(["measured.system_resonance", "measured.system_q"], outcome.Kept.Select(m => m.Key));
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         var open = page.Workshop.Opened("reading-room")!;
         var outcome = open.Proofs.Of("driver")!;
         Assert.False(outcome.IsIn(open.Now.Project, open.Now.Text));
-        Assert.Empty(open.Edit(this, new([.. outcome.Keys], text => outcome.WrittenInto(text, "2026-12-01")), "kept"));
+        Assert.Empty(open.Edit(this, new([.. outcome.Keys], text => outcome.WrittenInto(text, isKept: true, new DateOnly(2026, 12, 1))), "kept"));
         var sheet = open.Now.Plan.Facts.Sheet!;
         Assert.Equal(("Dunlin 8, measured", 0.012, 0.186), (sheet.Name, sheet.XmaxM!.Value, sheet.CutoutM!.Value));
         Assert.Equal(1, sheet.FsHz!.Value / 30, 0.01);
@@ -116,40 +116,40 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         _ = await Proved("tap?length=160mm&width=40mm&thickness=40mm&mass=268.8g", Sounds.Taps());
         Assert.Equal(
             (2, 1, -1),
-            (Effect("tap", ProofTexts.Modulus, "frequency_hz"), Effect("tap", ProofTexts.Modulus, "mass_kg"), Effect("tap", ProofTexts.Modulus, "width_m"))
+            (Effect("tap", "Young's modulus", "frequency_hz"), Effect("tap", "Young's modulus", "mass_kg"), Effect("tap", "Young's modulus", "width_m"))
         );
-        Assert.InRange(Effect("tap", ProofTexts.Modulus, "length_m"), 1.5, 3);
-        Assert.Equal(0, Effect("tap", ProofTexts.Modulus, "length_m") + Effect("tap", ProofTexts.Modulus, "thickness_m"), 0.01);
-        Assert.Equal(-1, Effect("tap", ProofTexts.Density, "thickness_m"));
-        Assert.DoesNotContain(Told("tap", ProofTexts.LossFactor).Inputs, i => i.Sensitivity is not null);
+        Assert.InRange(Effect("tap", "Young's modulus", "length_m"), 1.5, 3);
+        Assert.Equal(0, Effect("tap", "Young's modulus", "length_m") + Effect("tap", "Young's modulus", "thickness_m"), 0.01);
+        Assert.Equal(-1, Effect("tap", "density", "thickness_m"));
+        Assert.DoesNotContain(Told("tap", "loss factor, its supports in it").Inputs, i => i.Sensitivity is not null);
 
         byte[] free = Sounds.Impedance(30, 5.5, 0.475),
             loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2));
         _ = await Proved($"driver?reference=10+ohm&added=40+g&sd=214+cm2&parts=recording:{free.Length},mass:{loaded.Length}", [.. free, .. loaded]);
         Assert.Equal(
             (1, -1, 0.5),
-            (Effect("driver", ProofTexts.MovingMass, "added"), Effect("driver", ProofTexts.Vas, "added"), Effect("driver", ProofTexts.ForceFactor, "added"))
+            (Effect("driver", "moving mass", "added"), Effect("driver", "Vas", "added"), Effect("driver", "force factor", "added"))
         );
         Assert.Equal(
             (0, 2, 0, 0.5),
             (
-                Effect("driver", ProofTexts.MovingMass, "sd_m2"),
-                Effect("driver", ProofTexts.Vas, "sd_m2"),
-                Effect("driver", ProofTexts.ForceFactor, "sd_m2"),
-                Effect("driver", ProofTexts.ForceFactor, "reference_ohm")
+                Effect("driver", "moving mass", "sd_m2"),
+                Effect("driver", "Vas", "sd_m2"),
+                Effect("driver", "force factor", "sd_m2"),
+                Effect("driver", "force factor", "reference_ohm")
             )
         );
 
         _ = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
-        Assert.Equal((1, 0), (Effect("impedance", ProofTexts.Down3, "resonance_hz"), Effect("impedance", ProofTexts.Resonance, "reference_ohm")));
+        Assert.Equal((1, 0), (Effect("impedance", "f3 (−3 dB)", "resonance_hz"), Effect("impedance", "resonance", "reference_ohm")));
 
         // Small 1972: V = Vas/α with α = (fc/fs)² − 1, so V ∝ Vas and d ln V/d ln fs = 2(1 + α)/α.
-        double OfFill(string key) => Told("impedance", ProofTexts.Fill).Inputs.Single(i => i.Key == key).Sensitivity!.Value;
+        double OfFill(string key) => Told("impedance", "fill factor, if the driver is as stated").Inputs.Single(i => i.Key == key).Sensitivity!.Value;
         var ratio = Math.Pow(Sounds.ResonanceHz / 30, 2);
         Assert.Equal(2 * ratio / (ratio - 1), OfFill("driver.fs"), 0.02);
         Assert.Equal(1, OfFill("driver.vas"), 1e-3);
 
-        var hold = ProofReader.Answer(ProofReader.Hold, name => name == "seconds" ? "2 s" : null, page.Workshop.Opened("reading-room")!.Now.Plan.Facts);
+        var hold = ProofReader.Read("hold", name => name == "seconds" ? "2 s" : null, page.Workshop.Opened("reading-room")!.Now.Plan.Facts);
         Assert.All(hold.Figures, f => Assert.Equal(1, f.Why!().Inputs.Single(i => i.Key == "recording.seconds").Sensitivity!.Value, 1e-3));
     }
 
@@ -160,9 +160,9 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         var one = await Proved("impedance?reference=10+ohm", Sounds.Impedance());
         double[] told =
         [
-            Effect("impedance", ProofTexts.CoilResistance, "reference_ohm"),
-            Effect("impedance", ProofTexts.Resonance, "reference_ohm"),
-            Effect("impedance", ProofTexts.QTotal, "reference_ohm"),
+            Effect("impedance", "coil's resistance", "reference_ohm"),
+            Effect("impedance", "resonance", "reference_ohm"),
+            Effect("impedance", "Q, total", "reference_ohm"),
         ];
         var other = await Proved("impedance?reference=10.1+ohm", Sounds.Impedance());
         string[] keys = ["dc_resistance_ohm", "resonance_hz", "q_total"];
@@ -190,7 +190,7 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
         // A twentieth: 26.02 dB.
         Assert.All(json.GetProperty("bands").EnumerateArray(), b => Assert.Equal(26.02, b.GetProperty("difference_db").GetDouble(), 0.1));
         var outcome = page.Workshop.Opened("reading-room")!.Proofs.Of("wall")!;
-        Assert.Equal(("measured.party_wall", 10), (outcome.Measured.Single().Key, outcome.Measured.Single().Stated.Split(',').Length));
+        Assert.Equal(("measured.party_wall", 10), (outcome.Kept.Single().Key, outcome.Kept.Single().Stated.Split(',').Length));
         Assert.All(outcome.Figures, f => Assert.Equal("dB", f.Why!().Unit));
         await RefusedInOneLine($"wall?parts=recording:{there.Length},there:{here.Length}", [.. there, .. here], HttpStatusCode.BadRequest);
     }
@@ -205,9 +205,9 @@ public sealed class ProofEndpointTests : IClassFixture<Page>
             main = Sounds.Pulses(other);
         var json = await Proved($"polarity?parts=recording:{cabinet.Length},main:{main.Length}", [.. cabinet, .. main]);
         Assert.Equal((one > 0, one * other > 0), (json.GetProperty("is_positive").GetBoolean(), json.GetProperty("is_same").GetBoolean()));
-        Assert.Equal([("measured.polarity", way)], page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Measured);
+        Assert.Equal([("measured.polarity", way)], page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Kept);
         _ = await Proved("polarity", cabinet);
-        Assert.Empty(page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Measured);
+        Assert.Empty(page.Workshop.Opened("reading-room")!.Proofs.Of("polarity")!.Kept);
     }
 
     // The mean of a recording and itself is the recording; the count tells that both were taken.

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stillwall.Appraisals.Proving;
 using Stillwall.Cli.Running;
 using Stillwall.Files.Projects;
 
@@ -7,6 +8,8 @@ namespace Stillwall.Cli.Commands.Proving;
 /// <summary>What a proof writes into the project: measured values, and an entry of the logbook; both at once, the former file kept.</summary>
 internal sealed class Keeping
 {
+    private const string Logbook = "logbook";
+
     internal TextOption Project { get; } = new("--project", "PROJECT", "project folder or its file to compare with; without it nothing is written");
 
     internal Flag Keep { get; } = new("--keep", "writes what was measured into the project, where it counts instead of what was assumed");
@@ -27,65 +30,28 @@ internal sealed class Keeping
         return path is null ? null : LoadedProject.Load(call.Session, path);
     }
 
-    /// <summary>Writes what is asked for; prints nothing beside JSON.</summary>
+    /// <summary>Writes what is asked for.</summary>
     /// <param name="call">The run.</param>
-    /// <param name="loaded">The project.</param>
-    /// <param name="kind">Kind of the logbook's entry.</param>
-    /// <param name="note">What the entry says.</param>
-    /// <param name="measured">Keys below <c>measured</c> and their values in SI.</param>
+    /// <param name="loaded">The project; null writes nothing.</param>
+    /// <param name="outcome">What the proof shows.</param>
     /// <param name="isQuiet">Whether standard output holds something else.</param>
-    /// <param name="part">The part that the entry is about.</param>
-    internal void Save(
-        Invocation call,
-        LoadedProject? loaded,
-        string kind,
-        string note,
-        IReadOnlyList<(string Key, IReadOnlyList<double> Values)> measured,
-        bool isQuiet,
-        string? part = null
-    ) => SaveStated(call, loaded, kind, note, [.. measured.Select(m => (m.Key, MeasuredText.Of($"measured.{m.Key}", m.Values)))], isQuiet, part);
-
-    /// <summary>As the other, the values as a project file states them.</summary>
-    internal void SaveStated(
-        Invocation call,
-        LoadedProject? loaded,
-        string kind,
-        string note,
-        IReadOnlyList<(string Key, string Stated)> measured,
-        bool isQuiet,
-        string? part = null
-    )
+    internal void Save(Invocation call, LoadedProject? loaded, ProofOutcome outcome, bool isQuiet)
     {
-        var (text, changes) = (loaded?.Text, new List<(string Key, string Stated, string Text)>());
-        if (loaded is null || text is null)
+        var (isKept, date) = (call.Has(Keep), Date(call));
+        if (loaded is null || !(isKept || date is not null))
         {
             return;
         }
 
-        foreach (var (key, stated) in call.Has(Keep) ? measured : [])
+        var text = outcome.WrittenInto(loaded.Text, isKept, date);
+        string[] logged = date is null ? [] : [Logbook];
+        if (isKept)
         {
-            var dotted = $"measured.{key}";
-            text = ProjectTextEditor.SetStated(text, dotted, stated);
-            changes.Add((dotted, stated, text));
+            Changing.Save(call.Session, loaded, [.. outcome.Keys.Select(key => (key, key, text))], isQuiet, logged);
         }
-
-        if (Date(call) is { } date)
+        else
         {
-            IEnumerable<(string, string)> about = part is null ? [] : [("part", part)];
-            text = ProjectTextEditor.Append(
-                text,
-                "logbook",
-                [("date", date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind), .. about, ("note", note)]
-            );
-        }
-
-        if (changes.Count > 0)
-        {
-            changes[^1] = changes[^1] with { Text = text };
-            Changing.Save(call.Session, loaded, changes, isQuiet);
-        }
-        else if (text != loaded.Text)
-        {
+            text = DemoMarks.Without(text, loaded.Project, logged);
             _ = loaded.With(call.Session, text);
             if (ProjectStore.Save(loaded.File, text, loaded.Text) is { } trouble)
             {
@@ -93,9 +59,9 @@ internal sealed class Keeping
             }
         }
 
-        if (!isQuiet && Date(call) is not null)
+        if (!isQuiet && date is not null)
         {
-            call.Session.PrintLine($"logbook: {kind}, {note}");
+            call.Session.PrintLine($"{Logbook}: {string.Join(", ", outcome.Entry.Where(e => e.Key is not "part").Select(e => e.Stated))}");
         }
     }
 

@@ -1,7 +1,6 @@
 using System.Globalization;
-using Stillwall.Projects;
 
-namespace Stillwall.Files.Projects;
+namespace Stillwall.Projects;
 
 /// <summary>Measured values as a project file states them.</summary>
 public static class MeasuredText
