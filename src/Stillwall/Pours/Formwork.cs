@@ -78,8 +78,8 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     /// <param name="sleeveKg">Mass of both, kg, 0 or more.</param>
     /// <returns>Weight, kg, 0 or more.</returns>
     /// <remarks>
-    /// Model: uplift of what the first lift buries, openings of the front left out. Validity: slurry gets under the sleeve. Source: Archimedes. Accuracy: exact
-    /// for its model.
+    /// Model: uplift of what the first lift buries, openings of the front left out. Validity: slurry gets under the sleeve. Source: elementary, Archimedes.
+    /// Accuracy: exact for its model.
     /// </remarks>
     public double HoldDownKg(double sleeveKg)
     {

@@ -1,5 +1,6 @@
 using CsCheck;
 using Stillwall.Appraisals;
+using Stillwall.Projects;
 
 namespace Stillwall.Tests.Appraisals;
 
@@ -41,7 +42,7 @@ public sealed class ReadyBoxTests
     public void A_box_that_misses_the_wished_Q_says_in_which_volume_the_driver_has_it()
     {
         var judged = Appraisal
-            .WithoutRemedies(VariedProjects.ReadyBox("Dunlin 8", 0.006), DemoDrivers.All)
+            .WithoutRemedies(VariedProjects.ReadyBox("Dunlin 8", 0.006) with { Brief = new Brief { Aim = new Aim() } }, DemoDrivers.All)
             .Findings.Single(f => f.Id == "cabinet/system-q-as-wanted");
         Assert.Equal(Verdict.Fails, judged.Verdict);
 

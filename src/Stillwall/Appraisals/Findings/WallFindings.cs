@@ -252,7 +252,8 @@ internal static class WallFindings
             f.Limits.TiltDeg,
             "deg",
             Nearness.Tenth,
-            $"leaned by {Show.Number(tips.TippingDeg, 2)}° it tips over {tips.Over}; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind the front"
+            $"leaned by {Show.Number(tips.TippingDeg, 2)}° it tips over {tips.Over}; its centre of mass lies {f.Show.Length(tips.CentreDepthM)} behind "
+                + "the front"
         );
     }
 
