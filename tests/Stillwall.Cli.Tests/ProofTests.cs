@@ -186,6 +186,36 @@ public sealed class ProofTests : IDisposable
     }
 
     [Fact]
+    public void A_part_without_a_name_is_no_answer_that_nothing_rattled()
+    {
+        var ran = desk.Run("prove", "rattle", "--heard", " ", "--project", "reading-room", "--log", "2026-12-01");
+        Assert.Equal((2, "--heard is empty; the part that rattled, or --none\n"), (ran.ExitCode, ran.Error));
+    }
+
+    // A free driver is no cabinet: its resonance is not the cabinet's.
+    [Fact]
+    public void A_driver_measured_with_a_mass_is_kept_as_the_project_s_driver()
+    {
+        ProofSounds.Impedance(desk, "free.wav");
+        ProofSounds.Impedance(desk, "loaded.wav", 30 / Math.Sqrt(2));
+        var ran = desk.Run(
+            [
+                .. new[] { "prove", "impedance", "free.wav", "--reference", "10 ohm", "--with-mass", "loaded.wav", "--mass", "40 g", "--sd", "214 cm2" },
+                .. new[] { "--project", "reading-room", "--keep", "--driver", "driver.json" },
+            ]
+        );
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        var project = JsonDocument.Parse(File.ReadAllText(desk.Project)).RootElement;
+        Assert.Equal("Dunlin 8, measured", project.GetProperty("driver").GetProperty("name").GetString());
+        Assert.False(project.GetProperty("measured").TryGetProperty("system_resonance", out _));
+        Assert.Contains("driver: Dunlin 8 → ", ran.Output, StringComparison.Ordinal);
+        Assert.Equal(
+            project.GetProperty("driver").GetProperty("fs").GetString(),
+            JsonDocument.Parse(File.ReadAllText(desk.PathTo("driver.json"))).RootElement.GetProperty("fs").GetString()
+        );
+    }
+
+    [Fact]
     public void Bad_sounds_are_told_in_one_line_each_and_nothing_is_written()
     {
         ProofSounds.Impedance(desk, "z.wav", 49);

@@ -31,6 +31,11 @@ internal static class ProveRattle
                     throw Refusal.Input("prove rattle: --heard and --none are both given; one of them");
                 }
 
+                if (isHeard && string.IsNullOrWhiteSpace(call.Text(heard)))
+                {
+                    throw Refusal.Input("--heard is empty; the part that rattled, or --none");
+                }
+
                 if ((isHeard || call.Has(none)) && call.Text(proof.Keeping.Log) is null)
                 {
                     throw Refusal.Input("--log is missing; the day of the listening, such as 2026-11-30");

@@ -49,7 +49,7 @@ public sealed class ProofTests
     [InlineData("hold", "seconds", "2 Hz", "has the wrong unit; a number with s, ms, min, h, d")]
     [InlineData("hold", "seconds", "4000", "is out of range; a bare number in s, or a number with s, ms, min, h, d, 0.01 s to 60 min")]
     [InlineData("weight", "mass", "9", "has no unit; a number with kg, g, mg, t, lb, oz")]
-    [InlineData("sweep", "at", "sea", "is not known, seat?; one of near, seat")]
+    [InlineData("sweep", "at", "sea", "is not known (did you mean \"seat\"?); one of near, seat")]
     public void What_cannot_be_used_is_named_with_what_is_accepted(string kind, string input, string stated, string said)
     {
         var fault = Ask(kind, Demo, [(input, stated)]).Fault!;
