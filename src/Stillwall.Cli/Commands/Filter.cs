@@ -8,6 +8,7 @@ using Stillwall.Cli.Running;
 using Stillwall.Files.Json;
 using Stillwall.Files.Tables;
 using Stillwall.Neighbours.Equalisers;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
@@ -64,9 +65,10 @@ internal static class Filter
         };
     }
 
-    private static bool LiftsTheLowest(FilterInputs inputs) => inputs is { Kind: "transform" } or { Kind: "lowshelf" or "peaking", GainDb: > 0 };
+    private static bool LiftsTheLowest(FilterInputs inputs) => inputs is { Kind: SectionKind.Transform } or { Kind: SectionKind.Lowshelf or SectionKind.Peaking, GainDb: > 0 };
 
-    private static string Known(string kind) => FilterDesign.Kinds.Contains(kind) ? kind : throw Invocation.NotOneOf("filter", kind, FilterDesign.Kinds);
+    private static SectionKind Known(string kind) =>
+        EnumWords.Find<SectionKind>(kind) ?? throw Invocation.NotOneOf("filter", kind, FilterDesign.Kinds);
 
     private static Biquad Section(FilterInputs inputs, double? slope)
     {
@@ -79,12 +81,12 @@ internal static class Filter
             }
         }
 
-        if (inputs.Kind == "transform" && inputs.FpHz is null)
+        if (inputs.Kind == SectionKind.Transform && inputs.FpHz is null)
         {
             throw Refusal.Input("--fp is missing; the corner as wished, such as 28Hz");
         }
 
-        if (inputs is { Kind: "lowshelf" or "highshelf", Q: not null } && slope is not null)
+        if (inputs is { Kind: SectionKind.Lowshelf or SectionKind.Highshelf, Q: not null } && slope is not null)
         {
             throw Refusal.Input("filter: --q and --slope are both given; one of them");
         }

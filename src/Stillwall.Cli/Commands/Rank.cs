@@ -7,6 +7,7 @@ using Stillwall.Figures;
 using Stillwall.Files;
 using Stillwall.Files.Charts;
 using Stillwall.Files.Json;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Cli.Commands;
@@ -60,7 +61,7 @@ internal static class Rank
                         d.Name,
                         d.Price is { } price ? show.Money(price) : "–",
                         d.MaxSplAtLowestDb is { } level ? Show.Level(level) : "unknown",
-                        d.LimitedByAtLowest ?? "–",
+                        d.LimitedByAtLowest?.Word() ?? "–",
                         d.SystemResonanceHz is { } f ? Show.Frequency(f) : "–",
                         d.SystemQ is { } q ? Show.Number(q) : "–",
                     ]

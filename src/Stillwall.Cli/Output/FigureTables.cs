@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 using Stillwall.Walls;
 
@@ -40,7 +41,7 @@ internal static class FigureTables
                 [
                     "greatest level at the lowest note",
                     $"{Or(b.MaxSplAtLowestDb, Show.Level)} half space, {Or(b.MaxSplAtSeatDb, Show.Level)} at the seat; limited by: "
-                        + $"{b.LimitedByAtLowest ?? "unknown"}",
+                        + $"{b.LimitedByAtLowest?.Word() ?? "unknown"}",
                 ],
                 ["power for the wanted level", Or(b.PowerNeededW, v => $"{Show.Number(v)} W")],
                 ["leak Q", b.LeakQ is { } q ? Show.Number(q) : "airtight or unknown"],

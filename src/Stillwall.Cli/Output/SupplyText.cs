@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Cli.Running;
+using Stillwall.Numerics;
 using Stillwall.SupplyLists;
 
 namespace Stillwall.Cli.Output;
@@ -24,18 +25,18 @@ internal static class SupplyText
     {
         var open = appraisal.Supplies.Where(s => s.ToBuy is not 0).ToList();
         var lines = new List<string> { Spending(appraisal, open, show) };
-        Add("past its date, to be replaced", "past date");
-        Add("missing", "missing");
-        Add("short", "short");
+        Add("past its date, to be replaced", SupplyState.PastDate);
+        Add("missing", SupplyState.Missing);
+        Add("short", SupplyState.Short);
         if (appraisal.Supplies.Any(s => s.ToBuy is not null))
         {
-            Add("not known", "unknown");
+            Add("not known", SupplyState.Unknown);
         }
 
         lines.Add($"the whole build, counting what is on the shelf: {show.Money(appraisal.Cost.TotalPrice)}");
         return string.Concat(lines.Select(line => Words.Wrapped(line, width, 0, 2) + "\n"));
 
-        void Add(string words, string state)
+        void Add(string words, SupplyState state)
         {
             var items = appraisal.Supplies.Where(s => s.State == state).ToList();
             if (items.Count > 0)
@@ -88,7 +89,7 @@ internal static class SupplyText
             s.ToBuy is 0 ? "–"
             : s.PriceToBuy is { } price ? show.Money(price)
             : "unknown",
-            s.State,
+            s.State.Word(),
         ];
 
     private static string Packs(SupplyLine s, Show show) =>

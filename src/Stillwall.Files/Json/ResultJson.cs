@@ -18,6 +18,7 @@ using Stillwall.Proofs.PartyWalls;
 using Stillwall.Proofs.Polarities;
 using Stillwall.Proofs.Sweeps;
 using Stillwall.Proofs.Taps;
+using Stillwall.SupplyLists;
 using Stillwall.Walls;
 
 namespace Stillwall.Files.Json;
@@ -61,6 +62,10 @@ public static class ResultJson
                 new JsonStringEnumConverter<Acting>(UnderscoreNames.Policy, allowIntegerValues: false),
                 new JsonStringEnumConverter<WorkStep>(UnderscoreNames.Policy, allowIntegerValues: false),
                 new JsonStringEnumConverter<Hazard>(UnderscoreNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<LimitedBy>(SpacedNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<LeakBound>(SpacedNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<SupplyState>(SpacedNames.Policy, allowIntegerValues: false),
+                new JsonStringEnumConverter<SectionKind>(SpacedNames.Policy, allowIntegerValues: false),
             },
         };
 }

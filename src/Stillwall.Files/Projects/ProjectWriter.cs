@@ -38,7 +38,7 @@ public static class ProjectWriter
         json.WriteStartObject();
         foreach (var field in block.Fields)
         {
-            if (field.Property.GetValue(record) is { } value && (field.Required || !IsDefault(field, value, block.Defaults)))
+            if (field.Get(record) is { } value && (field.Required || !IsDefault(field, value, block.Defaults)))
             {
                 json.WritePropertyName(field.Key);
                 Value(json, field, value);
@@ -101,6 +101,6 @@ public static class ProjectWriter
 
     // A block that a new record would have anyway is left out when nothing in it was changed; so is an empty list that is there from the start.
     private static bool IsDefault(ModelField field, object value, object defaults) =>
-        field.Property.GetValue(defaults) is { } initial
+        field.Get(defaults) is { } initial
         && (Equals(value, initial) || (field.Kind == FieldKind.Blocks && !((System.Collections.IEnumerable)value).Cast<object>().Any()));
 }

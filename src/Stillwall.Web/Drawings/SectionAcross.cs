@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Cabinets;
+using Stillwall.Numerics;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
 
@@ -177,7 +178,7 @@ internal sealed class SectionAcross
             var foot = FootAt(1);
             pen.Path("lead", $"M{N(foot)} {N(Floor - 2)}L{N(X0 + Width + 8)} {N(Floor - 26)}H{N(right + 22)}")
                 .Circle("dot", foot, Floor - 2, 1.7)
-                .Text("t", right + 26, Floor - 22, feet.Kind)
+                .Text("t", right + 26, Floor - 22, feet.Kind.Word())
                 .Text("t", right + 44, Floor - 1, facts.Show.Inch ? "N/mm" : "kN/m");
             fields.Add(new("cabinet.feet.stiffness", DrawingTexts.Stiffness, right + 32, Floor - 5, "kN/m", 2));
         }

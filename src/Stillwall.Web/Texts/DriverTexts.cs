@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Ranking;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Web.Texts;
@@ -61,7 +62,7 @@ internal static class DriverTexts
             ("f3 (−3 dB)", "box.f3_hz", (_, r) => r?.F3Hz is { } f ? Show.Frequency(f) : null),
             ("f10 (−10 dB)", "box.f10_hz", (_, r) => r?.F10Hz is { } f ? Show.Frequency(f) : null),
             ("greatest level at the lowest note", "box.max_spl_at_lowest_db", (_, r) => r?.MaxSplAtLowestDb is { } l ? Show.Level(l) : null),
-            ("limited by", null, (_, r) => r?.LimitedByAtLowest),
+            ("limited by", null, (_, r) => r?.LimitedByAtLowest?.Word()),
             ("price", null, (_, r) => r?.Price is { } p ? show.Money(p) : null),
             ("fs", null, (s, _) => s?.FsHz is { } f ? Show.Frequency(f) : null),
             ("Qts", "driver.qts", (s, _) => s is { Qms: { } m, Qes: { } e } ? Show.Number(m * e / (m + e)) : null),

@@ -1,3 +1,6 @@
+using Stillwall.Neighbours.Equalisers;
+using Stillwall.Numerics;
+
 namespace Stillwall.Web.Texts;
 
 /// <summary>Texts of the stage Quiet.</summary>
@@ -96,7 +99,7 @@ internal static class QuietTexts
             ? $"Next door the band at {band} is {over} over the curve, give or take {doubt}."
             : $"Next door every band stays under the curve, the nearest at {band} by {over}, give or take {doubt}.";
 
-    internal static string OfSection(string what, string section) => $"{what} of the {section}";
+    internal static string OfSection(string what, SectionKind section) => $"{what} of the {section.Word()}";
 
     internal static string Missing(IReadOnlyList<string> keys) =>
         keys.Count == 0 ? "Something that is needed is not stated." : $"This cannot be said yet; {Stillwall.Projects.KeyNames.Missing(keys)}.";

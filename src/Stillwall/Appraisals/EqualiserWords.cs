@@ -1,4 +1,5 @@
 using Stillwall.Neighbours;
+using Stillwall.Neighbours.Equalisers;
 
 namespace Stillwall.Appraisals;
 
@@ -17,8 +18,8 @@ public static class EqualiserWords
             // Two high-passes of one corner are one of the fourth order.
             var isPair =
                 i + 1 < sections.Count
-                && sections[i] is { Kind: "highpass" } first
-                && sections[i + 1] is { Kind: "highpass" } second
+                && sections[i] is { Kind: SectionKind.Highpass } first
+                && sections[i + 1] is { Kind: SectionKind.Highpass } second
                 && first.F0Hz == second.F0Hz;
             told.Add(isPair ? $"a fourth-order high-pass at {Show.Frequency(sections[i].F0Hz)}" : One(sections[i]));
             i += isPair ? 1 : 0;
@@ -30,9 +31,9 @@ public static class EqualiserWords
     private static string One(EqualiserSection section) =>
         section.Kind switch
         {
-            "highpass" => $"a high-pass at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
-            "peaking" => $"a cut of {Show.Level(-section.GainDb)} at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
-            "lowshelf" => $"a shelf {Show.Level(-section.GainDb)} down below {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
+            SectionKind.Highpass => $"a high-pass at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
+            SectionKind.Peaking => $"a cut of {Show.Level(-section.GainDb)} at {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
+            SectionKind.Lowshelf => $"a shelf {Show.Level(-section.GainDb)} down below {Show.Frequency(section.F0Hz)} (Q {Show.Number(section.Q, 2)})",
             _ => $"the box's {Show.Frequency(section.F0Hz)}, Q {Show.Number(section.Q, 2)}, made {Show.Frequency(section.FpHz ?? 0)}, Q "
                 + $"{Show.Number(section.PoleQ ?? 0, 2)}",
         };

@@ -70,7 +70,7 @@ public sealed partial class Facts
         }
 
         var (excursion, moving) = (s.Network.At(lowest, drive.VoltageV).ExcursionPeakM, s.Network.Driver.MmsKg);
-        return feet.Kind == "spikes" ? FloorForce.Of(lowest, excursion, moving, mass, null)
+        return feet.Kind == FeetKind.Spikes ? FloorForce.Of(lowest, excursion, moving, mass, null)
             : Rocking is { } body ? FloorForce.Of(lowest, excursion, moving, body)
             : FloorForce.Of(lowest, excursion, moving, mass, feet.StiffnessNPerM);
     }
@@ -80,7 +80,7 @@ public sealed partial class Facts
 
     // Mass taken as even; the cone in the middle of the front.
     private Rocking? Rocking =>
-        Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: "pads", StiffnessNPerM: { } along } feet
+        Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: FeetKind.Pads, StiffnessNPerM: { } along } feet
             ? Neighbours.Rocking.OfBox(
                 mass,
                 sizes.Depth * 1e-3,
@@ -97,7 +97,7 @@ public sealed partial class Facts
     /// <summary>What is to be bought of one item, in words.</summary>
     internal string ToBuyWords(SupplyLine line)
     {
-        var amount = line.State == "past date" ? line.Needed ?? 0 : line.ToBuy ?? 0;
+        var amount = line.State == SupplyState.PastDate ? line.Needed ?? 0 : line.ToBuy ?? 0;
         return line.Unit switch
         {
             "kg" => $"{Show.Mass(amount)} of {line.Item}",

@@ -22,8 +22,19 @@ public sealed record Show(bool Inch, string Currency)
     public static Show Of(Project project)
     {
         ArgumentNullException.ThrowIfNull(project);
-        return new Show(project.DisplayUnits == "inch", project.Currency);
+        return new Show(project.DisplayUnits == DisplayUnits.Inch, project.Currency);
     }
+
+    /// <summary>What limits the level, in words.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <returns>The words, with their article.</returns>
+    public static string Limit(Cabinets.LimitedBy? limit) =>
+        limit switch
+        {
+            Cabinets.LimitedBy.Excursion => "the cone's excursion",
+            Cabinets.LimitedBy.Coil => "the coil",
+            _ => "the amplifier",
+        };
 
     /// <summary>A length.</summary>
     /// <param name="metres">Length, m.</param>

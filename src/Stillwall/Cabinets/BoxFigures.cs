@@ -75,7 +75,7 @@ public sealed record BoxFigures
     public double? MaxSplAtSeatDb { get; init; }
 
     /// <summary>What limits the level at the lowest note: <c>excursion</c>, <c>coil</c> or <c>amplifier</c>; null where not known.</summary>
-    public string? LimitedByAtLowest { get; init; }
+    public LimitedBy? LimitedByAtLowest { get; init; }
 
     /// <summary>Power that the wanted level takes at the lowest note, W at the rated load; null where not known.</summary>
     [ComputedBy("power-needed", "box.effective_volume_m3")]

@@ -8,12 +8,25 @@ namespace Stillwall.Cabinets;
 /// <summary>What a hold test says of the leak.</summary>
 /// <param name="LeakResistancePaSM3">Resistance of the leak, or the bound of it, Pa·s/m³.</param>
 /// <param name="LeakQ">Q of the leak, or the bound of it, at the system's resonance.</param>
-/// <param name="Bound"><c>none</c>, or <c>at most</c> and <c>at least</c> where the stopwatch says no more than that.</param>
+/// <param name="Bound">Whether the stopwatch says no more than a bound.</param>
 public sealed record HoldTestResult(
     [property: JsonPropertyName("leak_resistance_pa_s_m3"), ComputedBy("hold-test", "recording.seconds", "box.net_volume_m3")] double LeakResistancePaSM3,
     [property: ComputedBy("leak-q", "recording.seconds", "box.net_volume_m3", "box.system_resonance_hz", "box.effective_volume_m3")] double LeakQ,
-    string Bound
+    LeakBound Bound
 );
+
+/// <summary>What a hold test tells where its time is outside what a stopwatch can.</summary>
+public enum LeakBound
+{
+    /// <summary>The figure itself.</summary>
+    None,
+
+    /// <summary>The figure or less: the cabinet leaks at least so much.</summary>
+    AtMost,
+
+    /// <summary>The figure or more.</summary>
+    AtLeast,
+}
 
 /// <summary>The press-in-and-let-go test: how slowly the cone creeps back tells how tight the box is.</summary>
 public static class HoldTest
@@ -59,9 +72,9 @@ public static class HoldTest
         ArgumentNullException.ThrowIfNull(network);
         Require.Positive(seconds);
         var bound =
-            seconds < ShortestS ? "at most"
-            : seconds > LongestS ? "at least"
-            : "none";
+            seconds < ShortestS ? LeakBound.AtMost
+            : seconds > LongestS ? LeakBound.AtLeast
+            : LeakBound.None;
         var resistance = ResistancePaSM3(Math.Clamp(seconds, ShortestS, LongestS), airVolumeM3, network.Driver, network.Air);
         var resonance = ClosedBox.ResonanceHz(network.Driver.FsHz, ClosedBox.ComplianceRatio(network.Driver, network.EffectiveVolumeM3, network.Air));
         return new HoldTestResult(resistance, Leakage.LeakQ(resonance, network.EffectiveVolumeM3, resistance, network.Air), bound);

@@ -13,8 +13,21 @@ public sealed record DriveLimits(double? XmaxM, double? PassiveRadiatorXmaxM, do
 
 /// <summary>The greatest voltage that all limits allow, and which of them sets it.</summary>
 /// <param name="VoltageV">Voltage of the source, V rms.</param>
-/// <param name="LimitedBy"><c>excursion</c>, <c>coil</c> or <c>amplifier</c>.</param>
-public sealed record DriveLimit(double VoltageV, string LimitedBy);
+/// <param name="LimitedBy">What sets it.</param>
+public sealed record DriveLimit(double VoltageV, LimitedBy LimitedBy);
+
+/// <summary>What limits the level.</summary>
+public enum LimitedBy
+{
+    /// <summary>The way that the cone can go.</summary>
+    Excursion,
+
+    /// <summary>What the coil bears.</summary>
+    Coil,
+
+    /// <summary>The amplifier's voltage.</summary>
+    Amplifier,
+}
 
 /// <summary>How loud the cabinet can be, and what limits it.</summary>
 public static class MaximumLevel
@@ -108,7 +121,7 @@ public static class MaximumLevel
             excursion = Math.Min(excursion, second);
         }
 
-        DriveLimit[] all = [new(excursion, "excursion"), new(coil, "coil"), new(amplifier, "amplifier")];
+        DriveLimit[] all = [new(excursion, LimitedBy.Excursion), new(coil, LimitedBy.Coil), new(amplifier, LimitedBy.Amplifier)];
         return all.MinBy(l => l.VoltageV);
     }
 

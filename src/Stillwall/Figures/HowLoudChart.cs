@@ -33,7 +33,7 @@ internal static class HowLoudChart
         var seat = Seat(facts, network, limits);
         List<ChartSeries> series = seat.Count == 0 ? [] : [new ChartSeries("at the seat, room counted", StyleRole.Second, SeriesShape.Line, seat)];
         series.AddRange(
-            Runs(points).Select(run => new ChartSeries($"{Range(run.Line, points)}limited by {Words(run.By)}", StyleRole.Main, SeriesShape.Line, run.Line))
+            Runs(points).Select(run => new ChartSeries($"{Range(run.Line, points)}limited by {Show.Limit(run.By)}", StyleRole.Main, SeriesShape.Line, run.Line))
         );
         var levels = points.Select(p => p.At.Y).Concat(seat.Select(p => p.Y)).Concat(aim?.LevelDb is { } l ? [l] : []).ToList();
         var up = Axes.Linear("greatest level, rms sine", "dB", Math.Max(levels.Min() - 1, levels.Max() - 60), levels.Max() + 2);
@@ -65,7 +65,7 @@ internal static class HowLoudChart
             ];
 
     // Neighbouring runs share a point, so that the line has no gap.
-    private static IEnumerable<(string By, IReadOnlyList<ChartPoint> Line)> Runs(List<(ChartPoint At, string By)> points)
+    private static IEnumerable<(LimitedBy By, IReadOnlyList<ChartPoint> Line)> Runs(List<(ChartPoint At, LimitedBy By)> points)
     {
         for (var from = 0; from < points.Count - 1; )
         {
@@ -90,7 +90,7 @@ internal static class HowLoudChart
             ? [Axes.Level($"{Show.Level(level)} wanted at {Show.Frequency(lowest)}", lowest / SixthOctave, lowest * SixthOctave, level, false, up)]
             : [];
 
-    private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, List<(ChartPoint At, string By)> points) =>
+    private static IReadOnlyList<ChartLandmark> Landmarks(Facts facts, List<(ChartPoint At, LimitedBy By)> points) =>
         facts.Project.Brief.Aim?.LowestHz is not { } lowest || lowest <= points[0].At.X || lowest >= points[^1].At.X
             ? []
             :
@@ -103,7 +103,7 @@ internal static class HowLoudChart
                     : Array.Empty<ChartLandmark>(),
             ];
 
-    private static string Range(IReadOnlyList<ChartPoint> run, List<(ChartPoint At, string By)> points) =>
+    private static string Range(IReadOnlyList<ChartPoint> run, List<(ChartPoint At, LimitedBy By)> points) =>
         (run[0] == points[0].At, run[^1] == points[^1].At) switch
         {
             (true, true) => "",
@@ -121,14 +121,6 @@ internal static class HowLoudChart
 
         var where = facts.Box.MaxSplAtSeatDb is null ? $"in half space at {facts.Show.Distance(distanceM)}" : "at the seat";
         var wanted = facts.Project.Brief.Aim.LevelDb is { } aim ? $"; wanted is {Show.Level(aim)}" : "";
-        return $"{Show.Level(level)} {where} at {Show.Frequency(lowest)}, limited by {Words(facts.Box.LimitedByAtLowest!)}{wanted}.";
+        return $"{Show.Level(level)} {where} at {Show.Frequency(lowest)}, limited by {Show.Limit(facts.Box.LimitedByAtLowest)}{wanted}.";
     }
-
-    private static string Words(string limit) =>
-        limit switch
-        {
-            "excursion" => "the cone's excursion",
-            "coil" => "the coil",
-            _ => "the amplifier",
-        };
 }

@@ -44,7 +44,7 @@ public sealed record QuietBand(
 /// <param name="Q">Q.</param>
 /// <param name="GainDb">Gain, dB; 0 where the kind has none.</param>
 public sealed record EqualiserSection(
-    string Kind,
+    SectionKind Kind,
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double F0Hz,
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double Q,
     [property: ComputedBy("polite-equaliser", "quiet.bands[].over_db", "quiet.bands[].seat_db")] double GainDb
@@ -87,10 +87,10 @@ public sealed record EqualiserSection(
     public Complex Response(double frequencyHz) =>
         Kind switch
         {
-            "highpass" => Analogue.HighPass(frequencyHz, F0Hz, Q),
-            "lowshelf" => Analogue.LowShelf(frequencyHz, F0Hz, GainDb, Q),
-            "peaking" => Analogue.Peaking(frequencyHz, F0Hz, GainDb, Q),
-            "transform" => Analogue.Transform(frequencyHz, F0Hz, Q, FpHz!.Value, PoleQ ?? Analogue.ButterworthQ),
+            SectionKind.Highpass => Analogue.HighPass(frequencyHz, F0Hz, Q),
+            SectionKind.Lowshelf => Analogue.LowShelf(frequencyHz, F0Hz, GainDb, Q),
+            SectionKind.Peaking => Analogue.Peaking(frequencyHz, F0Hz, GainDb, Q),
+            SectionKind.Transform => Analogue.Transform(frequencyHz, F0Hz, Q, FpHz!.Value, PoleQ ?? Analogue.ButterworthQ),
             _ => throw new InvalidOperationException($"\"{Kind}\" is no section of an equaliser here"),
         };
 }

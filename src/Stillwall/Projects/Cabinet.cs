@@ -143,6 +143,16 @@ public sealed record Leak : Stated
     public double? ResistancePaSM3 { get => Told(field); init; }
 }
 
+/// <summary>Kinds of feet.</summary>
+public enum FeetKind
+{
+    /// <summary>Hard: force goes through.</summary>
+    Spikes,
+
+    /// <summary>Soft: a spring.</summary>
+    Pads,
+}
+
 /// <summary>What the cabinet stands on.</summary>
 public sealed record Feet : Stated
 {
@@ -150,8 +160,8 @@ public sealed record Feet : Stated
     public string? Note { get => Told(field); init; }
 
     /// <summary>Kind of feet.</summary>
-    [OneOf("spikes", "pads"), DefaultFrom("our choice")]
-    public string Kind { get => Told(field); init; } = "pads";
+    [DefaultFrom("our choice")]
+    public FeetKind Kind { get => Told(field); init; } = FeetKind.Pads;
 
     /// <summary>Stiffness of all feet together in the cone's direction, N/m.</summary>
     [Within(10, 1e9)]

@@ -1,5 +1,15 @@
 namespace Stillwall.Projects;
 
+/// <summary>Units in which people are shown sizes.</summary>
+public enum DisplayUnits
+{
+    /// <summary>Millimetres, kilograms, degrees Celsius.</summary>
+    Metric,
+
+    /// <summary>Inches, pounds, degrees Fahrenheit.</summary>
+    Inch,
+}
+
 /// <summary>Everything that is stated about one cabinet: the contents of <c>stillwall.json</c>. Nothing computed is stored here.</summary>
 /// <remarks>
 /// A property's name gives its key and unit: <c>BuildWidthM</c> is the key <c>build_width</c>, a length held in metres.
@@ -31,8 +41,8 @@ public sealed record Project : Stated
     public double? Budget { get => Told(field); init; }
 
     /// <summary>Units in which people are shown sizes.</summary>
-    [OneOf("metric", "inch"), DefaultFrom("SI")]
-    public string DisplayUnits { get => Told(field); init; } = "metric";
+    [DefaultFrom("SI")]
+    public DisplayUnits DisplayUnits { get => Told(field); init; } = DisplayUnits.Metric;
 
     /// <summary>The day on which the core is to be poured.</summary>
     public DateOnly? PourDate { get => Told(field); init; }

@@ -46,7 +46,7 @@ public static class ProjectKeys
             }
 
             var (name, index) = Indexed(part);
-            at = FieldAt(at, name, key).Property.GetValue(Inside(at));
+            at = FieldAt(at, name, key).Get(Inside(at)!);
             at =
                 index is not { } i ? at
                 : at is IList list && i < list.Count ? list[i]

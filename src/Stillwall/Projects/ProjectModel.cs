@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
+using Stillwall.Numerics;
 
 namespace Stillwall.Projects;
 
@@ -51,7 +52,8 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
     public WithinAttribute? Span { get; } = Property.GetCustomAttribute<WithinAttribute>();
 
     /// <summary>Accepted words, or empty where every text is accepted.</summary>
-    public IReadOnlyList<string> Words { get; } = Property.GetCustomAttribute<OneOfAttribute>()?.Words ?? [];
+    public IReadOnlyList<string> Words { get; } =
+        Property.GetCustomAttribute<OneOfAttribute>()?.Words ?? (EnumOf(Property) is { } words ? EnumWords.All(words, '-') : []);
 
     /// <summary>Where the default comes from, or what stands in for a value that is not stated; null where nothing does.</summary>
     public string? DefaultFrom { get; } = Property.GetCustomAttribute<DefaultFromAttribute>()?.Text;
@@ -71,6 +73,20 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
             FieldKind.Driver => ModelBlock.Of(typeof(DriverSheet)),
             _ => null,
         };
+
+    /// <summary>The value that a record has for this key, as the file has it: a closed set by its word.</summary>
+    /// <param name="record">A record of the block.</param>
+    /// <returns>The value; null where it is not stated.</returns>
+    internal object? Get(object record) => Property.GetValue(record) is var value && value is Enum word ? word.Word('-') : value;
+
+    /// <summary>Sets the value of a record that is being made.</summary>
+    internal void Set(object made, object? value) =>
+        Property.SetValue(made, value is string word && EnumOf(Property) is { } words ? Enum.GetValues(words).GetValue(Index(word)) : value);
+
+    private int Index(string word) => Words.Index().First(w => w.Item == word).Index;
+
+    private static Type? EnumOf(PropertyInfo property) =>
+        (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is { IsEnum: true } type ? type : null;
 
     /// <summary>Reads one plain value as it stands in the file or on the command line.</summary>
     /// <param name="text">The text of the value, without quotation marks.</param>
@@ -281,7 +297,7 @@ public sealed class ModelBlock
         var made = Activator.CreateInstance(Type)!;
         foreach (var (field, value) in values)
         {
-            field.Property.SetValue(made, value);
+            field.Set(made, value);
         }
 
         return made;
@@ -295,7 +311,7 @@ public sealed class ModelBlock
     public object With(object record, ModelField field, object? value)
     {
         ArgumentNullException.ThrowIfNull(field);
-        return Build(Fields.Select(f => (f, f == field ? value : f.Property.GetValue(record))));
+        return Build(Fields.Select(f => (f, f == field ? value : f.Get(record))));
     }
 
     private static ModelField FieldOf(PropertyInfo property)
@@ -306,7 +322,7 @@ public sealed class ModelBlock
         {
             _ when type == typeof(double) => dimension == Dimension.None ? FieldKind.Number : FieldKind.Quantity,
             _ when type == typeof(int) => FieldKind.Whole,
-            _ when type == typeof(string) => FieldKind.Text,
+            _ when type == typeof(string) || type.IsEnum => FieldKind.Text,
             _ when type == typeof(DateOnly) => FieldKind.Date,
             _ when type == typeof(Amount) => FieldKind.Amount,
             _ when type == typeof(DriverChoice) => FieldKind.Driver,

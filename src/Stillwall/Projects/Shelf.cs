@@ -39,6 +39,16 @@ public sealed record Stock : Stated
 /// <param name="Dimension">Kind of quantity: count, mass, length, area or volume.</param>
 public sealed record Amount(double Value, Dimension Dimension);
 
+/// <summary>Which way the cabinet pushes first, beside the main speakers.</summary>
+public enum Polarity
+{
+    /// <summary>Their way.</summary>
+    Same,
+
+    /// <summary>Against them.</summary>
+    Opposite,
+}
+
 /// <summary>What was found out by measuring; it beats what was assumed.</summary>
 public sealed record Measured : Stated
 {
@@ -77,9 +87,8 @@ public sealed record Measured : Stated
     [Within(-20, 120), Count(10)]
     public IReadOnlyList<double>? PartyWallDb { get => Told(field); init; }
 
-    /// <summary>Whether the cabinet's first push goes the way of the main speakers', as wired and set: <c>same</c> or <c>opposite</c>.</summary>
-    [OneOf("same", "opposite")]
-    public string? Polarity { get => Told(field); init; }
+    /// <summary>Whether the cabinet's first push goes the way of the main speakers', as wired and set.</summary>
+    public Polarity? Polarity { get => Told(field); init; }
 }
 
 /// <summary>One dated entry of the logbook.</summary>

@@ -56,7 +56,7 @@ public static class Hardware
 
         if (cabinet?.Feet is not null)
         {
-            needs.Add(new(cabinet.Feet.Kind == "spikes" ? "spike" : "pad", 4, Dimension.Count, "Supplies"));
+            needs.Add(new(cabinet.Feet.Kind == FeetKind.Spikes ? "spike" : "pad", 4, Dimension.Count, "Supplies"));
         }
 
         return needs;

@@ -1,6 +1,27 @@
+using System.Diagnostics.CodeAnalysis;
 using Stillwall.Numerics;
 
 namespace Stillwall.SupplyLists;
+
+/// <summary>How an item of the supplies list stands.</summary>
+public enum SupplyState
+{
+    /// <summary>What is needed or what is there is not known.</summary>
+    Unknown,
+
+    /// <summary>Enough is there and within its date.</summary>
+    ToHand,
+
+    /// <summary>Some is there, not enough.</summary>
+    [SuppressMessage("Naming", "CA1720", Justification = "the word of the list, no number type")]
+    Short,
+
+    /// <summary>None is there.</summary>
+    Missing,
+
+    /// <summary>Enough would be there, but past its date on the day of the pour.</summary>
+    PastDate,
+}
 
 /// <summary>One line of the supplies list.</summary>
 /// <param name="Item">Name of the item.</param>
@@ -9,7 +30,7 @@ namespace Stillwall.SupplyLists;
 /// <param name="ToBuy">Amount to buy; null where needed or stock is not known.</param>
 /// <param name="Unit">Unit of the amounts: kg, m or pc.</param>
 /// <param name="Price">Price of what is needed, in the project's currency; null without a price.</param>
-/// <param name="State">To hand, short, missing, past date or unknown.</param>
+/// <param name="State">How it stands.</param>
 /// <param name="Step">Stage of the job that needs it first.</param>
 /// <param name="PriceToBuy">Price of the whole packs to buy; null without a price or where the amount is not known.</param>
 /// <param name="Pack">Amount that one pack holds, in <paramref name="Unit"/>; null without a price.</param>
@@ -21,7 +42,7 @@ public sealed record SupplyLine(
     [property: ComputedBy("supply-to-buy", "supplies[].needed", "supplies[].in_stock")] double? ToBuy,
     string Unit,
     [property: ComputedBy("supply-price", "supplies[].needed")] double? Price,
-    string State,
+    SupplyState State,
     string Step,
     [property: ComputedBy("supply-price", "supplies[].to_buy")] double? PriceToBuy,
     [property: ComputedBy("supply-price")] double? Pack,

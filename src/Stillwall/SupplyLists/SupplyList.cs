@@ -68,21 +68,21 @@ public static class SupplyList
         );
     }
 
-    private static string State(Need need, List<Stock>? shelf, List<Stock>? matching, double? inStock)
+    private static SupplyState State(Need need, List<Stock>? shelf, List<Stock>? matching, double? inStock)
     {
         if (need.Amount is not { } needed || inStock is not { } have || shelf!.Count != matching!.Count)
         {
-            return "unknown";
+            return SupplyState.Unknown;
         }
 
         if (have >= needed - 1e-9)
         {
-            return "to hand";
+            return SupplyState.ToHand;
         }
 
-        return matching.Sum(s => s.Amount.Value) >= needed - 1e-9 ? "past date"
-            : have > 0 ? "short"
-            : "missing";
+        return matching.Sum(s => s.Amount.Value) >= needed - 1e-9 ? SupplyState.PastDate
+            : have > 0 ? SupplyState.Short
+            : SupplyState.Missing;
     }
 
     private static bool Same(string a, string b) => string.Equals(a.Trim(), b, StringComparison.OrdinalIgnoreCase);

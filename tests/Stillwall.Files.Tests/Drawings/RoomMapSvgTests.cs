@@ -42,7 +42,7 @@ public sealed class RoomMapSvgTests
     public void The_same_map_gives_the_same_bytes_and_sizes_follow_the_units()
     {
         Assert.Equal(RoomMapSvg.Of(Map, Show.Of(DemoProject.Project)), RoomMapSvg.Of(Map, Show.Of(DemoProject.Project)));
-        Assert.Contains("length 12.8 ft", RoomMapSvg.Of(Map, Show.Of(DemoProject.Project with { DisplayUnits = "inch" })), StringComparison.Ordinal);
+        Assert.Contains("length 12.8 ft", RoomMapSvg.Of(Map, Show.Of(DemoProject.Project with { DisplayUnits = DisplayUnits.Inch })), StringComparison.Ordinal);
     }
 
     private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);

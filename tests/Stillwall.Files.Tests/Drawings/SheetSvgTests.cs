@@ -18,7 +18,7 @@ public sealed partial class SheetSvgTests
     private static readonly Lazy<IReadOnlyList<Sheet>> Metric = new(() => SheetSet.Of(new Facts(DemoProject.Project, DemoDrivers.All)));
 
     private static readonly Lazy<IReadOnlyList<Sheet>> Inches = new(() =>
-        SheetSet.Of(new Facts(DemoProject.Project with { DisplayUnits = "inch" }, DemoDrivers.All))
+        SheetSet.Of(new Facts(DemoProject.Project with { DisplayUnits = DisplayUnits.Inch }, DemoDrivers.All))
     );
 
     private static readonly Lazy<IReadOnlyList<Sheet>> Small = new(() => SheetSet.Of(new Facts(SmallProject, DemoDrivers.All)));

@@ -101,7 +101,7 @@ public sealed class QuietKeysTests
                 {
                     Feet = new Feet
                     {
-                        Kind = "pads",
+                        Kind = FeetKind.Pads,
                         StiffnessNPerM = Between(10, 1e6),
                         VerticalStiffnessNPerM = Maybe(10, 1e7),
                     },

@@ -134,9 +134,9 @@ public sealed class CautionTests
     }
 
     [Theory]
-    [InlineData("metric", "5 kg")]
-    [InlineData("inch", "11 lb")]
-    public void The_mass_is_told_in_the_units_of_the_project(string units, string mass)
+    [InlineData(DisplayUnits.Metric, "5 kg")]
+    [InlineData(DisplayUnits.Inch, "11 lb")]
+    public void The_mass_is_told_in_the_units_of_the_project(DisplayUnits units, string mass)
     {
         var facts = new Facts(DemoProject.Project with { DisplayUnits = units, Limits = DemoProject.Project.Limits with { LiftMassKg = 5 } }, DemoDrivers.All);
         Assert.Contains($"It weighs more than {mass}: lift it with two people.", Cautions.At(WorkStep.SetUp, facts).Select(c => c.Sentence));
@@ -169,7 +169,7 @@ public sealed class CautionTests
     [Fact]
     public void Every_cabinet_is_kept_from_falling_where_it_is_set_up() =>
         Assert.All(
-            new[] { "spikes", "pads" },
+            Enum.GetValues<FeetKind>(),
             kind =>
                 Assert.Contains(
                     Cautions.At(

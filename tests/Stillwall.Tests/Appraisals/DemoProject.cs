@@ -13,7 +13,7 @@ internal static class DemoProject
             Name = "Reading-room cabinet",
             Currency = "EUR",
             Budget = 420,
-            DisplayUnits = "metric",
+            DisplayUnits = DisplayUnits.Metric,
             PourDate = new DateOnly(2026, 11, 14),
             Brief = Brief,
             Drivers = "drivers.csv",
@@ -181,7 +181,7 @@ internal static class DemoProject
                 LengthM = 0.7,
                 DepthM = 0.008,
             },
-            Feet = new Feet { Kind = "pads", StiffnessNPerM = 9000 },
+            Feet = new Feet { Kind = FeetKind.Pads, StiffnessNPerM = 9000 },
             Accents = new Accents { Rings = 3, Ratio = 1.4 },
         };
 

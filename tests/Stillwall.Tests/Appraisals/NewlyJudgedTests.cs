@@ -48,12 +48,12 @@ public sealed class NewlyJudgedTests
     [Fact]
     public void The_polarity_that_was_found_is_held_against_the_join()
     {
-        Finding Found(string? way) =>
+        Finding Found(Polarity? way) =>
             Of("proof/polarity-matches-the-main-speakers", DemoProject.Project with { Measured = DemoProject.Project.Measured with { Polarity = way } });
         Assert.Equal((Verdict.Unknown, "not measured yet: polarity against the main speakers (measured.polarity)"), (Found(null).Verdict, Found(null).Because));
         var isInverted = new Facts(DemoProject.Project, DemoDrivers.All).Joining!.Inverted;
-        Assert.Equal(Verdict.Holds, Found(isInverted ? "opposite" : "same").Verdict);
-        var wrong = Found(isInverted ? "same" : "opposite");
+        Assert.Equal(Verdict.Holds, Found(isInverted ? Polarity.Opposite : Polarity.Same).Verdict);
+        var wrong = Found(isInverted ? Polarity.Same : Polarity.Opposite);
         Assert.Equal((Verdict.Fails, 1.0, 0.0), (wrong.Verdict, wrong.Value!.Value, wrong.Limit!.Value));
         Assert.Contains("swap the two wires", wrong.Remedy, StringComparison.Ordinal);
     }
@@ -62,8 +62,8 @@ public sealed class NewlyJudgedTests
     public void Without_main_speakers_the_same_way_is_asked_for()
     {
         var alone = DemoProject.Project with { Brief = DemoProject.Project.Brief with { MainSpeakers = null } };
-        Assert.Equal(Verdict.Holds, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = "same" } }).Verdict);
-        Assert.Equal(Verdict.Fails, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = "opposite" } }).Verdict);
+        Assert.Equal(Verdict.Holds, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = Polarity.Same } }).Verdict);
+        Assert.Equal(Verdict.Fails, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = Polarity.Opposite } }).Verdict);
     }
 
     // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at

@@ -226,7 +226,7 @@ internal static class VariedProjects
                     DepthM = d.Between(0.002, 0.01, 0.001),
                 }
                 : null,
-            Feet = new Feet { Kind = d.OneOf("spikes", "pads"), StiffnessNPerM = d.Between(2000, 200000, 1000) },
+            Feet = new Feet { Kind = d.OneOf(FeetKind.Spikes, FeetKind.Pads), StiffnessNPerM = d.Between(2000, 200000, 1000) },
         };
 
     private sealed class Draw(ulong seed)
@@ -242,6 +242,6 @@ internal static class VariedProjects
 
         internal bool Chance(double share) => generator.Next() < share;
 
-        internal string OneOf(params string[] words) => words[(int)(generator.Next() * words.Length)];
+        internal T OneOf<T>(params T[] words) => words[(int)(generator.Next() * words.Length)];
     }
 }

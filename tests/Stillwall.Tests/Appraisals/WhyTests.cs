@@ -214,7 +214,7 @@ public sealed class WhyTests
     public void A_figure_has_the_unit_that_its_name_ends_in()
     {
         string Unit(object record, string property) => Why.Of(Demo, record, property).Unit;
-        Assert.Equal("Pa*s/m3", Unit(new Stillwall.Cabinets.HoldTestResult(2e5, 40, "none"), "LeakResistancePaSM3"));
+        Assert.Equal("Pa*s/m3", Unit(new Stillwall.Cabinets.HoldTestResult(2e5, 40, Stillwall.Cabinets.LeakBound.None), "LeakResistancePaSM3"));
         Assert.Equal("V", Unit(new Stillwall.Proofs.Signals.DriveBound(20, 12, 90), "VoltageV"));
         Assert.Equal("N/A", Unit(new Stillwall.Proofs.Impedances.MeasuredDriver(30, 5, 0.5, 3.5, 0, 0.02, 0.024, 0.07, 10, 0), "BlTM"));
         Assert.Equal("N*m", Unit(Stillwall.Appraisals.WallChoices.WallKinds.Of(DemoProject.Project, DemoDrivers.All)[0], "StiffnessNm"));

@@ -26,7 +26,7 @@ public sealed class BoxFiguresTests
         Assert.Equal(343.2 / 0.56, figures.LowestAirModeHz!.Value, 9);
         Assert.Null(figures.LeakQ);
         Assert.Null(figures.MaxSplAtSeatDb);
-        Assert.Equal("amplifier", figures.LimitedByAtLowest);
+        Assert.Equal(LimitedBy.Amplifier, figures.LimitedByAtLowest);
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public sealed class FillAndLeakTests
     {
         var network = new BoxNetwork(SampleDrivers.Dunlin, 0.015, Air.Reference);
         var (fast, timed, slow) = (HoldTest.Of(0.1, 0.013, network), HoldTest.Of(2, 0.013, network), HoldTest.Of(60, 0.013, network));
-        Assert.Equal(("at most", "none", "at least"), (fast.Bound, timed.Bound, slow.Bound));
+        Assert.Equal((LeakBound.AtMost, LeakBound.None, LeakBound.AtLeast), (fast.Bound, timed.Bound, slow.Bound));
         Assert.Equal(10, slow.LeakResistancePaSM3 / fast.LeakResistancePaSM3, 9);
         Assert.Equal(4, timed.LeakQ / fast.LeakQ, 9);
     }

@@ -31,8 +31,8 @@ public sealed class LevelAndCurveTests
                     Assert.InRange(
                         limit.LimitedBy switch
                         {
-                            "excursion" => excursion,
-                            "coil" => coil,
+                            LimitedBy.Excursion => excursion,
+                            LimitedBy.Coil => coil,
                             _ => amplifier,
                         },
                         1 - 1e-9,
@@ -44,10 +44,10 @@ public sealed class LevelAndCurveTests
     [Fact]
     public void The_cone_gives_out_first_at_the_bottom_and_the_amplifier_above()
     {
-        Assert.Equal("excursion", MaximumLevel.VoltageAt(Dunlin, Limits, 15)!.LimitedBy);
-        Assert.Equal("amplifier", MaximumLevel.VoltageAt(Dunlin, Limits, 100)!.LimitedBy);
+        Assert.Equal(LimitedBy.Excursion, MaximumLevel.VoltageAt(Dunlin, Limits, 15)!.LimitedBy);
+        Assert.Equal(LimitedBy.Amplifier, MaximumLevel.VoltageAt(Dunlin, Limits, 100)!.LimitedBy);
         Assert.Equal(Math.Sqrt(120 * 4), MaximumLevel.VoltageAt(Dunlin, Limits, 100)!.VoltageV, 9);
-        Assert.Equal("coil", MaximumLevel.VoltageAt(Dunlin, Limits with { CoilVoltageV = 10 }, 100)!.LimitedBy);
+        Assert.Equal(LimitedBy.Coil, MaximumLevel.VoltageAt(Dunlin, Limits with { CoilVoltageV = 10 }, 100)!.LimitedBy);
     }
 
     // At its excursion limit a closed box gives ρω²·Sd·Xmax/(2πr√2), whatever moves it: the displacement of the cone alone sets the level.

@@ -30,7 +30,7 @@ public sealed class ChartDataTests
     [Fact]
     public void In_inch_the_cone_moves_in_inches()
     {
-        var inch = ResponseCharts.HowFar(new Facts(DemoProject.Project with { DisplayUnits = "inch" }, DemoDrivers.All))!;
+        var inch = ResponseCharts.HowFar(new Facts(DemoProject.Project with { DisplayUnits = DisplayUnits.Inch }, DemoDrivers.All))!;
         Assert.Equal("in", inch.Up.Unit);
         Assert.All(MainLine(inch).Zip(MainLine(ResponseCharts.HowFar(Demo)!)), pair => Assert.Equal(pair.Second.Y / 25.4, pair.First.Y, 1e-9));
         Assert.Contains(" in ", inch.Answer, StringComparison.Ordinal);

@@ -105,11 +105,11 @@ public class EqualiserSearchTests(ITestOutputHelper told)
             Assert.Equal(sought.BandsWithEqualiser, again.BandsWithEqualiser!);
 
             // A section without gain changes nothing.
-            var none = QuietModel.With(inputs, [new EqualiserSection("peaking", 50, 1, 0)]);
+            var none = QuietModel.With(inputs, [new EqualiserSection(SectionKind.Peaking, 50, 1, 0)]);
             Assert.Equal(none.LoudestPoliteLevelDb!.Value, none.LoudestPoliteLevelWithEqualiserDb!.Value, 1e-9);
         }
 
-        Assert.Throws<InvalidOperationException>(() => QuietModel.With(Cases[0].Inputs, [new EqualiserSection("wah", 50, 1, 0)]));
+        Assert.Throws<InvalidOperationException>(() => QuietModel.With(Cases[0].Inputs, [new EqualiserSection(SectionKind.Lowpass, 50, 1, 0)]));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Numerics;
 using System.Text.Json;
 using CsCheck;
 using Stillwall.Neighbours.Equalisers;
+using Stillwall.Numerics;
 
 namespace Stillwall.Tests.Neighbours;
 
@@ -42,7 +43,7 @@ public class EqualiserTests
             var section = FilterDesign.Of(
                 new FilterInputs
                 {
-                    Kind = row[0],
+                    Kind = Kind(row[0]),
                     F0Hz = n[0],
                     Q = row[2].Length == 0 ? null : n[1],
                     GainDb = n[2],
@@ -57,16 +58,16 @@ public class EqualiserTests
     }
 
     [Theory]
-    [InlineData("lowpass", 80, 0, 20, -0.01693)]
-    [InlineData("lowpass", 80, 0, 160, -12.30494)]
-    [InlineData("highpass", 80, 0, 20, -24.09948)]
-    [InlineData("highpass", 80, 0, 160, -0.26326)]
-    [InlineData("lowshelf", 60, 6, 60, 3)]
-    [InlineData("highshelf", 60, 6, 60, 3)]
-    [InlineData("lowshelf", 60, 6, 1000, 0.00008)]
-    [InlineData("highshelf", 60, 6, 1, 0)]
-    [InlineData("highshelf", 60, 6, 20000, 6)]
-    public void Levels_agree_with_the_cookbooks_at_a_few_frequencies(string kind, double f0, double gain, double at, double expected) =>
+    [InlineData(SectionKind.Lowpass, 80, 0, 20, -0.01693)]
+    [InlineData(SectionKind.Lowpass, 80, 0, 160, -12.30494)]
+    [InlineData(SectionKind.Highpass, 80, 0, 20, -24.09948)]
+    [InlineData(SectionKind.Highpass, 80, 0, 160, -0.26326)]
+    [InlineData(SectionKind.Lowshelf, 60, 6, 60, 3)]
+    [InlineData(SectionKind.Highshelf, 60, 6, 60, 3)]
+    [InlineData(SectionKind.Lowshelf, 60, 6, 1000, 0.00008)]
+    [InlineData(SectionKind.Highshelf, 60, 6, 1, 0)]
+    [InlineData(SectionKind.Highshelf, 60, 6, 20000, 6)]
+    public void Levels_agree_with_the_cookbooks_at_a_few_frequencies(SectionKind kind, double f0, double gain, double at, double expected) =>
         Assert.Equal(
             expected,
             FilterDesign
@@ -114,7 +115,7 @@ public class EqualiserTests
     [Fact]
     public void Every_section_is_stable() =>
         Gen.Select(
-                Kind("highpass", "lowpass", "peaking", "lowshelf", "highshelf", "transform"),
+                Kind(SectionKind.Highpass, SectionKind.Lowpass, SectionKind.Peaking, SectionKind.Lowshelf, SectionKind.Highshelf, SectionKind.Transform),
                 Gen.Double[5, 500],
                 Gen.Double[0.3, 10],
                 Gen.Double[-24, 24],
@@ -140,7 +141,7 @@ public class EqualiserTests
 
     [Fact]
     public void A_cut_undoes_the_boost_of_the_same_figures() =>
-        Gen.Select(Kind("peaking", "lowshelf", "highshelf"), Gen.Double[10, 500], Gen.Double[-20, 20], Gen.Double[5, 2000])
+        Gen.Select(Kind(SectionKind.Peaking, SectionKind.Lowshelf, SectionKind.Highshelf), Gen.Double[10, 500], Gen.Double[-20, 20], Gen.Double[5, 2000])
             .Sample(
                 (kind, f0, gain, f) =>
                 {
@@ -177,24 +178,26 @@ public class EqualiserTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Biquad.ShelfQ(12, 6));
         Assert.Contains(
             "fp",
-            Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = "transform", F0Hz = 50 })).Message,
+            Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = SectionKind.Transform, F0Hz = 50 })).Message,
             StringComparison.Ordinal
         );
         Assert.Contains(
             "peaking",
-            Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = "peak", F0Hz = 50 })).Message,
+            Assert.Throws<ArgumentException>(() => FilterDesign.Of(new FilterInputs { Kind = (SectionKind)99, F0Hz = 50 })).Message,
             StringComparison.Ordinal
         );
     }
 
-    private static Gen<string> Kind(params string[] kinds) => Gen.Int[0, kinds.Length - 1].Select(i => kinds[i]);
+    private static SectionKind Kind(string word) => EnumWords.Find<SectionKind>(word)!.Value;
+
+    private static Gen<SectionKind> Kind(params SectionKind[] kinds) => Gen.Int[0, kinds.Length - 1].Select(i => kinds[i]);
 
     private static FilterInputs Inputs(JsonElement stated)
     {
         double? Maybe(string key) => stated.TryGetProperty(key, out var value) ? value.GetDouble() : null;
         return new FilterInputs
         {
-            Kind = stated.GetProperty("kind").GetString()!,
+            Kind = Kind(stated.GetProperty("kind").GetString()!),
             F0Hz = stated.GetProperty("f0_hz").GetDouble(),
             Q = Maybe("q") ?? Maybe("q0"),
             GainDb = Maybe("gain_db") ?? 0,

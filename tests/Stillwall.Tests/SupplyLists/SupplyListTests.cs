@@ -24,28 +24,28 @@ public sealed class SupplyListTests
             }
         );
         Assert.Equal(2.84, line.ToBuy!.Value, 1e-12);
-        Assert.Equal((2.0, 2.5, "short"), (line.PackCount, line.Pack, line.State));
+        Assert.Equal((2.0, 2.5, SupplyState.Short), (line.PackCount, line.Pack, line.State));
         Assert.Equal(9, line.PriceToBuy!.Value, 1e-12);
         Assert.Equal(3.84 * 1.8, line.Price!.Value, 1e-12);
     }
 
     [Fact]
     public void What_is_on_the_shelf_costs_nothing_more() =>
-        Assert.Equal((0.0, 0.0, "to hand"), Line(3.84, [Shelf(6)], Bag(1)) is var line ? (line.PackCount, line.PriceToBuy, line.State) : default);
+        Assert.Equal((0.0, 0.0, SupplyState.ToHand), Line(3.84, [Shelf(6)], Bag(1)) is var line ? (line.PackCount, line.PriceToBuy, line.State) : default);
 
     [Fact]
     public void What_is_past_its_date_is_bought_again()
     {
         var line = Line(3.84, [Shelf(6) with { BestBefore = PourDay.AddDays(-1) }], Bag(1));
-        Assert.Equal((0.0, 3.84, 4.0, "past date"), (line.InStock, line.ToBuy, line.PackCount, line.State));
-        Assert.Equal("to hand", Line(3.84, [Shelf(6) with { BestBefore = PourDay }], Bag(1)).State);
+        Assert.Equal((0.0, 3.84, 4.0, SupplyState.PastDate), (line.InStock, line.ToBuy, line.PackCount, line.State));
+        Assert.Equal(SupplyState.ToHand, Line(3.84, [Shelf(6) with { BestBefore = PourDay }], Bag(1)).State);
     }
 
     [Fact]
     public void Without_a_price_the_packs_are_not_known()
     {
         var line = Line(3.84, [], null);
-        Assert.Equal((null, null, null, 3.84, "missing"), (line.PackCount, line.Pack, line.PriceToBuy, line.ToBuy, line.State));
+        Assert.Equal((null, null, null, 3.84, SupplyState.Missing), (line.PackCount, line.Pack, line.PriceToBuy, line.ToBuy, line.State));
     }
 
     [Fact]

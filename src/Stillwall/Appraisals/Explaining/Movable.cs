@@ -89,7 +89,7 @@ internal sealed record Movable(string Key, int Place, object Value, ModelField F
         var block = ModelBlock.Of(record.GetType());
         foreach (var field in block.Fields.Where(f => f.Key is not ("note" or "$schema" or "stillwall")))
         {
-            var (key, value) = (path + field.Key, field.Property.GetValue(record));
+            var (key, value) = (path + field.Key, field.Get(record));
             Project Rebuilt(object changed) => rebuild(block.With(record, field, changed));
             var inner = (field.Kind, value) switch
             {

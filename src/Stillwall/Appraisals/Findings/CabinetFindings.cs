@@ -143,17 +143,9 @@ internal static class CabinetFindings
             wanted,
             "dB",
             Nearness.Level,
-            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Words(f.Box.LimitedByAtLowest)}; wanted is {Show.Level(wanted)}"
+            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Show.Limit(f.Box.LimitedByAtLowest)}; wanted is {Show.Level(wanted)}"
         );
     }
-
-    private static string Words(string? limit) =>
-        limit switch
-        {
-            "excursion" => "the cone's excursion",
-            "coil" => "the coil",
-            _ => "the amplifier",
-        };
 
     private static Judgement Airtight(Facts f)
     {

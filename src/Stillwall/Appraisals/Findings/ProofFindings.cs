@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stillwall.Numerics;
 using Stillwall.Proofs;
 using static Stillwall.Appraisals.Findings.Judgement;
 
@@ -141,14 +142,14 @@ internal static class ProofFindings
             return Unknown("pc", "measured.polarity");
         }
 
-        var wanted = f.Joining is { Inverted: true } ? "opposite" : "same";
-        var asked = f.Joining is null ? "without a computed join the same way is asked for" : $"the best join asks for the {wanted} way";
+        var wanted = f.Joining is { Inverted: true } ? Projects.Polarity.Opposite : Projects.Polarity.Same;
+        var asked = f.Joining is null ? "without a computed join the same way is asked for" : $"the best join asks for the {wanted.Word()} way";
         var judged = AtMost(
             found == wanted ? 0 : 1,
             0,
             "pc",
             Nearness.Count,
-            $"the cabinet pushes {(found == "same" ? "the same way as" : "against")} the main speakers; {asked}"
+            $"the cabinet pushes {(found == Projects.Polarity.Same ? "the same way as" : "against")} the main speakers; {asked}"
         );
         return judged.Verdict == Verdict.Fails
             ? judged with

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Stillwall.Numerics;
+using Stillwall.SupplyLists;
 using static Stillwall.Appraisals.Findings.Judgement;
 
 namespace Stillwall.Appraisals.Findings;
@@ -49,8 +51,8 @@ internal static class SupplyFindings
             return Unknown("pc", "stock");
         }
 
-        var lacking = f.Supplies.Where(l => l.State is "short" or "missing" or "past date").ToList();
-        var open = f.Supplies.Where(l => l.State == "unknown").Select(l => l.Item).ToList();
+        var lacking = f.Supplies.Where(l => l.State is SupplyState.Short or SupplyState.Missing or SupplyState.PastDate).ToList();
+        var open = f.Supplies.Where(l => l.State == SupplyState.Unknown).Select(l => l.Item).ToList();
         if (lacking.Count == 0 && open.Count > 0)
         {
             return Unknown("pc", $"cannot be said of {string.Join(", ", open)}");
@@ -63,7 +65,7 @@ internal static class SupplyFindings
             Nearness.Count,
             lacking.Count == 0
                 ? $"all {f.Supplies.Count} items are on the shelf"
-                : $"{lacking.Count} of {f.Supplies.Count} items are not: {string.Join(", ", lacking.Select(l => $"{l.Item} ({l.State})"))}"
+                : $"{lacking.Count} of {f.Supplies.Count} items are not: {string.Join(", ", lacking.Select(l => $"{l.Item} ({l.State.Word()})"))}"
         ) with
         {
             Remedy = lacking.Count > 0 ? $"buy {string.Join(", ", lacking.Select(f.ToBuyWords))}" : null,

@@ -119,7 +119,7 @@ internal static class DriverProof
             : ModelBlock
                 .Of(typeof(DriverSheet))
                 .Fields.Where(f => !Decided.Contains(f.Key))
-                .Select(f => (f, Value: f.Property.GetValue(old)))
+                .Select(f => (f, Value: f.Get(old)))
                 .Where(f => f.Value is not null)
                 .Select(f => ($"driver.{f.f.Key}", Stated(f.f, f.Value!)));
         return

@@ -16,8 +16,8 @@ internal static class HoldProof
         var r = HoldTest.Of(seconds, system.NetVolumeM3, system.Network);
         var (bound, said) = r.Bound switch
         {
-            "at most" => ("at most ", "too fast for a stopwatch, which says only how leaky it is at least: find the hole, then test again"),
-            "at least" => ("at least ", "tighter than this test can tell"),
+            LeakBound.AtMost => ("at most ", "too fast for a stopwatch, which says only how leaky it is at least: find the hole, then test again"),
+            LeakBound.AtLeast => ("at least ", "tighter than this test can tell"),
             _ => ("about ", "a fifth either way, by stopwatch"),
         };
         double? Again(string property, HoldTestResult other) => property == nameof(r.LeakQ) ? other.LeakQ : other.LeakResistancePaSM3;
@@ -42,10 +42,10 @@ internal static class HoldProof
             ]
         )
         {
-            Notes = r.Bound == "at most" ? [] : [said],
-            Kept = r.Bound == "at most" ? [] : [ProofOutcome.Measured("measured.leak_resistance", r.LeakResistancePaSM3)],
-            NothingKept = r.Bound == "at most" ? said : null,
-            Entry = ProofOutcome.Logged("hold", $"{Show.Number(seconds)} s, leak Q {(r.Bound == "none" ? "" : bound)}{Show.Number(r.LeakQ, 2)}"),
+            Notes = r.Bound == LeakBound.AtMost ? [] : [said],
+            Kept = r.Bound == LeakBound.AtMost ? [] : [ProofOutcome.Measured("measured.leak_resistance", r.LeakResistancePaSM3)],
+            NothingKept = r.Bound == LeakBound.AtMost ? said : null,
+            Entry = ProofOutcome.Logged("hold", $"{Show.Number(seconds)} s, leak Q {(r.Bound == LeakBound.None ? "" : bound)}{Show.Number(r.LeakQ, 2)}"),
         };
     }
 }

@@ -1,3 +1,4 @@
+using Stillwall.Numerics;
 using Stillwall.Proofs.Polarities;
 
 namespace Stillwall.Appraisals.Proving;
@@ -31,7 +32,7 @@ internal static class PolarityProof
                     "the two recordings are compared with each other, by one microphone at one place before each cone; which way is outward stays unknown",
                     .. same ? [] : new[] { "the two push against each other: swap the two wires of one of them, unless the plan wants it so" },
                 ],
-                Kept = [("measured.polarity", same ? "same" : "opposite")],
+                Kept = [("measured.polarity", (same ? Projects.Polarity.Same : Projects.Polarity.Opposite).Word())],
                 Entry = ProofOutcome.Logged("polarity", $"first swing {swing}, {(same ? "as" : "against")} the main speaker"),
             };
     }

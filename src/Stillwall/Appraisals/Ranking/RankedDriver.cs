@@ -1,3 +1,4 @@
+using Stillwall.Cabinets;
 using Stillwall.Numerics;
 
 namespace Stillwall.Appraisals.Ranking;
@@ -31,7 +32,7 @@ public sealed record RankedDriver(
     [property: ComputedBy("f3", "box.system_resonance_hz", "box.system_q")] double? F3Hz,
     [property: ComputedBy("f10", "box.system_resonance_hz", "box.system_q")] double? F10Hz,
     [property: ComputedBy("maximum-level", "box.effective_volume_m3")] double? MaxSplAtLowestDb,
-    string? LimitedByAtLowest,
+    LimitedBy? LimitedByAtLowest,
     double? Price,
     bool Front
 );

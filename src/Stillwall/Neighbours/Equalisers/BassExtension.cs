@@ -28,7 +28,7 @@ public sealed record BassExtension(
         EqualiserStage[] stages = [.. sections.Select(s => EqualiserStage.Of(s.Kind, s.F0Hz, s.Q, s.GainDb, s.FpHz ?? 0, s.PoleQ ?? 1)), default];
         string? Stop(double fp)
         {
-            stages[^1] = EqualiserStage.Of("transform", boxHz, boxQ, 0, fp, Analogue.ButterworthQ);
+            stages[^1] = EqualiserStage.Of(SectionKind.Transform, boxHz, boxQ, 0, fp, Analogue.ButterworthQ);
             var (effect, left) = (trial.Of(stages), trial.HeadroomOfLast());
             return effect.OverDb > 0 ? "neighbour"
                 : left?.ExcursionDb < 0 ? "excursion"
@@ -38,7 +38,7 @@ public sealed record BassExtension(
 
         // Every figure rises as the corner falls: halving finds where the first one stops it.
         var (low, high) = (LowestHz, boxHz);
-        if (boxHz <= LowestHz || sections.Any(s => s.Kind is "transform" or "highpass") || Stop(boxHz) is not null)
+        if (boxHz <= LowestHz || sections.Any(s => s.Kind is SectionKind.Transform or SectionKind.Highpass) || Stop(boxHz) is not null)
         {
             return null;
         }

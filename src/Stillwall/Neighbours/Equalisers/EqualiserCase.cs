@@ -107,15 +107,15 @@ internal sealed class EqualiserCase
 internal readonly record struct EqualiserStage(double Zero0, double Zero1, double Zero2, double Pole0, double Pole1, double Pole2, double CornerSquared)
 {
     /// <summary>The stage of a section; the same response as <see cref="EqualiserSection.Response"/>.</summary>
-    public static EqualiserStage Of(string kind, double f0, double q, double gainDb = 0, double fp = 0, double poleQ = 0)
+    public static EqualiserStage Of(SectionKind kind, double f0, double q, double gainDb = 0, double fp = 0, double poleQ = 0)
     {
         var a = Math.Pow(10, gainDb / 40);
         var (square, slope, ratio) = (f0 * f0, Math.Sqrt(a) / q, fp / f0);
         return kind switch
         {
-            "highpass" => new(0, 0, 1, 1, 1 / q, 1, square),
-            "peaking" => new(1, a / q, 1, 1, 1 / (a * q), 1, square),
-            "lowshelf" => new(a * a, a * slope, a, 1, slope, a, square),
+            SectionKind.Highpass => new(0, 0, 1, 1, 1 / q, 1, square),
+            SectionKind.Peaking => new(1, a / q, 1, 1, 1 / (a * q), 1, square),
+            SectionKind.Lowshelf => new(a * a, a * slope, a, 1, slope, a, square),
             _ => new(1, 1 / q, 1, ratio * ratio, ratio / poleQ, 1, square),
         };
     }

@@ -23,16 +23,16 @@ internal sealed class EqualiserSearch
     // The simplest first, so that between equals the simpler one stays.
     private static readonly EqualiserShape[] Shapes =
     [
-        new("peaking"),
-        new("lowshelf"),
-        new("highpass"),
-        new("highpass4"),
-        new("transform"),
-        new("peaking", "peaking"),
-        new("lowshelf", "peaking"),
-        new("highpass", "peaking"),
-        new("highpass4", "peaking"),
-        new("highpass", "peaking", "peaking"),
+        new(ShapePart.Peaking),
+        new(ShapePart.Lowshelf),
+        new(ShapePart.Highpass),
+        new(ShapePart.Highpass4),
+        new(ShapePart.Transform),
+        new(ShapePart.Peaking, ShapePart.Peaking),
+        new(ShapePart.Lowshelf, ShapePart.Peaking),
+        new(ShapePart.Highpass, ShapePart.Peaking),
+        new(ShapePart.Highpass4, ShapePart.Peaking),
+        new(ShapePart.Highpass, ShapePart.Peaking, ShapePart.Peaking),
     ];
 
     private readonly EqualiserCase problem;
@@ -47,7 +47,7 @@ internal sealed class EqualiserSearch
     /// <summary>The plain second-order Butterworth high-pass whose corner is the lowest that leaves nothing over; null where not even 500 Hz does.</summary>
     internal static (double CornerHz, EqualiserEffect Effect)? Plain(EqualiserCase @case)
     {
-        EqualiserEffect At(double corner) => @case.Of([EqualiserStage.Of("highpass", corner, Analogue.ButterworthQ)]);
+        EqualiserEffect At(double corner) => @case.Of([EqualiserStage.Of(SectionKind.Highpass, corner, Analogue.ButterworthQ)]);
 
         // The excess falls as the corner rises, since the high-pass falls at every frequency; so the corner is found by halving.
         var (low, high) = (QuietModel.LowestCornerHz, 500.0);
@@ -74,8 +74,8 @@ internal sealed class EqualiserSearch
     {
         var search = new EqualiserSearch(@case, boxHz ?? 0, boxQ ?? 0, seedsHz);
         var plain = Plain(@case);
-        var best = plain is { } p ? new EqualiserChoice([new EqualiserSection("highpass", p.CornerHz, Analogue.ButterworthQ, 0)], p.Effect) : null;
-        foreach (var shape in Shapes.Where(shape => boxHz is not null || !shape.Kinds.Contains("transform")))
+        var best = plain is { } p ? new EqualiserChoice([new EqualiserSection(SectionKind.Highpass, p.CornerHz, Analogue.ButterworthQ, 0)], p.Effect) : null;
+        foreach (var shape in Shapes.Where(shape => boxHz is not null || !shape.Parts.Contains(ShapePart.Transform)))
         {
             foreach (var start in search.Starts(shape))
             {
@@ -90,10 +90,10 @@ internal sealed class EqualiserSearch
     // A section that hardly does anything is left out, and the others moved up to do its work.
     private EqualiserChoice Pruned(EqualiserChoice best, EqualiserEffect? plain)
     {
-        while (best.Setting is { Shape: { Kinds.Length: > 1 } shape, At: var at })
+        while (best.Setting is { Shape: { Parts.Length: > 1 } shape, At: var at })
         {
             var found = Enumerable
-                .Range(0, shape.Kinds.Length)
+                .Range(0, shape.Parts.Length)
                 .Select(k => shape.Without(k, at))
                 .Select(left => Settled(left.Shape, Refined(left.Shape, left.At)))
                 .MinBy(choice => Cost(choice.Setting!.Value.Shape, choice.Setting.Value.At))!;
@@ -198,9 +198,9 @@ internal sealed class EqualiserSearch
     private static void Strengthen(EqualiserShape shape, double[] at, double by, double[] into)
     {
         var p = 0;
-        foreach (var kind in shape.Kinds)
+        foreach (var kind in shape.Parts)
         {
-            var (isCut, count) = (kind is "peaking" or "lowshelf", EqualiserShape.CountOf(kind));
+            var (isCut, count) = (kind is ShapePart.Peaking or ShapePart.Lowshelf, EqualiserShape.CountOf(kind));
             for (var i = 0; i < count; i++)
             {
                 into[p + i] = at[p + i];
@@ -218,18 +218,18 @@ internal sealed class EqualiserSearch
         for (var s = 0; s < seedsHz.Count; s++)
         {
             var (start, cut) = (new List<double>(), s);
-            foreach (var kind in shape.Kinds)
+            foreach (var kind in shape.Parts)
             {
-                var (f, q) = (seedsHz[cut % seedsHz.Count], kind == "peaking" ? 1.4 : 0.7);
+                var (f, q) = (seedsHz[cut % seedsHz.Count], kind == ShapePart.Peaking ? 1.4 : 0.7);
                 var hertz = kind switch
                 {
-                    "peaking" => f,
-                    "lowshelf" => f * 1.2,
-                    "transform" => Math.Max(boxHz, f),
+                    ShapePart.Peaking => f,
+                    ShapePart.Lowshelf => f * 1.2,
+                    ShapePart.Transform => Math.Max(boxHz, f),
                     _ => f * 0.7,
                 };
-                start.AddRange(kind == "highpass4" ? [Math.Log2(hertz)] : [Math.Log2(hertz), Math.Log2(q)]);
-                if (kind is "peaking" or "lowshelf")
+                start.AddRange(kind == ShapePart.Highpass4 ? [Math.Log2(hertz)] : [Math.Log2(hertz), Math.Log2(q)]);
+                if (kind is ShapePart.Peaking or ShapePart.Lowshelf)
                 {
                     start.Add(-deep);
                     cut++;
@@ -239,7 +239,7 @@ internal sealed class EqualiserSearch
             yield return [.. start.Select((value, i) => Math.Clamp(value, shape.Moves[i].Least, shape.Moves[i].Greatest))];
 
             // Without a cut the seed hardly matters.
-            if (!shape.Kinds.Contains("peaking"))
+            if (!shape.Parts.Contains(ShapePart.Peaking))
             {
                 yield break;
             }

@@ -1,10 +1,34 @@
+using Stillwall.Numerics;
+
 namespace Stillwall.Neighbours.Equalisers;
+
+/// <summary>Kinds of a second-order section.</summary>
+public enum SectionKind
+{
+    /// <summary>Lets high frequencies pass.</summary>
+    Highpass,
+
+    /// <summary>Lets low frequencies pass.</summary>
+    Lowpass,
+
+    /// <summary>Lifts or cuts about a middle.</summary>
+    Peaking,
+
+    /// <summary>Lifts or cuts below a corner.</summary>
+    Lowshelf,
+
+    /// <summary>Lifts or cuts above a corner.</summary>
+    Highshelf,
+
+    /// <summary>Linkwitz transform: makes a box's resonance and Q others.</summary>
+    Transform,
+}
 
 /// <summary>What one equaliser section is asked to be.</summary>
 public sealed record FilterInputs
 {
-    /// <summary>One of <see cref="FilterDesign.Kinds"/>.</summary>
-    public required string Kind { get; init; }
+    /// <summary>Kind of section.</summary>
+    public required SectionKind Kind { get; init; }
 
     /// <summary>Corner or middle, Hz; for <c>transform</c> the box as it is.</summary>
     public required double F0Hz { get; init; }
@@ -32,7 +56,7 @@ public sealed record FilterInputs
 public static class FilterDesign
 {
     /// <summary>Names of the kinds of section.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["highpass", "lowpass", "peaking", "lowshelf", "highshelf", "transform"];
+    public static IReadOnlyList<string> Kinds { get; } = EnumWords.All(typeof(SectionKind), ' ');
 
     /// <summary>The section that is asked for.</summary>
     /// <param name="inputs">Kind and figures.</param>
@@ -48,14 +72,14 @@ public static class FilterDesign
         var q = inputs.Q ?? Analogue.ButterworthQ;
         return inputs.Kind switch
         {
-            "highpass" => Biquad.HighPass(inputs.F0Hz, q, inputs.RateHz),
-            "lowpass" => Biquad.LowPass(inputs.F0Hz, q, inputs.RateHz),
-            "peaking" => Biquad.Peaking(inputs.F0Hz, inputs.GainDb, q, inputs.RateHz),
-            "lowshelf" => Biquad.LowShelf(inputs.F0Hz, inputs.GainDb, ShelfQ(inputs), inputs.RateHz),
-            "highshelf" => Biquad.HighShelf(inputs.F0Hz, inputs.GainDb, ShelfQ(inputs), inputs.RateHz),
-            "transform" when inputs.FpHz is { } fpHz => Biquad.Transform(inputs.F0Hz, q, fpHz, inputs.PoleQ, inputs.RateHz),
-            "transform" => throw new ArgumentException("transform needs fp, the corner as wished; accepted: a frequency above 0 Hz", nameof(inputs)),
-            _ => throw new ArgumentException($"\"{inputs.Kind}\" is no kind of section; accepted: {string.Join(", ", Kinds)}", nameof(inputs)),
+            SectionKind.Highpass => Biquad.HighPass(inputs.F0Hz, q, inputs.RateHz),
+            SectionKind.Lowpass => Biquad.LowPass(inputs.F0Hz, q, inputs.RateHz),
+            SectionKind.Peaking => Biquad.Peaking(inputs.F0Hz, inputs.GainDb, q, inputs.RateHz),
+            SectionKind.Lowshelf => Biquad.LowShelf(inputs.F0Hz, inputs.GainDb, ShelfQ(inputs), inputs.RateHz),
+            SectionKind.Highshelf => Biquad.HighShelf(inputs.F0Hz, inputs.GainDb, ShelfQ(inputs), inputs.RateHz),
+            SectionKind.Transform when inputs.FpHz is { } fpHz => Biquad.Transform(inputs.F0Hz, q, fpHz, inputs.PoleQ, inputs.RateHz),
+            SectionKind.Transform => throw new ArgumentException("transform needs fp, the corner as wished; accepted: a frequency above 0 Hz", nameof(inputs)),
+            _ => throw new ArgumentException($"{inputs.Kind} is no kind of section; accepted: {string.Join(", ", Kinds)}", nameof(inputs)),
         };
     }
 
