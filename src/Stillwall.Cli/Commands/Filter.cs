@@ -65,7 +65,8 @@ internal static class Filter
         };
     }
 
-    private static bool LiftsTheLowest(FilterInputs inputs) => inputs is { Kind: SectionKind.Transform } or { Kind: SectionKind.Lowshelf or SectionKind.Peaking, GainDb: > 0 };
+    private static bool LiftsTheLowest(FilterInputs inputs) =>
+        inputs is { Kind: SectionKind.Transform } or { Kind: SectionKind.Lowshelf or SectionKind.Peaking, GainDb: > 0 };
 
     private static SectionKind Known(string kind) =>
         EnumWords.Find<SectionKind>(kind) ?? throw Invocation.NotOneOf("filter", kind, FilterDesign.Kinds);

@@ -62,8 +62,9 @@ public sealed class NewlyJudgedTests
     public void Without_main_speakers_the_same_way_is_asked_for()
     {
         var alone = DemoProject.Project with { Brief = DemoProject.Project.Brief with { MainSpeakers = null } };
-        Assert.Equal(Verdict.Holds, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = Polarity.Same } }).Verdict);
-        Assert.Equal(Verdict.Fails, Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = Polarity.Opposite } }).Verdict);
+        Verdict Found(Polarity way) => Of("proof/polarity-matches-the-main-speakers", alone with { Measured = new Measured { Polarity = way } }).Verdict;
+        Assert.Equal(Verdict.Holds, Found(Polarity.Same));
+        Assert.Equal(Verdict.Fails, Found(Polarity.Opposite));
     }
 
     // The filled and dry coupon by hand: 116 mm × 118 mm × 12 mm between ends, skins and floor, less what stands there; plastic as much more. Cast at

@@ -143,7 +143,8 @@ internal static class CabinetFindings
             wanted,
             "dB",
             Nearness.Level,
-            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Show.Limit(f.Box.LimitedByAtLowest)}; wanted is {Show.Level(wanted)}"
+            $"at {Show.Frequency(lowest)} it reaches {Show.Level(level)} {where}, limited by {Show.Limit(f.Box.LimitedByAtLowest)}; wanted is "
+                + $"{Show.Level(wanted)}"
         );
     }
 

@@ -43,7 +43,7 @@ public sealed record Proof
     /// <param name="kind">Its name.</param>
     /// <returns>The proof.</returns>
     /// <exception cref="InvalidOperationException">There is none.</exception>
-    /// <remarks>Source: the list of all.</remarks>
+    /// <remarks>Source: our choice of names.</remarks>
     public static Proof Of(string kind) => All.First(p => p.Kind == kind);
 
     /// <summary>Asks for what was brought.</summary>
