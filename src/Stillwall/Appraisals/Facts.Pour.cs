@@ -38,7 +38,16 @@ public sealed partial class Facts
 
         var slurry = SlurryC(mix, ratio);
         var mixed = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
-        return SettingHeat.Course(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, Air.TemperatureC, slurry);
+        return SettingHeat.Course(
+            mix: mix,
+            figures: mixed,
+            coreM: g.CoreM,
+            skin: skin,
+            outerM: g.Sizes.OuterSkin * 1e-3,
+            innerM: g.Sizes.InnerSkin * 1e-3,
+            airC: Air.TemperatureC,
+            slurryC: slurry
+        );
     }
 
     private double SlurryC(Materials.CastMix mix, double ratio) =>
@@ -125,61 +134,51 @@ public sealed partial class Facts
     {
         if (Geometry is not { Sizes.Core: > 0, CavityM3: > 0 } g || CastMix is not { } mix || PowderPerWater is not { } ratio)
         {
-            return new PourFigures(
-                Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                []
-            );
+            return new PourFigures { CavityVolumeM3 = Geometry is { } drawing ? Math.Max(0, drawing.CavityM3) : null };
         }
 
         var air = Air.TemperatureC;
         var slurry = SlurryC(mix, ratio);
         var mixed = Mix.FromVolume(mix, g.CavityM3 * (1 + Limits.CastReserve), ratio, slurry);
         var inside = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
-        var heat = Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air, slurry) : null;
+        var heat = Skin is { } skin
+            ? SettingHeat.Expected(
+                mix: mix,
+                figures: mixed,
+                coreM: g.CoreM,
+                skin: skin,
+                outerM: g.Sizes.OuterSkin * 1e-3,
+                innerM: g.Sizes.InnerSkin * 1e-3,
+                airC: air,
+                slurryC: slurry
+            )
+            : null;
         double? lift = Skin is null ? null : LiftHeightsM(g).Max();
         double? pressure = lift is { } head ? FormPressure.AtDepthPa(mixed.SlurryDensityKgM3, head) : null;
-        return new PourFigures(
-            g.CavityM3,
-            mixed.PowderKg,
-            mixed.WaterKg,
-            mixed.SlurryDensityKgM3,
-            mixed.WetMassKg,
-            mixed.DryMassKg,
-            mixed.FreeWaterKg,
-            inside.WetMassKg,
-            inside.DryMassKg,
-            pressure,
-            pressure is { } p ? BulgeM(g, p) : null,
-            lift,
-            mixed.AdiabaticPeakC,
-            mixed.AdiabaticPeakRangeC,
-            heat?.ExpectedPeakC,
-            heat?.PeakTimeS,
-            heat?.OuterFaceC,
-            g.ThickestPlaceM,
-            DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2) + g.DryingHoles.OpenM2) / SecondsPerDay,
-            Clock?.DurationS,
-            Clock?.Batches ?? []
-        );
+        return new PourFigures
+        {
+            CavityVolumeM3 = g.CavityM3,
+            PowderKg = mixed.PowderKg,
+            WaterKg = mixed.WaterKg,
+            SlurryDensityKgM3 = mixed.SlurryDensityKgM3,
+            WetMassKg = mixed.WetMassKg,
+            DryMassKg = mixed.DryMassKg,
+            FreeWaterKg = mixed.FreeWaterKg,
+            WetInCabinetKg = inside.WetMassKg,
+            DryInCabinetKg = inside.DryMassKg,
+            FormPressurePa = pressure,
+            SkinBulgeM = pressure is { } p ? BulgeM(g, p) : null,
+            LiftHeightM = lift,
+            AdiabaticPeakC = mixed.AdiabaticPeakC,
+            AdiabaticPeakRangeC = mixed.AdiabaticPeakRangeC,
+            ExpectedPeakC = heat?.ExpectedPeakC,
+            PeakTimeS = heat?.PeakTimeS,
+            PeakOuterFaceC = heat?.OuterFaceC,
+            ThickestPlaceM = g.ThickestPlaceM,
+            DryOutLeastDays = DryOut.FirstStageS(inside.FreeWaterKg, g.Rear.Layout.OuterOnly.Sum(c => c.AreaM2) + g.DryingHoles.OpenM2) / SecondsPerDay,
+            DurationS = Clock?.DurationS,
+            Batches = Clock?.Batches ?? [],
+        };
     }
 
     // The first lift fills the front core and buries the inner sleeve; it must set before the rest presses on it. The rest goes in as few lifts as

@@ -48,20 +48,28 @@ public static class PartList
         ArgumentNullException.ThrowIfNull(parts);
         if (parts.Count == 0)
         {
-            return new PrintTotals(null, null, null, null, null, null, null);
+            return new PrintTotals(
+                FilamentKg: null,
+                FilamentToHaveKg: null,
+                PrintSeconds: null,
+                LongestPrintSeconds: null,
+                HonestPrintSeconds: null,
+                Spools: null,
+                Pieces: null
+            );
         }
 
         var mass = Sum(parts.Select(p => p.MassKg));
         var seconds = Sum(parts.Select(p => p.PrintSeconds));
         var toHave = mass * (1 + wasteRatio);
         return new PrintTotals(
-            mass,
-            toHave,
-            seconds,
-            seconds is null ? null : parts.Max(p => p.PrintSeconds),
-            seconds is { } s ? [1.5 * s, 1.8 * s] : null,
-            toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null,
-            parts.Count
+            FilamentKg: mass,
+            FilamentToHaveKg: toHave,
+            PrintSeconds: seconds,
+            LongestPrintSeconds: seconds is null ? null : parts.Max(p => p.PrintSeconds),
+            HonestPrintSeconds: seconds is { } s ? [1.5 * s, 1.8 * s] : null,
+            Spools: toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null,
+            Pieces: parts.Count
         );
     }
 
@@ -224,7 +232,15 @@ public static class PartList
         private PartFigures Part(string name, double volume, double[] size, bool inCabinet)
         {
             var turned = printer is null ? size : PrinterFit.Turned(size, printer);
-            return new PartFigures(name, volume, volume * density, turned, PrinterFit.Fits(turned, printer), PrintSeconds(volume, size[2], printer), inCabinet);
+            return new PartFigures(
+                Name: name,
+                VolumeM3: volume,
+                MassKg: volume * density,
+                SizeM: turned,
+                Fits: PrinterFit.Fits(turned, printer),
+                PrintSeconds: PrintSeconds(volume, size[2], printer),
+                InCabinet: inCabinet
+            );
         }
     }
 }

@@ -125,13 +125,13 @@ internal static class LayerDrawing
 
         var upright = lower.LowerEdges.Where(low.Contains).ToList();
         return new SolidLayer(
-            bottom,
-            top,
-            lower.Lower,
-            upper.Lower,
-            [.. lowerEdges, .. upright],
-            [.. upperEdges, .. upright],
-            height => drawn.At(acting, height)
+            bottom: bottom,
+            top: top,
+            lower: lower.Lower,
+            upper: upper.Lower,
+            lowerEdges: [.. lowerEdges, .. upright],
+            upperEdges: [.. upperEdges, .. upright],
+            regionAt: height => drawn.At(acting, height)
         );
     }
 }

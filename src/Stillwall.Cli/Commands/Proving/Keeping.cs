@@ -43,7 +43,16 @@ internal sealed class Keeping
         IReadOnlyList<(string Key, IReadOnlyList<double> Values)> measured,
         bool isQuiet,
         string? part = null
-    ) => SaveStated(call, loaded, kind, note, [.. measured.Select(m => (m.Key, MeasuredText.Of($"measured.{m.Key}", m.Values)))], isQuiet, part);
+    ) =>
+        SaveStated(
+            call: call,
+            loaded: loaded,
+            kind: kind,
+            note: note,
+            measured: [.. measured.Select(m => (m.Key, MeasuredText.Of($"measured.{m.Key}", m.Values)))],
+            isQuiet: isQuiet,
+            part: part
+        );
 
     /// <summary>As the other, the values as a project file states them.</summary>
     internal void SaveStated(

@@ -56,7 +56,18 @@ internal static class ProveImpedance
                 var result = Read(call, call.Text(file)!, ohm, alone, known);
                 if (call.Text(massFile) is not null || call.Text(boxFile) is not null)
                 {
-                    result = result with { Driver = Parameters(call, result, ohm, (massFile, mass), (boxFile, volume), area, (alone, known)) };
+                    result = result with
+                    {
+                        Driver = Parameters(
+                            call: call,
+                            free: result,
+                            ohm: ohm,
+                            mass: (massFile, mass),
+                            box: (boxFile, volume),
+                            area: area,
+                            alone: (alone, known)
+                        ),
+                    };
                 }
                 else if (call.Text(driver) is not null)
                 {

@@ -60,13 +60,13 @@ internal static class ProveTap
                 var show = loaded is null ? new Show(false, "") : Show.Of(loaded.Project);
                 call.Session.Print(call.Has(json) ? ResultJson.Write(result) : Table(result, show, call.Session.Terminal));
                 keeping.Save(
-                    call,
-                    loaded,
-                    "tap",
-                    $"{show.Pressure(result.YoungsModulusPa)}, loss factor {Show.Number(result.LossFactor, 2)}",
-                    [("core_modulus", [result.YoungsModulusPa]), ("core_loss_factor", [result.LossFactor]), ("core_density", [result.DensityKgM3])],
-                    call.Has(json),
-                    "test bar"
+                    call: call,
+                    loaded: loaded,
+                    kind: "tap",
+                    note: $"{show.Pressure(result.YoungsModulusPa)}, loss factor {Show.Number(result.LossFactor, 2)}",
+                    measured: [("core_modulus", [result.YoungsModulusPa]), ("core_loss_factor", [result.LossFactor]), ("core_density", [result.DensityKgM3])],
+                    isQuiet: call.Has(json),
+                    part: "test bar"
                 );
                 CareText.Say(call.Session, WorkStep.TapTest, loaded?.Facts(), call.Has(json));
                 return ExitCodes.Done;

@@ -108,15 +108,15 @@ internal static class PartSheets
         Remarks(pen, frame, Notes(job, kind));
         var title = SheetUnits.Many(kind.Parts.Count, kind.Kind);
         return new SheetDraft(
-            kind.Kind.Replace(' ', '-'),
-            title,
-            $"{title}: seen from above as printed, and cut, with dimensions",
-            paper.Width,
-            paper.Height,
-            scale,
-            kind.Printed,
-            pen.Marks,
-            BlockOf(job, kind, title, scale)
+            Name: kind.Kind.Replace(' ', '-'),
+            Title: title,
+            Description: $"{title}: seen from above as printed, and cut, with dimensions",
+            WidthMm: paper.Width,
+            HeightMm: paper.Height,
+            ScaleRatio: scale,
+            Parts: kind.Printed,
+            Marks: pen.Marks,
+            Block: BlockOf(job, kind, title, scale)
         );
     }
 
