@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Runtime.ExceptionServices;
 using CsCheck;
 
-#pragma warning disable RS0030 // This is the place that the list of banned symbols leads to.
+#pragma warning disable RS0030 // This is where the list of banned symbols leads to.
 
 namespace Stillwall;
 
@@ -37,12 +37,8 @@ internal static class Sampling
     internal static void Sample<T1, T2, T3, T4>(this Gen<(T1, T2, T3, T4)> gen, Action<T1, T2, T3, T4> assert, int iter = 100, int threads = 0) =>
         Sample(gen, t => assert(t.Item1, t.Item2, t.Item3, t.Item4), iter, threads);
 
-    internal static void Sample<T1, T2, T3, T4, T5>(
-        this Gen<(T1, T2, T3, T4, T5)> gen,
-        Action<T1, T2, T3, T4, T5> assert,
-        int iter = 100,
-        int threads = 0
-    ) => Sample(gen, t => assert(t.Item1, t.Item2, t.Item3, t.Item4, t.Item5), iter, threads);
+    internal static void Sample<T1, T2, T3, T4, T5>(this Gen<(T1, T2, T3, T4, T5)> gen, Action<T1, T2, T3, T4, T5> assert, int iter = 100, int threads = 0) =>
+        Sample(gen, t => assert(t.Item1, t.Item2, t.Item3, t.Item4, t.Item5), iter, threads);
 
     internal static void Sample<T1, T2, T3, T4, T5, T6>(
         this Gen<(T1, T2, T3, T4, T5, T6)> gen,

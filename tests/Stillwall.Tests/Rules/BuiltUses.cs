@@ -242,8 +242,7 @@ internal sealed class BuiltUses
         }
     }
 
-    private void Take(MethodSignature<IReadOnlyList<string>> signature) =>
-        Take(signature.ParameterTypes.SelectMany(n => n).Concat(signature.ReturnType));
+    private void Take(MethodSignature<IReadOnlyList<string>> signature) => Take(signature.ParameterTypes.SelectMany(n => n).Concat(signature.ReturnType));
 
     private void Take(IEnumerable<string> types) => found.UnionWith(types.Select(of => new BuiltUse(by, member, of)));
 }

@@ -41,9 +41,8 @@ public sealed class CareTests(Chromium chromium) : BrowserTest(chromium)
         }
 
         var here = Shown.Address.Authority;
-        Assert.DoesNotContain(
-            asked,
-            url => !url.StartsWith("data:", StringComparison.Ordinal) && !url.StartsWith("blob:", StringComparison.Ordinal) && new Uri(url).Authority != here
+        Assert.DoesNotContain(asked, url =>
+            !url.StartsWith("data:", StringComparison.Ordinal) && !url.StartsWith("blob:", StringComparison.Ordinal) && new Uri(url).Authority != here
         );
         Assert.DoesNotContain(broken, text => !text.Contains("GL Driver", StringComparison.Ordinal));
     }

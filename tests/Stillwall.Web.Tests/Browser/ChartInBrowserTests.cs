@@ -34,7 +34,6 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : BrowserTest
             var expected = 20 * Math.Log10(x * x / Math.Sqrt(Math.Pow(1 - (x * x), 2) + Math.Pow(x / box.SystemQ!.Value, 2)));
             Assert.True(Math.Abs(expected - read) < 0.06, $"{text} at {frequency} Hz, {expected:0.000} dB");
         }
-
     }
 
     [Fact]
@@ -111,7 +110,6 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : BrowserTest
                 );
             await point.PressAsync("ArrowRight");
         }
-
     }
 
     private async Task<IPage> Cabinet()

@@ -55,7 +55,6 @@ public sealed class PictureTests(Chromium chromium) : BrowserTest(chromium)
         }
 
         Assert.True(found.Count == 0, string.Join("\n", found));
-
     }
 
     [Theory]

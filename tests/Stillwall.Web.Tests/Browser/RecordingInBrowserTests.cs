@@ -28,9 +28,7 @@ public sealed class RecordingInBrowserTests(Chromium chromium) : BrowserTest(chr
         await other.AddInitScriptAsync("MediaStreamTrack.prototype.getSettings = () => ({ echoCancellation: false, noiseSuppression: true })");
         await Go(other, "/proof");
         await other.Locator("[data-proof=sweep]").GetByText("Play and record").ClickAsync();
-        await Assertions
-            .Expect(other.Locator("[data-proof=sweep] [role=status]"))
-            .ToContainTextAsync("are off: noiseSuppression, autoGainControl.");
+        await Assertions.Expect(other.Locator("[data-proof=sweep] [role=status]")).ToContainTextAsync("are off: noiseSuppression, autoGainControl.");
         Assert.Same(outcome, OwnProject.Proofs.Of("sweep"));
     }
 

@@ -76,7 +76,6 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
                 )
             );
         }
-
     }
 
     [Fact]

@@ -109,9 +109,8 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : BrowserTest(chromi
         await page.SelectOptionAsync(".ptools label:last-child select", part.Name);
         await page.WaitForSelectorAsync(".pfigures strong");
         var said = (await page.Locator(".pfigures").InnerTextAsync()).Replace('\u00a0', ' ');
-        Assert.All(
-            new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" },
-            words => Assert.Contains(words, said, StringComparison.Ordinal)
+        Assert.All(new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" }, words =>
+            Assert.Contains(words, said, StringComparison.Ordinal)
         );
     }
 

@@ -123,9 +123,8 @@ public sealed class WhyInBrowserTests(Chromium chromium) : BrowserTest(chromium)
         var project = OwnProject;
         var plain = asked.Where(q => q.Driver is null && Why.Results(project.Now.Plan.Facts).Contains(q.Of)).Select(q => q.Of).ToList();
         Assert.All(Why.Of(project.Now.Plan.Facts, plain), Told);
-        Assert.All(
-            asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()),
-            q => Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of)
+        Assert.All(asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()), q =>
+            Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of)
         );
     }
 
@@ -284,11 +283,7 @@ public sealed class WhyInBrowserTests(Chromium chromium) : BrowserTest(chromium)
         {
             using var content = new ByteArrayContent(body);
             content.Headers.ContentType = new("audio/wav");
-            using var answer = await client.PostAsync(
-                new Uri($"/files/reading-room/prove/{path}", UriKind.Relative),
-                content,
-                Stop
-            );
+            using var answer = await client.PostAsync(new Uri($"/files/reading-room/prove/{path}", UriKind.Relative), content, Stop);
             Assert.True(answer.IsSuccessStatusCode, path);
         }
 
