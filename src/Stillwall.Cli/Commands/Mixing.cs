@@ -99,7 +99,16 @@ internal static class Mixing
     }
 
     private static string Warmth(MixFigures mix, CastMix kind, double coreM, Show show) =>
-        SettingHeat.Expected(kind, mix, coreM, SkinMaterials.Petg, UsualSkinM, UsualSkinM, Air.Reference.TemperatureC) is { } heat
+        SettingHeat.Expected(
+            mix: kind,
+            figures: mix,
+            coreM: coreM,
+            skin: SkinMaterials.Petg,
+            outerM: UsualSkinM,
+            innerM: UsualSkinM,
+            airC: Air.Reference.TemperatureC
+        )
+            is { } heat
             ? $"{show.Temperature(heat.ExpectedPeakC)} after {Show.Time(heat.PeakTimeS)}, {show.Temperature(heat.OuterFaceC)} on its outside"
             : "unknown";
 }

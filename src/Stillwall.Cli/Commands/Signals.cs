@@ -57,7 +57,7 @@ internal static class Signals
                 var one = call.Value(frequency) ?? (name == "levels" ? 80 : 40);
                 var target = call.Needed(file);
                 Check(name, low, high, one, hertz);
-                var sound = Make(name, low, high, one, duration, hertz, peak);
+                var sound = Make(kind: name, low: low, high: high, one: one, seconds: duration, rate: hertz, peak: peak);
                 var whole = TestSignals.WithSilence(sound, hertz, call.Value(lead) ?? 0, call.Value(tail) ?? 0);
                 var facts = call.Text(project) is { } path ? LoadedProject.Load(call.Session, path).Facts() : null;
                 call.Deliver(file, SoundMark.Put(WavWriter.Write(new Recording(hertz, [whole], 0), Format(call.Text(samples)))));

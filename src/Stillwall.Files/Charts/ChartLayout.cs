@@ -16,7 +16,11 @@ internal static class ChartLayout
         var answer = Wrapped(chart.Answer, 14, 0.9 * (width - (2 * Margin))).ToList();
         var plotTop = top + 78 + (20 * answer.Count);
         var plot = new ChartPlot(chart, new Box(left + Margin + TickRoom, plotTop, left + width - Margin - 4, top + height - 58));
-        List<Mark> marks = [.. Head(chart, answer, theme, left, top, width, height), .. Axes(chart, plot, theme)];
+        List<Mark> marks =
+        [
+            .. Head(chart: chart, answer: answer, theme: theme, left: left, top: top, width: width, height: height),
+            .. Axes(chart, plot, theme),
+        ];
         var placer = new LabelPlacer(plot.Area.Grown(-3));
         foreach (var series in chart.Series)
         {
@@ -37,7 +41,15 @@ internal static class ChartLayout
     {
         yield return new AreaMark(Rectangle(left, top, left + width, top + height), theme.Sheet);
         yield return new AreaMark(Rectangle(left + 6, top + 6, left + width - 6, top + height - 6), theme.Sheet, theme.Ink, 1.5);
-        yield return new TextMark(chart.Title, new Spot(left + Margin, top + 38), 20, Anchor.Start, theme.Ink, theme.Sheet, Bold: true);
+        yield return new TextMark(
+            Text: chart.Title,
+            At: new Spot(left + Margin, top + 38),
+            Size: 20,
+            Anchor: Anchor.Start,
+            Colour: theme.Ink,
+            Ground: theme.Sheet,
+            Bold: true
+        );
         for (var i = 0; i < answer.Count; i++)
         {
             yield return new TextMark(answer[i], new Spot(left + Margin, top + 62 + (20 * i)), 14, Anchor.Start, theme.Ink, theme.Sheet);

@@ -30,9 +30,35 @@ public sealed record ChartTheme(
 {
     /// <summary>Light: for paper, and for a bright room.</summary>
     public static ChartTheme Light { get; } =
-        new("#FBFAF6", "#23282B", "#565B5C", "#C9C2B4", "#E6E1D5", "#DDD6C6", "#8C8779", "#666B6E", "#1D6B5F", "#8A6100", "#A2341F", "#62686B");
+        new(
+            Sheet: "#FBFAF6",
+            Ink: "#23282B",
+            SecondInk: "#565B5C",
+            Rule: "#C9C2B4",
+            Faint: "#E6E1D5",
+            Cast: "#DDD6C6",
+            CastLine: "#8C8779",
+            Pencil: "#666B6E",
+            Holds: "#1D6B5F",
+            Tight: "#8A6100",
+            Fails: "#A2341F",
+            Unknown: "#62686B"
+        );
 
     /// <summary>Dark.</summary>
     public static ChartTheme Dark { get; } =
-        new("#1D2327", "#E8E4DA", "#A9ADA8", "#444C50", "#2B3236", "#384147", "#8A8F8B", "#9AA09F", "#6FC7B4", "#E2B84C", "#F08A72", "#A3ABAF");
+        new(
+            Sheet: "#1D2327",
+            Ink: "#E8E4DA",
+            SecondInk: "#A9ADA8",
+            Rule: "#444C50",
+            Faint: "#2B3236",
+            Cast: "#384147",
+            CastLine: "#8A8F8B",
+            Pencil: "#9AA09F",
+            Holds: "#6FC7B4",
+            Tight: "#E2B84C",
+            Fails: "#F08A72",
+            Unknown: "#A3ABAF"
+        );
 }

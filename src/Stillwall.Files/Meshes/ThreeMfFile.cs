@@ -32,7 +32,7 @@ public static class ThreeMfFile
         + "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
         + "<Relationship Target=\"/3D/3dmodel.model\" Id=\"model\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/></Relationships>";
 
-    private static readonly DateTimeOffset Fixed = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
+    private static readonly DateTimeOffset Fixed = new(year: 1980, month: 1, day: 1, hour: 0, minute: 0, second: 0, offset: TimeSpan.Zero);
 
     /// <summary>Writes parts. The same parts give the same bytes: the entries carry a fixed date.</summary>
     /// <param name="parts">The parts, one at least.</param>

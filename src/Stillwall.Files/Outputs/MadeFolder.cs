@@ -96,7 +96,15 @@ public static class MadeFolder
             }
 
             strangers = [.. there.Where(name => own[name] is null && files.All(f => f.Name != name))];
-            return Stage(outputs, home, verb, files, made, [.. there.Where(name => own[name] == verb && files.All(f => f.Name != name))], ref named);
+            return Stage(
+                outputs: outputs,
+                home: home,
+                verb: verb,
+                files: files,
+                made: made,
+                old: [.. there.Where(name => own[name] == verb && files.All(f => f.Name != name))],
+                named: ref named
+            );
         });
         return (strangers, fault is null ? null : named, fault);
     }

@@ -14,13 +14,13 @@ internal sealed record ChartPacket(ChartLayout Layout, byte[] Points)
         var series = chart.Series.Select((s, i) => Packed(s, i, floats)).ToList();
         var limits = chart.Limits.Select(l => Packed(l, floats)).ToList();
         var layout = new ChartLayout(
-            chart.Name,
-            Axis(chart.Across),
-            Axis(chart.Up),
-            series,
-            limits,
-            [.. chart.Landmarks.Select(l => new LandmarkLayout(l.At.X, l.At.Y, l.Label, l.Name, Word(l.Mark), l.MayDropLabel))],
-            [.. chart.Rules.Select(r => new RuleLayout(r.X, r.Label))]
+            Name: chart.Name,
+            Across: Axis(chart.Across),
+            Up: Axis(chart.Up),
+            Series: series,
+            Limits: limits,
+            Landmarks: [.. chart.Landmarks.Select(l => new LandmarkLayout(l.At.X, l.At.Y, l.Label, l.Name, Word(l.Mark), l.MayDropLabel))],
+            Rules: [.. chart.Rules.Select(r => new RuleLayout(r.X, r.Label))]
         );
         return new ChartPacket(layout, MemoryMarshal.AsBytes(CollectionsMarshal.AsSpan(floats)).ToArray());
     }
@@ -54,7 +54,16 @@ internal sealed record ChartPacket(ChartLayout Layout, byte[] Points)
     }
 
     private static AxisLayout Axis(ChartAxis axis) =>
-        new(axis.Label, axis.Unit, axis.IsLogarithmic, axis.Low, axis.High, axis.Ticks, axis.TickLabels, axis.Notes);
+        new(
+            Label: axis.Label,
+            Unit: axis.Unit,
+            Log: axis.IsLogarithmic,
+            Low: axis.Low,
+            High: axis.High,
+            Ticks: axis.Ticks,
+            TickLabels: axis.TickLabels,
+            Notes: axis.Notes
+        );
 
 #pragma warning disable CA1308 // Words of the page's scripts, not keys to compare.
     private static string Word<T>(T value)

@@ -16,7 +16,7 @@ internal static class FigureLines
     internal static IEnumerable<FigureLine> OfPour(Facts facts)
     {
         var (pour, show) = (facts.Pour, facts.Show);
-        return Known(
+        return Known([
             (PourTexts.Cavity, "pour.cavity_volume_m3", pour.CavityVolumeM3, show.Liquid),
             (PourTexts.RehearsalWater, "cast.rehearsal_water_kg", facts.Cast.RehearsalWaterKg, show.Mass),
             (PourTexts.PowderToMix, "pour.powder_kg", pour.PowderKg, show.Mass),
@@ -30,15 +30,15 @@ internal static class FigureLines
             (PourTexts.HighestLift, "pour.lift_height_m", pour.LiftHeightM, show.Length),
             (PourTexts.ExpectedPeak, "pour.expected_peak_c", pour.ExpectedPeakC, show.Temperature),
             (PourTexts.AdiabaticPeak, "pour.adiabatic_peak_c", pour.AdiabaticPeakC, show.Temperature),
-            (PourTexts.LeastDays, "pour.dry_out_least_days", pour.DryOutLeastDays, d => PourTexts.Days(Show.Number(d, 2)))
-        );
+            (PourTexts.LeastDays, "pour.dry_out_least_days", pour.DryOutLeastDays, d => PourTexts.Days(Show.Number(d, 2))),
+        ]);
     }
 
     /// <summary>Every figure of the closed box that is known.</summary>
     internal static IEnumerable<FigureLine> OfBox(Facts facts)
     {
         var (box, show) = (facts.Box, facts.Show);
-        return Known(
+        return Known([
             (CabinetTexts.Inside, "box.inside_volume_m3", box.InsideVolumeM3, show.Volume),
             (CabinetTexts.Net, "box.net_volume_m3", box.NetVolumeM3, show.Volume),
             (CabinetTexts.Effective, "box.effective_volume_m3", box.EffectiveVolumeM3, show.Volume),
@@ -56,10 +56,10 @@ internal static class FigureLines
             (CabinetTexts.LevelAtSeat, "box.max_spl_at_seat_db", box.MaxSplAtSeatDb, Show.Level),
             (CabinetTexts.PowerNeeded, "box.power_needed_w", box.PowerNeededW, w => $"{Show.Number(w)} W"),
             (CabinetTexts.LeastImpedance, "box.minimum_impedance_ohm", box.MinimumImpedanceOhm, o => $"{Show.Number(o)} ohm"),
-            (CabinetTexts.PortLength, "box.port_print_length_m", box.PortPrintLengthM, show.Length)
-        );
+            (CabinetTexts.PortLength, "box.port_print_length_m", box.PortPrintLengthM, show.Length),
+        ]);
     }
 
-    private static IEnumerable<FigureLine> Known(params (string Name, string Result, double? Value, Func<double, string> Text)[] all) =>
+    private static IEnumerable<FigureLine> Known(IEnumerable<(string Name, string Result, double? Value, Func<double, string> Text)> all) =>
         all.Where(l => l.Value is not null).Select(l => new FigureLine(l.Name, l.Result, l.Text(l.Value!.Value)));
 }

@@ -29,13 +29,13 @@ internal static class PourSchedule
         Form(pen, facts, bench);
         Clock(pen, facts, bench);
         return new View(
-            Left + Wide + 70,
-            Math.Max(Top + FormUp + 34, Top + bench.Plan.Batches.Count * RowUp + 60),
-            PourTexts.ScheduleTitle,
-            PourTexts.Said(bench.Plan),
-            pen.Svg,
-            [],
-            []
+            Width: Left + Wide + 70,
+            Height: Math.Max(Top + FormUp + 34, Top + bench.Plan.Batches.Count * RowUp + 60),
+            Title: PourTexts.ScheduleTitle,
+            Description: PourTexts.Said(bench.Plan),
+            Svg: pen.Svg,
+            Fields: [],
+            Marks: []
         )
         {
             Figures = pen.Figures,

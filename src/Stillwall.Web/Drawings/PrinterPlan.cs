@@ -44,17 +44,18 @@ internal static class PrinterPlan
             .Up(true, bottom - h, bottom, side + 84, side + 49, 34);
         pen.Text("tb", Left, Top - 6, $"{DrawingTexts.Printer}, {unit}");
         return new View(
-            side + 114,
-            bottom + 44,
-            DrawingTexts.PrinterTitle,
-            DrawingTexts.PrinterTitle,
-            pen.Svg,
+            Width: side + 114,
+            Height: bottom + 44,
+            Title: DrawingTexts.PrinterTitle,
+            Description: DrawingTexts.PrinterTitle,
+            Svg: pen.Svg,
+            Fields:
             [
-                new("brief.printer.build_width", DrawingTexts.BuildWidth, Left + w / 2, bottom + 30, unit, 5, 1),
-                new("brief.printer.build_depth", DrawingTexts.BuildDepth, 24, bottom - d / 2, unit, 5, 1),
-                new("brief.printer.build_height", DrawingTexts.BuildHeight, side + 84, bottom - h / 2, unit, 5, 1),
+                new(Key: "brief.printer.build_width", Label: DrawingTexts.BuildWidth, X: Left + w / 2, Y: bottom + 30, Unit: unit, Characters: 5, Step: 1),
+                new(Key: "brief.printer.build_depth", Label: DrawingTexts.BuildDepth, X: 24, Y: bottom - d / 2, Unit: unit, Characters: 5, Step: 1),
+                new(Key: "brief.printer.build_height", Label: DrawingTexts.BuildHeight, X: side + 84, Y: bottom - h / 2, Unit: unit, Characters: 5, Step: 1),
             ],
-            [new("parts/every-part-fits-the-printer", Left + w / 2, bottom - d / 2 + 28)]
+            Marks: [new("parts/every-part-fits-the-printer", Left + w / 2, bottom - d / 2 + 28)]
         );
     }
 }

@@ -56,16 +56,17 @@ internal static class RoomPlan
         pen.Text("tb", Left + 10, Top + 20, $"{DrawingTexts.Room}, m");
         pen.Across(true, Left, Left + w, Top + h + 34, Top + h + 13, 60).Up(true, Top, Top + h, 24, Left - 13, 34);
         return new View(
-            Left + MostAcross + 30,
-            Top + h + 48,
-            DrawingTexts.RoomTitle,
-            DrawingTexts.RoomTitle,
-            pen.Svg,
+            Width: Left + MostAcross + 30,
+            Height: Top + h + 48,
+            Title: DrawingTexts.RoomTitle,
+            Description: DrawingTexts.RoomTitle,
+            Svg: pen.Svg,
+            Fields:
             [
-                new("brief.room.width", DrawingTexts.RoomWidth, Left + w / 2, Top + h + 34, "m", 4, 0.1),
-                new("brief.room.length", DrawingTexts.RoomLength, 24, Top + h / 2, "m", 4, 0.1),
+                new(Key: "brief.room.width", Label: DrawingTexts.RoomWidth, X: Left + w / 2, Y: Top + h + 34, Unit: "m", Characters: 4, Step: 0.1),
+                new(Key: "brief.room.length", Label: DrawingTexts.RoomLength, X: 24, Y: Top + h / 2, Unit: "m", Characters: 4, Step: 0.1),
             ],
-            []
+            Marks: []
         )
         {
             Figures = pen.Figures,

@@ -54,13 +54,17 @@ internal sealed class SectionAcross
 
         var fields = Sizes();
         return new View(
-            412,
-            Floor + 60,
-            DrawingTexts.AcrossTitle,
-            DrawingTexts.AcrossSaid,
-            pen.Svg,
-            fields,
-            [new("parts/every-part-fits-the-printer", Middle + 62, Floor + 30), new("quiet/force-into-the-floor-does-it-walk", X0 + Width + 40, Floor - 30)]
+            Width: 412,
+            Height: Floor + 60,
+            Title: DrawingTexts.AcrossTitle,
+            Description: DrawingTexts.AcrossSaid,
+            Svg: pen.Svg,
+            Fields: fields,
+            Marks:
+            [
+                new("parts/every-part-fits-the-printer", Middle + 62, Floor + 30),
+                new("quiet/force-into-the-floor-does-it-walk", X0 + Width + 40, Floor - 30),
+            ]
         )
         {
             Figures = pen.Figures,

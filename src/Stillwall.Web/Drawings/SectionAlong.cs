@@ -82,7 +82,10 @@ internal sealed class SectionAlong
         var fields = Labels();
         Sizes(fields);
         var height = Floor + (plan.IsStated ? 58 : 36);
-        return new View(386, height, DrawingTexts.AlongTitle, Said(), pen.Svg, fields, Marks()) { Figures = pen.Figures };
+        return new View(Width: 386, Height: height, Title: DrawingTexts.AlongTitle, Description: Said(), Svg: pen.Svg, Fields: fields, Marks: Marks())
+        {
+            Figures = pen.Figures,
+        };
     }
 
     private void Spot()
@@ -230,7 +233,17 @@ internal sealed class SectionAlong
         {
             var x = (X(FillFrom) + X(InsideRear)) / 2;
             pen.Leader(x, Step(2) + 4, x, Top + 34).Text("t", x + 8, Step(2) - 2, DrawingTexts.OfFill);
-            fields.Add(new("cabinet.fill.mass", DrawingTexts.FillMass, x - 14, Step(2) - 6, facts.Show.Inch ? "oz" : "g", 4, 10));
+            fields.Add(
+                new(
+                    Key: "cabinet.fill.mass",
+                    Label: DrawingTexts.FillMass,
+                    X: x - 14,
+                    Y: Step(2) - 6,
+                    Unit: facts.Show.Inch ? "oz" : "g",
+                    Characters: 4,
+                    Step: 10
+                )
+            );
         }
 
         var brace = X(s.Braces > 0 ? BraceAt(0) + BuildUp.BraceThickness / 2 : plan.FrontAt + s.Depth / 2);

@@ -36,7 +36,15 @@ internal sealed record SpotPlan(double Width, double Height, double Depth, bool 
         var behind = ((spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0)) * 1e3;
         var footing = Footing.Of(sizes, facts.Project.Cabinet?.Feet);
         return spot is { WidthM: { } w, HeightM: { } h, DepthM: { } d }
-            ? new SpotPlan(w * 1e3, h * 1e3, d * 1e3, true, behind, footing, sizes)
-            : new SpotPlan(sizes.Width * 1.3, sizes.Height * 1.9, sizes.Depth + 80, false, 50, footing, sizes);
+            ? new SpotPlan(Width: w * 1e3, Height: h * 1e3, Depth: d * 1e3, IsStated: true, BehindCabinet: behind, Footing: footing, Sizes: sizes)
+            : new SpotPlan(
+                Width: sizes.Width * 1.3,
+                Height: sizes.Height * 1.9,
+                Depth: sizes.Depth + 80,
+                IsStated: false,
+                BehindCabinet: 50,
+                Footing: footing,
+                Sizes: sizes
+            );
     }
 }

@@ -47,17 +47,18 @@ internal static class SpotViews
             .Up(true, Top, floor, 24, Left - 13, 34)
             .Across(true, side, side + d, floor + 34, floor + 13, 56);
         return new View(
-            side + d + 24,
-            floor + 48,
-            DrawingTexts.SpotTitle,
-            DrawingTexts.SpotTitle,
-            pen.Svg,
+            Width: side + d + 24,
+            Height: floor + 48,
+            Title: DrawingTexts.SpotTitle,
+            Description: DrawingTexts.SpotTitle,
+            Svg: pen.Svg,
+            Fields:
             [
-                new("brief.spot.width", DrawingTexts.SpotWidth, Left + w / 2, floor + 34, unit, 5, 10),
-                new("brief.spot.height", DrawingTexts.SpotHeight, 24, Top + h / 2, unit, 5, 10),
-                new("brief.spot.depth", DrawingTexts.SpotDepth, side + d / 2, floor + 34, unit, 5, 10),
+                new(Key: "brief.spot.width", Label: DrawingTexts.SpotWidth, X: Left + w / 2, Y: floor + 34, Unit: unit, Characters: 5, Step: 10),
+                new(Key: "brief.spot.height", Label: DrawingTexts.SpotHeight, X: 24, Y: Top + h / 2, Unit: unit, Characters: 5, Step: 10),
+                new(Key: "brief.spot.depth", Label: DrawingTexts.SpotDepth, X: side + d / 2, Y: floor + 34, Unit: unit, Characters: 5, Step: 10),
             ],
-            [new("brief/cabinet-fits-the-spot", Left + w / 2, Top + 44)]
+            Marks: [new("brief/cabinet-fits-the-spot", Left + w / 2, Top + 44)]
         );
     }
 }

@@ -35,10 +35,18 @@ internal static class Unfolded
             }
         )
         {
-            Panel(pen, facts, panel, x, y, across, up);
+            Panel(pen: pen, facts: facts, name: panel, x: x, y: y, across: across, up: up);
         }
 
-        return new View(2 * w + 2 * d + 2 * Margin, h + 2 * d + 2 * Margin, WallTexts.UnfoldedTitle, WallTexts.UnfoldedTitle, pen.Svg, [], [])
+        return new View(
+            Width: 2 * w + 2 * d + 2 * Margin,
+            Height: h + 2 * d + 2 * Margin,
+            Title: WallTexts.UnfoldedTitle,
+            Description: WallTexts.UnfoldedTitle,
+            Svg: pen.Svg,
+            Fields: [],
+            Marks: []
+        )
         {
             Figures = pen.Figures,
         };

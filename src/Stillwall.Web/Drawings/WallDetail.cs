@@ -70,13 +70,13 @@ internal sealed class WallDetail
             .Text("t2", Left + 16, 16, DrawingTexts.Larger(scale / (SpotPlan.Of(facts) is { } plan ? SectionAlong.ScaleOf(plan) : 0.72)))
             .Figure("words", Left, Math.Max(Bottom + 26, Top + 106), "start", [.. DrawingTexts.Made(facts.Project.Materials)]);
         return new View(
-            412,
-            Math.Max(Bottom + 36, 176),
-            DrawingTexts.DetailTitle,
-            DrawingTexts.DetailTitle,
-            pen.Svg,
-            fields,
-            [new("pour/mix-flows-into-the-cavity", Middle + 40, (CoreTop + CoreBottom) / 2), new("walls/core-keyed-to-the-skins", Middle + 78, 38)]
+            Width: 412,
+            Height: Math.Max(Bottom + 36, 176),
+            Title: DrawingTexts.DetailTitle,
+            Description: DrawingTexts.DetailTitle,
+            Svg: pen.Svg,
+            Fields: fields,
+            Marks: [new("pour/mix-flows-into-the-cavity", Middle + 40, (CoreTop + CoreBottom) / 2), new("walls/core-keyed-to-the-skins", Middle + 78, 38)]
         )
         {
             Figures = pen.Figures,
@@ -170,9 +170,9 @@ internal sealed class WallDetail
         return
         [
             new("cabinet.strut_pitch", DrawingTexts.StrutsEvery, Middle + 35, 38, unit, 3),
-            new("cabinet.outer_skin", DrawingTexts.OuterSkin, x + 20, upper, unit, 3, 0.2),
-            new("cabinet.core", DrawingTexts.Core, x + 20, middle, unit, 3, 0.5),
-            new("cabinet.inner_skin", DrawingTexts.InnerSkin, x + 20, lower, unit, 3, 0.2),
+            new(Key: "cabinet.outer_skin", Label: DrawingTexts.OuterSkin, X: x + 20, Y: upper, Unit: unit, Characters: 3, Step: 0.2),
+            new(Key: "cabinet.core", Label: DrawingTexts.Core, X: x + 20, Y: middle, Unit: unit, Characters: 3, Step: 0.5),
+            new(Key: "cabinet.inner_skin", Label: DrawingTexts.InnerSkin, X: x + 20, Y: lower, Unit: unit, Characters: 3, Step: 0.2),
         ];
     }
 }

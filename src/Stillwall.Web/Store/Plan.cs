@@ -67,18 +67,18 @@ internal sealed class Plan
     /// <summary>The same as the command line prints it.</summary>
     internal Appraisal Appraisal =>
         appraisal ??= new Appraisal(
-            Facts.Project.Name,
-            Facts.Box,
-            Facts.Walls,
-            Facts.Parts,
-            Facts.Pour,
-            Facts.Print,
-            Facts.Mass,
-            Facts.Supplies,
-            Facts.Cost,
-            Facts.Quiet,
-            mender.Value.Judged,
-            Cautions.Of(Facts)
+            Project: Facts.Project.Name,
+            Box: Facts.Box,
+            Walls: Facts.Walls,
+            Parts: Facts.Parts,
+            Pour: Facts.Pour,
+            Print: Facts.Print,
+            Mass: Facts.Mass,
+            Supplies: Facts.Supplies,
+            Cost: Facts.Cost,
+            Quiet: Facts.Quiet,
+            Findings: mender.Value.Judged,
+            Cautions: Cautions.Of(Facts)
         );
 
     /// <summary>The candidates, ranked in this cabinet.</summary>

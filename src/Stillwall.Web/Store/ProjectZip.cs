@@ -10,7 +10,7 @@ internal static class ProjectZip
     private const long MostBytes = 256L << 20;
 
     // The same instant in every archive: same project, same bytes.
-    private static readonly DateTimeOffset Epoch = new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero);
+    private static readonly DateTimeOffset Epoch = new(year: 2000, month: 1, day: 1, hour: 0, minute: 0, second: 0, offset: TimeSpan.Zero);
 
     /// <summary>What of a folder belongs to the project: no former versions, nothing that can be written anew, no links.</summary>
     internal static IEnumerable<(string Path, string File)> FilesOf(string folder) =>
@@ -50,8 +50,7 @@ internal static class ProjectZip
     internal static void Unpack(Stream archive, string folder)
     {
         using var zip = new ZipArchive(archive, ZipArchiveMode.Read);
-        var top =
-            zip.Entries.Where(e => e.Name == ProjectStore.FileName).OrderBy(e => e.FullName.Length).FirstOrDefault()
+        var top = zip.Entries.Where(e => e.Name == ProjectStore.FileName).OrderBy(e => e.FullName.Length).FirstOrDefault()
             ?? throw new InvalidDataException($"the archive has no {ProjectStore.FileName} in it; a project that was exported");
         var before = top.FullName[..^ProjectStore.FileName.Length];
         var left = MostBytes;
@@ -62,8 +61,7 @@ internal static class ProjectZip
                 continue;
             }
 
-            var file =
-                FolderPath.Inside(folder, entry.FullName[before.Length..])
+            var file = FolderPath.Inside(folder, entry.FullName[before.Length..])
                 ?? throw new InvalidDataException($"\"{entry.FullName}\" leads out of the folder; files within it");
             Directory.CreateDirectory(Path.GetDirectoryName(file)!);
             using var from = entry.Open();

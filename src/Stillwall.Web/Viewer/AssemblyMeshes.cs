@@ -28,9 +28,8 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
     /// <returns>The parts; null where the cabinet is not known.</returns>
     internal static AssemblyMeshes? Of(Facts facts) =>
         facts.Geometry is { } geometry && facts.Project.Cabinet is { } cabinet
-            ? Drawn.Get(
-                new Stated(geometry.Sizes, cabinet.Accents, cabinet.Feet, facts.Sheet, facts.Project.Brief.Printer, facts.Skin?.DensityKgM3),
-                () => Draw(facts, geometry, cabinet)
+            ? Drawn.Get(new Stated(geometry.Sizes, cabinet.Accents, cabinet.Feet, facts.Sheet, facts.Project.Brief.Printer, facts.Skin?.DensityKgM3), () =>
+                Draw(facts, geometry, cabinet)
             )
             : null;
 
@@ -56,19 +55,17 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
         var edges = bodies.AsParallel().AsOrdered().Select(b => b.Name == Cast ? new FeatureEdges([], []) : FeatureEdges.Of(b.Mesh)).ToList();
         var head = JsonSerializer.SerializeToUtf8Bytes(
             new Head([
-                .. bodies.Zip(
-                    edges,
-                    (b, e) =>
-                        new BodyHead(
-                            b.Name,
-                            b.Mesh.Points.Length,
-                            b.Mesh.Triangles.Length,
-                            e.Sharp.Count,
-                            e.Round.Count,
-                            b.Apart.YMm,
-                            b.Apart.ZMm,
-                            b.Name == Cast
-                        )
+                .. bodies.Zip(edges, (b, e) =>
+                    new BodyHead(
+                        Name: b.Name,
+                        Points: b.Mesh.Points.Length,
+                        Triangles: b.Mesh.Triangles.Length,
+                        Sharp: e.Sharp.Count,
+                        Round: e.Round.Count,
+                        ApartY: b.Apart.YMm,
+                        ApartZ: b.Apart.ZMm,
+                        IsCast: b.Name == Cast
+                    )
                 ),
             ]),
             JsonSerializerOptions.Web

@@ -104,19 +104,29 @@ public sealed record CastFigures(
         var mixed = Mix.FromVolume(mix, cavity * (1 + facts.Limits.CastReserve), mix.PowderPerWaterRatio, air);
         var core = CoreMaterial.Dry(mix, mixed.DryDensityKgM3);
         return new CastKind(
-            mix.Name,
-            mixed.PowderKg,
-            mixed.WaterKg,
-            Mix.FromVolume(mix, cavity, mix.PowderPerWaterRatio, air).DryMassKg,
-            core.ModulusPa,
-            core.ModulusLowPa,
-            core.ModulusHighPa,
-            core.CompressivePa,
-            mix.Strength.WetFactor,
-            core.LossFactor,
-            mix.Times.PotLifeS,
-            SettingHeat.Expected(mix, mixed, g.CoreM, facts.Skin ?? SkinMaterials.Petg, g.Sizes.OuterSkin * 1e-3, g.Sizes.InnerSkin * 1e-3, air)?.ExpectedPeakC,
-            mix.Basis
+            Name: mix.Name,
+            PowderKg: mixed.PowderKg,
+            WaterKg: mixed.WaterKg,
+            DryInCabinetKg: Mix.FromVolume(mix, cavity, mix.PowderPerWaterRatio, air).DryMassKg,
+            ModulusPa: core.ModulusPa,
+            ModulusLowPa: core.ModulusLowPa,
+            ModulusHighPa: core.ModulusHighPa,
+            CompressivePa: core.CompressivePa,
+            WetFactor: mix.Strength.WetFactor,
+            LossFactor: core.LossFactor,
+            PotLifeS: mix.Times.PotLifeS,
+            ExpectedPeakC: SettingHeat
+                .Expected(
+                    mix: mix,
+                    figures: mixed,
+                    coreM: g.CoreM,
+                    skin: facts.Skin ?? SkinMaterials.Petg,
+                    outerM: g.Sizes.OuterSkin * 1e-3,
+                    innerM: g.Sizes.InnerSkin * 1e-3,
+                    airC: air
+                )
+                ?.ExpectedPeakC,
+            Basis: mix.Basis
         );
     }
 }

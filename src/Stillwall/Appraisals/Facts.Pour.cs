@@ -32,7 +32,16 @@ public sealed partial class Facts
 
         var slurry = SlurryC(mix, ratio);
         var mixed = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
-        return SettingHeat.Course(mix, mixed, g.CoreM, skin, g.OuterSkinM, g.InnerSkinM, Air.TemperatureC, slurry);
+        return SettingHeat.Course(
+            mix: mix,
+            figures: mixed,
+            coreM: g.CoreM,
+            skin: skin,
+            outerM: g.OuterSkinM,
+            innerM: g.InnerSkinM,
+            airC: Air.TemperatureC,
+            slurryC: slurry
+        );
     }
 
     private double SlurryC(Materials.CastMix mix, double ratio) =>
@@ -122,7 +131,18 @@ public sealed partial class Facts
         var slurry = SlurryC(mix, ratio);
         var mixed = Mix.WithReserve(mix, g.CavityM3, Limits.CastReserve, ratio, slurry);
         var inside = Mix.FromVolume(mix, g.CavityM3, ratio, slurry);
-        var heat = Skin is { } skin ? SettingHeat.Expected(mix, mixed, g.CoreM, skin, g.OuterSkinM, g.InnerSkinM, Air.TemperatureC, slurry) : null;
+        var heat = Skin is { } skin
+            ? SettingHeat.Expected(
+                mix: mix,
+                figures: mixed,
+                coreM: g.CoreM,
+                skin: skin,
+                outerM: g.OuterSkinM,
+                innerM: g.InnerSkinM,
+                airC: Air.TemperatureC,
+                slurryC: slurry
+            )
+            : null;
         var lift = LiftHeightsM?.Max();
         double? pressure = lift is { } head ? FormPressure.AtDepthPa(mixed.SlurryDensityKgM3, head) : null;
         return new PourFigures

@@ -53,13 +53,29 @@ public sealed record QuietAnswer(
         var (first, weighted) = (judged.MaxBy(b => b.OverDb), quiet.WeightedLimits.MaxBy(w => w.OverDb));
         if (weighted is null || first?.OverDb >= weighted.OverDb)
         {
-            return new QuietAnswer(level, polite, equalised, level - worst, first!.BandHz, first.UncertaintyDb, quiet.Equaliser ?? []);
+            return new QuietAnswer(
+                EverydayDb: level,
+                PoliteDb: polite,
+                EqualisedDb: equalised,
+                WorstCasePoliteDb: level - worst,
+                FirstBandHz: first!.BandHz,
+                FirstBandDoubtDb: first.UncertaintyDb,
+                Equaliser: quiet.Equaliser ?? []
+            );
         }
 
         // Of a weighted level the band that has most of it.
         var weights = weighted.Weighting == "A" ? (Func<double, double>)Weightings.ADb : Weightings.CDb;
         var loudest = quiet.Bands.Zip(ThirdOctaves.Bands).MaxBy(pair => pair.First.NeighbourDb + weights(pair.Second.CentreHz)).First;
-        return new QuietAnswer(level, polite, equalised, level - worst, loudest.BandHz, weighted.UncertaintyDb, quiet.Equaliser ?? [])
+        return new QuietAnswer(
+            EverydayDb: level,
+            PoliteDb: polite,
+            EqualisedDb: equalised,
+            WorstCasePoliteDb: level - worst,
+            FirstBandHz: loudest.BandHz,
+            FirstBandDoubtDb: weighted.UncertaintyDb,
+            Equaliser: quiet.Equaliser ?? []
+        )
         {
             FirstWords = $"the {weighted.Weighting}-weighted level",
         };

@@ -79,25 +79,25 @@ public sealed record CabinetSizes(
     public static CabinetSizes? Of(Cabinet? cabinet, DriverSheet? sheet) =>
         cabinet is { Outside: { } outside, OuterSkinM: { } outer, CoreM: { } core } && (cabinet.InnerSkinM ?? (core == 0 ? 0 : null)) is { } inner
             ? new CabinetSizes(
-                outside.WidthM * 1e3,
-                outside.DepthM * 1e3,
-                outside.HeightM * 1e3,
-                outside.CornerRadiusM * 1e3,
-                outer * 1e3,
-                core * 1e3,
-                inner * 1e3,
-                cabinet.StrutPitchM * 1e3,
-                cabinet.Braces,
-                cabinet.DriverCount,
-                (sheet?.CutoutM ?? 0) * 1e3,
-                (sheet?.BoltCircleM ?? 0) * 1e3,
-                sheet?.Bolts ?? 0,
-                (cabinet.Openings?.TerminalM ?? 0) * 1e3,
-                (cabinet.Openings?.PourM ?? 0) * 1e3,
-                (sheet?.BoltM ?? 0) * 1e3,
-                (cabinet.Openings?.RecessM ?? 0) * 1e3,
-                cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0) * 1e3 : 0,
-                (cabinet.Openings?.DryingHoleM ?? 0) * 1e3
+                Width: outside.WidthM * 1e3,
+                Depth: outside.DepthM * 1e3,
+                Height: outside.HeightM * 1e3,
+                Radius: outside.CornerRadiusM * 1e3,
+                OuterSkin: outer * 1e3,
+                Core: core * 1e3,
+                InnerSkin: inner * 1e3,
+                StrutPitch: cabinet.StrutPitchM * 1e3,
+                Braces: cabinet.Braces,
+                DriverCount: cabinet.DriverCount,
+                Cutout: (sheet?.CutoutM ?? 0) * 1e3,
+                BoltCircle: (sheet?.BoltCircleM ?? 0) * 1e3,
+                Bolts: sheet?.Bolts ?? 0,
+                Terminal: (cabinet.Openings?.TerminalM ?? 0) * 1e3,
+                Pour: (cabinet.Openings?.PourM ?? 0) * 1e3,
+                Bolt: (sheet?.BoltM ?? 0) * 1e3,
+                Recess: (cabinet.Openings?.RecessM ?? 0) * 1e3,
+                Flange: cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0) * 1e3 : 0,
+                DryingHole: (cabinet.Openings?.DryingHoleM ?? 0) * 1e3
             )
             : null;
 }

@@ -50,7 +50,16 @@ public sealed record PlateLayout(
             )
             .ToList();
         IReadOnlyList<Circle> pilots = sizes.Bolt > 0 ? [.. bosses.Select(b => b with { DiameterMm = sizes.Bolt + BuildUp.PilotOver })] : [];
-        return new PlateLayout(openings, [.. openings.Select(o => o.Grown(BuildUp.DriverCollar))], bosses, pilots, [], [], [], [])
+        return new PlateLayout(
+            Openings: openings,
+            Collars: [.. openings.Select(o => o.Grown(BuildUp.DriverCollar))],
+            Bosses: bosses,
+            Pilots: pilots,
+            PourOpenings: [],
+            Vents: [],
+            DryOuts: [],
+            Posts: []
+        )
         {
             Recesses = sizes.RecessDiameter > 0 ? [.. centres.Select(c => new Circle(c.X, c.Z, sizes.RecessDiameter))] : [],
         }.WithPosts(sizes);
@@ -72,7 +81,16 @@ public sealed record PlateLayout(
         var up = sizes.Wall + Math.Min(inside / 2, Math.Max(inside / 4, sizes.Terminal / 2 + BuildUp.OpeningRoom));
         var terminal = new Circle(sizes.Width / 2, up, sizes.Terminal);
         var pour = new Circle(sizes.Width / 2, sizes.Height - up, sizes.Core > 0 ? sizes.Pour : 0);
-        var layout = new PlateLayout([terminal], [terminal.Grown(BuildUp.TerminalCollar)], [], [], [pour], [], [], []);
+        var layout = new PlateLayout(
+            Openings: [terminal],
+            Collars: [terminal.Grown(BuildUp.TerminalCollar)],
+            Bosses: [],
+            Pilots: [],
+            PourOpenings: [pour],
+            Vents: [],
+            DryOuts: [],
+            Posts: []
+        );
         return sizes.Core <= 0 ? layout : (layout with { Vents = VentsOf(sizes), DryOuts = DryOutsOf(sizes, [.. layout.Collars, pour]) }).WithPosts(sizes);
     }
 

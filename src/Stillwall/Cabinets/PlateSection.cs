@@ -73,13 +73,13 @@ public sealed record PlateSection(
         var throughInner = Common(inner, layout.Openings);
         var blocked = sizes.Core > 0 ? Common(cavity, layout.Standing) : 0;
         var section = new PlateSection(
-            outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)),
-            inner.ToRegion().AreaM2 - throughInner,
-            0,
-            throughInner,
-            sizes.Core > 0 ? Math.Max(0, blocked - Common(cavity, layout.Openings)) : 0,
-            TongueAreaM2(sizes, notches),
-            layout
+            OuterPlateM2: outer.ToRegion().AreaM2 - Common(outer, layout.Openings) - Common(outer, layout.OuterOnly.Concat(layout.Pilots)),
+            InnerPlateM2: inner.ToRegion().AreaM2 - throughInner,
+            CoreM2: 0,
+            OpeningM2: throughInner,
+            CollarM2: sizes.Core > 0 ? Math.Max(0, blocked - Common(cavity, layout.Openings)) : 0,
+            TongueM2: TongueAreaM2(sizes, notches),
+            Layout: layout
         );
         return section with
         {

@@ -90,17 +90,17 @@ public static class ResponseCurve
         ArgumentNullException.ThrowIfNull(limits);
         var point = network.At(frequencyHz, volts);
         return new CurvePoint(
-            frequencyHz,
-            point.LevelDb(),
-            point.PhaseDeg,
-            point.ExcursionPeakM * 1000,
-            point.BoxPressurePa.Magnitude,
-            point.ImpedanceOhm.Magnitude,
-            point.ImpedanceOhm.Phase * 180 / Math.PI,
-            GroupDelayS(network, frequencyHz) * 1000,
-            MaximumLevel.LevelDb(network, limits, frequencyHz),
-            point.PortSpeedPeakMS,
-            point.PassiveRadiatorExcursionPeakM * 1000
+            FrequencyHz: frequencyHz,
+            SplDb: point.LevelDb(),
+            PhaseDeg: point.PhaseDeg,
+            ExcursionPeakMm: point.ExcursionPeakM * 1000,
+            BoxPressurePaRms: point.BoxPressurePa.Magnitude,
+            ImpedanceOhm: point.ImpedanceOhm.Magnitude,
+            ImpedancePhaseDeg: point.ImpedanceOhm.Phase * 180 / Math.PI,
+            GroupDelayMs: GroupDelayS(network, frequencyHz) * 1000,
+            MaxSplDb: MaximumLevel.LevelDb(network, limits, frequencyHz),
+            PortSpeedMS: point.PortSpeedPeakMS,
+            RadiatorExcursionMm: point.PassiveRadiatorExcursionPeakM * 1000
         );
     }
 

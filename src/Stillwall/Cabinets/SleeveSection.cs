@@ -97,7 +97,19 @@ public sealed record SleeveSection(
         );
         if (sizes.Core <= 0)
         {
-            return new SleeveSection(areas.Outer, areas.Core, areas.Inner, areas.Inside, [], [], [], [], [], [], 0);
+            return new SleeveSection(
+                OuterSkinM2: areas.Outer,
+                CoreRingM2: areas.Core,
+                InnerSkinM2: areas.Inner,
+                InsideM2: areas.Inside,
+                Struts: [],
+                Lips: [],
+                OuterKeys: [],
+                InnerKeys: [],
+                OuterEndKeys: [],
+                InnerEndKeys: [],
+                StrutPitch: 0
+            );
         }
 
         var (path, places, pitch) = StrutPlaces(sizes);
@@ -107,17 +119,17 @@ public sealed record SleeveSection(
         IReadOnlyList<Region> Keys(bool onOuter, bool atEnds) => pen.OnBothSides(KeyPlaces(sizes, onOuter, atEnds), at => [pen.Key(at, onOuter, hair)]);
 
         var section = new SleeveSection(
-            areas.Outer,
-            areas.Core,
-            areas.Inner,
-            areas.Inside,
-            pen.OnBothSides(places, p => [Strut(pen, p, sizes, hair)]),
-            sizes.Tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
-            Keys(onOuter: true, atEnds: false),
-            Keys(onOuter: false, atEnds: false),
-            Keys(onOuter: true, atEnds: true),
-            Keys(onOuter: false, atEnds: true),
-            pitch
+            OuterSkinM2: areas.Outer,
+            CoreRingM2: areas.Core,
+            InnerSkinM2: areas.Inner,
+            InsideM2: areas.Inside,
+            Struts: pen.OnBothSides(places, p => [Strut(pen, p, sizes, hair)]),
+            Lips: sizes.Tied ? pen.OnBothSides(places, p => Slot(pen, p, web)) : [],
+            OuterKeys: Keys(onOuter: true, atEnds: false),
+            InnerKeys: Keys(onOuter: false, atEnds: false),
+            OuterEndKeys: Keys(onOuter: true, atEnds: true),
+            InnerEndKeys: Keys(onOuter: false, atEnds: true),
+            StrutPitch: pitch
         );
         return root > 0 || hair > 0 ? section : section with { MoreAtCorners = CornerAreas.Of(sizes, pen) };
     }

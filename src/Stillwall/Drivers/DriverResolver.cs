@@ -161,7 +161,19 @@ public static class DriverResolver
         var mms = DriverParameters.MovingMassKg(known["fs"], cms);
         var rms = DriverParameters.MechanicalResistanceKgS(known["fs"], mms, known["qms"]);
         var bl = DriverParameters.ForceFactorTM(known["fs"], mms, known["re"], known["qes"]);
-        return new Driver(sheet.Name, known["re"], sheet.LeH ?? 0, bl, mms, cms, rms, known["sd"], sheet.XmaxM, sheet.PowerW, sheet);
+        return new Driver(
+            Name: sheet.Name,
+            ReOhm: known["re"],
+            LeH: sheet.LeH ?? 0,
+            BlTM: bl,
+            MmsKg: mms,
+            CmsMPerN: cms,
+            RmsKgS: rms,
+            SdM2: known["sd"],
+            XmaxM: sheet.XmaxM,
+            PowerW: sheet.PowerW,
+            Sheet: sheet
+        );
     }
 
     private static List<ParameterMismatch> Compare(Driver driver, Dictionary<string, double> stated, string[]? used)

@@ -37,13 +37,14 @@ public static class FrontChart
         var up = Axes.Linear("greatest level at the lowest note", "dB", levels.Min() - 2, levels.Max() + 2);
         var front = drawn.Where(d => d.OnFront).OrderBy(d => d.Price).ToList();
         return new Chart(
-            "price-and-level",
-            "What does louder cost?",
-            Answer(front, drivers.Count - drawn.Count, show),
-            across,
-            up,
-            front.Count > 1 ? [new ChartSeries("nothing cheaper is louder", StyleRole.Main, SeriesShape.Line, Steps(front))] : [],
-            wantedDb is { } wanted ? [Axes.Level($"below the {Show.Level(wanted)} wanted", across.Low, across.High, wanted, false, up)] : [],
+            Name: "price-and-level",
+            Title: "What does louder cost?",
+            Answer: Answer(front, drivers.Count - drawn.Count, show),
+            Across: across,
+            Up: up,
+            Series: front.Count > 1 ? [new ChartSeries("nothing cheaper is louder", StyleRole.Main, SeriesShape.Line, Steps(front))] : [],
+            Limits: wantedDb is { } wanted ? [Axes.Level($"below the {Show.Level(wanted)} wanted", across.Low, across.High, wanted, false, up)] : [],
+            Landmarks:
             [
                 .. drawn.Select(d => new ChartLandmark(
                     new ChartPoint(d.Price!.Value, d.LevelDb!.Value),
@@ -55,8 +56,8 @@ public static class FrontChart
                     Name = d.Name,
                 }),
             ],
-            [],
-            new ChartTable(
+            Rules: [],
+            Table: new ChartTable(
                 ["driver", $"price, {show.Currency}", "level, dB", "verdict", "front"],
                 [
                     .. drivers.Select(d =>

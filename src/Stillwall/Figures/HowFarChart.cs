@@ -35,16 +35,16 @@ internal static class HowFarChart
         ChartLandmark Landmark(double frequencyHz, double excursionM) =>
             new(new(frequencyHz, excursionM * perMetre), $"{Words(excursionM)} at {Show.Frequency(frequencyHz)}");
         return new Chart(
-            "how-far",
-            "How far does the cone move?",
-            Answer(points, network.Driver.XmaxM, volts, Words),
-            across,
-            up,
-            series,
-            xmax is { } x ? [Axes.Level($"past the cone's {Words(x / perMetre)}", across.Low, across.High, x, true, up)] : [],
-            lowest is { } f ? [Landmark(f, network.At(f, volts).ExcursionPeakM)] : [],
-            [],
-            ResponseCharts.Table("excursion", across, series)
+            Name: "how-far",
+            Title: "How far does the cone move?",
+            Answer: Answer(points, network.Driver.XmaxM, volts, Words),
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: xmax is { } x ? [Axes.Level($"past the cone's {Words(x / perMetre)}", across.Low, across.High, x, true, up)] : [],
+            Landmarks: lowest is { } f ? [Landmark(f, network.At(f, volts).ExcursionPeakM)] : [],
+            Rules: [],
+            Table: ResponseCharts.Table("excursion", across, series)
         );
     }
 

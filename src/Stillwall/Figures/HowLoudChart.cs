@@ -39,16 +39,16 @@ internal static class HowLoudChart
         var up = Axes.Linear("greatest level, rms sine", "dB", Math.Max(levels.Min() - 1, levels.Max() - 60), levels.Max() + 2);
         var table = new ChartSeries($"half space, {facts.Show.Distance(distance)}, dB", StyleRole.Main, SeriesShape.Line, [.. points.Select(p => p.At)]);
         return new Chart(
-            "how-loud",
-            "How loud?",
-            Answer(facts, distance),
-            across,
-            up,
-            series,
-            LimitsOf(facts, across, up),
-            Landmarks(facts, points),
-            [],
-            ResponseCharts.Table("level", across, [table, .. series.Where(s => s.Role == StyleRole.Second)])
+            Name: "how-loud",
+            Title: "How loud?",
+            Answer: Answer(facts, distance),
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: LimitsOf(facts, across, up),
+            Landmarks: Landmarks(facts, points),
+            Rules: [],
+            Table: ResponseCharts.Table("level", across, [table, .. series.Where(s => s.Role == StyleRole.Second)])
         );
     }
 

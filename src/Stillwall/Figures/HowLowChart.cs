@@ -26,16 +26,16 @@ internal static class HowLowChart
         series.Add(new ChartSeries("this cabinet, nine of ten drivers in the band", StyleRole.Main, SeriesShape.Line, main));
         var aim = facts.Project.Brief.Aim;
         return new Chart(
-            "how-low",
-            "How low?",
-            Answer(F10Hz(facts, system.Network, main), aim?.LowestHz),
-            across,
-            up,
-            series,
-            LimitsOf(aim?.LowestHz, across, up),
-            Landmarks(facts, system.Network),
-            aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the main speakers take over")] : [],
-            ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)])
+            Name: "how-low",
+            Title: "How low?",
+            Answer: Answer(F10Hz(facts, system.Network, main), aim?.LowestHz),
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: LimitsOf(aim?.LowestHz, across, up),
+            Landmarks: Landmarks(facts, system.Network),
+            Rules: aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the main speakers take over")] : [],
+            Table: ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)])
         );
     }
 

@@ -20,19 +20,20 @@ internal static class ImpedanceChart
             .Select(p => (ChartPoint?)p)
             .MaxBy(p => p!.Value.Y);
         return new Chart(
-            "what-the-amplifier-feels",
-            "What does the amplifier feel?",
-            Answer(least, load),
-            across,
-            up,
-            series,
-            load is { } r ? [Axes.Level($"below the {Show.Number(r)} ohm the amplifier may drive", across.Low, across.High, r, false, up)] : [],
+            Name: "what-the-amplifier-feels",
+            Title: "What does the amplifier feel?",
+            Answer: Answer(least, load),
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: load is { } r ? [Axes.Level($"below the {Show.Number(r)} ohm the amplifier may drive", across.Low, across.High, r, false, up)] : [],
+            Landmarks:
             [
                 .. peak is { } top ? [new ChartLandmark(top, $"{Show.Number(top.Y)} ohm at {Show.Frequency(top.X)}")] : Array.Empty<ChartLandmark>(),
                 new ChartLandmark(new(least.FrequencyHz, least.ImpedanceOhm), $"{Show.Number(least.ImpedanceOhm)} ohm at {Show.Frequency(least.FrequencyHz)}"),
             ],
-            [],
-            ResponseCharts.Table("impedance", across, series)
+            Rules: [],
+            Table: ResponseCharts.Table("impedance", across, series)
         );
     }
 

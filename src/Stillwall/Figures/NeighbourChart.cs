@@ -40,11 +40,12 @@ public static class NeighbourChart
         };
         var doubtful = bands.Where(b => b.UncertaintyDb is not null).ToList();
         return new Chart(
-            "neighbour",
-            "What does the neighbour hear?",
-            Answer(quiet),
-            across,
-            up,
+            Name: "neighbour",
+            Title: "What does the neighbour hear?",
+            Answer: Answer(quiet),
+            Across: across,
+            Up: up,
+            Series:
             [
                 new ChartSeries(
                     "in the neighbour's room",
@@ -62,10 +63,10 @@ public static class NeighbourChart
                     UpperPoints = [.. doubtful.Select(b => new ChartPoint(MiddleHz(b), b.NeighbourDb!.Value + b.UncertaintyDb!.Value))],
                 },
             ],
-            Curve(bands, up),
-            [],
-            [],
-            new ChartTable(
+            Limits: Curve(bands, up),
+            Landmarks: [],
+            Rules: [],
+            Table: new ChartTable(
                 ["third-octave, Hz", "seat, dB", "wall, dB", "neighbour, dB", "doubt, dB", "curve, dB", "over, dB"],
                 [
                     .. quiet.Bands.Select(b =>

@@ -25,14 +25,14 @@ public static class ProofCharts
         var all = measured.Concat(computed).Select(p => p.Y).Where(y => y > 0).ToList();
         var up = Axes.Logarithmic("impedance", "ohm", all.Min() * 0.8, all.Max() * 1.25);
         return Chart(
-            "proof-impedance",
-            "What does the amplifier feel, measured?",
-            $"Measured resonance: {Show.Frequency(result.ResonanceHz)}, with a Q of {Show.Number(result.QTotal)}.",
-            "impedance",
-            across,
-            up,
-            computed,
-            measured
+            name: "proof-impedance",
+            title: "What does the amplifier feel, measured?",
+            answer: $"Measured resonance: {Show.Frequency(result.ResonanceHz)}, with a Q of {Show.Number(result.QTotal)}.",
+            quantity: "impedance",
+            across: across,
+            up: up,
+            computed: computed,
+            measured: measured
         );
     }
 
@@ -48,14 +48,14 @@ public static class ProofCharts
         var all = measured.Concat(plan).Select(p => p.Y).DefaultIfEmpty(0).ToList();
         var up = Axes.Linear("relative level", "dB", Math.Min(-10, all.Min()), Math.Max(5, all.Max()));
         return Chart(
-            "proof-sweep",
-            "How low, measured?",
-            "The microphone's own response is in the measured line: compare bends and slopes, not levels.",
-            "relative level",
-            Axes.Frequency(HighHz),
-            up,
-            plan,
-            measured
+            name: "proof-sweep",
+            title: "How low, measured?",
+            answer: "The microphone's own response is in the measured line: compare bends and slopes, not levels.",
+            quantity: "relative level",
+            across: Axes.Frequency(HighHz),
+            up: up,
+            computed: plan,
+            measured: measured
         );
     }
 
@@ -76,7 +76,18 @@ public static class ProofCharts
             series.Insert(0, new ChartSeries("computed", StyleRole.Second, SeriesShape.Line, computed));
         }
 
-        return new Chart(name, title, answer, across, up, series, [], [], [], ResponseCharts.Table(quantity, across, series));
+        return new Chart(
+            Name: name,
+            Title: title,
+            Answer: answer,
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: [],
+            Landmarks: [],
+            Rules: [],
+            Table: ResponseCharts.Table(quantity, across, series)
+        );
     }
 
     private static List<ChartPoint> Line(IEnumerable<SweepPoint> points) =>

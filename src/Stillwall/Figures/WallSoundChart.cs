@@ -42,17 +42,20 @@ public static class WallSoundChart
         var worst = curve.Where(p => p.FrequencyHz <= highest * 1.0001).MaxBy(p => p.PowerSumDb) ?? curve[0];
         var loudest = curve.MaxBy(p => p.PowerSumDb)!;
         return new Chart(
-            "how-quiet-are-the-walls",
-            "How quiet are the walls?",
-            $"Up to {Show.Frequency(highest)} all walls together stay {Show.Level(-worst.PowerSumDb)} below the cone; they are loudest at "
+            Name: "how-quiet-are-the-walls",
+            Title: "How quiet are the walls?",
+            Answer: $"Up to {Show.Frequency(highest)} all walls together stay {Show.Level(-worst.PowerSumDb)} below the cone; they are loudest at "
                 + $"{Show.Frequency(loudest.FrequencyHz)}.",
-            across,
-            up,
-            series,
-            [Axes.Level($"louder than {Show.Number(-limit)} dB below the cone", across.Low, highest, limit, true, up)],
-            [new ChartLandmark(new(loudest.FrequencyHz, loudest.PowerSumDb), $"{Show.Level(loudest.PowerSumDb)} at {Show.Frequency(loudest.FrequencyHz)}")],
-            [],
-            ResponseCharts.Table("level", across, series)
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: [Axes.Level($"louder than {Show.Number(-limit)} dB below the cone", across.Low, highest, limit, true, up)],
+            Landmarks:
+            [
+                new ChartLandmark(new(loudest.FrequencyHz, loudest.PowerSumDb), $"{Show.Level(loudest.PowerSumDb)} at {Show.Frequency(loudest.FrequencyHz)}"),
+            ],
+            Rules: [],
+            Table: ResponseCharts.Table("level", across, series)
         );
     }
 }

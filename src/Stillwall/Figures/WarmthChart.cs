@@ -33,17 +33,17 @@ public static class WarmthChart
             new("warmest place", StyleRole.Main, SeriesShape.Line, [.. course.Select(p => new ChartPoint(p.TimeS / SecondsPerMinute, p.WarmestC))]),
         ];
         return new Chart(
-            "how-warm",
-            "How warm does the wall get?",
-            $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} softens at "
+            Name: "how-warm",
+            Title: "How warm does the wall get?",
+            Answer: $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} softens at "
                 + $"{facts.Show.Temperature(skin.SofteningC)}.",
-            across,
-            up,
-            series,
-            [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins soften", across.Low, across.High, gives, true, up)],
-            [new ChartLandmark(new(peak.TimeS / SecondsPerMinute, peak.WarmestC), facts.Show.Temperature(peak.WarmestC))],
-            [],
-            ResponseCharts.Table("temperature", across, series)
+            Across: across,
+            Up: up,
+            Series: series,
+            Limits: [Axes.Level($"nearer than {Show.Number(facts.Limits.HeatMarginK)} K to where the skins soften", across.Low, across.High, gives, true, up)],
+            Landmarks: [new ChartLandmark(new(peak.TimeS / SecondsPerMinute, peak.WarmestC), facts.Show.Temperature(peak.WarmestC))],
+            Rules: [],
+            Table: ResponseCharts.Table("temperature", across, series)
         );
     }
 }

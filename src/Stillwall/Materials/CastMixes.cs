@@ -101,90 +101,134 @@ public static class CastMixes
     private const double Hemihydrate = 2640;
 
     private static readonly CastHeat HemihydrateHeat = new(122.5e3, 112e3, 133e3);
-    private static readonly CastStrength GypsumStrength = new(1133, 4.3e9, 1.757, 0.7, 1.6, 14.9e6, 5.58, 0.5, 0.2, 0.012);
+    private static readonly CastStrength GypsumStrength = new(
+        ReferenceDensityKgM3: 1133,
+        ModulusPa: 4.3e9,
+        ModulusExponentFactor: 1.757,
+        BandLowFactor: 0.7,
+        BandHighFactor: 1.6,
+        CompressivePa: 14.9e6,
+        PorosityFactor: 5.58,
+        WetFactor: 0.5,
+        Poisson: 0.2,
+        LossFactor: 0.012
+    );
     private static readonly CastThermal GypsumThermal = new(1080, 0.6, 17e-6);
 
     /// <summary>Casting plaster: beta hemihydrate.</summary>
     public static CastMix Plaster { get; } =
         new(
-            "plaster",
-            Hemihydrate,
-            Gypsum,
-            HemihydrateBoundRatio,
-            1.5,
-            HemihydrateHeat,
-            new CastTimes(600, 720, 1800, 1800),
-            GypsumStrength,
-            GypsumThermal,
-            0,
-            0.002,
-            "heat Blanc 2012, and NBS 1982 from memory; strength and setting strain Glass Tips 2009, whose author is unknown; loss factor an estimate "
+            Name: "plaster",
+            PowderDensityKgM3: Hemihydrate,
+            SolidDensityKgM3: Gypsum,
+            BoundWaterRatio: HemihydrateBoundRatio,
+            PowderPerWaterRatio: 1.5,
+            Heat: HemihydrateHeat,
+            Times: new CastTimes(600, 720, 1800, 1800),
+            Strength: GypsumStrength,
+            Thermal: GypsumThermal,
+            GrainM: 0,
+            SettingStrainRatio: 0.002,
+            Basis: "heat Blanc 2012, and NBS 1982 from memory; strength and setting strain Glass Tips 2009, whose author is unknown; loss factor an estimate "
                 + "(Hopkins 2007); densities, modulus and times from memory"
         );
 
     /// <summary>Hard gypsum: alpha hemihydrate, poured with little water.</summary>
     public static CastMix HardGypsum { get; } =
         new(
-            "hard-gypsum",
-            2757,
-            Gypsum,
-            HemihydrateBoundRatio,
-            2.8,
-            HemihydrateHeat,
-            new CastTimes(600, 900, 2400, 2400),
-            GypsumStrength with
+            Name: "hard-gypsum",
+            PowderDensityKgM3: 2757,
+            SolidDensityKgM3: Gypsum,
+            BoundWaterRatio: HemihydrateBoundRatio,
+            PowderPerWaterRatio: 2.8,
+            Heat: HemihydrateHeat,
+            Times: new CastTimes(600, 900, 2400, 2400),
+            Strength: GypsumStrength with
             {
                 BandHighFactor = 2,
             },
-            GypsumThermal,
-            0,
-            0.0015,
-            "as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density"
+            Thermal: GypsumThermal,
+            GrainM: 0,
+            SettingStrainRatio: 0.0015,
+            Basis: "as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density"
         );
 
     /// <summary>Gypsum binder: hemihydrate with three parts in ten of mineral filler.</summary>
     public static CastMix GypsumBinder { get; } =
         Filled(
-            "gypsum-binder",
-            0.7,
-            2700,
-            1.6,
-            new CastTimes(1200, 1500, 3600, 3600),
-            new CastStrength(1130, 4.0e9, 1.757, 0.6, 1.7, 12e6, 5.58, 0.5, 0.2, 0.012),
-            0,
-            0.0015,
-            "hemihydrate with 30 % filler, the share and the rest from memory; chemistry in proportion"
+            name: "gypsum-binder",
+            share: 0.7,
+            fillerKgM3: 2700,
+            ratio: 1.6,
+            times: new CastTimes(1200, 1500, 3600, 3600),
+            strength: new CastStrength(
+                ReferenceDensityKgM3: 1130,
+                ModulusPa: 4.0e9,
+                ModulusExponentFactor: 1.757,
+                BandLowFactor: 0.6,
+                BandHighFactor: 1.7,
+                CompressivePa: 12e6,
+                PorosityFactor: 5.58,
+                WetFactor: 0.5,
+                Poisson: 0.2,
+                LossFactor: 0.012
+            ),
+            grainM: 0,
+            strain: 0.0015,
+            basis: "hemihydrate with 30 % filler, the share and the rest from memory; chemistry in proportion"
         );
 
     /// <summary>Sand plaster: equal masses of plaster and fine sand.</summary>
     public static CastMix SandPlaster { get; } =
         Filled(
-            "sand-plaster",
-            0.5,
-            Quartz,
-            2.7,
-            new CastTimes(600, 720, 1800, 1800),
-            new CastStrength(1460, 6.0e9, 1.757, 0.5, 2, 12e6, 5.58, 0.5, 0.2, 0.012),
-            0.0005,
-            0.0015,
-            "equal masses of plaster and sand of 0.5 mm; chemistry in proportion, modulus and strength from memory"
+            name: "sand-plaster",
+            share: 0.5,
+            fillerKgM3: Quartz,
+            ratio: 2.7,
+            times: new CastTimes(600, 720, 1800, 1800),
+            strength: new CastStrength(
+                ReferenceDensityKgM3: 1460,
+                ModulusPa: 6.0e9,
+                ModulusExponentFactor: 1.757,
+                BandLowFactor: 0.5,
+                BandHighFactor: 2,
+                CompressivePa: 12e6,
+                PorosityFactor: 5.58,
+                WetFactor: 0.5,
+                Poisson: 0.2,
+                LossFactor: 0.012
+            ),
+            grainM: 0.0005,
+            strain: 0.0015,
+            basis: "equal masses of plaster and sand of 0.5 mm; chemistry in proportion, modulus and strength from memory"
         );
 
     /// <summary>Cement grout: equal masses of Portland cement and fine sand, heat of the first two days.</summary>
     public static CastMix CementGrout { get; } =
         new(
-            "cement-grout",
-            2880,
-            2550,
-            0.10,
-            4.0,
-            new CastHeat(110e3, 90e3, 130e3),
-            new CastTimes(2700, 10800, 21600, 172800),
-            new CastStrength(2000, 21.3e9, 3.76, 0.6, 1.5, 35e6, 5, 0.9, 0.2, 0.01),
-            new CastThermal(850, 1.2, 11e-6),
-            0.001,
-            -0.0005,
-            "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus Hopkins 2007, table A2"
+            Name: "cement-grout",
+            PowderDensityKgM3: 2880,
+            SolidDensityKgM3: 2550,
+            BoundWaterRatio: 0.10,
+            PowderPerWaterRatio: 4.0,
+            Heat: new CastHeat(110e3, 90e3, 130e3),
+            Times: new CastTimes(2700, 10800, 21600, 172800),
+            Strength: new CastStrength(
+                ReferenceDensityKgM3: 2000,
+                ModulusPa: 21.3e9,
+                ModulusExponentFactor: 3.76,
+                BandLowFactor: 0.6,
+                BandHighFactor: 1.5,
+                CompressivePa: 35e6,
+                PorosityFactor: 5,
+                WetFactor: 0.9,
+                Poisson: 0.2,
+                LossFactor: 0.01
+            ),
+            Thermal: new CastThermal(850, 1.2, 11e-6),
+            GrainM: 0.001,
+            SettingStrainRatio: -0.0005,
+            Basis: "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus Hopkins 2007, table A2"
         );
 
     /// <summary>Every known mix, in the order of the project file's words.</summary>
@@ -232,20 +276,31 @@ public static class CastMixes
         Require.Positive(own.ModulusPa);
         var solid = (1 + own.BoundWater) / (1 / own.PowderDensityKgM3 + own.BoundWater / WaterDensityKgM3);
         var heat = own.HeatJKg is { } stated ? new CastHeat(stated, stated, stated) : null;
-        var strength = new CastStrength(solid, own.ModulusPa, 0, 1, 1, null, 0, 0.5, own.Poisson, own.LossFactor);
+        var strength = new CastStrength(
+            ReferenceDensityKgM3: solid,
+            ModulusPa: own.ModulusPa,
+            ModulusExponentFactor: 0,
+            BandLowFactor: 1,
+            BandHighFactor: 1,
+            CompressivePa: null,
+            PorosityFactor: 0,
+            WetFactor: 0.5,
+            Poisson: own.Poisson,
+            LossFactor: own.LossFactor
+        );
         return new CastMix(
-            "own",
-            own.PowderDensityKgM3,
-            solid,
-            own.BoundWater,
-            Plaster.PowderPerWaterRatio,
-            heat,
-            Plaster.Times,
-            strength,
-            GypsumThermal,
-            0,
-            0.002,
-            "stated; the rest as plaster, our choice"
+            Name: "own",
+            PowderDensityKgM3: own.PowderDensityKgM3,
+            SolidDensityKgM3: solid,
+            BoundWaterRatio: own.BoundWater,
+            PowderPerWaterRatio: Plaster.PowderPerWaterRatio,
+            Heat: heat,
+            Times: Plaster.Times,
+            Strength: strength,
+            Thermal: GypsumThermal,
+            GrainM: 0,
+            SettingStrainRatio: 0.002,
+            Basis: "stated; the rest as plaster, our choice"
         );
     }
 
@@ -273,6 +328,19 @@ public static class CastMixes
         var solid = (1 + bound) / (share * (1 + HemihydrateBoundRatio) / Gypsum + (1 - share) / fillerKgM3);
         var heat = new CastHeat(share * HemihydrateHeat.HeatJKg, share * HemihydrateHeat.LowJKg, share * HemihydrateHeat.HighJKg);
         var specific = (share * (1 + HemihydrateBoundRatio) * 1080 + (1 - share) * 800) / (1 + bound);
-        return new CastMix(name, powder, solid, bound, ratio, heat, times, strength, new CastThermal(specific, 0.8, 15e-6), grainM, strain, basis);
+        return new CastMix(
+            Name: name,
+            PowderDensityKgM3: powder,
+            SolidDensityKgM3: solid,
+            BoundWaterRatio: bound,
+            PowderPerWaterRatio: ratio,
+            Heat: heat,
+            Times: times,
+            Strength: strength,
+            Thermal: new CastThermal(specific, 0.8, 15e-6),
+            GrainM: grainM,
+            SettingStrainRatio: strain,
+            Basis: basis
+        );
     }
 }

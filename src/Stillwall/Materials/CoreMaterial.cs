@@ -40,13 +40,13 @@ public sealed record CoreMaterial(
         var modulus = known.ModulusPa * Math.Pow(dryDensityKgM3 / known.ReferenceDensityKgM3, known.ModulusExponentFactor);
         var compressive = known.CompressivePa * Math.Exp(known.PorosityFactor * (dryDensityKgM3 - known.ReferenceDensityKgM3) / mix.SolidDensityKgM3);
         return new CoreMaterial(
-            dryDensityKgM3,
-            modulus,
-            modulus * known.BandLowFactor,
-            modulus * known.BandHighFactor,
-            known.Poisson,
-            known.LossFactor,
-            compressive
+            DensityKgM3: dryDensityKgM3,
+            ModulusPa: modulus,
+            ModulusLowPa: modulus * known.BandLowFactor,
+            ModulusHighPa: modulus * known.BandHighFactor,
+            Poisson: known.Poisson,
+            LossFactor: known.LossFactor,
+            CompressivePa: compressive
         );
     }
 

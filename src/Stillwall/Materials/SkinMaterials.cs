@@ -50,73 +50,73 @@ public static class SkinMaterials
     /// <summary>Polylactic acid: stiff, and the first to soften.</summary>
     public static SkinMaterial Pla { get; } =
         new(
-            "pla",
-            1240,
-            3.5e9,
-            Warm,
-            0.36,
-            53,
-            35e6,
-            0.02,
-            1800,
-            0.13,
-            68e-6,
-            0.003,
-            "from memory of data sheets: 1.22–1.26 g/cm³, 3–4 GPa, 35–45 MPa across layers, deflection temperature 53 °C"
+            Name: "pla",
+            DensityKgM3: 1240,
+            ModulusPa: 3.5e9,
+            HotModulusFactor: Warm,
+            Poisson: 0.36,
+            SofteningC: 53,
+            StrengthPa: 35e6,
+            LossFactor: 0.02,
+            SpecificHeatJKgK: 1800,
+            ConductivityWMK: 0.13,
+            ExpansionPerK: 68e-6,
+            ShrinkageRatio: 0.003,
+            Basis: "from memory of data sheets: 1.22–1.26 g/cm³, 3–4 GPa, 35–45 MPa across layers, deflection temperature 53 °C"
         );
 
     /// <summary>Glycol-modified polyester: the usual choice.</summary>
     public static SkinMaterial Petg { get; } =
         new(
-            "petg",
-            1270,
-            2.0e9,
-            Warm,
-            0.38,
-            67,
-            25e6,
-            0.03,
-            1200,
-            0.20,
-            60e-6,
-            0.004,
-            "from memory of data sheets: 1.25–1.29 g/cm³, 2–3 GPa, 25–38 MPa across layers, deflection temperature 65–70 °C"
+            Name: "petg",
+            DensityKgM3: 1270,
+            ModulusPa: 2.0e9,
+            HotModulusFactor: Warm,
+            Poisson: 0.38,
+            SofteningC: 67,
+            StrengthPa: 25e6,
+            LossFactor: 0.03,
+            SpecificHeatJKgK: 1200,
+            ConductivityWMK: 0.20,
+            ExpansionPerK: 60e-6,
+            ShrinkageRatio: 0.004,
+            Basis: "from memory of data sheets: 1.25–1.29 g/cm³, 2–3 GPa, 25–38 MPa across layers, deflection temperature 65–70 °C"
         );
 
     /// <summary>Acrylonitrile styrene acrylate: stands sun and warmth; its figures are all from memory.</summary>
     public static SkinMaterial Asa { get; } =
         new(
-            "asa",
-            1070,
-            2.2e9,
-            Warm,
-            0.37,
-            90,
-            20e6,
-            0.03,
-            1400,
-            0.18,
-            90e-6,
-            0.006,
-            "from memory: 2.0–2.4 GPa, 35–50 MPa, half of it across layers, 90–98 °C"
+            Name: "asa",
+            DensityKgM3: 1070,
+            ModulusPa: 2.2e9,
+            HotModulusFactor: Warm,
+            Poisson: 0.37,
+            SofteningC: 90,
+            StrengthPa: 20e6,
+            LossFactor: 0.03,
+            SpecificHeatJKgK: 1400,
+            ConductivityWMK: 0.18,
+            ExpansionPerK: 90e-6,
+            ShrinkageRatio: 0.006,
+            Basis: "from memory: 2.0–2.4 GPa, 35–50 MPa, half of it across layers, 90–98 °C"
         );
 
     /// <summary>Acrylonitrile butadiene styrene.</summary>
     public static SkinMaterial Abs { get; } =
         new(
-            "abs",
-            1040,
-            2.1e9,
-            Warm,
-            0.37,
-            90,
-            20e6,
-            0.03,
-            1400,
-            0.18,
-            90e-6,
-            0.007,
-            "from memory of data sheets: 1.04 g/cm³, 2.1 GPa, 40 MPa, half of it across layers, deflection temperature 85–95 °C"
+            Name: "abs",
+            DensityKgM3: 1040,
+            ModulusPa: 2.1e9,
+            HotModulusFactor: Warm,
+            Poisson: 0.37,
+            SofteningC: 90,
+            StrengthPa: 20e6,
+            LossFactor: 0.03,
+            SpecificHeatJKgK: 1400,
+            ConductivityWMK: 0.18,
+            ExpansionPerK: 90e-6,
+            ShrinkageRatio: 0.007,
+            Basis: "from memory of data sheets: 1.04 g/cm³, 2.1 GPa, 40 MPa, half of it across layers, deflection temperature 85–95 °C"
         );
 
     /// <summary>Every known plastic, in the order of the project file's words.</summary>
@@ -154,19 +154,19 @@ public static class SkinMaterials
         Require.Positive(own.ModulusPa);
         Require.Positive(own.StrengthPa);
         return new SkinMaterial(
-            "own",
-            own.DensityKgM3,
-            own.ModulusPa,
-            Warm,
-            own.Poisson,
-            own.SofteningC,
-            own.StrengthPa,
-            0.03,
-            1300,
-            0.18,
-            70e-6,
-            0.004,
-            "stated; the rest our choice"
+            Name: "own",
+            DensityKgM3: own.DensityKgM3,
+            ModulusPa: own.ModulusPa,
+            HotModulusFactor: Warm,
+            Poisson: own.Poisson,
+            SofteningC: own.SofteningC,
+            StrengthPa: own.StrengthPa,
+            LossFactor: 0.03,
+            SpecificHeatJKgK: 1300,
+            ConductivityWMK: 0.18,
+            ExpansionPerK: 70e-6,
+            ShrinkageRatio: 0.004,
+            Basis: "stated; the rest our choice"
         );
     }
 }

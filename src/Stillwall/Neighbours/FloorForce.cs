@@ -43,7 +43,15 @@ public sealed record FloorForce(
     public static FloorForce Of(double frequencyHz, double excursionM, double movingMassKg, Rocking body, double lossFactor = 0.1, double frictionFactor = 0.3)
     {
         ArgumentNullException.ThrowIfNull(body);
-        var rigid = Of(frequencyHz, excursionM, movingMassKg, body.MassKg, null, lossFactor, frictionFactor);
+        var rigid = Of(
+            frequencyHz: frequencyHz,
+            excursionM: excursionM,
+            movingMassKg: movingMassKg,
+            cabinetMassKg: body.MassKg,
+            feetStiffness: null,
+            lossFactor: lossFactor,
+            frictionFactor: frictionFactor
+        );
         var (ratio, (lower, upper)) = (body.TransmissibilityRatio(frequencyHz, lossFactor), body.ResonancesHz());
         var floor = rigid.ReactionN * ratio;
         return rigid with
@@ -94,7 +102,15 @@ public sealed record FloorForce(
         var resonance = feetStiffness is { } stiffness ? FeetHz(cabinetMassKg, stiffness) : (double?)null;
         var ratio = resonance is { } hz ? Transmissibility(frequencyHz / hz, lossFactor) : 1;
         var (floor, friction) = (reaction * ratio, frictionFactor * cabinetMassKg * GravityMS2);
-        return new(reaction, ratio, floor, 20 * Math.Log10(ratio), resonance, friction, floor > 0 ? friction / floor : null);
+        return new(
+            ReactionN: reaction,
+            TransmissibilityRatio: ratio,
+            FloorN: floor,
+            ReRigidDb: 20 * Math.Log10(ratio),
+            FeetResonanceHz: resonance,
+            FrictionN: friction,
+            FrictionRatio: floor > 0 ? friction / floor : null
+        );
     }
 
     /// <summary>Force passed on over force applied for a mass on feet.</summary>

@@ -52,14 +52,14 @@ public sealed record PadChoice(
         var stiffness = massKg * Math.Pow(2 * Math.PI * resonance, 2);
         var area = stiffness * UsualThicknessM / (Four * SoftRubberPa);
         return new(
-            stiffness,
-            Four,
-            Math.Sqrt(4 * area / Math.PI),
-            UsualThicknessM,
-            SoftRubberPa,
-            massKg * GravityMS2 / (Four * area),
-            resonance,
-            20 * Math.Log10(FloorForce.Transmissibility(AboveRatio, lossFactor))
+            StiffnessNPerM: stiffness,
+            PadCount: Four,
+            DiameterM: Math.Sqrt(4 * area / Math.PI),
+            ThicknessM: UsualThicknessM,
+            ShearModulusPa: SoftRubberPa,
+            LoadPa: massKg * GravityMS2 / (Four * area),
+            ResonanceHz: resonance,
+            ReRigidDb: 20 * Math.Log10(FloorForce.Transmissibility(AboveRatio, lossFactor))
         );
     }
 

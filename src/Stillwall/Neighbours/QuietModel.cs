@@ -62,15 +62,15 @@ public static class QuietModel
         IReadOnlyList<QuietBand> bands = [.. Enumerable.Range(0, ThirdOctaves.Bands.Count).Select(i => Band(i, drive, gain, wall, curve))];
         var missing = Missing(inputs, drive);
         var answer = new Quiet(
-            bands,
-            null,
-            null,
-            null,
-            null,
-            inputs.Room?.LowestModeHz,
-            Weighted(bands, Weightings.ADb),
-            Weighted(bands, Weightings.CDb),
-            missing
+            Bands: bands,
+            LoudestPoliteLevelDb: null,
+            Equaliser: null,
+            LoudestPoliteLevelWithEqualiserDb: null,
+            SeatLossDb: null,
+            LowestRoomModeHz: inputs.Room?.LowestModeHz,
+            SeatADb: Weighted(bands, Weightings.ADb),
+            SeatCDb: Weighted(bands, Weightings.CDb),
+            Missing: missing
         )
         {
             WallBasisFromHz = BasisFromHz(inputs),
@@ -162,7 +162,16 @@ public static class QuietModel
         var seat = drive is null ? null : LevelDb(drive.Seat(i)) + gainDb;
         var source = drive is null ? null : LevelDb(drive.Mean(i)) + gainDb;
         var neighbour = source - wall.DifferenceDb?[i];
-        return new(ThirdOctaves.Bands[i].NominalHz, seat, source, wall.ReductionDb?[i], neighbour, wall.UncertaintyDb?[i], curve?[i], neighbour - curve?[i]);
+        return new(
+            BandHz: ThirdOctaves.Bands[i].NominalHz,
+            SeatDb: seat,
+            SourceRoomDb: source,
+            ReductionDb: wall.ReductionDb?[i],
+            NeighbourDb: neighbour,
+            UncertaintyDb: wall.UncertaintyDb?[i],
+            CurveDb: curve?[i],
+            OverDb: neighbour - curve?[i]
+        );
     }
 
     // Null where a band has no power at all: the level of nothing is no number.

@@ -38,7 +38,15 @@ public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, 
         Require.Positive(alongNPerM);
         var up = upNPerM ?? UpOverAlongRatio * alongNPerM;
         Require.Positive(up, nameof(upNPerM));
-        return new(massKg, massKg * ((depthM * depthM) + (heightM * heightM)) / 12, heightM / 2, baseM, 0, alongNPerM, up);
+        return new(
+            MassKg: massKg,
+            InertiaKgM2: massKg * ((depthM * depthM) + (heightM * heightM)) / 12,
+            MiddleM: heightM / 2,
+            BaseM: baseM,
+            ConeM: 0,
+            AlongNPerM: alongNPerM,
+            UpNPerM: up
+        );
     }
 
     /// <summary>Force along the cone's axis into the floor over the cone's reaction.</summary>

@@ -69,15 +69,15 @@ public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, P
     {
         var (volume, size) = (Surface.Mesh.VolumeM3, Surface.Mesh.SizeM);
         return new PrintedPart(
-            Name,
-            $"{Name.Replace(' ', '-')}.{extension}",
-            volume,
-            volume * skinDensityKgM3,
-            size,
-            PrinterFit.Fits(size, printer),
-            Surface.Mesh.Triangles.Length,
-            Surface.Watertight,
-            PartList.PrintSeconds(volume, size[2], printer)
+            Name: Name,
+            File: $"{Name.Replace(' ', '-')}.{extension}",
+            VolumeM3: volume,
+            MassKg: volume * skinDensityKgM3,
+            SizeM: size,
+            Fits: PrinterFit.Fits(size, printer),
+            Triangles: Surface.Mesh.Triangles.Length,
+            Watertight: Surface.Watertight,
+            PrintSeconds: PartList.PrintSeconds(volume, size[2], printer)
         );
     }
 }

@@ -62,18 +62,18 @@ public static class Mix
         var set = wanted > 0 ? bound / wanted : 1;
         double Peak(double heatJKg) => airC + set * powderKg * heatJKg / (dry * mix.Thermal.SpecificHeatJKgK + free * CastMixes.WaterSpecificHeatJKgK);
         return new MixFigures(
-            powderKg,
-            water,
-            volume,
-            (powderKg + water) / volume,
-            powderKg + water,
-            dry,
-            free,
-            dry / volume,
-            Porosity(mix, dry, volume, set),
-            mix.Heat is { } heat ? Peak(heat.HeatJKg) : null,
-            mix.Heat is { } range ? [Peak(range.LowJKg), Peak(range.HighJKg)] : null,
-            water < wanted
+            PowderKg: powderKg,
+            WaterKg: water,
+            SlurryVolumeM3: volume,
+            SlurryDensityKgM3: (powderKg + water) / volume,
+            WetMassKg: powderKg + water,
+            DryMassKg: dry,
+            FreeWaterKg: free,
+            DryDensityKgM3: dry / volume,
+            Porosity: Porosity(mix, dry, volume, set),
+            AdiabaticPeakC: mix.Heat is { } heat ? Peak(heat.HeatJKg) : null,
+            AdiabaticPeakRangeC: mix.Heat is { } range ? [Peak(range.LowJKg), Peak(range.HighJKg)] : null,
+            PowderRich: water < wanted
         );
     }
 

@@ -131,13 +131,13 @@ public static class PourClock
 
         var longest = batches.Max(b => b.PourEndS - b.StartS);
         return new PourPlan(
-            batches,
-            mixed,
-            longest,
-            gap,
-            batches[^1].PourEndS,
-            longest <= job.Mix.Times.PotLifeS * (1 + 1e-9),
-            job.CavityVolumeM3 * job.ReserveRatio >= TestBarMould.BarM3
+            Batches: batches,
+            MixedVolumeM3: mixed,
+            LongestBatchS: longest,
+            LongestGapS: gap,
+            DurationS: batches[^1].PourEndS,
+            KeepsPotLife: longest <= job.Mix.Times.PotLifeS * (1 + 1e-9),
+            ReserveFillsTestBar: job.CavityVolumeM3 * job.ReserveRatio >= TestBarMould.BarM3
         );
     }
 
@@ -166,7 +166,16 @@ public static class PourClock
             _ => Math.Max(before.PourStartS, before.PourEndS - mixing),
         };
         var pour = start + mixing;
-        return new PourBatch(share * all.PowderKg, share * all.WaterKg, start, start + times.PotLifeS, lift + 1, volume, pour, pour + volume / job.PourRateM3S);
+        return new PourBatch(
+            PowderKg: share * all.PowderKg,
+            WaterKg: share * all.WaterKg,
+            StartS: start,
+            PourByS: start + times.PotLifeS,
+            Lift: lift + 1,
+            VolumeM3: volume,
+            PourStartS: pour,
+            PourEndS: pour + volume / job.PourRateM3S
+        );
     }
 
     private static void Check(PourJob job)

@@ -66,7 +66,13 @@ public static class SettingHeat
             return new HeatFigures(Math.Max(airC, start), airC, mix.Times.InitialSetS, 0);
         }
 
-        return TransientWall.Warm(Layers(mix, figures, coreM, skin, outerM, innerM, power, start - airC), duration, SurfaceLossWM2K) is { } warm
+        return
+            TransientWall.Warm(
+                Layers(mix: mix, figures: figures, coreM: coreM, skin: skin, outerM: outerM, innerM: innerM, power: power, startK: start - airC),
+                duration,
+                SurfaceLossWM2K
+            )
+                is { } warm
             ? new HeatFigures(airC + warm.PeakRiseK, airC + warm.OuterFaceRiseK, mix.Times.InitialSetS + warm.PeakTimeS, warm.LostJM2 / warm.ReleasedJM2)
             : null;
     }
@@ -103,7 +109,21 @@ public static class SettingHeat
             ?
             [
                 .. TransientWall
-                    .Course(Layers(mix, figures, coreM, skin, outerM, innerM, power, (slurryC ?? airC) - airC), duration, SurfaceLossWM2K, Followed)
+                    .Course(
+                        Layers(
+                            mix: mix,
+                            figures: figures,
+                            coreM: coreM,
+                            skin: skin,
+                            outerM: outerM,
+                            innerM: innerM,
+                            power: power,
+                            startK: (slurryC ?? airC) - airC
+                        ),
+                        duration,
+                        SurfaceLossWM2K,
+                        Followed
+                    )
                     .Select(p => (mix.Times.InitialSetS + p.TimeS, airC + p.WarmestK, airC + p.OuterFaceK)),
             ]
             : [];

@@ -54,17 +54,17 @@ public static class SupplyList
         var (unitPrice, pack) = need.OwnPrice is { } own ? (own, 1.0) : (price?.Cost / price?.Per.Value, price?.Per.Value ?? 1);
         var packs = toBuy is { } amount ? Math.Max(0, Math.Ceiling(amount / pack - 1e-9)) : (double?)null;
         return new SupplyLine(
-            need.Item,
-            need.Amount,
-            inStock,
-            toBuy,
-            UnitOf(need.Dimension),
-            need.Amount * unitPrice,
-            State(need, shelf, matching, inStock),
-            need.Step,
-            toBuy is 0 ? 0 : packs * pack * unitPrice,
-            unitPrice is null ? null : pack,
-            unitPrice is null ? null : packs
+            Item: need.Item,
+            Needed: need.Amount,
+            InStock: inStock,
+            ToBuy: toBuy,
+            Unit: UnitOf(need.Dimension),
+            Price: need.Amount * unitPrice,
+            State: State(need, shelf, matching, inStock),
+            Step: need.Step,
+            PriceToBuy: toBuy is 0 ? 0 : packs * pack * unitPrice,
+            Pack: unitPrice is null ? null : pack,
+            PackCount: unitPrice is null ? null : packs
         );
     }
 

@@ -66,9 +66,9 @@ internal sealed class HolePoints
     internal void AddStiffness(DenseRows turning, DenseRows follow, DenseRows bends, BendingStiffness own, double scale)
     {
         turning.AddUnit(Ghost * own.StiffnessNm * scale);
-        turning.AddBlock(0, 0, own.StiffnessNm, bend, 0, 0, Size);
-        turning.AddBlock(Size, Size, own.StiffnessNm, bend, Size, Size, Size);
-        turning.AddBlock(0, Size, own.ContractionNm, bend, 0, Size, Size);
+        turning.AddBlock(row: 0, column: 0, factor: own.StiffnessNm, other: bend, otherRow: 0, otherColumn: 0, size: Size);
+        turning.AddBlock(row: Size, column: Size, factor: own.StiffnessNm, other: bend, otherRow: Size, otherColumn: Size, size: Size);
+        turning.AddBlock(row: 0, column: Size, factor: own.ContractionNm, other: bend, otherRow: 0, otherColumn: Size, size: Size);
         turning.Add((own.StiffnessNm - own.ContractionNm) / 2, twist);
         turning.Add(own.ShearNPerM, slant);
         follow.Add(own.ShearNPerM, meet);

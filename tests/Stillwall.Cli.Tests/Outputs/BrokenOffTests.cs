@@ -37,7 +37,9 @@ public sealed class BrokenOffTests : IDisposable
                 Thread.SpinWait(1000);
             }
 
+#pragma warning disable RS0030 // The kill falls anywhere in the writing: this time is the case itself.
             await Task.Delay(dice.Below(longestDelayMs), TestContext.Current.CancellationToken);
+#pragma warning restore RS0030
             child.Kill();
             await child.WaitForExitAsync(TestContext.Current.CancellationToken);
             withDraft += Drafts().Length > 0 ? 1 : 0;

@@ -3,12 +3,12 @@ using Microsoft.Playwright;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>The pour at the bench, on a telephone.</summary>
-public sealed class BenchTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed class BenchTests(Chromium chromium) : BrowserTest(chromium)
 {
     [Fact]
     public async Task Nothing_begins_before_all_is_laid_ready_and_then_every_step_comes_in_turn()
     {
-        var page = await chromium.Open("pour/bench", 390, 844);
+        var page = await Open("pour/bench", 390, 844);
         var begin = page.Locator("text=First water is in");
         await Assertions.Expect(page.Locator(".warn").First).ToContainTextAsync("dust mask");
         await Assertions.Expect(begin).ToBeDisabledAsync();
@@ -31,8 +31,7 @@ public sealed class BenchTests(Chromium chromium) : IClassFixture<Chromium>
 
             if (step == "Pour")
             {
-                var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
-                await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"pour-bench-step-{i}.png") });
+                await page.ScreenshotAsync(new PageScreenshotOptions { Path = Picture($"pour-bench-step-{i}") });
                 await page.ClickAsync("text=I am late");
                 await Assertions.Expect(page.Locator(".late").First).ToContainTextAsync("throw it away");
                 await page.ClickAsync("text=Go on");
@@ -42,6 +41,5 @@ public sealed class BenchTests(Chromium chromium) : IClassFixture<Chromium>
         }
 
         await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Poured");
-        await page.Context.CloseAsync();
     }
 }

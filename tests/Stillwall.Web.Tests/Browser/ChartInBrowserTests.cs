@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>The chart on the cabinet's page: that it is painted, and that what is read off it is right.</summary>
-public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed partial class ChartInBrowserTests(Chromium chromium) : BrowserTest(chromium)
 {
     // Counts the pixels that are not paper.
     private const string Painted =
@@ -34,8 +34,6 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
             var expected = 20 * Math.Log10(x * x / Math.Sqrt(Math.Pow(1 - (x * x), 2) + Math.Pow(x / box.SystemQ!.Value, 2)));
             Assert.True(Math.Abs(expected - read) < 0.06, $"{text} at {frequency} Hz, {expected:0.000} dB");
         }
-
-        await page.Context.CloseAsync();
     }
 
     [Fact]
@@ -47,7 +45,6 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         await Reads(page, before * Math.Pow(10, 1 / 120.0), 0.02);
         await page.Locator(".hair-pt").PressAsync("Shift+ArrowLeft");
         await Reads(page, before * Math.Pow(10, -9 / 120.0), 0.02);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
@@ -64,7 +61,7 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         await Chromium.Until(
             async () =>
             {
-                await page.WaitForTimeoutAsync(200);
+                await Chromium.Frames(page, 12);
                 (earlier, all) = (all, await Pixels(page));
                 return all == earlier;
             },
@@ -73,7 +70,6 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         await page.ClickAsync(".qmore");
         await page.ClickAsync(".qsheet:popover-open >> text=band of doubt");
         await Chromium.Until(async () => await Pixels(page) is > 2000 and var left && left < all - 500, "the band is painted still");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
@@ -87,18 +83,17 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
         await Reads(page, Math.Sqrt(10 * 500), 0.5);
         await page.Mouse.MoveAsync(plot.X + (plot.Width / 2), plot.Y - 60);
         await Reads(page, rest, 0.01);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task The_cross_hair_goes_from_driver_to_driver_and_says_each_ones_name_price_and_level()
     {
-        var page = await chromium.Open("/driver");
+        var page = await Open("/driver");
         await page.WaitForSelectorAsync(".hair-pt[aria-valuetext]");
         var point = page.Locator(".hair-pt");
         await point.PressAsync("Home");
-        var ranked = chromium
-            .Page.Workshop.Current()
+        var ranked = Shown
+            .Workshop.Current()
             .Project!.Now.Plan.Ranked.Drivers.Where(d => d is { Price: > 0, MaxSplAtLowestDb: not null })
             .OrderBy(d => d.Price)
             .ToList();
@@ -115,13 +110,11 @@ public sealed partial class ChartInBrowserTests(Chromium chromium) : IClassFixtu
                 );
             await point.PressAsync("ArrowRight");
         }
-
-        await page.Context.CloseAsync();
     }
 
     private async Task<IPage> Cabinet()
     {
-        var page = await chromium.Open("/cabinet");
+        var page = await Open("/cabinet");
         await page.WaitForSelectorAsync(".hair-pt[aria-valuetext]");
         return page;
     }

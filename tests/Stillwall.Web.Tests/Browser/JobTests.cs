@@ -8,22 +8,12 @@ using Stillwall.Cli.Running;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>The job as its maker does it: with the pointer, with the keyboard alone, on two pages at once.</summary>
-public sealed class JobTests : IClassFixture<Chromium>
+public sealed class JobTests(Chromium chromium) : BrowserTest(chromium)
 {
-    private readonly Chromium chromium;
-
-    public JobTests(Chromium chromium)
-    {
-        this.chromium = chromium;
-        chromium.Page.Reset();
-    }
-
-    private static CancellationToken Stop => TestContext.Current.CancellationToken;
-
     [Fact]
     public async Task From_brief_to_parts_by_clicking_with_the_figures_of_the_command_line()
     {
-        var page = await chromium.Open("/");
+        var page = await OpenOwn("/");
         await Fill(page, "f-brief-spot-depth", "44 cm");
         await page.ClickAsync("nav >> text=Driver");
         await page.ClickAsync("button[aria-label='Use this driver: Wigeon 8']");
@@ -36,7 +26,7 @@ public sealed class JobTests : IClassFixture<Chromium>
         await Written("\"core\": \"12.5 mm\"");
         await Chromium.Live(page);
 
-        using var appraisal = await CommandLine("appraise", chromium.Page.ProjectFolder, "--json");
+        using var appraisal = await CommandLine("appraise", Own.ProjectFolder, "--json");
         var (box, mass) = (appraisal.RootElement.GetProperty("box"), appraisal.RootElement.GetProperty("mass"));
         await Assertions.Expect(Cell(page, 0)).ToHaveTextAsync(Digits(1e3 * box.GetProperty("net_volume_m3").GetDouble(), 3));
         await Assertions.Expect(Cell(page, 1)).ToHaveTextAsync(Digits(box.GetProperty("system_resonance_hz").GetDouble(), 3));
@@ -53,16 +43,15 @@ public sealed class JobTests : IClassFixture<Chromium>
         using var zip = ZipFile.OpenRead(await download.PathAsync());
         Assert.Equal(parts.Append("assembly.3mf").Order(StringComparer.Ordinal), zip.Entries.Select(e => e.FullName).Order(StringComparer.Ordinal));
         Assert.All(zip.Entries, e => Assert.True(e.Length > 500, e.FullName));
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Kinds_of_wall_are_compared_at_a_press_as_the_command_line_does_and_the_lightest_is_taken()
     {
-        var page = await chromium.Open("walls");
+        var page = await OpenOwn("walls");
         await page.ClickAsync("#compare-walls");
         await page.WaitForSelectorAsync("#wall-kinds", new PageWaitForSelectorOptions { Timeout = 120_000 });
-        using var walls = await CommandLine("walls", chromium.Page.ProjectFolder, "--json");
+        using var walls = await CommandLine("walls", Own.ProjectFolder, "--json");
         var kinds = walls.RootElement.GetProperty("kinds").EnumerateArray().ToList();
         Assert.Equal(4, kinds.Count);
         Assert.Equal(
@@ -72,13 +61,12 @@ public sealed class JobTests : IClassFixture<Chromium>
         await page.ClickAsync("section.part >> text=Use this wall");
         var light = Digits(walls.RootElement.GetProperty("lightest").GetProperty("finished_kg").GetDouble(), 3);
         await Expect(page, $".titleblock >> text={light}");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task With_the_keyboard_alone_a_size_is_stepped_kept_and_taken_back()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await OpenOwn("cabinet");
         await page.Keyboard.PressAsync("Tab");
         await Assertions.Expect(page.Locator("a:focus")).ToHaveTextAsync("To the drawing");
         await page.Keyboard.PressAsync("Enter");
@@ -99,13 +87,12 @@ public sealed class JobTests : IClassFixture<Chromium>
         await TabTo(page, null, "[data-undo]");
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.Locator("#f-cabinet-outside-depth")).ToHaveValueAsync(before);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_fault_stays_in_its_field_with_a_sentence_and_the_drawing_keeps_its_last_good_state()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await Open("cabinet");
         var drawn = await page.GetAttributeAsync(".va svg path.skin", "d");
         await page.FillAsync("#f-cabinet-core", "12 kg");
         await Expect(page, "#f-cabinet-core[aria-invalid=true]");
@@ -115,13 +102,12 @@ public sealed class JobTests : IClassFixture<Chromium>
         await Assertions.Expect(page.Locator(".va svg path.skin").First).ToHaveAttributeAsync("d", drawn!);
         await page.PressAsync("#f-cabinet-core", "Escape");
         await Assertions.Expect(page.Locator("#f-cabinet-core[aria-invalid]")).ToHaveCountAsync(0);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_remedy_is_done_by_its_button_and_undone_by_the_same()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await OpenOwn("cabinet");
         await Fill(page, "f-cabinet-strut-pitch", "60");
         var remedy = page.Locator("[id='x-walls/core-keyed-to-the-skins'] .remedy");
         await remedy.ClickAsync();
@@ -130,13 +116,12 @@ public sealed class JobTests : IClassFixture<Chromium>
         await remedy.ClickAsync();
         await Assertions.Expect(page.Locator("#f-cabinet-strut-pitch")).ToHaveValueAsync("60");
         await Written("\"strut_pitch\": \"60 mm\"");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Two_pages_edit_one_project_and_the_second_is_told_and_follows()
     {
-        var (first, second) = (await chromium.Open("cabinet"), await chromium.Open("cabinet"));
+        var (first, second) = (await OpenOwn("cabinet"), await OpenOwn("cabinet"));
         await Fill(first, "f-cabinet-outside-corner-radius", "25");
         await Assertions.Expect(second.Locator(".notice")).ToContainTextAsync("Another page changed this project");
         await Assertions.Expect(second.Locator("#f-cabinet-outside-corner-radius")).ToHaveValueAsync("25");
@@ -144,26 +129,23 @@ public sealed class JobTests : IClassFixture<Chromium>
         await second.ClickAsync(".notice button");
         await Fill(second, "f-cabinet-outside-corner-radius", "30");
         await Expect(first, ".notice");
-        await first.Context.CloseAsync();
-        await second.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Why_is_answered_at_the_number_and_leaves_with_escape()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await Open("cabinet");
         await page.ClickAsync("button[aria-label='Why Resonance?']");
         await Expect(page, "#why-sheet:popover-open >> text=driver, vas");
         await Assertions.Expect(page.Locator("#why-sheet tbody").First).ToContainTextAsync("+");
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(page.Locator("#why-sheet:popover-open")).ToHaveCountAsync(0);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_table_of_drivers_is_taken_with_each_fault_of_its_rows_named_and_can_be_undone()
     {
-        var page = await chromium.Open("driver");
+        var page = await OpenOwn("driver");
         var table = await File.ReadAllTextAsync(Path.Combine(Source.Root, "samples", "reading-room", "drivers.csv"), Stop);
         var lines = table.TrimEnd().Split('\n');
         var name = lines[1].Split(',')[0];
@@ -184,13 +166,12 @@ public sealed class JobTests : IClassFixture<Chromium>
         await page.ClickAsync("[data-undo]");
         await Assertions.Expect(page.Locator(".catalogue .said")).ToHaveTextAsync($"{lines.Length - 1} drivers");
         await Written("drivers.csv", text => text == table, "drivers.csv is not as it was");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task The_catalogue_is_searched_sorted_and_put_side_by_side()
     {
-        var page = await chromium.Open("driver");
+        var page = await Open("driver");
         var byPrice = page.Locator("th:has(> button:has-text('price'))");
         await page.ClickAsync("th >> text=price");
         await Assertions.Expect(byPrice).ToHaveAttributeAsync("aria-sort", "ascending");
@@ -208,30 +189,27 @@ public sealed class JobTests : IClassFixture<Chromium>
         await page.CheckAsync("[aria-label='compare Dunlin 8']");
         await Expect(page, ".compare");
         await Assertions.Expect(page.Locator(".compare thead th")).ToHaveTextAsync(["Teal 8", "Dunlin 8"]);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task From_nothing_a_first_cabinet_is_drawn_at_a_press()
     {
-        _ = chromium.Page.Workshop.Current().Project!.Replace(null, "{ \"stillwall\": 1 }", null, "nothing");
-        var page = await chromium.Open("cabinet");
+        _ = OwnProject.Replace(null, "{ \"stillwall\": 1 }", null, "nothing");
+        var page = await OpenOwn("cabinet");
         Assert.Equal(0, await page.Locator(".va").CountAsync());
         await page.ClickAsync("text=Begin with a small one");
         await Expect(page, ".va svg path.skin");
         await Assertions.Expect(page.Locator("#f-cabinet-outside-depth")).ToHaveValueAsync("330");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Names_are_shown_as_text()
     {
-        var page = await chromium.Open("brief");
+        var page = await OpenOwn("brief");
         const string sly = "<img src=x onerror=alert(1)> & \"co\"";
         await Fill(page, "f-name", sly);
         await Assertions.Expect(page.Locator(".t1")).ToHaveTextAsync(sly);
         Assert.Equal(0, await page.Locator("img[src=x]").CountAsync());
-        await page.Context.CloseAsync();
     }
 
     private static async Task Fill(IPage page, string id, string text)
@@ -275,7 +253,7 @@ public sealed class JobTests : IClassFixture<Chromium>
         );
 
     private Task Written(string name, Func<string, bool> isSo, string otherwise) =>
-        Chromium.Until(async () => isSo(await File.ReadAllTextAsync(Path.Combine(chromium.Page.ProjectFolder, name), Stop)), otherwise);
+        Chromium.Until(async () => isSo(await File.ReadAllTextAsync(Path.Combine(Own.ProjectFolder, name), Stop)), otherwise);
 
     private static Task<JsonDocument> CommandLine(params string[] args)
     {

@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>Pictures of every stage, for people to look at, and what axe-core 4.14 finds there (rules after WCAG 2.2 AA).</summary>
-public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed class PictureTests(Chromium chromium) : BrowserTest(chromium)
 {
     private static readonly string[] Stages =
     [
@@ -28,26 +28,23 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
     [InlineData("phone", 390, 844)]
     public async Task Every_stage_is_drawn_in_ink_and_in_chalk_none_is_wider_than_the_window_and_none_has_a_serious_finding(string name, int width, int height)
     {
-        var page = await chromium.Open("/", width, height);
-        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
+        var page = await Open("/", width, height);
         var found = new List<string>();
         foreach (var stage in Stages)
         {
-            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
-            await Chromium.Live(page);
+            await Go(page, stage);
             await page.EvaluateAsync("document.fonts.ready.then(() => true)");
             if (stage == "parts")
             {
                 await page.WaitForSelectorAsync("canvas[data-parts]");
             }
 
-            await page.WaitForTimeoutAsync(200);
             foreach (var scheme in width < 1000 ? [ColorScheme.Light, ColorScheme.Dark] : new[] { ColorScheme.Dark, ColorScheme.Light })
             {
                 await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
-                await page.WaitForTimeoutAsync(100);
-                var file = $"{stage.Replace('/', '-')}-{name}-{scheme.ToString().ToLowerInvariant()}.png";
-                await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, file), FullPage = width < 1000 });
+                await Chromium.Frames(page, 2);
+                var file = $"{stage.Replace('/', '-')}-{name}-{scheme.ToString().ToLowerInvariant()}";
+                await page.ScreenshotAsync(new PageScreenshotOptions { Path = Picture(file), FullPage = width < 1000 });
             }
 
             Assert.True(
@@ -58,8 +55,6 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
         }
 
         Assert.True(found.Count == 0, string.Join("\n", found));
-
-        await page.Context.CloseAsync();
     }
 
     [Theory]
@@ -70,12 +65,10 @@ public sealed class PictureTests(Chromium chromium) : IClassFixture<Chromium>
     [InlineData(2560)]
     public async Task The_cabinet_fits_windows_from_a_small_telephone_to_a_large_screen(int width)
     {
-        var page = await chromium.Open("cabinet", width, width < 900 ? 800 : width * 9 / 16);
+        var page = await Open("cabinet", width, width < 900 ? 800 : width * 9 / 16);
         Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
-        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
-        await page.WaitForTimeoutAsync(300);
-        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"cabinet-{width}.png") });
-        await page.Context.CloseAsync();
+        await Chromium.Frames(page, 2);
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Picture($"cabinet-{width}") });
     }
 
     private static IEnumerable<string> Serious(string stage, AxeResult result) =>

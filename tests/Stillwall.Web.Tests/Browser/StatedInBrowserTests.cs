@@ -3,22 +3,14 @@ using Microsoft.Playwright;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>What a maker states on the page: values with the way back to their default, stock, prices and logbook.</summary>
-public sealed class StatedInBrowserTests : IClassFixture<Chromium>
+public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromium)
 {
-    private readonly Chromium chromium;
-
-    public StatedInBrowserTests(Chromium chromium)
-    {
-        this.chromium = chromium;
-        chromium.Page.Reset();
-    }
-
-    private Stillwall.Projects.Project Now => chromium.Page.Workshop.Opened("reading-room")!.Now.Project;
+    private Stillwall.Projects.Project Now => OwnProject.Now.Project;
 
     [Fact]
     public async Task A_stated_value_goes_back_to_its_default_and_can_be_undone()
     {
-        var page = await chromium.Open("brief");
+        var page = await OpenOwn("brief");
         var row = page.Locator(".row[data-key='brief.printer.nozzle']");
         await Assertions.Expect(row.Locator(".src")).ToContainTextAsync("stated by you");
         await row.GetByRole(AriaRole.Button, new() { Name = "nozzle: back to 0.4 mm" }).ClickAsync();
@@ -35,17 +27,15 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
         await budget.PressAsync("Enter");
         await Assertions.Expect(page.Locator(".row[data-key='budget'] .src")).ToContainTextAsync("not stated");
         Assert.Null(Now.Budget);
-        await page.GotoAsync(new Uri(chromium.Page.Address, "cabinet").ToString());
-        await Chromium.Live(page);
+        await Go(page, "cabinet");
         await page.FillAsync("#f-cabinet-outside-depth", "");
         await Assertions.Expect(page.Locator("#f-cabinet-outside-depth[aria-invalid=true]")).ToHaveCountAsync(1);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task What_few_ask_for_is_stated_among_what_is_not_drawn_and_taken_out_again()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await OpenOwn("cabinet");
         await page.GetByText("What is not drawn").ClickAsync();
         foreach (var (key, value) in new[] { ("recess", "1"), ("drying-hole", "5") })
         {
@@ -58,25 +48,22 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
 
         Assert.Equal((0.001, 0.005), (Now.Cabinet!.Openings!.RecessM, Now.Cabinet.Openings.DryingHoleM));
         await Assertions.Expect(page.GetByText("Floor of the recess for the flange").First).ToBeVisibleAsync();
-        await page.GotoAsync(new Uri(chromium.Page.Address, "pour").ToString());
+        await Go(page, "pour");
         await Assertions.Expect(page.GetByText("taped from inside before the rehearsal")).ToBeVisibleAsync();
-        await page.GotoAsync(new Uri(chromium.Page.Address, "cabinet").ToString());
-        await Chromium.Live(page);
+        await Go(page, "cabinet");
         await page.GetByText("What is not drawn").ClickAsync();
         await page.FillAsync("#f-cabinet-openings-recess", "1.5");
         await page.PressAsync("#f-cabinet-openings-recess", "Enter");
         await Assertions.Expect(page.GetByText("leaves too little of an outer skin").First).ToBeVisibleAsync();
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Every_input_of_a_form_says_where_its_value_is_from()
     {
-        var page = await chromium.Open("brief");
+        var page = await Open("brief");
         foreach (var stage in new[] { "brief", "walls", "pour", "quiet", "proof" })
         {
-            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
-            await Chromium.Live(page);
+            await Go(page, stage);
             Assert.Empty(
                 await page.EvaluateAsync<string[]>(
                     "[...document.querySelectorAll('.row[data-key]')].filter(r => !r.querySelector('.src').textContent.trim()).map(r => r.dataset.key)"
@@ -89,14 +76,12 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
                 )
             );
         }
-
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Stock_is_added_changed_and_taken_out_and_the_list_follows()
     {
-        var page = await chromium.Open("supplies");
+        var page = await OpenOwn("supplies");
         var before = Now.Stock!.Count;
         var adding = page.Locator("[data-adding=stock]");
         await adding.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
@@ -121,20 +106,18 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
         Assert.Equal(before, Now.Stock!.Count);
         await page.ClickAsync("[data-undo]");
         await Assertions.Expect(amount).ToHaveValueAsync("3 pc");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_price_and_a_logbook_entry_are_stated_on_the_page()
     {
-        var page = await chromium.Open("supplies");
+        var page = await OpenOwn("supplies");
         await page.FillAsync("#f-prices-0-price", "1,75");
         await page.PressAsync("#f-prices-0-price", "Enter");
         await Assertions.Expect(page.Locator("#f-prices-0-price")).ToHaveValueAsync("1.75");
         Assert.Equal(1.75, Now.Prices![0].Cost);
 
-        await page.GotoAsync(new Uri(chromium.Page.Address, "logbook").ToString());
-        await Chromium.Live(page);
+        await Go(page, "logbook");
         var count = Now.Logbook.Count;
         var adding = page.Locator("[data-adding=logbook]");
         await adding.GetByLabel("date, new entry").FillAsync("2026-12-01");
@@ -152,6 +135,5 @@ public sealed class StatedInBrowserTests : IClassFixture<Chromium>
         Assert.Equal(9.4, Now.Logbook[^1].MassKg);
         await page.ClickAsync("[data-undo]");
         await Assertions.Expect(page.Locator($"#f-logbook-{count}-mass")).ToHaveValueAsync("9.42");
-        await page.Context.CloseAsync();
     }
 }

@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>The view of the parts, by its own script on a bare canvas.</summary>
-public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed class ViewerInBrowserTests(Chromium chromium) : BrowserTest(chromium)
 {
     // Mounts the view over the page and gives what a test asks of it. Colours are counted as they are on the screen.
     private const string Setup = """
@@ -47,7 +47,7 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
     [Fact]
     public async Task Parts_are_drawn_in_ink_on_paper_cut_filled_marked_and_picked()
     {
-        var page = await chromium.Open("/cabinet");
+        var page = await Open("/cabinet");
         Assert.Equal(Viewer(), await page.EvaluateAsync<int>(Setup));
         var whole = await Pixels(page);
         Assert.True(whole[Ink] > 1500 && whole[Sheet] > 200_000, JsonSerializer.Serialize(whole));
@@ -66,18 +66,24 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
         // Near the upper left corner of the front, outside of the ring round the driver.
         await page.Mouse.ClickAsync(300 - 185, 250 - 150);
         await page.WaitForFunctionAsync("() => JSON.stringify(test.picked) === '[\"front outer plate\"]'");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Keys_turn_and_zoom_and_nothing_is_drawn_when_nothing_happens()
     {
-        var page = await chromium.Open("/cabinet");
+        var page = await Open("/cabinet");
         await page.EvaluateAsync(Setup);
-        await page.WaitForTimeoutAsync(300);
-        var drawn = await Drawn(page);
-        await page.WaitForTimeoutAsync(500);
-        Assert.Equal(drawn, await Drawn(page));
+        var drawn = -1;
+        await Chromium.Until(
+            async () =>
+            {
+                var before = drawn;
+                await Chromium.Frames(page, 30);
+                drawn = await Drawn(page);
+                return drawn == before;
+            },
+            "it is drawn over and over"
+        );
 
         await page.EvaluateAsync("() => { test.view.look('front'); test.canvas.focus(); }");
         foreach (var _ in Enumerable.Range(0, 18))
@@ -92,23 +98,20 @@ public sealed class ViewerInBrowserTests(Chromium chromium) : IClassFixture<Chro
         await page.Keyboard.PressAsync("0");
         await page.WaitForFunctionAsync("() => test.view.camera.zoom === 1");
         Assert.True(await Drawn(page) > drawn);
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_part_chosen_by_name_shows_the_figures_of_the_appraisal()
     {
-        var page = await chromium.Open("/parts");
+        var page = await Open("/parts");
         await page.WaitForSelectorAsync($"canvas[data-parts='{Viewer()}']");
         var part = Demo.Facts.Parts.Single(p => p.Name == "brace");
         await page.SelectOptionAsync(".ptools label:last-child select", part.Name);
         await page.WaitForSelectorAsync(".pfigures strong");
         var said = (await page.Locator(".pfigures").InnerTextAsync()).Replace('\u00a0', ' ');
-        Assert.All(
-            new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" },
-            words => Assert.Contains(words, said, StringComparison.Ordinal)
+        Assert.All(new[] { part.Name, Demo.Facts.Show.Length(part.SizeM[0]), Demo.Facts.Show.Mass(part.MassKg!.Value), "fits the printer" }, words =>
+            Assert.Contains(words, said, StringComparison.Ordinal)
         );
-        await page.Context.CloseAsync();
     }
 
     [Fact]

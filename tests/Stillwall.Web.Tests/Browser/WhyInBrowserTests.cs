@@ -7,7 +7,7 @@ using Stillwall.Web.Tests.Serving;
 namespace Stillwall.Web.Tests.Browser;
 
 /// <summary>Every number that the page computes says why, at a press and by the keyboard.</summary>
-public sealed class WhyInBrowserTests : IClassFixture<Chromium>
+public sealed class WhyInBrowserTests(Chromium chromium) : BrowserTest(chromium)
 {
     // The bench is not among them: it repeats the pour's figures in large for wet hands, and has no sheet to say why; the stage Pour does.
     private static readonly string[] Stages = ["brief", "driver", "cabinet", "walls", "parts", "pour", "supplies", "quiet", "proof", "logbook"];
@@ -52,14 +52,6 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         ("measured.system_q", "0.9"),
     ];
 
-    private readonly Chromium chromium;
-
-    public WhyInBrowserTests(Chromium chromium)
-    {
-        this.chromium = chromium;
-        chromium.Page.Reset();
-    }
-
     // The demo, and the same with trouble in it: thin, deep, loud, late, heavy, dear, measured otherwise.
     [Theory]
     [InlineData(false)]
@@ -68,15 +60,14 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
     {
         if (isTroubled)
         {
-            Assert.Empty(chromium.Page.Workshop.Current().Project!.Set(this, Trouble, "trouble"));
+            Assert.Empty(OwnProject.Set(this, Trouble, "trouble"));
         }
 
-        var page = await chromium.Open("/");
+        var page = await OpenOwn("/");
         var (silent, asked) = (new List<string>(), new HashSet<(string Of, string? Driver)>());
         foreach (var stage in Stages)
         {
-            await page.GotoAsync(new Uri(chromium.Page.Address, stage).ToString());
-            await Chromium.Live(page);
+            await Go(page, stage);
             if (stage == "proof")
             {
                 await Prove(page);
@@ -129,20 +120,18 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
 
         Assert.True(silent.Count == 0, "give it a Figure with its result, or put it among the exemptions with its reason:\n" + string.Join('\n', silent));
         Assert.True(asked.Count > 600, $"{asked.Count} figures");
-        var project = chromium.Page.Workshop.Opened("reading-room")!;
+        var project = OwnProject;
         var plain = asked.Where(q => q.Driver is null && Why.Results(project.Now.Plan.Facts).Contains(q.Of)).Select(q => q.Of).ToList();
         Assert.All(Why.Of(project.Now.Plan.Facts, plain), Told);
-        Assert.All(
-            asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()),
-            q => Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of)
+        Assert.All(asked.Where(q => !plain.Contains(q.Of)).GroupBy(q => q.Of).Select(g => g.First()), q =>
+            Told(new WhyQuestion(q.Of, q.Of, q.Driver).Answer(project, project.Now), q.Of)
         );
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_figure_tells_formula_inputs_and_source_at_a_press_and_by_the_keyboard()
     {
-        var page = await chromium.Open("pour");
+        var page = await Open("pour");
         var figure = page.Locator("td [data-of='pour.batches[0].powder_kg']");
         await figure.ClickAsync();
         var sheet = page.Locator("#why-sheet");
@@ -164,13 +153,12 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(sheet).ToBeVisibleAsync();
         await Assertions.Expect(sheet.Locator(".fname").First).ToContainTextAsync("batch 2");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task A_drawing_is_one_stop_of_the_keyboard_and_arrows_go_from_figure_to_figure()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await Open("cabinet");
         var (figures, sheet) = (page.Locator(".va .fig"), page.Locator("#why-sheet"));
         await Assertions.Expect(figures).ToHaveCountAsync(4);
         await Assertions.Expect(page.Locator(".va .fig[tabindex='0']")).ToHaveCountAsync(1);
@@ -189,25 +177,23 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(sheet).ToBeHiddenAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "(70) millimetres, why room behind the cabinet?" })).ToBeVisibleAsync();
-        await page.Context.CloseAsync();
     }
 
     // On the same page too.
     [Fact]
     public async Task What_is_stated_below_a_drawing_is_led_to_without_leaving_the_page()
     {
-        var page = await chromium.Open("walls");
+        var page = await Open("walls");
         await page.ClickAsync(".vc [data-of='materials.cast.powder_per_water']");
         await page.Locator("#why-sheet").GetByRole(AriaRole.Link, new() { Name = "To its field" }).ClickAsync();
         await Assertions.Expect(page.Locator("#f-materials-cast-powder-per-water").First).ToBeFocusedAsync();
         await Assertions.Expect(page.Locator("#why-sheet")).ToBeHiddenAsync();
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task What_is_stated_on_another_stage_says_so_on_a_drawing_and_leads_to_its_field()
     {
-        var page = await chromium.Open("cabinet");
+        var page = await Open("cabinet");
         await page.ClickAsync(".va [data-of='brief.spot.depth']");
         var sheet = page.Locator("#why-sheet");
         await Assertions.Expect(sheet.Locator(".src").First).ToContainTextAsync("Stated by you");
@@ -215,39 +201,36 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Brief");
         await Assertions.Expect(page.Locator("#f-brief-spot-depth").First).ToBeFocusedAsync();
         await Assertions.Expect(sheet).ToBeHiddenAsync();
-        await page.Context.CloseAsync();
     }
 
     // Each sentence has its own button, and not that of its neighbour.
     [Fact]
     public async Task Every_finding_says_why_under_its_own_id()
     {
-        var page = await chromium.Open("walls");
+        var page = await Open("walls");
         var lacking = await page.EvaluateAsync<string[]>(
             "[...document.querySelectorAll('.notes li[id^=\"x-\"]')].filter(li => !li.querySelector(`.why[data-of=\"${CSS.escape(li.id.slice(2))}\"], "
                 + ".why[data-of=\"${li.id.slice(2)}\"]`)).map(li => li.id)"
         );
         Assert.Empty(lacking);
-        await Assertions.Expect(page.Locator(".notes li[id^='x-']")).ToHaveCountAsync(chromium.Page.Workshop.Opened("reading-room")!.Now.Plan.Findings.Count);
+        await Assertions.Expect(page.Locator(".notes li[id^='x-']")).ToHaveCountAsync(Shown.Workshop.Opened("reading-room")!.Now.Plan.Findings.Count);
         Assert.Empty(
             await page.EvaluateAsync<string[]>(
                 "[...document.querySelectorAll('.checks li')].filter(li => !li.querySelector('.why[data-of^=\"walls/\"]')).map(li => li.textContent)"
             )
         );
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task The_reason_of_a_candidate_is_explained_with_that_driver()
     {
-        var page = await chromium.Open("driver");
+        var page = await Open("driver");
         var why = page.Locator(".rank tbody tr", new() { HasText = "Garganey 8" }).Locator(".why-not .why").First;
         await Assertions.Expect(why).ToHaveAttributeAsync("data-of", "driver/clear-of-braces-skins-and-rear");
         await why.ClickAsync();
         var sheet = page.Locator("#why-sheet");
         await Assertions.Expect(sheet.Locator(".fname").First).ToContainTextAsync("Garganey 8");
         await Assertions.Expect(sheet.Locator("tbody tr", new() { HasText = "driver, depth" })).ToContainTextAsync("136 mm");
-        await page.Context.CloseAsync();
     }
 
     // Pictures to look at, and that the sheet is wholly within the window.
@@ -256,37 +239,34 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
     [InlineData("phone", 390, 844, true)]
     public async Task The_sheet_that_says_why_stands_within_the_window(string name, int width, int height, bool isDark)
     {
-        var page = await chromium.Open("walls", width, height, isDark);
+        var page = await Open("walls", width, height, isDark);
         await Prepare(page, "walls");
         var figure = page.Locator("[data-of='kinds[2].finished_kg']");
         await figure.ScrollIntoViewIfNeededAsync();
         await figure.ClickAsync();
         var sheet = page.Locator("#why-sheet");
         await Assertions.Expect(sheet.Locator("tbody tr").First).ToBeVisibleAsync();
-        var folder = Directory.CreateDirectory(Path.Combine(Source.Root, "artifacts", "pages")).FullName;
-        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, $"why-{name}.png") });
+        await page.ScreenshotAsync(new PageScreenshotOptions { Path = Picture($"why-{name}") });
         var box = (await sheet.BoundingBoxAsync())!;
         Assert.True(box.X >= 0 && box.Y >= 0 && box.X + box.Width <= width && box.Y + box.Height <= height, $"{box.X} {box.Y} {box.Width} {box.Height}");
-        await page.Context.CloseAsync();
     }
 
     [Fact]
     public async Task Of_a_candidate_the_answer_is_with_that_driver()
     {
-        var page = await chromium.Open("driver");
+        var page = await Open("driver");
         var row = page.Locator(".rank tbody tr", new() { HasText = "Wigeon 8" });
         var figure = row.Locator("[data-of='box.system_q']");
         var value = await figure.InnerTextAsync();
         await figure.ClickAsync();
         await Assertions.Expect(page.Locator("#why-sheet .fname").First).ToContainTextAsync("Wigeon 8");
         await Assertions.Expect(page.Locator("#why-title")).ToContainTextAsync(value);
-        await page.Context.CloseAsync();
     }
 
     // Every proof with figures of its own, by request as the page sends it, and the one that is typed.
     private async Task Prove(IPage page)
     {
-        using var client = chromium.Page.Client();
+        using var client = Own.Client();
         byte[] free = Sounds.Impedance(30, 5.5, 0.475),
             loaded = Sounds.Impedance(30 / Math.Sqrt(2), 5.5 * Math.Sqrt(2), 0.475 * Math.Sqrt(2)),
             here = Sounds.Noise(0.5),
@@ -303,11 +283,7 @@ public sealed class WhyInBrowserTests : IClassFixture<Chromium>
         {
             using var content = new ByteArrayContent(body);
             content.Headers.ContentType = new("audio/wav");
-            using var answer = await client.PostAsync(
-                new Uri($"/files/reading-room/prove/{path}", UriKind.Relative),
-                content,
-                TestContext.Current.CancellationToken
-            );
+            using var answer = await client.PostAsync(new Uri($"/files/reading-room/prove/{path}", UriKind.Relative), content, Stop);
             Assert.True(answer.IsSuccessStatusCode, path);
         }
 

@@ -13,9 +13,11 @@ internal static class BriefFindings
             "cabinet fits the spot",
             "geometry: outside size, clearance on both sides, plug space behind",
             Spot,
-            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}"),
-            new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
-            new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}")
+            [
+                new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}"),
+                new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
+                new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}"),
+            ]
         )
         {
             Direct = WithinSpot,

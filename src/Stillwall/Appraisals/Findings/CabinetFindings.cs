@@ -16,19 +16,19 @@ internal static class CabinetFindings
             "system Q as wanted",
             "Small 1972, JAES 20(10) (from memory); lossless",
             SystemQ,
-            Deeper,
-            Larger,
-            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Either, 0.001, "width and height {new} instead of {old}"),
-            new Lever("brief.aim.system_q", Toward.Either, 0.01, "a wanted Q of {new} instead of {old}")
+            [
+                Deeper,
+                Larger,
+                new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Either, 0.001, "width and height {new} instead of {old}"),
+                new Lever("brief.aim.system_q", Toward.Either, 0.01, "a wanted Q of {new} instead of {old}"),
+            ]
         ),
         new(
             "Cabinet",
             "reaches the lowest note",
             "Small 1972, JAES 20(10) (from memory); f10 at or under it counts as reached (our choice)",
             Lowest,
-            Deeper,
-            Larger,
-            new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")
+            [Deeper, Larger, new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")]
         ),
         new(
             "Cabinet",
@@ -43,9 +43,11 @@ internal static class CabinetFindings
             "airtight enough",
             "viscous flow in a slit (Beranek 1954, from memory); the limit is our choice",
             Airtight,
-            new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}"),
-            new Lever("cabinet.leak.resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}"),
-            new Lever("measured.leak_resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}, and measure it again")
+            [
+                new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}"),
+                new Lever("cabinet.leak.resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}"),
+                new Lever("measured.leak_resistance", Toward.More, 1000, "seal the joints to a leak of {new} instead of {old}, and measure it again"),
+            ]
         ),
         new(
             "Cabinet",

@@ -20,19 +20,23 @@ internal static class DriverFindings
             "fits the front",
             "geometry: flange, bolt circle and opening against sides and skins",
             Front,
-            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
-            new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}"),
-            new Lever("cabinet.outside.height", Toward.More, 0.001, "height {new} instead of {old}"),
-            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.More, 0.001, "width and height {new} instead of {old}")
+            [
+                new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
+                new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}"),
+                new Lever("cabinet.outside.height", Toward.More, 0.001, "height {new} instead of {old}"),
+                new Lever("cabinet.outside.width+cabinet.outside.height", Toward.More, 0.001, "width and height {new} instead of {old}"),
+            ]
         ),
         new(
             "Driver",
             "clear of braces, skins and rear",
             "geometry: depth of the driver and air behind the magnet; the distance is our choice",
             Depth,
-            new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
-            new Lever("cabinet.outside.depth", Toward.More, 0.001, "depth {new} instead of {old}"),
-            new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}")
+            [
+                new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
+                new Lever("cabinet.outside.depth", Toward.More, 0.001, "depth {new} instead of {old}"),
+                new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}"),
+            ]
         ),
         new("Driver", "amplifier can drive it", "least impedance of the network between 10 Hz and 1 kHz against the amplifier's stated load", Load),
     ];

@@ -52,7 +52,20 @@ internal sealed record FindingRule(string Stage, string Topic, string Basis, Fun
     internal Finding Of(Facts facts)
     {
         var j = Judge(facts);
-        return new Finding(Id, Stage, Topic, j.Verdict, j.Value, j.Limit, j.Unit, j.Margin, j.Because, j.Remedy, [], Basis);
+        return new Finding(
+            Id: Id,
+            Stage: Stage,
+            Topic: Topic,
+            Verdict: j.Verdict,
+            Value: j.Value,
+            Limit: j.Limit,
+            Unit: j.Unit,
+            Margin: j.Margin,
+            Because: j.Because,
+            Remedy: j.Remedy,
+            Change: [],
+            Basis: Basis
+        );
     }
 
     private static string Kebab(string words) =>

@@ -14,9 +14,11 @@ internal static class PartFindings
             "every part fits the printer",
             "geometry: size and edge margin on all four sides against the build space",
             Fit,
-            new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
-            new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}"),
-            new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Capped, 0.001, "width and height at most {new} instead of {old}")
+            [
+                new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
+                new Lever("cabinet.outside.height", Toward.Less, 0.001, "height {new} instead of {old}"),
+                new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Capped, 0.001, "width and height at most {new} instead of {old}"),
+            ]
         ),
         new(
             "Parts",
@@ -31,14 +33,16 @@ internal static class PartFindings
             "bridges and overhangs",
             "geometry of the drawn sections, sleeves on end and plates flat; common practice, no source",
             Bridges,
-            new Lever(
-                "cabinet.openings.recess",
-                Toward.Less,
-                0.0001,
-                "a recess of {new} instead of {old}; or print its floor on support and state the longest bridge you printed well (limits.bridge)"
-            ),
-            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}"),
-            new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}")
+            [
+                new Lever(
+                    "cabinet.openings.recess",
+                    Toward.Less,
+                    0.0001,
+                    "a recess of {new} instead of {old}; or print its floor on support and state the longest bridge you printed well (limits.bridge)"
+                ),
+                new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}"),
+                new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
+            ]
         ),
         new(
             "Parts",

@@ -44,9 +44,11 @@ internal static class PourFindings
             "heat below softening",
             "elementary: heat balance through the wall between initial and final set; loss at the outer skin alone; deflection temperature of the skin",
             Heat,
-            new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
-            new Lever("materials.cast.water_temperature", Toward.Less, 1, "water at {new} instead of {old}"),
-            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}")
+            [
+                new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
+                new Lever("materials.cast.water_temperature", Toward.Less, 1, "water at {new} instead of {old}"),
+                new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}"),
+            ]
         ),
         new(
             "Pour",

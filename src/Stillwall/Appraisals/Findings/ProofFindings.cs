@@ -29,13 +29,13 @@ internal static class ProofFindings
     private static Judgement Resonance(Facts f)
     {
         var judged = Against(
-            f,
-            f.Project.Measured.SystemResonanceHz,
-            "measured.system_resonance",
-            f.Box.SystemResonanceHz,
-            f.Limits.ProofResonance,
-            "Hz",
-            "resonance"
+            f: f,
+            measured: f.Project.Measured.SystemResonanceHz,
+            key: "measured.system_resonance",
+            computed: f.Box.SystemResonanceHz,
+            tolerance: f.Limits.ProofResonance,
+            unit: "Hz",
+            what: "resonance"
         );
         return judged.Verdict == Verdict.Fails ? judged with { Remedy = ResonanceRemedy(f, f.Project.Measured.SystemResonanceHz!.Value) } : judged;
     }
@@ -59,7 +59,15 @@ internal static class ProofFindings
 
     private static Judgement SystemQ(Facts f)
     {
-        var judged = Against(f, f.Project.Measured.SystemQ, "measured.system_q", f.Box.SystemQ, f.Limits.ProofQ, "1", "Q");
+        var judged = Against(
+            f: f,
+            measured: f.Project.Measured.SystemQ,
+            key: "measured.system_q",
+            computed: f.Box.SystemQ,
+            tolerance: f.Limits.ProofQ,
+            unit: "1",
+            what: "Q"
+        );
         if (judged.Verdict != Verdict.Fails)
         {
             return judged;

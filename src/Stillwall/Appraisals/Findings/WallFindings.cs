@@ -18,18 +18,14 @@ internal static class WallFindings
             "panel resonance above the working range",
             "first-order shear plate with supported edges, the softer bound; the front with its opening and the driver's mass; the limit is our choice",
             Resonance,
-            MoreBraces,
-            ThickerCore,
-            ThickerSkins
+            [MoreBraces, ThickerCore, ThickerSkins]
         ),
         new(
             "Walls",
             "wall sound below the cone",
             "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice",
             Sound,
-            MoreBraces,
-            ThickerCore,
-            ThickerSkins
+            [MoreBraces, ThickerCore, ThickerSkins]
         ),
         new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
         new(

@@ -82,19 +82,19 @@ public static class Ranking
         var box = facts.Box;
         List<(string Because, string Id)> reasons = [.. fails, .. tight];
         return new RankedDriver(
-            sheet.Name,
-            worst ?? Verdict.Unknown,
-            [.. reasons.Select(r => r.Because)],
-            [.. reasons.Select(r => r.Id)],
-            unjudged,
-            box.SystemResonanceHz,
-            box.SystemQ,
-            box.F3Hz,
-            box.F10Hz,
-            box.MaxSplAtLowestDb,
-            box.LimitedByAtLowest,
-            sheet.Price,
-            false
+            Name: sheet.Name,
+            Verdict: worst ?? Verdict.Unknown,
+            Reasons: [.. reasons.Select(r => r.Because)],
+            ReasonIds: [.. reasons.Select(r => r.Id)],
+            Unjudged: unjudged,
+            SystemResonanceHz: box.SystemResonanceHz,
+            SystemQ: box.SystemQ,
+            F3Hz: box.F3Hz,
+            F10Hz: box.F10Hz,
+            MaxSplAtLowestDb: box.MaxSplAtLowestDb,
+            LimitedByAtLowest: box.LimitedByAtLowest,
+            Price: sheet.Price,
+            Front: false
         );
     }
 

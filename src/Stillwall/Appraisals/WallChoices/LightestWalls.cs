@@ -58,7 +58,17 @@ public static class LightestWalls
             }
         }
 
-        return best is { } light ? Told(project, candidates, light.Facts, light.Kg, asStated, Failing(facts).Count == 0, tried) : null;
+        return best is { } light
+            ? Told(
+                project: project,
+                candidates: candidates,
+                light: light.Facts,
+                kg: light.Kg,
+                statedKg: asStated,
+                statedPasses: Failing(facts).Count == 0,
+                tried: tried
+            )
+            : null;
     }
 
     /// <summary>Explains one figure of the lightest wall: what was tried, and what decided.</summary>
@@ -118,15 +128,15 @@ public static class LightestWalls
         Changed(stated.Braces != found.Braces, "cabinet.braces", found.Braces);
         Changed(stated.StrutPitchM != found.StrutPitchM, "cabinet.strut_pitch", Units.Write(found.StrutPitchM, Dimension.Length));
         return new LightestWall(
-            found.CoreM.Value,
-            found.Braces,
-            found.StrutPitchM,
-            kg,
-            statedKg - kg,
-            statedPasses,
-            thinner.Geometry is null ? [] : Failing(thinner),
-            tried,
-            changes
+            CoreM: found.CoreM.Value,
+            Braces: found.Braces,
+            StrutPitchM: found.StrutPitchM,
+            FinishedKg: kg,
+            SavedKg: statedKg - kg,
+            StatedPasses: statedPasses,
+            HeldBy: thinner.Geometry is null ? [] : Failing(thinner),
+            TriedCount: tried,
+            Change: changes
         );
     }
 

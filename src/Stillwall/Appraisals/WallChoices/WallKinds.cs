@@ -124,23 +124,23 @@ public static class WallKinds
         var judged = LightestWalls.Rules.Select(r => r.Of(f)).Where(j => j.Verdict != Verdict.Unknown).ToList();
         var hasCore = set.Geometry.Sizes.Core > 0;
         return new WallKind(
-            kind,
-            set.Geometry.Sizes.Wall * 1e-3,
-            Laminate.Bonded(set.Layers).StiffnessNm,
-            mode.ModeHz,
-            f.WorstSound?.LevelDb,
-            f.Mass.FinishedKg,
-            f.NetVolumeM3,
-            f.Cost.TotalPrice,
-            f.Print.PrintSeconds,
-            hasCore ? set.Geometry.PassageM : null,
-            hasCore ? set.Geometry.PassageM >= Pours.Flow.WantedPassageM(f.Limits.PassageM, f.GrainM) : null,
-            judged.Max(j =>
+            Kind: kind,
+            WallM: set.Geometry.Sizes.Wall * 1e-3,
+            StiffnessNm: Laminate.Bonded(set.Layers).StiffnessNm,
+            FirstModeHz: mode.ModeHz,
+            WallToConeDb: f.WorstSound?.LevelDb,
+            FinishedKg: f.Mass.FinishedKg,
+            NetVolumeM3: f.NetVolumeM3,
+            TotalPrice: f.Cost.TotalPrice,
+            PrintSeconds: f.Print.PrintSeconds,
+            PassageM: hasCore ? set.Geometry.PassageM : null,
+            CanBePoured: hasCore ? set.Geometry.PassageM >= Pours.Flow.WantedPassageM(f.Limits.PassageM, f.GrainM) : null,
+            Verdict: judged.Max(j =>
                 j.Verdict == Verdict.Fails ? Verdict.Fails
                 : j.Verdict == Verdict.Tight ? Verdict.Tight
                 : Verdict.Holds
             ),
-            [.. judged.Where(j => j.Verdict == Verdict.Fails).Select(j => j.Topic)]
+            Reasons: [.. judged.Where(j => j.Verdict == Verdict.Fails).Select(j => j.Topic)]
         );
     }
 
@@ -158,19 +158,19 @@ public static class WallKinds
         Fails(l.CanBePoured == false, "mix flows into the cavity");
         Fails(l.IsCast && f.Pour.ExpectedPeakC > l.Skin.SofteningC - f.Limits.HeatMarginK, "heat below softening");
         return new WallKind(
-            kind,
-            l.WallM,
-            l.StiffnessNm,
-            l.FirstModeHz,
-            l.WallToConeDb,
-            l.FinishedKg,
-            f.NetVolumeM3,
-            l.TotalPrice,
-            l.PrintSeconds,
-            l.PassageM,
-            l.CanBePoured,
-            reasons.Count > 0 ? Verdict.Fails : Verdict.Holds,
-            reasons
+            Kind: kind,
+            WallM: l.WallM,
+            StiffnessNm: l.StiffnessNm,
+            FirstModeHz: l.FirstModeHz,
+            WallToConeDb: l.WallToConeDb,
+            FinishedKg: l.FinishedKg,
+            NetVolumeM3: f.NetVolumeM3,
+            TotalPrice: l.TotalPrice,
+            PrintSeconds: l.PrintSeconds,
+            PassageM: l.PassageM,
+            CanBePoured: l.CanBePoured,
+            Verdict: reasons.Count > 0 ? Verdict.Fails : Verdict.Holds,
+            Reasons: reasons
         );
     }
 }

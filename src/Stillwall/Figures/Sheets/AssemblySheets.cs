@@ -29,26 +29,26 @@ internal sealed class AssemblySheets
     internal IEnumerable<SheetDraft> All()
     {
         yield return Draw(
-            "assembly",
-            "assembly, front and section",
-            "the cabinet from the front, and cut from front to rear",
-            s.Width + s.Depth,
-            s.Height,
-            92,
-            (pen, scale, left, bottom) =>
+            name: "assembly",
+            title: "assembly, front and section",
+            description: "the cabinet from the front, and cut from front to rear",
+            width: s.Width + s.Depth,
+            height: s.Height,
+            beside: 92,
+            draw: (pen, scale, left, bottom) =>
             {
                 Front(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Height)));
                 SideSection(pen, new SheetView(left + (s.Width * scale) + 38, bottom, scale, (0, 0, s.Depth, s.Height)));
             }
         );
         yield return Draw(
-            "assembly-plan",
-            "assembly, plan section and rear",
-            "the cabinet cut level through its middle, and from the rear",
-            s.Width * 2,
-            Math.Max(s.Depth, s.Height),
-            140,
-            (pen, scale, left, bottom) =>
+            name: "assembly-plan",
+            title: "assembly, plan section and rear",
+            description: "the cabinet cut level through its middle, and from the rear",
+            width: s.Width * 2,
+            height: Math.Max(s.Depth, s.Height),
+            beside: 140,
+            draw: (pen, scale, left, bottom) =>
             {
                 PlanSection(pen, new SheetView(left, bottom, scale, (0, 0, s.Width, s.Depth)));
                 Rear(pen, new SheetView(left + (s.Width * scale) + 56, bottom, scale, (-s.Width, 0, 0, s.Height)));
@@ -86,7 +86,17 @@ internal sealed class AssemblySheets
         ScaleBar(pen, frame, scale);
         Legend(pen, frame);
         var block = job.Block(title, "assembly", scale, Materials, job.Facts.Mass.FinishedKg is { } kg ? $"{job.Facts.Show.Mass(kg)} finished" : "not known");
-        return new SheetDraft(name, title, description, paper.Width, paper.Height, scale, [], pen.Marks, block);
+        return new SheetDraft(
+            Name: name,
+            Title: title,
+            Description: description,
+            WidthMm: paper.Width,
+            HeightMm: paper.Height,
+            ScaleRatio: scale,
+            Parts: [],
+            Marks: pen.Marks,
+            Block: block
+        );
     }
 
     private string Materials =>

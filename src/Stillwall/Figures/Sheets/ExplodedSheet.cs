@@ -61,15 +61,15 @@ internal static class ExplodedSheet
             Tolerance = "–",
         };
         return new SheetDraft(
-            "exploded",
-            "exploded view",
-            "the parts of the cabinet exploded along its depth, seen from the front right above, each with its name",
-            paper.Width,
-            paper.Height,
-            0,
-            [],
-            pen.Marks,
-            block
+            Name: "exploded",
+            Title: "exploded view",
+            Description: "the parts of the cabinet exploded along its depth, seen from the front right above, each with its name",
+            WidthMm: paper.Width,
+            HeightMm: paper.Height,
+            ScaleRatio: 0,
+            Parts: [],
+            Marks: pen.Marks,
+            Block: block
         );
     }
 

@@ -106,15 +106,15 @@ internal static class PartSheets
         Remarks(pen, frame, Notes(part));
         var title = SheetUnits.Many(part.Parts.Count, part.Kind.Name);
         return new SheetDraft(
-            part.Kind.Name.Replace(' ', '-'),
-            title,
-            $"{title}: seen from above as printed, and cut, with dimensions",
-            paper.Width,
-            paper.Height,
-            scale,
-            part.Printed,
-            pen.Marks,
-            BlockOf(job, part, title, scale)
+            Name: part.Kind.Name.Replace(' ', '-'),
+            Title: title,
+            Description: $"{title}: seen from above as printed, and cut, with dimensions",
+            WidthMm: paper.Width,
+            HeightMm: paper.Height,
+            ScaleRatio: scale,
+            Parts: part.Printed,
+            Marks: pen.Marks,
+            Block: BlockOf(job, part, title, scale)
         )
         {
             Kind = part.Kind,

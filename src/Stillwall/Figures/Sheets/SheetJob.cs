@@ -57,7 +57,16 @@ internal sealed class SheetJob
 
     /// <summary>Title block of a sheet that is not of one part.</summary>
     internal TitleBlockText Block(string title, string kind, double scale, string material, string mass) =>
-        new(Facts.Project.Name, title, kind, material, mass, Sheet.NameOf(scale), Units.Rule, "± 0.3 mm, over 100 mm ± 0.3 % (our choice)");
+        new(
+            Project: Facts.Project.Name,
+            Title: title,
+            Kind: kind,
+            Material: material,
+            Mass: mass,
+            Scale: Sheet.NameOf(scale),
+            Units: Units.Rule,
+            Tolerance: "± 0.3 mm, over 100 mm ± 0.3 % (our choice)"
+        );
 }
 
 /// <summary>A sheet before the sheets are counted.</summary>

@@ -41,14 +41,14 @@ public static class SheetSet
     {
         var frame = SheetDraft.FrameOf((d.WidthMm, d.HeightMm));
         return new Sheet(
-            FormattableString.Invariant($"sheet-{number:00}-{d.Name}"),
-            d.Title,
-            d.Description,
-            d.WidthMm,
-            d.HeightMm,
-            d.ScaleRatio,
-            d.Parts,
-            [.. d.Marks, .. CareNote.Draw(d, facts), .. TitleBlock.Draw(frame, d.Block, number, of)]
+            Name: FormattableString.Invariant($"sheet-{number:00}-{d.Name}"),
+            Title: d.Title,
+            Description: d.Description,
+            WidthMm: d.WidthMm,
+            HeightMm: d.HeightMm,
+            ScaleRatio: d.ScaleRatio,
+            Parts: d.Parts,
+            Marks: [.. d.Marks, .. CareNote.Draw(d, facts), .. TitleBlock.Draw(frame, d.Block, number, of)]
         );
     }
 }

@@ -115,15 +115,15 @@ internal static class TemplateSheets
                 var title = nx * ny > 1 ? FormattableString.Invariant($"{template.Title}, {number} of {nx * ny}") : template.Title;
                 var name = nx * ny > 1 ? FormattableString.Invariant($"{template.Name}-{number}") : template.Name;
                 yield return new SheetDraft(
-                    name,
-                    title,
-                    template.Description,
-                    paper.Width,
-                    paper.Height,
-                    1,
-                    [],
-                    pen.Marks,
-                    job.Block(title, "template", 1, "paper", "–") with
+                    Name: name,
+                    Title: title,
+                    Description: template.Description,
+                    WidthMm: paper.Width,
+                    HeightMm: paper.Height,
+                    ScaleRatio: 1,
+                    Parts: [],
+                    Marks: pen.Marks,
+                    Block: job.Block(title, "template", 1, "paper", "–") with
                     {
                         Tolerance = "print at actual size; check the line of 100 mm",
                     }

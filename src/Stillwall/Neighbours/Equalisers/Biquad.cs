@@ -31,7 +31,7 @@ public sealed record Biquad
     public static Biquad HighPass(double f0Hz, double q, double rateHz)
     {
         var (cosine, alpha) = Angle(f0Hz, q, rateHz);
-        return new(rateHz, (1 + cosine) / 2, -(1 + cosine), (1 + cosine) / 2, 1 + alpha, -2 * cosine, 1 - alpha);
+        return new(rateHz: rateHz, b0: (1 + cosine) / 2, b1: -(1 + cosine), b2: (1 + cosine) / 2, a0: 1 + alpha, a1: -2 * cosine, a2: 1 - alpha);
     }
 
     /// <summary>Second-order low-pass.</summary>
@@ -50,7 +50,7 @@ public sealed record Biquad
 
         // 1 − cos ω0 as 2 sin²(ω0/2): at low corners the difference of two numbers near 1 would lose digits.
         var half = Math.Sin(Math.PI * f0Hz / rateHz);
-        return new(rateHz, half * half, 2 * half * half, half * half, 1 + alpha, -2 * cosine, 1 - alpha);
+        return new(rateHz: rateHz, b0: half * half, b1: 2 * half * half, b2: half * half, a0: 1 + alpha, a1: -2 * cosine, a2: 1 - alpha);
     }
 
     /// <summary>Peak or dip.</summary>
@@ -68,7 +68,7 @@ public sealed record Biquad
     {
         var (cosine, alpha) = Angle(f0Hz, q, rateHz);
         var a = Amplitude(gainDb);
-        return new(rateHz, 1 + (alpha * a), -2 * cosine, 1 - (alpha * a), 1 + (alpha / a), -2 * cosine, 1 - (alpha / a));
+        return new(rateHz: rateHz, b0: 1 + (alpha * a), b1: -2 * cosine, b2: 1 - (alpha * a), a0: 1 + (alpha / a), a1: -2 * cosine, a2: 1 - (alpha / a));
     }
 
     /// <summary>Shelf below a frequency.</summary>
@@ -135,13 +135,13 @@ public sealed record Biquad
         Angle(fpHz, qp, rateHz);
         var (zero, pole) = (Math.Tan(Math.PI * f0Hz / rateHz), Math.Tan(Math.PI * fpHz / rateHz));
         return new(
-            rateHz,
-            1 + (zero / q0) + (zero * zero),
-            2 * ((zero * zero) - 1),
-            1 - (zero / q0) + (zero * zero),
-            1 + (pole / qp) + (pole * pole),
-            2 * ((pole * pole) - 1),
-            1 - (pole / qp) + (pole * pole)
+            rateHz: rateHz,
+            b0: 1 + (zero / q0) + (zero * zero),
+            b1: 2 * ((zero * zero) - 1),
+            b2: 1 - (zero / q0) + (zero * zero),
+            a0: 1 + (pole / qp) + (pole * pole),
+            a1: 2 * ((pole * pole) - 1),
+            a2: 1 - (pole / qp) + (pole * pole)
         );
     }
 
@@ -184,13 +184,13 @@ public sealed record Biquad
         // The high shelf is the low shelf with the cosine's sign turned and every odd coefficient's with it.
         var (c, k) = (side * cosine, 2 * Math.Sqrt(a) * alpha);
         return new(
-            rateHz,
-            a * (a + 1 - ((a - 1) * c) + k),
-            side * 2 * a * (a - 1 - ((a + 1) * c)),
-            a * (a + 1 - ((a - 1) * c) - k),
-            a + 1 + ((a - 1) * c) + k,
-            side * -2 * (a - 1 + ((a + 1) * c)),
-            a + 1 + ((a - 1) * c) - k
+            rateHz: rateHz,
+            b0: a * (a + 1 - ((a - 1) * c) + k),
+            b1: side * 2 * a * (a - 1 - ((a + 1) * c)),
+            b2: a * (a + 1 - ((a - 1) * c) - k),
+            a0: a + 1 + ((a - 1) * c) + k,
+            a1: side * -2 * (a - 1 + ((a + 1) * c)),
+            a2: a + 1 + ((a - 1) * c) - k
         );
     }
 

@@ -113,10 +113,10 @@ internal readonly record struct EqualiserStage(double Zero0, double Zero1, doubl
         var (square, slope, ratio) = (f0 * f0, Math.Sqrt(a) / q, fp / f0);
         return kind switch
         {
-            SectionKind.Highpass => new(0, 0, 1, 1, 1 / q, 1, square),
-            SectionKind.Peaking => new(1, a / q, 1, 1, 1 / (a * q), 1, square),
-            SectionKind.Lowshelf => new(a * a, a * slope, a, 1, slope, a, square),
-            _ => new(1, 1 / q, 1, ratio * ratio, ratio / poleQ, 1, square),
+            SectionKind.Highpass => new(Zero0: 0, Zero1: 0, Zero2: 1, Pole0: 1, Pole1: 1 / q, Pole2: 1, CornerSquared: square),
+            SectionKind.Peaking => new(Zero0: 1, Zero1: a / q, Zero2: 1, Pole0: 1, Pole1: 1 / (a * q), Pole2: 1, CornerSquared: square),
+            SectionKind.Lowshelf => new(Zero0: a * a, Zero1: a * slope, Zero2: a, Pole0: 1, Pole1: slope, Pole2: a, CornerSquared: square),
+            _ => new(Zero0: 1, Zero1: 1 / q, Zero2: 1, Pole0: ratio * ratio, Pole1: ratio / poleQ, Pole2: 1, CornerSquared: square),
         };
     }
 

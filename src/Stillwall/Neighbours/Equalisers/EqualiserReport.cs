@@ -45,15 +45,15 @@ public sealed record EqualiserReport(
         return quiet.Equaliser is not { } sections
             ? null
             : new(
-                [.. sections.Select(s => new DigitalSection(s, [.. RatesHz.Select(rate => FilterDesign.Of(s.At(rate)))]))],
-                quiet.Bands,
-                quiet.BandsWithEqualiser ?? quiet.Bands,
-                quiet.SeatLossDb,
-                quiet.AudibleLossDb,
-                quiet.PlainHighPass,
-                quiet.Headroom,
-                quiet.HeadroomWithEqualiser,
-                quiet.Extension
+                Sections: [.. sections.Select(s => new DigitalSection(s, [.. RatesHz.Select(rate => FilterDesign.Of(s.At(rate)))]))],
+                Before: quiet.Bands,
+                After: quiet.BandsWithEqualiser ?? quiet.Bands,
+                SeatLossDb: quiet.SeatLossDb,
+                AudibleLossDb: quiet.AudibleLossDb,
+                PlainHighPass: quiet.PlainHighPass,
+                Headroom: quiet.Headroom,
+                HeadroomWithEqualiser: quiet.HeadroomWithEqualiser,
+                Extension: quiet.Extension
             );
     }
 }

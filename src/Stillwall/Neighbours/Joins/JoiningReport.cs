@@ -38,13 +38,13 @@ public sealed record JoiningReport(
         ArgumentNullException.ThrowIfNull(joining);
         ArgumentNullException.ThrowIfNull(ways);
         return new(
-            joining.DelayS,
-            joining.Inverted,
-            joining.TrimDb,
-            joining.RippleDb,
-            joining.Curve,
-            [.. ways.Select(w => new JoiningWay(w.LowPassOrder, w.HighPassOrder, w.DelayS, w.Inverted, w.TrimDb, w.RippleDb))],
-            seat
+            DelayS: joining.DelayS,
+            Inverted: joining.Inverted,
+            TrimDb: joining.TrimDb,
+            RippleDb: joining.RippleDb,
+            Curve: joining.Curve,
+            Ways: [.. ways.Select(w => new JoiningWay(w.LowPassOrder, w.HighPassOrder, w.DelayS, w.Inverted, w.TrimDb, w.RippleDb))],
+            Seat: seat
         );
     }
 }

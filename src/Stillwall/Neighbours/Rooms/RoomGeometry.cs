@@ -48,13 +48,13 @@ public sealed record RoomGeometry(double WidthM, double LengthM, double HeightM,
 
         var decay = room.DecayTimeS!.Value;
         return new(
-            room.WidthM!.Value,
-            room.LengthM!.Value,
-            room.HeightM!.Value,
-            decay,
-            room.PressureDecayTimeS ?? decay,
-            At(room.CabinetAtM!),
-            At(room.SeatAtM!)
+            WidthM: room.WidthM!.Value,
+            LengthM: room.LengthM!.Value,
+            HeightM: room.HeightM!.Value,
+            DecayTimeS: decay,
+            PressureDecayTimeS: room.PressureDecayTimeS ?? decay,
+            Cabinet: At(room.CabinetAtM!),
+            Seat: At(room.SeatAtM!)
         );
     }
 

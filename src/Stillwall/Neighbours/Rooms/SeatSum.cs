@@ -46,21 +46,30 @@ internal sealed class SeatSum
         var alone = 2 * highest * highest;
         terms =
         [
-            .. Transverse(sizes[second], source[second], seat[second], sizes[third], source[third], seat[third], 0, Math.Min(limit, alone))
+            .. Transverse(
+                    sizeA: sizes[second],
+                    sourceA: source[second],
+                    seatA: seat[second],
+                    sizeB: sizes[third],
+                    sourceB: source[third],
+                    seatB: seat[third],
+                    from: 0,
+                    to: Math.Min(limit, alone)
+                )
                 .OrderBy(term => term.Squared),
         ];
         nodes = [.. Enumerable.Range(0, Nodes).Select(i => highest * highest / 2 * (1 - Math.Cos(Math.PI * (i + 0.5) / Nodes)))];
         tails = new double[Nodes];
         foreach (
             var (squared, weight) in Transverse(
-                sizes[second],
-                source[second],
-                seat[second],
-                sizes[third],
-                source[third],
-                seat[third],
-                Math.Min(limit, alone),
-                limit
+                sizeA: sizes[second],
+                sourceA: source[second],
+                seatA: seat[second],
+                sizeB: sizes[third],
+                sourceB: source[third],
+                seatB: seat[third],
+                from: Math.Min(limit, alone),
+                to: limit
             )
         )
         {

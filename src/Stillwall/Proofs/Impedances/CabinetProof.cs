@@ -43,15 +43,15 @@ public sealed record CabinetProof(
         Require.Positive(netVolumeM3);
         var (fc, driver) = (measured.ResonanceHz, network.Driver);
         var shape = new CabinetProof(
-            ClosedBox.F3Hz(fc, measured.QTotal),
-            ClosedBox.F10Hz(fc, measured.QTotal),
-            ClosedBox.ResponsePeakDb(measured.QTotal),
-            null,
-            null,
-            null,
-            null,
-            null,
-            null
+            F3Hz: ClosedBox.F3Hz(fc, measured.QTotal),
+            F10Hz: ClosedBox.F10Hz(fc, measured.QTotal),
+            ResponsePeakDb: ClosedBox.ResponsePeakDb(measured.QTotal),
+            EffectiveVolumeM3: null,
+            FillFactor: null,
+            FillFactorBandFactor: null,
+            LeakQ: null,
+            LeakResistancePaSM3: null,
+            LeastLeakQ: null
         );
         var alpha = Math.Pow(fc / driver.FsHz, 2) - 1;
         if (alpha <= 0.01)

@@ -244,7 +244,15 @@ internal static class ImpedanceFit
     private static ImpedanceModel Unpacked(double[] p)
     {
         double At(int i) => Math.Exp(Math.Clamp(p[i], -40, 40));
-        return new ImpedanceModel(At(0), At(1), At(2), At(3), At(4), p.Length > 5 ? At(5) : 0, p.Length > 5 ? At(6) : 0);
+        return new ImpedanceModel(
+            DcResistanceOhm: At(0),
+            ResonanceHz: At(1),
+            MechanicalQ: At(2),
+            MotionalOhm: At(3),
+            InductanceH: At(4),
+            LossyInductanceH: p.Length > 5 ? At(5) : 0,
+            LossOhm: p.Length > 5 ? At(6) : 0
+        );
     }
 
     /// <summary>Half of each figure's 95 % band, by the slopes of the figures against the logarithms of the values.</summary>
@@ -258,13 +266,13 @@ internal static class ImpedanceFit
         }
 
         return new ImpedanceFigures(
-            Band(f => f.ResonanceHz),
-            Band(f => f.QMechanical),
-            Band(f => f.QElectrical),
-            Band(f => f.QTotal),
-            Band(f => f.DcResistanceOhm),
-            Band(f => f.InductanceH),
-            Band(f => f.PeakOhm)
+            ResonanceHz: Band(f => f.ResonanceHz),
+            QMechanical: Band(f => f.QMechanical),
+            QElectrical: Band(f => f.QElectrical),
+            QTotal: Band(f => f.QTotal),
+            DcResistanceOhm: Band(f => f.DcResistanceOhm),
+            InductanceH: Band(f => f.InductanceH),
+            PeakOhm: Band(f => f.PeakOhm)
         );
     }
 

@@ -60,5 +60,14 @@ public sealed record ImpedanceModel(
     /// <remarks>
     /// Model: Qes = Qms·Re/Res; the inductance is that at low frequencies, Le + Le2. Source: Small 1972, JAES 20(5) (from memory). Accuracy: exact.
     /// </remarks>
-    public ImpedanceFigures Figures() => new(ResonanceHz, MechanicalQ, ElectricalQ, TotalQ, DcResistanceOhm, InductanceH + LossyInductanceH, PeakOhm());
+    public ImpedanceFigures Figures() =>
+        new(
+            ResonanceHz: ResonanceHz,
+            QMechanical: MechanicalQ,
+            QElectrical: ElectricalQ,
+            QTotal: TotalQ,
+            DcResistanceOhm: DcResistanceOhm,
+            InductanceH: InductanceH + LossyInductanceH,
+            PeakOhm: PeakOhm()
+        );
 }

@@ -106,15 +106,15 @@ public sealed record MeasuredDriver(
 
     private static MeasuredDriver Of(ImpedanceResult free, double sdM2, double vasM3, double massKg, double bandM3) =>
         new(
-            free.ResonanceHz,
-            free.QMechanical,
-            free.QElectrical,
-            free.DcResistanceOhm,
-            free.InductanceH,
-            sdM2,
-            vasM3,
-            massKg,
-            DriverParameters.ForceFactorTM(free.ResonanceHz, massKg, free.DcResistanceOhm, free.QElectrical),
-            bandM3
+            FsHz: free.ResonanceHz,
+            Qms: free.QMechanical,
+            Qes: free.QElectrical,
+            ReOhm: free.DcResistanceOhm,
+            LeH: free.InductanceH,
+            SdM2: sdM2,
+            VasM3: vasM3,
+            MmsKg: massKg,
+            BlTM: DriverParameters.ForceFactorTM(free.ResonanceHz, massKg, free.DcResistanceOhm, free.QElectrical),
+            VasBandM3: bandM3
         );
 }

@@ -99,7 +99,15 @@ public static class LevelDifference
             : above > HiddenDb ? receiver + (10 * Math.Log10(1 - Math.Pow(10, -above / 10)))
             : receiver - MostCorrectionDb;
         var random = 1.96 * 4.34 / Math.Sqrt((band.UpperHz - band.LowerHz) * durationS) * Math.Sqrt(2);
-        return new WallBand(band.NominalHz, source, corrected, background, source - corrected, random, above <= HiddenDb);
+        return new WallBand(
+            BandHz: band.NominalHz,
+            SourceDb: source,
+            ReceiverDb: corrected,
+            BackgroundDb: background,
+            DifferenceDb: source - corrected,
+            UncertaintyDb: random,
+            IsAtLeast: above <= HiddenDb
+        );
     }
 
     private static List<double> Levels(Recording recording)
