@@ -74,18 +74,18 @@ public sealed record Appraisal(
 
     private static Appraisal WithFindings(Facts facts, IReadOnlyList<Finding> findings) =>
         new(
-            facts.Project.Name,
-            facts.Box,
-            facts.Walls,
-            facts.Parts,
-            facts.Pour,
-            facts.Print,
-            facts.Mass,
-            facts.Supplies,
-            facts.Cost,
-            facts.Quiet,
-            findings,
-            Care.Cautions.Of(facts)
+            Project: facts.Project.Name,
+            Box: facts.Box,
+            Walls: facts.Walls,
+            Parts: facts.Parts,
+            Pour: facts.Pour,
+            Print: facts.Print,
+            Mass: facts.Mass,
+            Supplies: facts.Supplies,
+            Cost: facts.Cost,
+            Quiet: facts.Quiet,
+            Findings: findings,
+            Cautions: Care.Cautions.Of(facts)
         );
 }
 

@@ -27,20 +27,34 @@ public sealed record PartFigures(
     internal double? CentreMm { get; init; }
 }
 
-/// <summary>What the printing takes altogether.</summary>
-/// <param name="FilamentKg">Mass of all parts, kg.</param>
-/// <param name="FilamentToHaveKg">Mass to have on the shelf, waste counted, kg.</param>
-/// <param name="PrintSeconds">Least printing time of all parts, s.</param>
-/// <param name="LongestPrintSeconds">Least printing time of the part that takes longest, s.</param>
-/// <param name="HonestPrintSeconds">What printing really takes, from and to, s.</param>
-/// <param name="Spools">Spools of 1 kg to have.</param>
-/// <param name="Pieces">Number of things to print.</param>
-public sealed record PrintTotals(
-    [property: ComputedBy("filament", "parts[].mass_kg")] double? FilamentKg,
-    [property: ComputedBy("filament-to-have", "print.filament_kg")] double? FilamentToHaveKg,
-    [property: ComputedBy("print-time", "parts[].print_seconds")] double? PrintSeconds,
-    [property: ComputedBy("print-time", "parts[].print_seconds")] double? LongestPrintSeconds,
-    [property: ComputedBy("print-time-honest", "print.print_seconds")] IReadOnlyList<double>? HonestPrintSeconds,
-    [property: ComputedBy("spools", "print.filament_to_have_kg")] int? Spools,
-    [property: ComputedBy("pieces")] int? Pieces
-);
+/// <summary>What the printing takes altogether; null where a part's figure is not known, or where nothing is printed.</summary>
+public sealed record PrintTotals
+{
+    /// <summary>Mass of all parts, kg.</summary>
+    [ComputedBy("filament", "parts[].mass_kg")]
+    public double? FilamentKg { get; init; }
+
+    /// <summary>Mass to have on the shelf, waste counted, kg.</summary>
+    [ComputedBy("filament-to-have", "print.filament_kg")]
+    public double? FilamentToHaveKg { get; init; }
+
+    /// <summary>Least printing time of all parts, s.</summary>
+    [ComputedBy("print-time", "parts[].print_seconds")]
+    public double? PrintSeconds { get; init; }
+
+    /// <summary>Least printing time of the part that takes longest, s.</summary>
+    [ComputedBy("print-time", "parts[].print_seconds")]
+    public double? LongestPrintSeconds { get; init; }
+
+    /// <summary>What printing really takes, from and to, s.</summary>
+    [ComputedBy("print-time-honest", "print.print_seconds")]
+    public IReadOnlyList<double>? HonestPrintSeconds { get; init; }
+
+    /// <summary>Spools of 1 kg to have.</summary>
+    [ComputedBy("spools", "print.filament_to_have_kg")]
+    public int? Spools { get; init; }
+
+    /// <summary>Number of things to print.</summary>
+    [ComputedBy("pieces")]
+    public int? Pieces { get; init; }
+}

@@ -30,21 +30,22 @@ public static class PartList
         ArgumentNullException.ThrowIfNull(parts);
         if (parts.Count == 0)
         {
-            return new PrintTotals(null, null, null, null, null, null, null);
+            return new PrintTotals();
         }
 
         var mass = Sum(parts.Select(p => p.MassKg));
         var seconds = Sum(parts.Select(p => p.PrintSeconds));
         var toHave = mass * (1 + wasteRatio);
-        return new PrintTotals(
-            mass,
-            toHave,
-            seconds,
-            seconds is null ? null : parts.Max(p => p.PrintSeconds),
-            seconds is { } s ? [1.5 * s, 1.8 * s] : null,
-            toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null,
-            parts.Count
-        );
+        return new PrintTotals
+        {
+            FilamentKg = mass,
+            FilamentToHaveKg = toHave,
+            PrintSeconds = seconds,
+            LongestPrintSeconds = seconds is null ? null : parts.Max(p => p.PrintSeconds),
+            HonestPrintSeconds = seconds is { } s ? [1.5 * s, 1.8 * s] : null,
+            Spools = toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null,
+            Pieces = parts.Count,
+        };
     }
 
     private static double? Sum(IEnumerable<double?> values) => values.Aggregate((double?)0, (sum, value) => sum + value);
@@ -59,13 +60,13 @@ public static class PartList
         return Enumerable
             .Range(1, count)
             .Select(piece => new PartFigures(
-                PartNames.Of(part, piece, count),
-                volume,
-                volume * density,
-                turned,
-                PrinterFit.Fits(turned, printer),
-                PrintSeconds(volume, drawn[2], printer),
-                part.Draft.CentreMm is not null
+                Name: PartNames.Of(part, piece, count),
+                VolumeM3: volume,
+                MassKg: volume * density,
+                SizeM: turned,
+                Fits: PrinterFit.Fits(turned, printer),
+                PrintSeconds: PrintSeconds(volume, drawn[2], printer),
+                InCabinet: part.Draft.CentreMm is not null
             )
             {
                 Kind = part.Kind,

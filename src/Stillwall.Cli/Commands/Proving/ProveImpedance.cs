@@ -22,7 +22,7 @@ internal static class ProveImpedance
         var inBox = new TextOption("--in-box", "FILE.wav", "instead: the driver on an airtight, empty box of known volume");
         var driver = new OutputOption("--driver", "FILE", "writes the driver as it stands in a project file under \"driver\"; - is standard output");
         var csv = Common.Csv("the curve");
-        var proof = new ProofVerb(
+        var proof = new ProofVerb([
             new Brings("recording", file),
             Of("reference", "--reference", "the resistor, measured, such as \"10 ohm\""),
             new Brings("alone", new TextOption("--alone", "FILE.wav", "the same with the driver unplugged: takes out how the two channels differ")),
@@ -31,8 +31,8 @@ internal static class ProveImpedance
             Of("added", "--mass", "that mass"),
             new Brings("box", inBox),
             Of("volume", "--volume", "that volume, the cone's hollow counted"),
-            Of("sd", "--sd", "area of the cone, for Vas: middle of the surround to middle of the surround")
-        )
+            Of("sd", "--sd", "area of the cone, for Vas: middle of the surround to middle of the surround"),
+        ])
         {
             Outputs = [driver, csv],
         };

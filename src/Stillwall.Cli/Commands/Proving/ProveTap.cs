@@ -12,7 +12,7 @@ internal static class ProveTap
     {
         static Brings Of(string input, string description) => ProofVerb.Quantity("tap", input, $"--{input}", description);
         var against = new TextOption("--against", "BAR.json", "what --json said of another bar: which mix is stiffer and which is deader");
-        var proof = new ProofVerb(
+        var proof = new ProofVerb([
             new Brings(
                 "recording",
                 new TextArgument("FILE.wav", "five single taps in the middle of the bar, hung or laid on foam at 0.22 of its length from each end")
@@ -24,8 +24,8 @@ internal static class ProveTap
             Of("poisson", "Poisson's ratio; 0.2 where left out"),
             Of("caliper", "how far a size may be off; 0.1 mm where left out"),
             Of("scales", "how far the mass may be off; 1 g where left out"),
-            new Brings("against", against)
-        );
+            new Brings("against", against),
+        ]);
         return new Verb(
             "tap",
             "Young's modulus and loss factor of a cast bar from the sound of taps (ASTM E1876-15)",

@@ -25,7 +25,16 @@ public abstract class Sleeve : PartKind
         var (x, room) = whole
             ? (s.Width / 2, s.Width - 2 * Math.Max(s.Radius, s.Wall))
             : (s.Width / 2 + job.Geometry.Sleeve.StrutPitch / 4, job.Geometry.Sleeve.StrutPitch / 2);
-        return Naming.OnUprightFace(piece, words, x, face, top - fromTop - height, whole ? height : Math.Min(height, NumberHeight), room, job.LayerMm);
+        return Naming.OnUprightFace(
+            solid: piece,
+            name: words,
+            middleX: x,
+            faceY: face,
+            foot: top - fromTop - height,
+            height: whole ? height : Math.Min(height, NumberHeight),
+            room: room,
+            layer: job.LayerMm
+        );
     }
 
     private protected static Solid Keys(Solid solid, PartJob job, SleeveSection drawn, SleeveSection narrower, double foot, bool onOuter)
@@ -37,13 +46,13 @@ public abstract class Sleeve : PartKind
         var apex = (BuildUp.KeyFoot - 2 * SleeveSection.SlopeHair) * height / (BuildUp.KeyHead - BuildUp.KeyFoot);
         Slope Of(Func<SleeveSection, IEnumerable<Region>> keys, bool atEnds) =>
             Slopes.Of(
-                Region.JoinAll(keys(drawn)),
-                Region.JoinAll(keys(narrower)),
-                reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter),
-                [height],
-                job.LayerMm,
-                apex,
-                KeyGrid.Of(s.Core).Across
+                pieces: Region.JoinAll(keys(drawn)),
+                narrower: Region.JoinAll(keys(narrower)),
+                within: reach => pen.Reach(SleeveSection.KeyPlaces(s, onOuter, atEnds), BuildUp.KeyHead + Spare, reach, onOuter),
+                heights: [height],
+                layer: job.LayerMm,
+                apex: apex,
+                across: KeyGrid.Of(s.Core).Across
             );
         var (few, many) = (Of(d => onOuter ? d.OuterKeys : d.InnerKeys, false), Of(d => onOuter ? d.OuterEndKeys : d.InnerEndKeys, true));
 
