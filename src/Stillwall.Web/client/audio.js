@@ -38,7 +38,9 @@ export function today() {
 // Everything that is stated in a form, as the address takes it, with names and lengths of the recordings.
 function address(form, parts) {
   const stated = new URLSearchParams();
-  for (const field of form.querySelectorAll('[data-stated]')) stated.set(field.name, field.type === 'checkbox' ? (field.checked ? '1' : '') : field.value.trim());
+  for (const field of form.querySelectorAll('[data-stated]')) {
+    stated.set(field.name, field.type === 'checkbox' ? (field.checked ? '1' : '') : field.value.trim());
+  }
   stated.set('parts', parts.map(([name, length]) => `${name}:${length}`).join(','));
   return `${form.dataset.address}?${stated}`;
 }
@@ -105,7 +107,13 @@ export function mount(form, words) {
   };
   const doing = async work => {
     busy(true);
-    try { await work(); } catch (e) { say(e.name === 'NotAllowedError' ? words.refused : e.name === 'NotFoundError' ? words.none : words.failed.replace('{0}', e.message), true); } finally { busy(false); }
+    try {
+      await work();
+    } catch (e) {
+      say(e.name === 'NotAllowedError' ? words.refused : e.name === 'NotFoundError' ? words.none : words.failed.replace('{0}', e.message), true);
+    } finally {
+      busy(false);
+    }
   };
   form.addEventListener('submit', event => {
     event.preventDefault();

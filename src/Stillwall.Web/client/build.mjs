@@ -38,7 +38,8 @@ function fonts() {
     return weights.map(weight => {
       const file = `${name}-latin-${weight}-normal.woff2`;
       copyFileSync(join(root, 'files', file), join(out, 'fonts', file));
-      return `@font-face{font-family:"${family}";font-weight:${weight};font-style:normal;font-display:swap;src:url(fonts/${file}) format("woff2");unicode-range:${range}}`;
+      return `@font-face{font-family:"${family}";font-weight:${weight};font-style:normal;font-display:swap;`
+        + `src:url(fonts/${file}) format("woff2");unicode-range:${range}}`;
     });
   });
   writeFileSync(join(out, 'fonts.css'), rules.join('\n') + '\n');

@@ -130,7 +130,8 @@ class QuestionChart {
 
   line(role) {
     const [colour, width] = { main: ['ink', 2.2], second: ['ink2', 1], pencil: ['pencil', 1], band: ['ink2', 1] }[role] ?? [null, 0];
-    return { stroke: () => colour ? this.colours[colour] : 'transparent', width, points: { show: false }, spanGaps: false, dash: role === 'second' ? [7, 3] : undefined };
+    const [stroke, dash] = [() => colour ? this.colours[colour] : 'transparent', role === 'second' ? [7, 3] : undefined];
+    return { stroke, width, points: { show: false }, spanGaps: false, dash };
   }
 
   under(u) {

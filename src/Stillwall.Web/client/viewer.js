@@ -159,7 +159,8 @@ class PartsViewer {
 
   frame() {
     const far = this.reach() * 4;
-    Object.assign(this.camera, { left: -this.half * this.aspect, right: this.half * this.aspect, top: this.half, bottom: -this.half, near: -far, far: far * 2 });
+    const beside = this.half * this.aspect;
+    Object.assign(this.camera, { left: -beside, right: beside, top: this.half, bottom: -this.half, near: -far, far: far * 2 });
     this.camera.updateProjectionMatrix();
   }
 

@@ -68,18 +68,40 @@ document.addEventListener('keydown', event => {
 document.addEventListener('focusin', event => { if (event.target.matches?.('input[data-step]')) event.target.select(); });
 
 // A form that only chooses a file sends it at once.
-document.addEventListener('change', event => { if (event.target.matches?.('input[type=file][data-send]') && event.target.files.length) event.target.form.requestSubmit(); });
+document.addEventListener('change', ({ target }) => {
+  if (target.matches?.('input[type=file][data-send]') && target.files.length) target.form.requestSubmit();
+});
 
 // Theme.
 const isDark = () => root.dataset.theme ? root.dataset.theme === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches;
-function nameTheme() { document.querySelectorAll('[data-theme-button]').forEach(b => { const text = isDark() ? b.dataset.light : b.dataset.dark; if (b.textContent !== text) b.textContent = text; }); }
+function nameTheme() {
+  document.querySelectorAll('[data-theme-button]').forEach(b => {
+    const text = isDark() ? b.dataset.light : b.dataset.dark;
+    if (b.textContent !== text) b.textContent = text;
+  });
+}
+// What a link names is opened, brought into sight and takes the focus.
+function goTo(place) {
+  place.closest('details')?.setAttribute('open', '');
+  place.scrollIntoView({ block: 'nearest' });
+  const takesFocus = place.matches('[tabindex], a, button, input') ? place : place.querySelector('h1, h2, h3, button, a') ?? place;
+  takesFocus.focus({ preventScroll: true });
+}
 document.addEventListener('click', event => {
-  if (event.target.closest?.('[data-theme-button]')) { root.dataset.theme = isDark() ? 'light' : 'dark'; localStorage.setItem('theme', root.dataset.theme); nameTheme(); }
+  if (event.target.closest?.('[data-theme-button]')) {
+    root.dataset.theme = isDark() ? 'light' : 'dark';
+    localStorage.setItem('theme', root.dataset.theme);
+    nameTheme();
+  }
   if (event.target.closest?.('[data-reload]')) location.reload();
   const jump = event.target.closest?.('a[data-jump]');
   if (jump) {
     const to = document.getElementById(jump.dataset.jump);
-    if (to) { event.preventDefault(); jump.closest('[popover]')?.hidePopover(); to.closest('details')?.setAttribute('open', ''); to.scrollIntoView({ block: 'nearest' }); (to.matches('[tabindex], a, button, input') ? to : to.querySelector('h1, h2, h3, button, a') ?? to).focus({ preventScroll: true }); }
+    if (to) {
+      event.preventDefault();
+      jump.closest('[popover]')?.hidePopover();
+      goTo(to);
+    }
   }
 });
 nameTheme();
@@ -91,7 +113,9 @@ function point(event, on) {
   const finding = event.target.closest?.('[data-names]');
   if (finding) document.querySelectorAll(`[data-key="${CSS.escape(finding.dataset.names)}"]`).forEach(f => f.classList.toggle('named', on));
 }
-for (const [name, on] of [['mouseover', true], ['mouseout', false], ['focusin', true], ['focusout', false]]) document.addEventListener(name, event => point(event, on));
+for (const [name, on] of [['mouseover', true], ['mouseout', false], ['focusin', true], ['focusout', false]]) {
+  document.addEventListener(name, event => point(event, on));
+}
 
 // The program is lost and comes back.
 const lost = document.getElementById('components-reconnect-modal');
@@ -118,7 +142,14 @@ export function beginAtHead() {
 // For the pour: the screen stays awake, a sound and a buzz.
 let lock, sound;
 export async function stayAwake(on) {
-  try { if (on) lock = await navigator.wakeLock?.request('screen'); else { await lock?.release(); lock = undefined; } } catch { /* not granted: the maker keeps it awake */ }
+  try {
+    if (on) {
+      lock = await navigator.wakeLock?.request('screen');
+    } else {
+      await lock?.release();
+      lock = undefined;
+    }
+  } catch { /* not granted: the maker keeps it awake */ }
 }
 export function signal(isLast) {
   navigator.vibrate?.(isLast ? [400, 100, 400] : 200);
@@ -132,7 +163,8 @@ export function signal(isLast) {
   tone.stop(sound.currentTime + .5);
 }
 
-// What stands in a room is moved over its plan: by the pointer, or by arrow keys a tenth of a metre at a time; the field it names is told by how much, in units of the drawing.
+// What stands in a room is moved over its plan: by the pointer, or by arrow keys a tenth of a metre at a time;
+// the field it names is told by how much, in units of the drawing.
 function moved(mover, x, y) {
   const field = document.getElementById(mover.dataset.move);
   if (!field || (!x && !y)) return;

@@ -151,7 +151,8 @@ export class Hair {
   // The numbers for the eye, and the same in words for the ear.
   told(x, y, { low = null, high = null, former = null, name = '', mark = '' }) {
     const { across, up } = this.chart;
-    const where = across.unit === 'Hz' ? `${across.tickLabels.length ? nearestLabel(across, x) : frequency(x)} Hz` : `${number(x, across.unit)} ${across.unit}`.trim();
+    const where = across.unit === 'Hz'
+      ? `${across.tickLabels.length ? nearestLabel(across, x) : frequency(x)} Hz` : `${number(x, across.unit)} ${across.unit}`.trim();
     const what = `${number(y, up.unit)} ${up.unit}`.trim();
     const parts = [...(name ? [piece('span', 'nm', name)] : []), piece('b', '', where), piece('b', '', what)];
     const words = [...(name ? [name] : []), where, what];

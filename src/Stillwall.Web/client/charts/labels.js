@@ -4,7 +4,12 @@ import { runs } from './numbers.js';
 
 const SIZE = 12, HEIGHT = 13, DEEP = 12;
 
-export const fonts = { text: `400 ${SIZE}px "Atkinson Hyperlegible", Verdana, sans-serif`, italic: `italic 400 ${SIZE}px "Atkinson Hyperlegible", Verdana, sans-serif`, figure: `500 ${SIZE}px "IBM Plex Mono", monospace`, small: '400 11px "Atkinson Hyperlegible", Verdana, sans-serif', axis: '11px "IBM Plex Mono", monospace' };
+const WORDS = '"Atkinson Hyperlegible", Verdana, sans-serif', NUMBERS = '"IBM Plex Mono", monospace';
+
+export const fonts = {
+  text: `400 ${SIZE}px ${WORDS}`, italic: `italic 400 ${SIZE}px ${WORDS}`, figure: `500 ${SIZE}px ${NUMBERS}`,
+  small: `400 11px ${WORDS}`, axis: `11px ${NUMBERS}`,
+};
 
 export function labels(pen, chart, drawn, colours) {
   const { ctx, width, height, place } = pen;
@@ -38,7 +43,8 @@ export function labels(pen, chart, drawn, colours) {
       draw(ctx, parts, spot, colour, colours.sheet);
     }
   };
-  write(axisWords(chart.up), [{ x: 6, y: 8, align: 'start' }, { x: width - 6, y: 8, align: 'end' }, { x: 6, y: height - 9, align: 'start' }], colours.ink2, { font: fonts.small, mayDrop: true });
+  const corners = [{ x: 6, y: 8, align: 'start' }, { x: width - 6, y: 8, align: 'end' }, { x: 6, y: height - 9, align: 'start' }];
+  write(axisWords(chart.up), corners, colours.ink2, { font: fonts.small, mayDrop: true });
   for (const landmark of [...chart.landmarks].sort((a, b) => a.mayDropLabel - b.mayDropLabel)) {
     write(landmark.label, beside(place(landmark.x, landmark.y)), colours.ink, { mayDrop: landmark.mayDropLabel });
   }
@@ -107,7 +113,10 @@ const pathOf = (series, place, values = series.y) => Array.from(series.x, (x, i)
 function beside(at) {
   const places = [];
   for (const far of [10, 22, 38]) {
-    for (const [x, y, align] of [[9, far, 'start'], [9, -far, 'start'], [-9, -far, 'end'], [-9, far, 'end'], [0, -far - 4, 'middle'], [0, far + 4, 'middle'], [10, 0, 'start'], [-10, 0, 'end']]) {
+    for (const [x, y, align] of [
+      [9, far, 'start'], [9, -far, 'start'], [-9, -far, 'end'], [-9, far, 'end'],
+      [0, -far - 4, 'middle'], [0, far + 4, 'middle'], [10, 0, 'start'], [-10, 0, 'end'],
+    ]) {
       places.push({ x: at.x + x, y: at.y + y, align });
     }
   }
@@ -133,7 +142,8 @@ function pastEdge(limit, place) {
 }
 
 function besideRule(x, height) {
-  return [0.14, 0.25, 0.4, 0.55, 0.7, 0.85].flatMap(share => [{ x: x + 6, y: height * (1 - share), align: 'start' }, { x: x - 6, y: height * (1 - share), align: 'end' }]);
+  return [0.14, 0.25, 0.4, 0.55, 0.7, 0.85].map(share => height * (1 - share))
+    .flatMap(y => [{ x: x + 6, y, align: 'start' }, { x: x - 6, y, align: 'end' }]);
 }
 
 function alongLine(series, drawn, { place, width, height }) {
@@ -144,7 +154,8 @@ function alongLine(series, drawn, { place, width, height }) {
 
   const others = drawn.filter(s => s !== series && s.shape === 'line').map(s => pathOf(s, place)).filter(p => p.length > 1);
   const [from, to] = [path[0].x, path[path.length - 1].x];
-  const apart = share => Math.min(24, ...others.map(other => Math.abs(heightAt(other, from + share * (to - from)) - heightAt(path, from + share * (to - from)))));
+  const between = (other, x) => Math.abs(heightAt(other, x) - heightAt(path, x));
+  const apart = share => Math.min(24, ...others.map(other => between(other, from + share * (to - from))));
   const step = share => Math.floor(apart(share) / 3);
   // The main line's name is looked for at the right, where it lies still; the others' where they are farthest apart.
   const shares = series.role === 'main' ? [1, 0.9, 0.8, 0.7, 0.5, 0.3, 0.6, 0.15, 0.4, 0] : [0.25, 0.15, 0.35, 0.5, 0.7, 0.9, 0.6, 0.05, 0.8, 1];

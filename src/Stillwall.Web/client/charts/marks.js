@@ -33,7 +33,8 @@ export function bars(pen, series, colours) {
   ctx.strokeStyle = colours.castline;
   ctx.lineWidth = 1;
   for (let i = 0; i < series.count; i++) {
-    const [left, right, top] = [place(series.x[i] / REACH, 0).x, place(series.x[i] * REACH, 0).x, Math.min(height, Math.max(0, place(series.x[i], series.y[i]).y))];
+    const [left, right] = [place(series.x[i] / REACH, 0).x, place(series.x[i] * REACH, 0).x];
+    const top = Math.min(height, Math.max(0, place(series.x[i], series.y[i]).y));
     ctx.beginPath();
     ctx.rect(left, top, right - left, height - top);
     ctx.fill();

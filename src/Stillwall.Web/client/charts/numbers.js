@@ -17,7 +17,12 @@ function digits(value, count) {
 }
 
 // Figures inside words stand in the face for numbers, their units with them; the number of a name ("Dunlin 8") stays with its name.
-const FIGURE = /(?<![\p{L}\d])[\u2212+\u00b1]?\d+(?:[.,]\d+)*(?:[ \u00a0](?:Hz|kHz|dB|mm|cm|m|in|ft|ohm|V|W|kg|g|L|Pa|ms|s|%|K|°C|[A-Z]{3})(?!\p{L})|(?<!\p{Lu}\p{L}* [\d.,]*))(?![.,]?\d)/gu;
+const UNIT = 'Hz|kHz|dB|mm|cm|m|in|ft|ohm|V|W|kg|g|L|Pa|ms|s|%|K|°C|[A-Z]{3}';
+const FIGURE = new RegExp(
+  String.raw`(?<![\p{L}\d])[\u2212+\u00b1]?\d+(?:[.,]\d+)*`
+    + String.raw`(?:[ \u00a0](?:${UNIT})(?!\p{L})|(?<!\p{Lu}\p{L}* [\d.,]*))(?![.,]?\d)`,
+  'gu',
+);
 
 export function runs(text) {
   const parts = [];

@@ -16,7 +16,8 @@ export class Body {
     edges.setAttribute('position', new THREE.BufferAttribute(endsOf(part), 3));
     edges.setAttribute('lineDistance', new THREE.BufferAttribute(distancesOf(edges.getAttribute('position')), 1));
     this.surface = surface;
-    this.fill = new THREE.Mesh(surface, new THREE.MeshBasicMaterial({ polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1, side: THREE.DoubleSide }));
+    const behind = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
+    this.fill = new THREE.Mesh(surface, new THREE.MeshBasicMaterial({ ...behind, side: THREE.DoubleSide }));
     this.edges = new THREE.LineSegments(edges, new THREE.LineBasicMaterial());
     this.behind = new THREE.LineSegments(edges, new THREE.LineDashedMaterial({ dashSize: 3, gapSize: 2, depthFunc: THREE.GreaterDepth, depthWrite: false }));
     this.round = new THREE.LineSegments(outlineOf(part), outlineInk());

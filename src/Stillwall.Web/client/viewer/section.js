@@ -18,7 +18,8 @@ export class Section {
 
   cap(order) {
     const material = new THREE.MeshBasicMaterial({
-      side: THREE.DoubleSide, stencilWrite: true, stencilRef: 0, stencilFunc: THREE.NotEqualStencilFunc, stencilFail: THREE.ReplaceStencilOp, stencilZFail: THREE.ReplaceStencilOp, stencilZPass: THREE.ReplaceStencilOp,
+      side: THREE.DoubleSide, stencilWrite: true, stencilRef: 0, stencilFunc: THREE.NotEqualStencilFunc,
+      stencilFail: THREE.ReplaceStencilOp, stencilZFail: THREE.ReplaceStencilOp, stencilZPass: THREE.ReplaceStencilOp,
     });
     const cap = new THREE.Mesh(new THREE.PlaneGeometry(1, 1), material);
     cap.renderOrder = order;
@@ -45,7 +46,8 @@ export class Section {
   count(surface, parent, order) {
     for (const [side, step] of [[THREE.BackSide, THREE.IncrementWrapStencilOp], [THREE.FrontSide, THREE.DecrementWrapStencilOp]]) {
       const counter = new THREE.Mesh(surface, new THREE.MeshBasicMaterial({
-        side, depthWrite: false, depthTest: false, colorWrite: false, stencilWrite: true, stencilFunc: THREE.AlwaysStencilFunc, stencilFail: step, stencilZFail: step, stencilZPass: step, clippingPlanes: [this.plane],
+        side, depthWrite: false, depthTest: false, colorWrite: false, clippingPlanes: [this.plane],
+        stencilWrite: true, stencilFunc: THREE.AlwaysStencilFunc, stencilFail: step, stencilZFail: step, stencilZPass: step,
       }));
       counter.renderOrder = order;
       counter.frustumCulled = false;

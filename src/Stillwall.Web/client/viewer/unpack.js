@@ -19,7 +19,7 @@ export function unpackBodies(buffer) {
 
 export function normalOf({ points, triangles }, index) {
   const [a, b, c] = [0, 1, 2].map(k => triangles[index * 3 + k] * 3);
-  const [ux, uy, uz, vx, vy, vz] = [points[b] - points[a], points[b + 1] - points[a + 1], points[b + 2] - points[a + 2], points[c] - points[a], points[c + 1] - points[a + 1], points[c + 2] - points[a + 2]];
+  const [[ux, uy, uz], [vx, vy, vz]] = [b, c].map(to => [0, 1, 2].map(k => points[to + k] - points[a + k]));
   const normal = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
   const size = Math.hypot(...normal) || 1;
   return normal.map(n => n / size);
