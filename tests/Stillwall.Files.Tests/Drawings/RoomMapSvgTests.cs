@@ -4,6 +4,7 @@ using Stillwall.Appraisals;
 using Stillwall.Files.Drawings;
 using Stillwall.Materials;
 using Stillwall.Neighbours.Rooms;
+using Stillwall.Projects;
 using Stillwall.Tests.Appraisals;
 
 namespace Stillwall.Files.Tests.Drawings;

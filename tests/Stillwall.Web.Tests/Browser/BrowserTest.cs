@@ -1,5 +1,5 @@
 using Microsoft.Playwright;
-using Stillwall.Web.Proving;
+using Stillwall.Appraisals.Proving;
 using Stillwall.Web.Store;
 
 namespace Stillwall.Web.Tests.Browser;
@@ -10,17 +10,6 @@ namespace Stillwall.Web.Tests.Browser;
 /// </summary>
 public abstract class BrowserTest(Chromium chromium) : IAsyncDisposable
 {
-    private static readonly string[] Proofs =
-    [
-        ProofReader.Impedance,
-        ProofReader.Driver,
-        ProofReader.Sweep,
-        ProofReader.Tap,
-        ProofReader.Wall,
-        ProofReader.Polarity,
-        ProofReader.Hold,
-    ];
-
     private readonly List<IAsyncDisposable> opened = [];
     private Page? own;
 
@@ -104,7 +93,7 @@ public abstract class BrowserTest(Chromium chromium) : IAsyncDisposable
     {
         var isUntouched =
             Shown.Workshop.Opened("reading-room") is not { } project
-            || (project is { Before: null, CanRedo: null } && Proofs.All(kind => project.Proofs.Of(kind) is null));
+            || (project is { Before: null, CanRedo: null } && Proof.All.All(proof => project.Proofs.Of(proof.Kind) is null));
         Assert.True(isUntouched, "a test changed what all tests look at: OpenOwn instead of Open");
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Stillwall.Projects;
 using Stillwall.Web.Tests.Serving;
 
 namespace Stillwall.Web.Tests.Browser;
