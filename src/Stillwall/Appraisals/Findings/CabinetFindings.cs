@@ -116,7 +116,7 @@ internal static class CabinetFindings
             Nearness.Tenth,
             $"f10 (−10 dB) is {Show.Frequency(f10)} and f3 (−3 dB) {Show.Frequency(f3)}; the lowest note is {Show.Frequency(lowest)}"
         );
-        if (judged.Verdict == Verdict.Holds)
+        if (judged.Verdict != Verdict.Fails)
         {
             return judged;
         }
