@@ -115,5 +115,5 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
 
     private string? Property<T>() => typeof(T).GetProperties().FirstOrDefault(p => Of.EndsWith("." + ResultName(p.Name), StringComparison.Ordinal))?.Name;
 
-    private static string ResultName(string property) => System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName(property);
+    private static string ResultName(string property) => Numerics.UnderscoreNames.Of(property);
 }

@@ -116,7 +116,7 @@ public static class Why
             throw new ArgumentException($"{property}: names no formula", nameof(property));
         }
 
-        var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
+        var found = new FoundResult(UnderscoreNames.Of(property), ResultPath.Number(held.GetValue(result)), result, held);
         ExplainedInput? Beside(string key) => beside?.FirstOrDefault(i => i.Key == key);
         var declared = computed
             .Inputs.Select(key => Beside(key) ?? OfResult(facts, found.Path, key) ?? (again is null ? AsStated(facts, key) : null))
@@ -254,7 +254,7 @@ public static class Why
 
     private static string UnitOf(FoundResult found, Facts facts)
     {
-        var name = ResultPath.Snake(found.Property.Name);
+        var name = UnderscoreNames.Of(found.Property.Name);
         return found.Owner is SupplyLists.SupplyLine line && !name.StartsWith("price", StringComparison.Ordinal) ? line.Unit
             : name.Contains("price", StringComparison.Ordinal) ? facts.Project.Currency
             : Units.FirstOrDefault(u => ("_" + name).EndsWith(u.Ending, StringComparison.Ordinal)) is { Unit: { } unit } ? unit
