@@ -35,6 +35,13 @@ public static class PathTrouble
         };
     }
 
+    /// <summary>That a file is not read, why, and what is accepted.</summary>
+    internal static string Unread(Exception e) =>
+        (e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({Why(e)})") + "; a file that may be read";
+
+    /// <summary>That a folder is not made, why, and what is accepted.</summary>
+    internal static string Unmade(Exception e) => $"cannot be made ({Why(e)}); a folder in one that may be written";
+
     // ENOSPC and EDQUOT on Unix; ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL on Windows.
     private static bool IsFull(int code) => OperatingSystem.IsWindows() ? (code & 0xFFFF) is 39 or 112 : code is 28 or 122 or 69;
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using CsCheck;
 using Stillwall.Files.Json;
 using Stillwall.Materials;
+using Stillwall.Numerics;
 using Stillwall.Pours;
 using Stillwall.Projects;
 

@@ -43,8 +43,8 @@ internal static class Rank
 
     private static string Drawn(Project project, RankedDrivers ranked)
     {
-        var drivers = ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front)).ToList();
-        return ChartPicture.Svg(FrontChart.Of(drivers, Show.Of(project)) ?? throw Refusal.Input("rank: no candidate has both a price and a level to draw"));
+        var chart = BestBuyChart.Of(ranked.Drivers, Show.Of(project));
+        return ChartPicture.Svg(chart ?? throw Refusal.Input("rank: no candidate has both a price and a level to draw"));
     }
 
     private static string Table(LoadedProject loaded, RankedDrivers ranked, Terminal terminal)

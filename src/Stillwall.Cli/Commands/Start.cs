@@ -73,7 +73,7 @@ internal static class Start
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{at}: cannot be made ({PathTrouble.Why(e)}); a folder in one that may be written");
+            throw Refusal.Path($"{at}: {PathTrouble.Unmade(e)}");
         }
 
         if (ProjectStore.Save(path, text) is { } trouble)

@@ -95,7 +95,7 @@ internal sealed class AppraisalText(LoadedProject loaded, Terminal terminal)
             + $"{Number(Count(Verdict.Unknown))} unknown";
         var mass = appraisal.Mass.FinishedKg is { } kg ? show.Mass(kg) : "mass unknown";
         var hours = appraisal.Print.HonestPrintSeconds is [var from, var to]
-            ? $"{Number(Math.Round(from / 3600))} to {Number(Math.Round(to / 3600))} h of printing"
+            ? $"{Number(Math.Round(from / Units.Hour))} to {Number(Math.Round(to / Units.Hour))} h of printing"
             : "printing time unknown";
         var cost =
             appraisal.Cost is { TotalPrice: 0, Unpriced.Count: > 0 } ? "cost unknown"

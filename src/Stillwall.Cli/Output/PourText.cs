@@ -4,6 +4,7 @@ using Stillwall.Appraisals;
 using Stillwall.Appraisals.Care;
 using Stillwall.Cli.Running;
 using Stillwall.Pours;
+using Stillwall.Projects;
 
 namespace Stillwall.Cli.Output;
 
@@ -11,8 +12,7 @@ namespace Stillwall.Cli.Output;
 internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal terminal)
 {
     private const int Widest = 60,
-        ClockWidth = 9,
-        LongestInMinutesS = 3 * 3600;
+        ClockWidth = 9;
 
     private readonly Show show = facts.Show;
 
@@ -38,7 +38,7 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
             .Append(
                 Wrap(
                     $"Times are minutes:seconds from the first "
-                        + $"water{(bench.Plan.Batches[^1].PourByS < LongestInMinutesS ? "" : ", hours:minutes:seconds from three hours on")}."
+                        + $"water{(bench.Plan.Batches[^1].PourByS < Show.ClockHoursFrom ? "" : ", hours:minutes:seconds from three hours on")}."
                 )
             )
             .Append('\n');
@@ -186,20 +186,9 @@ internal sealed class PourText(Facts facts, Appraisal appraisal, Terminal termin
 
     private string Wrap(string words) => Words.Wrapped(words, width);
 
-    // Minutes and seconds as a stopwatch shows them, hours before them from the third on; beyond two days nobody counts minutes.
-    // A moment not to be missed is rounded down.
-    private static string Clock(double seconds, bool down = false)
-    {
-        if (seconds >= 48 * 3600)
-        {
-            return Show.Time(seconds);
-        }
-
-        var whole = (int)(down ? Math.Floor(seconds + 1e-6) : Math.Round(seconds));
-        return whole < LongestInMinutesS
-            ? string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}")
-            : string.Create(CultureInfo.InvariantCulture, $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}");
-    }
+    // Beyond two days nobody counts minutes. A moment not to be missed is rounded down.
+    private static string Clock(double seconds, bool down = false) =>
+        seconds >= 2 * Units.Day ? Show.Time(seconds) : Show.Clock((int)(down ? Math.Floor(seconds + 1e-6) : Math.Round(seconds)));
 
     private static string Count(int value, string one, string many) => $"{Number(value)} {(value == 1 ? one : many)}";
 

@@ -67,7 +67,7 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path($"{folder}: cannot be made ({PathTrouble.Why(e)}); a folder in one that may be written");
+            throw Refusal.Path($"{folder}: {PathTrouble.Unmade(e)}");
         }
     }
 
@@ -118,10 +118,7 @@ internal sealed class Session(Terminal terminal) : IDisposable
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            throw Refusal.Path(
-                $"{shown}: {(e is FileNotFoundException or DirectoryNotFoundException ? "is not there" : $"cannot be read ({PathTrouble.Why(e)})")}; a "
-                    + "file that may be read"
-            );
+            throw Refusal.Path($"{shown}: {PathTrouble.Unread(e)}");
         }
     }
 

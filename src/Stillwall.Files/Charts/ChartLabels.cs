@@ -55,7 +55,7 @@ internal static class ChartLabels
 
     private static StrokeMark Rule(ChartRule rule, ChartPlot plot, LabelPlacer placer, ChartTheme theme)
     {
-        IReadOnlyList<Spot> line = [new(plot.X(rule.X), plot.Area.Top), new(plot.X(rule.X), plot.Area.Bottom)];
+        IReadOnlyList<Pixel> line = [new(plot.X(rule.X), plot.Area.Top), new(plot.X(rule.X), plot.Area.Bottom)];
         placer.Avoid(line, 10);
         return new StrokeMark([line], theme.SecondInk, 1, "4 3");
     }
@@ -74,7 +74,7 @@ internal static class ChartLabels
         }
     }
 
-    private static IEnumerable<Mark> Sign(Spot at, LandmarkMark mark, ChartTheme theme) =>
+    private static IEnumerable<Mark> Sign(Pixel at, LandmarkMark mark, ChartTheme theme) =>
         mark switch
         {
             LandmarkMark.Holds => [new DiscMark(at, Radius + 1, theme.Holds, theme.Holds, 1.4)],
@@ -85,7 +85,7 @@ internal static class ChartLabels
                     [
                         .. Enumerable
                             .Range(0, 13)
-                            .Select(k => new Spot(at.X - ((Radius + 1) * Math.Sin(Math.PI * k / 12)), at.Y - ((Radius + 1) * Math.Cos(Math.PI * k / 12)))),
+                            .Select(k => new Pixel(at.X - ((Radius + 1) * Math.Sin(Math.PI * k / 12)), at.Y - ((Radius + 1) * Math.Cos(Math.PI * k / 12)))),
                     ],
                     theme.Tight
                 ),
@@ -95,12 +95,12 @@ internal static class ChartLabels
             _ => [new DiscMark(at, Radius, theme.Sheet, theme.Ink, 1.4)],
         };
 
-    private static Box Around(Spot spot) => new(spot.X - Radius - 1, spot.Y - Radius - 1, spot.X + Radius + 1, spot.Y + Radius + 1);
+    private static Box Around(Pixel spot) => new(spot.X - Radius - 1, spot.Y - Radius - 1, spot.X + Radius + 1, spot.Y + Radius + 1);
 
     private static TextMark Text(string text, double x, double y, Anchor anchor, string colour, ChartTheme theme) =>
-        new(text, new Spot(x, y), Size, anchor, colour, theme.Sheet);
+        new(text, new Pixel(x, y), Size, anchor, colour, theme.Sheet);
 
-    private static IEnumerable<TextMark> Beside(Spot at, string label, string colour, ChartTheme theme) =>
+    private static IEnumerable<TextMark> Beside(Pixel at, string label, string colour, ChartTheme theme) =>
         from far in new[] { 10.0, 24, 40 }
         from place in new[]
         {
@@ -175,13 +175,13 @@ internal static class ChartLabels
     }
 
     // How far the line is from the next at one place, in steps of 3 px and no more than 24: nearer ones could be mistaken for each other.
-    private static double Apart(IReadOnlyList<Spot> line, double x, List<IReadOnlyList<Spot>> others)
+    private static double Apart(IReadOnlyList<Pixel> line, double x, List<IReadOnlyList<Pixel>> others)
     {
         var y = HeightAt(line, x);
         return others.Where(o => x >= o[0].X && x <= o[^1].X).Select(o => Math.Floor(Math.Min(24, Math.Abs(HeightAt(o, x) - y)) / 3)).DefaultIfEmpty(8).Min();
     }
 
-    private static double HeightAt(IReadOnlyList<Spot> line, double x)
+    private static double HeightAt(IReadOnlyList<Pixel> line, double x)
     {
         for (var i = 1; i < line.Count; i++)
         {

@@ -43,7 +43,7 @@ internal static class ChartLayout
         yield return new AreaMark(Rectangle(left + 6, top + 6, left + width - 6, top + height - 6), theme.Sheet, theme.Ink, 1.5);
         yield return new TextMark(
             Text: chart.Title,
-            At: new Spot(left + Margin, top + 38),
+            At: new Pixel(left + Margin, top + 38),
             Size: 20,
             Anchor: Anchor.Start,
             Colour: theme.Ink,
@@ -52,7 +52,7 @@ internal static class ChartLayout
         );
         for (var i = 0; i < answer.Count; i++)
         {
-            yield return new TextMark(answer[i], new Spot(left + Margin, top + 62 + (20 * i)), 14, Anchor.Start, theme.Ink, theme.Sheet);
+            yield return new TextMark(answer[i], new Pixel(left + Margin, top + 62 + (20 * i)), 14, Anchor.Start, theme.Ink, theme.Sheet);
         }
     }
 
@@ -61,8 +61,8 @@ internal static class ChartLayout
         var (area, across, up) = (plot.Area, chart.Across, chart.Up);
         yield return new StrokeMark(
             [
-                .. across.Ticks.Select(t => (IReadOnlyList<Spot>)[new(plot.X(t), area.Top), new(plot.X(t), area.Bottom)]),
-                .. up.Ticks.Select(t => (IReadOnlyList<Spot>)[new(area.Left, plot.Y(t)), new(area.Right, plot.Y(t))]),
+                .. across.Ticks.Select(t => (IReadOnlyList<Pixel>)[new(plot.X(t), area.Top), new(plot.X(t), area.Bottom)]),
+                .. up.Ticks.Select(t => (IReadOnlyList<Pixel>)[new(area.Left, plot.Y(t)), new(area.Right, plot.Y(t))]),
             ],
             theme.Faint,
             1
@@ -81,7 +81,7 @@ internal static class ChartLayout
             theme.Ink,
             1
         );
-        TextMark Text(string text, double x, double y, Anchor anchor) => new(text, new Spot(x, y), Small, anchor, theme.SecondInk, theme.Sheet);
+        TextMark Text(string text, double x, double y, Anchor anchor) => new(text, new Pixel(x, y), Small, anchor, theme.SecondInk, theme.Sheet);
         yield return Text(up.Unit.Length > 0 ? $"{up.Label}, {up.Unit}" : up.Label, area.Left, area.Top - 9, Anchor.Start);
         foreach (var tick in up.Ticks)
         {
@@ -147,7 +147,7 @@ internal static class ChartLayout
         );
     }
 
-    private static IEnumerable<IReadOnlyList<Spot>> Whisker(ChartPoint low, ChartPoint high, ChartPlot plot)
+    private static IEnumerable<IReadOnlyList<Pixel>> Whisker(ChartPoint low, ChartPoint high, ChartPlot plot)
     {
         var (x, bottom, top) = (plot.X(low.X), Math.Min(plot.Y(low.Y), plot.Area.Bottom), Math.Max(plot.Y(high.Y), plot.Area.Top));
         yield return [new(x, bottom), new(x, top)];
@@ -155,7 +155,7 @@ internal static class ChartLayout
         yield return [new(x - 5, bottom), new(x + 5, bottom)];
     }
 
-    private static IReadOnlyList<Spot> Rectangle(double left, double top, double right, double bottom) =>
+    private static IReadOnlyList<Pixel> Rectangle(double left, double top, double right, double bottom) =>
         [new(left, top), new(right, top), new(right, bottom), new(left, bottom)];
 
     private static IEnumerable<string> Wrapped(string text, double size, double width)

@@ -79,7 +79,7 @@ public static class ChartPicture
         var columns = Math.Min(charts.Count, 2);
         var (width, height) = (columns * widthPx, (charts.Count + columns - 1) / columns * heightPx);
         // The paper under them all: an odd number of charts leaves a corner free.
-        var paper = new AreaMark([new Spot(0, 0), new Spot(width, 0), new Spot(width, height), new Spot(0, height)], theme.Sheet);
+        var paper = new AreaMark([new Pixel(0, 0), new Pixel(width, 0), new Pixel(width, height), new Pixel(0, height)], theme.Sheet);
         var marks = charts.SelectMany((c, i) => ChartLayout.Of(c, widthPx, heightPx, theme, i % columns * widthPx, i / columns * heightPx));
         return (charts.Count > 1 ? marks.Prepend(paper) : marks, width, height);
     }

@@ -11,18 +11,18 @@ internal sealed class ChartPlot(Chart chart, Box area)
 
     internal double Y(double value) => area.Bottom - (Share(value, chart.Up) * (area.Bottom - area.Top));
 
-    internal Spot At(ChartPoint point) => new(X(point.X), Y(point.Y));
+    internal Pixel At(ChartPoint point) => new(X(point.X), Y(point.Y));
 
-    internal IReadOnlyList<Spot> Line(IReadOnlyList<ChartPoint> points) => [.. points.Select(At)];
+    internal IReadOnlyList<Pixel> Line(IReadOnlyList<ChartPoint> points) => [.. points.Select(At)];
 
     /// <summary>A ring of corners pressed into the plot.</summary>
-    internal IReadOnlyList<Spot> Ring(IEnumerable<ChartPoint> points) =>
-        [.. points.Select(At).Select(s => new Spot(Math.Clamp(s.X, area.Left, area.Right), Math.Clamp(s.Y, area.Top, area.Bottom)))];
+    internal IReadOnlyList<Pixel> Ring(IEnumerable<ChartPoint> points) =>
+        [.. points.Select(At).Select(s => new Pixel(Math.Clamp(s.X, area.Left, area.Right), Math.Clamp(s.Y, area.Top, area.Bottom)))];
 
     /// <summary>The parts of a line that lie in the plot.</summary>
-    internal IReadOnlyList<IReadOnlyList<Spot>> Clipped(IReadOnlyList<Spot> line)
+    internal IReadOnlyList<IReadOnlyList<Pixel>> Clipped(IReadOnlyList<Pixel> line)
     {
-        List<List<Spot>> parts = [];
+        List<List<Pixel>> parts = [];
         for (var i = 1; i < line.Count; i++)
         {
             if (Clip(line[i - 1], line[i]) is not { } kept)
@@ -42,7 +42,7 @@ internal sealed class ChartPlot(Chart chart, Box area)
     }
 
     // Liang and Barsky: the stretch of the line that is on the good side of all four borders.
-    private (Spot From, Spot To)? Clip(Spot a, Spot b)
+    private (Pixel From, Pixel To)? Clip(Pixel a, Pixel b)
     {
         var (dx, dy, from, to) = (b.X - a.X, b.Y - a.Y, 0.0, 1.0);
         foreach (var (speed, room) in new[] { (-dx, a.X - area.Left), (dx, area.Right - a.X), (-dy, a.Y - area.Top), (dy, area.Bottom - a.Y) })
@@ -62,7 +62,7 @@ internal sealed class ChartPlot(Chart chart, Box area)
             }
         }
 
-        Spot Between(double t) =>
+        Pixel Between(double t) =>
             t <= 0 ? a
             : t >= 1 ? b
             : new(a.X + (t * dx), a.Y + (t * dy));

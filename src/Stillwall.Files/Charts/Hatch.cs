@@ -8,11 +8,11 @@ internal static class Hatch
     private const double StepPx = 0.5;
 
     /// <summary>The parts of the 45° lines that lie in the region and no farther than the depth from the edge.</summary>
-    internal static IReadOnlyList<IReadOnlyList<Spot>> Of(IReadOnlyList<Spot> edge, IReadOnlyList<Spot> region)
+    internal static IReadOnlyList<IReadOnlyList<Pixel>> Of(IReadOnlyList<Pixel> edge, IReadOnlyList<Pixel> region)
     {
         var (left, right) = (edge.Min(p => p.X) - DepthPx, edge.Max(p => p.X) + DepthPx);
         var (top, bottom) = (edge.Min(p => p.Y) - DepthPx, edge.Max(p => p.Y) + DepthPx);
-        List<IReadOnlyList<Spot>> lines = [];
+        List<IReadOnlyList<Pixel>> lines = [];
         for (var sum = Math.Ceiling((left + top) / PitchPx / Math.Sqrt(2)) * PitchPx * Math.Sqrt(2); sum <= right + bottom; sum += PitchPx * Math.Sqrt(2))
         {
             lines.AddRange(Kept(sum, Math.Max(left, sum - bottom), Math.Min(right, sum - top), edge, region));
@@ -21,13 +21,13 @@ internal static class Hatch
         return lines;
     }
 
-    private static IEnumerable<IReadOnlyList<Spot>> Kept(double sum, double from, double to, IReadOnlyList<Spot> edge, IReadOnlyList<Spot> region)
+    private static IEnumerable<IReadOnlyList<Pixel>> Kept(double sum, double from, double to, IReadOnlyList<Pixel> edge, IReadOnlyList<Pixel> region)
     {
-        Spot? start = null;
-        var last = default(Spot);
+        Pixel? start = null;
+        var last = default(Pixel);
         for (var x = from; x <= to; x += StepPx)
         {
-            var spot = new Spot(x, sum - x);
+            var spot = new Pixel(x, sum - x);
             if (!Inside(spot, region) || SquaredDistance(spot, edge) > DepthPx * DepthPx)
             {
                 if (start is { } begun && last.X > begun.X)
@@ -50,7 +50,7 @@ internal static class Hatch
     }
 
     // Even-odd: how often a ray to the right meets the ring.
-    private static bool Inside(Spot p, IReadOnlyList<Spot> ring)
+    private static bool Inside(Pixel p, IReadOnlyList<Pixel> ring)
     {
         var inside = false;
         for (int i = 0, j = ring.Count - 1; i < ring.Count; j = i++)
@@ -64,7 +64,7 @@ internal static class Hatch
         return inside;
     }
 
-    private static double SquaredDistance(Spot p, IReadOnlyList<Spot> line)
+    private static double SquaredDistance(Pixel p, IReadOnlyList<Pixel> line)
     {
         var least = double.MaxValue;
         for (var i = 1; i < line.Count; i++)

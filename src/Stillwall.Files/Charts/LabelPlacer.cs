@@ -10,17 +10,17 @@ internal sealed class LabelPlacer(Box within)
     private const double Moved = 40;
 
     private readonly List<Box> labels = [];
-    private readonly List<(Spot Spot, double Cost)> obstacles = [];
+    private readonly List<(Pixel Pixel, double Cost)> obstacles = [];
 
     /// <summary>A line that labels had better leave free.</summary>
-    internal void Avoid(IReadOnlyList<Spot> line, double costPerPx)
+    internal void Avoid(IReadOnlyList<Pixel> line, double costPerPx)
     {
         for (var i = 1; i < line.Count; i++)
         {
             var (a, b) = (line[i - 1], line[i]);
             var steps = Math.Max(1, (int)Math.Ceiling(Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2)) / 3));
             obstacles.AddRange(
-                Enumerable.Range(0, steps).Select(k => (new Spot(a.X + ((b.X - a.X) * k / steps), a.Y + ((b.Y - a.Y) * k / steps)), costPerPx * 3))
+                Enumerable.Range(0, steps).Select(k => (new Pixel(a.X + ((b.X - a.X) * k / steps), a.Y + ((b.Y - a.Y) * k / steps)), costPerPx * 3))
             );
         }
     }
@@ -50,7 +50,7 @@ internal sealed class LabelPlacer(Box within)
         var box = TextWidth.BoxOf(mark);
         var across = box.Left < within.Left ? within.Left - box.Left : Math.Min(0, within.Right - box.Right);
         var down = box.Top < within.Top ? within.Top - box.Top : Math.Min(0, within.Bottom - box.Bottom);
-        return across == 0 && down == 0 ? mark : mark with { At = new Spot(mark.At.X + across, mark.At.Y + down) };
+        return across == 0 && down == 0 ? mark : mark with { At = new Pixel(mark.At.X + across, mark.At.Y + down) };
     }
 
     private double Cost(Box box)
@@ -58,6 +58,6 @@ internal sealed class LabelPlacer(Box within)
         var near = box.Grown(2);
         return (box.Within(within.Grown(0.01)) ? 0 : Outside)
             + (labels.Count(l => l.Overlaps(near)) * OverLabel)
-            + obstacles.Where(o => near.Holds(o.Spot)).Sum(o => o.Cost);
+            + obstacles.Where(o => near.Holds(o.Pixel)).Sum(o => o.Cost);
     }
 }

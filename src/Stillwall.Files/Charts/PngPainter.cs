@@ -102,7 +102,7 @@ internal static class PngPainter
             StrokeJoin = SKStrokeJoin.Round,
         };
 
-    private static SKPath Path(IReadOnlyList<IReadOnlyList<Spot>> lines, bool close)
+    private static SKPath Path(IReadOnlyList<IReadOnlyList<Pixel>> lines, bool close)
     {
         var path = new SKPath();
         foreach (var line in lines)

@@ -1,9 +1,8 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using Stillwall.Appraisals;
-using Stillwall.Files.Outputs;
 using Stillwall.Neighbours.Rooms;
+using static Stillwall.Files.Markup;
 
 namespace Stillwall.Files.Drawings;
 
@@ -16,8 +15,7 @@ public static class RoomMapSvg
         Key = 34,
         StepDb = 3;
 
-    private const string Fonts = "Helvetica, Arial, 'Liberation Sans', sans-serif",
-        Ink = "#23282B",
+    private const string Ink = SheetSvg.Ink,
         Soft = "#62686B",
         Paper = "#FBFAF6";
 
@@ -35,22 +33,12 @@ public static class RoomMapSvg
         var scale = Plan / Math.Max(map.Room.WidthM, map.Room.LengthM);
         var (wide, high) = (map.Room.WidthM * scale, map.Room.LengthM * scale);
         var (sheetWide, sheetHigh) = (Math.Max(Left + wide + Key + 16, 120), Top + Math.Max(high, 90) + 26);
-        var text = new StringBuilder();
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{N(sheetWide)}mm\" height=\"{N(sheetHigh)}mm\" viewBox=\"0 0 "
-                + $"{N(sheetWide)} {N(sheetHigh)}\" role=\"img\" font-family=\"{Fonts}\" font-size=\"4\" fill=\"{Ink}\">\n"
-        );
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"<title>{Escaped($"The room at {Show.Frequency(map.FrequencyHz)}")}</title>\n<desc>{Escaped(Said(map))}</desc>\n<rect "
-                + $"width=\"{N(sheetWide)}\" height=\"{N(sheetHigh)}\" fill=\"{Paper}\"/>\n"
-        );
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"<text x=\"{N(Left)}\" y=\"10\" font-size=\"5.5\" font-weight=\"700\">{Escaped($"The room at {Show.Frequency(map.FrequencyHz)}")}</text>\n"
-        );
-        text.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(Left)}\" y=\"17\" fill=\"{Soft}\">{Escaped(Said(map))}</text>\n");
+        var (title, said) = ($"The room at {Show.Frequency(map.FrequencyHz)}", Said(map));
+        var look = $"font-family=\"{SheetSvg.Fonts}\" font-size=\"4\" fill=\"{Ink}\"";
+        var text = new StringBuilder(Head(sheetWide, sheetHigh, "mm", look, title, said));
+        text.Append(CultureInfo.InvariantCulture, $"<rect width=\"{N(sheetWide)}\" height=\"{N(sheetHigh)}\" fill=\"{Paper}\"/>\n");
+        text.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(Left)}\" y=\"10\" font-size=\"5.5\" font-weight=\"700\">{Escaped(title)}</text>\n");
+        text.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(Left)}\" y=\"17\" fill=\"{Soft}\">{Escaped(said)}</text>\n");
         var upper = Math.Ceiling((map.LevelsDb.Max(row => row.Max()) - map.MeanDb) / StepDb) * StepDb;
         Cells(text, map, wide, high, upper);
         text.Append(
@@ -116,7 +104,7 @@ public static class RoomMapSvg
     private static void Label(StringBuilder text, string word, double x, double y, bool toRight) =>
         text.Append(
             CultureInfo.InvariantCulture,
-            $"<text x=\"{N(x + (toRight ? 6 : -6))}\" y=\"{N(y + 1.4)}\"{(toRight ? "" : " text-anchor=\"end\"")} stroke=\"{Paper}\" stroke-width=\"1.4\" "
+            $"<text x=\"{N(x + (toRight ? 6 : -6))}\" y=\"{N(y + 1.4)}\"{(toRight ? "" : AtEnd)} stroke=\"{Paper}\" stroke-width=\"1.4\" "
                 + $"stroke-linejoin=\"round\" paint-order=\"stroke\">{word}</text>\n"
         );
 
@@ -124,11 +112,11 @@ public static class RoomMapSvg
     {
         text.Append(
             CultureInfo.InvariantCulture,
-            $"<text x=\"{N(Left + (wide / 2))}\" y=\"{N(Top + high + 7)}\" text-anchor=\"middle\">{Escaped($"width {show.Distance(room.WidthM)}")}</text>\n"
+            $"<text x=\"{N(Left + (wide / 2))}\" y=\"{N(Top + high + 7)}\"{AtMiddle}>{Escaped($"width {show.Distance(room.WidthM)}")}</text>\n"
         );
         text.Append(
             CultureInfo.InvariantCulture,
-            $"<text x=\"{N(Left - 5)}\" y=\"{N(Top + (high / 2))}\" text-anchor=\"middle\" transform=\"rotate(-90 {N(Left - 5)} "
+            $"<text x=\"{N(Left - 5)}\" y=\"{N(Top + (high / 2))}\"{AtMiddle} transform=\"rotate(-90 {N(Left - 5)} "
                 + $"{N(Top + (high / 2))})\">{Escaped($"length {show.Distance(room.LengthM)}")}</text>\n"
         );
         text.Append(
@@ -166,8 +154,4 @@ public static class RoomMapSvg
             ((int)Math.Round(of(Shades[low]) + (part * (of(Shades[low + 1]) - of(Shades[low]))))).ToString("X2", CultureInfo.InvariantCulture);
         return $"#{Mixed(s => s.R)}{Mixed(s => s.G)}{Mixed(s => s.B)}";
     }
-
-    private static string N(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
-
-    private static string Escaped(string text) => SecurityElement.Escape(text) ?? "";
 }

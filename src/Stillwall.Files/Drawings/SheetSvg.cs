@@ -1,18 +1,18 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using Stillwall.Figures.Sheets;
-using Stillwall.Files.Outputs;
+using static Stillwall.Files.Markup;
 
 namespace Stillwall.Files.Drawings;
 
 /// <summary>Sheets as SVG: one unit is one millimetre on paper.</summary>
 public static class SheetSvg
 {
-    private const string Fonts = "Helvetica, Arial, 'Liberation Sans', sans-serif";
+    internal const string Fonts = "Helvetica, Arial, 'Liberation Sans', sans-serif";
 
-    private const string Ink = "#23282B",
-        Paper = "#FFFFFF",
+    internal const string Ink = "#23282B";
+
+    private const string Paper = "#FFFFFF",
         Body = "#F0ECE3";
 
     // Hatching of what is cut: lines at 45° for plastic, dots for cast (ISO 128-3 leaves materials to the drawer; from memory).
@@ -31,18 +31,9 @@ public static class SheetSvg
     public static string Of(Sheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        var (width, height) = (Mm(sheet.WidthMm), Mm(sheet.HeightMm));
-        var text = new StringBuilder();
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" {OwnMark.InMarkup} width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" "
-                + $"role=\"img\" font-family=\"{Fonts}\" stroke-linecap=\"round\" stroke-linejoin=\"round\">\n"
-        );
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"<title>{Escaped(sheet.Title)}</title>\n<desc>{Escaped(sheet.Description)}</desc>\n{Patterns}<rect width=\"{width}\" height=\"{height}\" "
-                + $"fill=\"{Paper}\"/>\n"
-        );
+        var look = $"font-family=\"{Fonts}\" stroke-linecap=\"round\" stroke-linejoin=\"round\"";
+        var text = new StringBuilder(Head(sheet.WidthMm, sheet.HeightMm, "mm", look, sheet.Title, sheet.Description)).Append(Patterns);
+        text.Append(CultureInfo.InvariantCulture, $"<rect width=\"{N(sheet.WidthMm)}\" height=\"{N(sheet.HeightMm)}\" fill=\"{Paper}\"/>\n");
         foreach (var mark in sheet.Marks)
         {
             Write(text, mark);
@@ -72,7 +63,7 @@ public static class SheetSvg
             case SheetCircle circle:
                 text.Append(
                     CultureInfo.InvariantCulture,
-                    $"<circle cx=\"{Mm(circle.Centre.XMm)}\" cy=\"{Mm(circle.Centre.YMm)}\" r=\"{Mm(circle.RadiusMm)}\"{Look(circle.Line, circle.Fill)}/>\n"
+                    $"<circle cx=\"{N(circle.Centre.XMm)}\" cy=\"{N(circle.Centre.YMm)}\" r=\"{N(circle.RadiusMm)}\"{Look(circle.Line, circle.Fill)}/>\n"
                 );
                 break;
             case SheetText written:
@@ -85,15 +76,15 @@ public static class SheetSvg
     {
         var anchor = written.Anchor switch
         {
-            SheetAnchor.Middle => " text-anchor=\"middle\"",
-            SheetAnchor.End => " text-anchor=\"end\"",
+            SheetAnchor.Middle => AtMiddle,
+            SheetAnchor.End => AtEnd,
             _ => "",
         };
-        var (x, y) = (Mm(written.At.XMm), Mm(written.At.YMm));
+        var (x, y) = (N(written.At.XMm), N(written.At.YMm));
         var turned = written.Upright ? $" transform=\"rotate(-90 {x} {y})\"" : "";
         text.Append(
             CultureInfo.InvariantCulture,
-            $"<text x=\"{x}\" y=\"{y}\" font-size=\"{Mm(written.SizeMm)}\"{anchor}{turned}{(written.Bold ? " font-weight=\"700\"" : "")} "
+            $"<text x=\"{x}\" y=\"{y}\" font-size=\"{N(written.SizeMm)}\"{anchor}{turned}{(written.Bold ? " font-weight=\"700\"" : "")} "
                 + $"fill=\"{Ink}\">{Escaped(written.Text)}</text>\n"
         );
     }
@@ -124,10 +115,5 @@ public static class SheetSvg
     }
 
     private static string Path(IReadOnlyList<SheetPoint> points, bool closed) =>
-        string.Concat(points.Select((p, i) => $"{(i == 0 ? "M" : i == 1 ? "L" : " ")}{Mm(p.XMm)} {Mm(p.YMm)}")) + (closed ? "Z" : "");
-
-    private static string Mm(double value) =>
-        Math.Round(value, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture) is var text && text == "-0" ? "0" : text;
-
-    private static string Escaped(string text) => SecurityElement.Escape(text) ?? "";
+        string.Concat(points.Select((p, i) => $"{(i == 0 ? "M" : i == 1 ? "L" : " ")}{N(p.XMm)} {N(p.YMm)}")) + (closed ? "Z" : "");
 }

@@ -11,6 +11,7 @@ using Stillwall.Materials;
 using Stillwall.Neighbours.Equalisers;
 using Stillwall.Neighbours.Joins;
 using Stillwall.Neighbours.Rooms;
+using Stillwall.Numerics;
 using Stillwall.Parts;
 using Stillwall.Pours;
 using Stillwall.Proofs.Impedances;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
-using System.Xml;
 using Stillwall.Shapes;
 
 namespace Stillwall.Files.Meshes;
@@ -73,7 +72,7 @@ public static class ThreeMfFile
         var text = new ModelText();
         text.Add("""<?xml version="1.0" encoding="UTF-8"?>""").Add("\n");
         text.Add("""<model unit="millimeter" xml:lang="en" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">""");
-        text.Add("<metadata name=\"Title\">").Add(Escaped(title)).Add("</metadata><metadata name=\"Application\">Stillwall</metadata>\n<resources>\n");
+        text.Add("<metadata name=\"Title\">").Add(Markup.Escaped(title)).Add("</metadata><metadata name=\"Application\">Stillwall</metadata>\n<resources>\n");
         for (var i = 0; i < parts.Count; i++)
         {
             AddObject(text, i + 1, parts[i]);
@@ -96,7 +95,7 @@ public static class ThreeMfFile
 
     private static void AddObject(ModelText text, int id, ThreeMfPart part)
     {
-        text.Add("<object id=\"").Add(id).Add("\" type=\"model\" name=\"").Add(Escaped(part.Name)).Add("\"><mesh><vertices>\n");
+        text.Add("<object id=\"").Add(id).Add("\" type=\"model\" name=\"").Add(Markup.Escaped(part.Name)).Add("\"><mesh><vertices>\n");
         foreach (var p in part.Mesh.Points)
         {
             text.Add("<vertex x=\"").AddMillimetres(p.X).Add("\" y=\"").AddMillimetres(p.Y).Add("\" z=\"").AddMillimetres(p.Z).Add("\"/>\n");
@@ -110,15 +109,4 @@ public static class ThreeMfFile
 
         text.Add("</triangles></mesh></object>\n");
     }
-
-    private static string Escaped(string text) =>
-        new StringBuilder(string.Concat(text.Where((c, i) => XmlConvert.IsXmlChar(c) || IsPair(text, i))))
-            .Replace("&", "&amp;")
-            .Replace("<", "&lt;")
-            .Replace(">", "&gt;")
-            .Replace("\"", "&quot;")
-            .ToString();
-
-    private static bool IsPair(string text, int i) =>
-        (i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1])) || (i > 0 && char.IsSurrogatePair(text[i - 1], text[i]));
 }

@@ -49,7 +49,7 @@ internal static class PositionedJson
         try
         {
             cursor.Next();
-            var root = Piece(ref cursor);
+            var root = Value(ref cursor);
             cursor.Next();
             return (root, null);
         }
@@ -81,7 +81,7 @@ internal static class PositionedJson
         return new JsonFault(1 + utf8[..at].Count((byte)'\n'), $"the byte 0x{utf8[at]:x2} is not UTF-8; a file saved as UTF-8");
     }
 
-    private static JsonPiece Piece(ref Cursor cursor) =>
+    private static JsonPiece Value(ref Cursor cursor) =>
         cursor.Type switch
         {
             JsonTokenType.StartObject => Block(ref cursor),
@@ -95,7 +95,7 @@ internal static class PositionedJson
         var items = new List<JsonPiece>();
         while (cursor.Next() && cursor.Type != JsonTokenType.EndArray)
         {
-            items.Add(Piece(ref cursor));
+            items.Add(Value(ref cursor));
         }
 
         return new JsonList(line, start, cursor.End, items);
@@ -109,7 +109,7 @@ internal static class PositionedJson
         {
             var (key, keyLine, keyStart) = (cursor.Text(), cursor.Line, cursor.Start);
             cursor.Next();
-            entries.Add(new JsonEntry(key, keyLine, keyStart, Piece(ref cursor)));
+            entries.Add(new JsonEntry(key, keyLine, keyStart, Value(ref cursor)));
         }
 
         return new JsonBlock(line, start, cursor.End, entries);

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 
 namespace Stillwall.Files.Projects;
@@ -101,7 +102,7 @@ public static class ProjectSchema
 
     private static JsonObject Reference(ModelBlock block, SortedDictionary<string, JsonNode> definitions)
     {
-        var name = JsonNamingPolicy.SnakeCaseLower.ConvertName(block.Type.Name);
+        var name = UnderscoreNames.Of(block.Type.Name);
         if (definitions.TryAdd(name, new JsonObject()))
         {
             definitions[name] = Block(block, definitions);
@@ -112,7 +113,7 @@ public static class ProjectSchema
 
     private static JsonObject Quantity(Dimension dimension, SortedDictionary<string, JsonNode> definitions)
     {
-        var name = "quantity_" + JsonNamingPolicy.SnakeCaseLower.ConvertName(dimension.ToString());
+        var name = "quantity_" + UnderscoreNames.Of(dimension.ToString());
         definitions[name] =
             dimension == Dimension.AcousticResistance
                 ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, Pattern([dimension])) }

@@ -72,13 +72,7 @@ public static class ProjectStore
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            return new StoredProject(
-                "",
-                "",
-                null,
-                null,
-                new StoreFault(StoreTrouble.Unreadable, path, $"cannot be read ({PathTrouble.Why(e)}); a file that may be read")
-            );
+            return new StoredProject("", "", null, null, new StoreFault(StoreTrouble.Unreadable, path, PathTrouble.Unread(e)));
         }
     }
 

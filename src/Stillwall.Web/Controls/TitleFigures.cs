@@ -1,4 +1,5 @@
 using Stillwall.Appraisals;
+using Stillwall.Projects;
 using Stillwall.Web.Store;
 using Stillwall.Web.Texts;
 
@@ -53,8 +54,8 @@ internal static class TitleFigures
             Figure(
                 ShellTexts.Printing,
                 "print.honest_print_seconds[1]",
-                print.HonestPrintSeconds is [var from, var to] ? $"{Math.Round(from / 3600)}–{Math.Round(to / 3600)} h" : null,
-                print.LongestPrintSeconds is { } longest ? TitleTexts.Longest($"{Math.Floor(longest / 3600)} h") : "",
+                print.HonestPrintSeconds is [var from, var to] ? $"{Math.Round(from / Units.Hour)}–{Math.Round(to / Units.Hour)} h" : null,
+                print.LongestPrintSeconds is { } longest ? TitleTexts.Longest($"{Math.Floor(longest / Units.Hour)} h") : "",
                 "print.longest_print_seconds"
             ),
             Figure(

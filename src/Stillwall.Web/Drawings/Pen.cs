@@ -1,6 +1,5 @@
-using System.Globalization;
-using System.Net;
 using System.Text;
+using Stillwall.Files;
 
 namespace Stillwall.Web.Drawings;
 
@@ -72,7 +71,7 @@ internal sealed class Pen
 
     internal string Svg => svg.ToString();
 
-    internal static string N(double value) => Math.Round(value, 2).ToString(CultureInfo.InvariantCulture);
+    internal static string N(double value) => Markup.N(value);
 
     internal Pen Path(string css, string d, bool evenOdd = false) => Put($"<path class=\"{css}\"{(evenOdd ? " fill-rule=\"evenodd\"" : "")} d=\"{d}\"/>");
 
@@ -85,7 +84,7 @@ internal sealed class Pen
         radius <= 0 ? this : Put($"<circle class=\"{css}\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\"/>");
 
     internal Pen Text(string css, double x, double y, string text, string anchor = "start") =>
-        Put($"<text class=\"{css}\" x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\">{WebUtility.HtmlEncode(text)}</text>");
+        Put($"<text class=\"{css}\" x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\">{Markup.Escaped(text)}</text>");
 
     /// <summary>Words and figures that say why, at the place of a text.</summary>
     internal Pen Figure(string css, double x, double y, string anchor, params FigurePiece[] pieces)

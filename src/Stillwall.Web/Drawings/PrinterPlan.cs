@@ -20,7 +20,7 @@ internal static class PrinterPlan
         }
 
         var pen = new Pen();
-        var unit = facts.Show.Inch ? "in" : "mm";
+        var unit = facts.Show.SizeUnit;
         var scale = Most / Math.Max(Math.Max(width, depth), height);
         var (w, d, h) = (width * scale, depth * scale, height * scale);
         var m = printer.EdgeMarginM * scale;

@@ -165,7 +165,7 @@ internal sealed class SectionAcross
 
     private List<FieldPlace> Sizes()
     {
-        var unit = facts.Show.Inch ? "in" : "mm";
+        var unit = facts.Show.SizeUnit;
         var (right, s) = (Left + plan.Width * scale, plan.Sizes);
         FigurePiece Plain(double mm, string of, string name) => DrawingTexts.Bracketed(mm, facts.Show.Inch, of, name);
         var corner = (1 - Math.Sqrt(0.5)) * s.Radius * scale;

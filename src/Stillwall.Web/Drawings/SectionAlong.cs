@@ -211,7 +211,7 @@ internal sealed class SectionAlong
     {
         var s = plan.Sizes;
         var fields = new List<FieldPlace>();
-        var unit = facts.Show.Inch ? "in" : "mm";
+        var unit = facts.Show.SizeUnit;
         double Step(int i) => Top - 38 - 30 * i;
         var layout = PlateLayout.Rear(s);
         if (layout.Openings is [{ DiameterMm: > 0 } terminal, ..])
@@ -260,7 +260,7 @@ internal sealed class SectionAlong
 
     private void Sizes(List<FieldPlace> fields)
     {
-        var unit = facts.Show.Inch ? "in" : "mm";
+        var unit = facts.Show.SizeUnit;
         FigurePiece Plain(double mm, string of, string name) => DrawingTexts.Bracketed(mm, facts.Show.Inch, of, name);
         pen.Across(true, Front, Rear, Floor + 30, Bottom + 3, 62);
         fields.Add(new("cabinet.outside.depth", DrawingTexts.Depth, (Front + Rear) / 2, Floor + 30, unit, 5));

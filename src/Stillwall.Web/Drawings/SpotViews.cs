@@ -21,7 +21,7 @@ internal static class SpotViews
         }
 
         var pen = new Pen();
-        var unit = facts.Show.Inch ? "in" : "mm";
+        var unit = facts.Show.SizeUnit;
         var scale = Math.Min(MostUp / height, MostAcross / Math.Max(width, depth));
         var (w, h, d) = (width * scale, height * scale, depth * scale);
         var floor = Top + h;

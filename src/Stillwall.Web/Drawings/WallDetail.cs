@@ -148,7 +148,7 @@ internal sealed class WallDetail
 
     private List<FieldPlace> Sizes(double pitch)
     {
-        var unit = facts.Show.Inch ? "in" : "mm";
+        var unit = facts.Show.SizeUnit;
         var x = Left + Wide + 18;
         pen.Across(true, Middle - pitch / 2, Middle + pitch / 2, 38, 56, 100).Text("t", Middle + 13, 42.5, DrawingTexts.StrutsEvery, "end");
         foreach (var y in new[] { Top, CoreTop, CoreBottom, Bottom })

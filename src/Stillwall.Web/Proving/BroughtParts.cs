@@ -7,7 +7,7 @@ using Stillwall.Web.Texts;
 namespace Stillwall.Web.Proving;
 
 /// <summary>Why a recording or what was asked of it is refused, in one line.</summary>
-internal sealed class ProofRefusal(string line) : Exception(line);
+internal sealed class BroughtRefusal(string line) : Exception(line);
 
 /// <summary>Recordings that came in one piece.</summary>
 internal sealed class BroughtParts
@@ -20,7 +20,7 @@ internal sealed class BroughtParts
     /// <summary>Finds where each begins.</summary>
     /// <param name="body">The files, one after the other.</param>
     /// <param name="stated">Name and length of each as the page states them; without them all is one recording.</param>
-    /// <exception cref="ProofRefusal">They do not fit.</exception>
+    /// <exception cref="BroughtRefusal">They do not fit.</exception>
     internal BroughtParts(ReadOnlyMemory<byte> body, string? stated)
     {
         this.body = body;
@@ -30,7 +30,7 @@ internal sealed class BroughtParts
             var pair = part.Split(':');
             if (pair.Length != 2 || !int.TryParse(pair[1], NumberStyles.None, CultureInfo.InvariantCulture, out var length) || length > body.Length - from)
             {
-                throw new ProofRefusal(ProofTexts.BadParts);
+                throw new BroughtRefusal(ProofTexts.BadParts);
             }
 
             parts.Add((pair[0], from, length));
@@ -39,7 +39,7 @@ internal sealed class BroughtParts
 
         if (from != body.Length)
         {
-            throw new ProofRefusal(ProofTexts.BadParts);
+            throw new BroughtRefusal(ProofTexts.BadParts);
         }
     }
 
@@ -47,7 +47,7 @@ internal sealed class BroughtParts
     /// <param name="kind">Which proof.</param>
     /// <param name="name">The name.</param>
     /// <param name="odd">Takes what is odd about the files.</param>
-    /// <exception cref="ProofRefusal">One is no sound that is read.</exception>
+    /// <exception cref="BroughtRefusal">One is no sound that is read.</exception>
     internal IReadOnlyList<Recording> Sounds(string kind, string name, List<AboutInput> odd) =>
         [
             .. parts
@@ -56,7 +56,7 @@ internal sealed class BroughtParts
                 {
                     var file = WavReader.Read(body.Span.Slice(p.From, p.Length));
                     odd.AddRange(file.Warnings.Select(w => new AboutInput(name, w)));
-                    return file.Recording ?? throw new ProofRefusal(ProofTexts.Fault(kind, new AboutInput(name, file.Fault!)));
+                    return file.Recording ?? throw new BroughtRefusal(ProofTexts.Fault(kind, new AboutInput(name, file.Fault!)));
                 }),
         ];
 }

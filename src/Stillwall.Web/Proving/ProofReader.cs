@@ -49,7 +49,7 @@ internal static class ProofReader
     /// <param name="facts">The project to compare with.</param>
     /// <param name="brought">Recordings as files, their names and lengths stated as <c>parts</c>.</param>
     /// <param name="before">The latest outcome of the same proof.</param>
-    /// <exception cref="ProofRefusal">A recording or a stated value cannot be used.</exception>
+    /// <exception cref="BroughtRefusal">A recording or a stated value cannot be used.</exception>
     internal static ProofOutcome Read(
         string kind,
         Func<string, string?> asked,
@@ -66,6 +66,6 @@ internal static class ProofReader
             {
                 Warnings = [.. odd, .. outcome.Warnings],
             }
-            : throw new ProofRefusal(ProofTexts.Fault(kind, reading.Fault!));
+            : throw new BroughtRefusal(ProofTexts.Fault(kind, reading.Fault!));
     }
 }

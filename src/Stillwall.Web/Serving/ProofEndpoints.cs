@@ -56,7 +56,7 @@ internal static class ProofEndpoints
             using var document = JsonDocument.Parse(ResultJson.Write(outcome.Result!));
             return Results.Json(new { warnings = ProofTexts.Said(outcome), result = document.RootElement.Clone() });
         }
-        catch (ProofRefusal refusal)
+        catch (BroughtRefusal refusal)
         {
             return Line(refusal.Message, StatusCodes.Status400BadRequest);
         }

@@ -240,7 +240,7 @@ internal sealed class OpenProject : IDisposable
         }
         catch (Exception e) when (PathTrouble.Is(e))
         {
-            return (null, $"{name}: cannot be read ({PathTrouble.Why(e)}); a file that may be read");
+            return (null, $"{name}: {PathTrouble.Unread(e)}");
         }
     }
 

@@ -106,15 +106,10 @@ internal sealed class Plan
     internal bool IsAnswered(int which) => questions[which].IsValueCreated;
 
     /// <summary>Every chart, as files are made of them; those of the walls, of the neighbour and of price and level too.</summary>
-    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { WallSound, Warmth, NeighbourChart.Of(Facts.Quiet), Front }.OfType<Chart>()];
+    internal IReadOnlyList<Chart> Charts => [.. Questions, .. new[] { WallSound, Warmth, NeighbourChart.Of(Facts.Quiet), BestBuys }.OfType<Chart>()];
 
     /// <summary>Price against level of the candidates; null where none has both.</summary>
-    internal Chart? Front =>
-        FrontChart.Of(
-            [.. Ranked.Drivers.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))],
-            Facts.Show,
-            project.Brief.Aim?.LevelDb
-        );
+    internal Chart? BestBuys => BestBuyChart.Of(Ranked.Drivers, Facts.Show, project.Brief.Aim?.LevelDb);
 
     /// <summary>
     /// Seeks the remedies of what does not hold, the worst first, one after the other, on a thread of its own. Pages that share the plan share the

@@ -4,6 +4,7 @@ using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.WallChoices;
 using Stillwall.Cabinets;
 using Stillwall.Neighbours.Rooms;
+using Stillwall.Numerics;
 using Stillwall.Projects;
 using Stillwall.Proofs.Signals;
 using Stillwall.Web.Proving;
@@ -102,7 +103,7 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
             return null;
         }
 
-        var (value, unit) = (ProjectKeys.Get(state.Project, key), Units.Of(field.Dimension).FirstOrDefault(u => u is { Factor: 1, Offset: 0 })?.Name ?? "1");
+        var (value, unit) = (ProjectKeys.Get(state.Project, key), Units.SiName(field.Dimension));
         return new Explanation(
             key,
             value as double?,
@@ -113,7 +114,6 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
         );
     }
 
-    private string? Property<T>() => typeof(T).GetProperties().FirstOrDefault(p => Of.EndsWith("." + ResultName(p.Name), StringComparison.Ordinal))?.Name;
-
-    private static string ResultName(string property) => System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName(property);
+    private string? Property<T>() =>
+        typeof(T).GetProperties().FirstOrDefault(p => Of.EndsWith("." + UnderscoreNames.Of(p.Name), StringComparison.Ordinal))?.Name;
 }

@@ -214,7 +214,7 @@ internal sealed class Workshop : IDisposable
         catch (Exception e) when (PathTrouble.Is(e) || e is InvalidDataException)
         {
             Discard(draft);
-            return e is InvalidDataException ? e.Message : $"\"{name}\" cannot be made ({PathTrouble.Why(e)})";
+            return e is InvalidDataException ? e.Message : $"\"{name}\" {PathTrouble.Unmade(e)}";
         }
     }
 

@@ -99,5 +99,5 @@ internal static class DrawingTexts
         new($"({Number(millimetres, inch)})", of, name, inch ? "inches" : "millimetres");
 
     /// <summary>A size on a drawing, without its unit.</summary>
-    internal static string Number(double millimetres, bool inch) => Show.Number(inch ? millimetres / 25.4 : millimetres, 3);
+    internal static string Number(double millimetres, bool inch) => Show.Number(inch ? millimetres / (Projects.Units.Inch * 1e3) : millimetres, 3);
 }

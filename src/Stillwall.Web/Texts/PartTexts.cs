@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Figures.Sheets;
+using Stillwall.Projects;
 
 namespace Stillwall.Web.Texts;
 
@@ -39,8 +40,8 @@ internal static class PartTexts
         [
             (print.FilamentKg, show.Mass, "print.filament_kg", "of plastic"),
             (print.FilamentToHaveKg, show.Mass, "print.filament_to_have_kg", "to have"),
-            (print.HonestPrintSeconds?[0], s => $"{Math.Round(s / 3600)} h", "print.honest_print_seconds[0]", "of printing at least"),
-            (print.HonestPrintSeconds?[1], s => $"{Math.Round(s / 3600)} h", "print.honest_print_seconds[1]", "of printing at most"),
+            (print.HonestPrintSeconds?[0], s => $"{Math.Round(s / Units.Hour)} h", "print.honest_print_seconds[0]", "of printing at least"),
+            (print.HonestPrintSeconds?[1], s => $"{Math.Round(s / Units.Hour)} h", "print.honest_print_seconds[1]", "of printing at most"),
         ];
         return all.Where(t => t.Value is not null).Select(t => (t.Text(t.Value!.Value), t.Of, t.What));
     }

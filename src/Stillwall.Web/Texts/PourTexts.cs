@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stillwall.Appraisals;
 using Stillwall.Pours;
 using Stillwall.Web.Drawings;
 
@@ -58,13 +59,7 @@ internal static class PourTexts
     internal static string Said(PourPlan plan) => $"{plan.Batches.Count} batches, {Clock(plan.DurationS)} from the first water to the end of the last pour.";
 
     /// <summary>Minutes and seconds as a stopwatch shows them, hours before them from the third on.</summary>
-    internal static string Clock(double seconds)
-    {
-        var whole = (int)Math.Round(seconds);
-        return whole < 3 * 3600
-            ? string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}")
-            : string.Create(CultureInfo.InvariantCulture, $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}");
-    }
+    internal static string Clock(double seconds) => Show.Clock((int)Math.Round(seconds));
 
     internal const string Cavity = "cavity",
         PowderToMix = "powder to mix, reserve counted",

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Stillwall.Appraisals;
 using Stillwall.Parts;
+using Stillwall.Projects;
 using Stillwall.Web.Charts;
 using Stillwall.Web.Texts;
 
@@ -213,7 +214,7 @@ public sealed partial class PartsViewer
         [
             .. part.SizeM.Select((m, axis) => ((string?)show.Length(m), (string?)$"{at}.size_m[{axis}]")),
             (part.MassKg is { } kg ? show.Mass(kg) : null, $"{at}.mass_kg"),
-            (part.PrintSeconds is { } s ? ViewerTexts.Hours(s / 3600) : null, $"{at}.print_seconds"),
+            (part.PrintSeconds is { } s ? ViewerTexts.Hours(s / Units.Hour) : null, $"{at}.print_seconds"),
             (
                 part.Fits is { } fits
                     ? fits

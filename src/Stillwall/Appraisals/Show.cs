@@ -8,12 +8,11 @@ namespace Stillwall.Appraisals;
 /// <param name="Currency">Currency of prices.</param>
 public sealed record Show(bool Inch, string Currency)
 {
-    // Exact by definition: NIST SP 811 appendix B (from memory).
-    private const double CubicFootM3 = 0.028316846592,
-        GallonM3 = 0.003785411784,
-        PoundKg = 0.45359237,
-        PoundForceN = 4.4482216152605,
-        PsiPa = PoundForceN / (0.0254 * 0.0254);
+    /// <summary>Unit of the sizes of a drawing.</summary>
+    internal string SizeUnit => Inch ? "in" : "mm";
+
+    /// <summary>How many of that unit a metre has.</summary>
+    internal double SizesPerMetre => Inch ? 1 / Units.Inch : 1e3;
 
     /// <summary>The way a project wants its numbers.</summary>
     /// <param name="project">The project.</param>
@@ -40,13 +39,13 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="metres">Length, m.</param>
     /// <returns>Millimetres, or inches.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Length(double metres) => Inch ? $"{Inches(metres / 0.0254)} in" : $"{Digits(metres * 1e3, 3)} mm";
+    public string Length(double metres) => Inch ? $"{Inches(metres / Units.Inch)} in" : $"{Digits(metres * 1e3, 3)} mm";
 
     /// <summary>A small length, such as the way of a cone.</summary>
     /// <param name="metres">Length, m.</param>
     /// <returns>Millimetres, or inches, with two digits.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Small(double metres) => Inch ? $"{Digits(metres / 0.0254, 2)} in" : $"{Digits(metres * 1e3, 2)} mm";
+    public string Small(double metres) => Inch ? $"{Digits(metres / Units.Inch, 2)} in" : $"{Digits(metres * 1e3, 2)} mm";
 
     /// <summary>A volume.</summary>
     /// <param name="cubicMetres">Volume, m³.</param>
@@ -54,8 +53,8 @@ public sealed record Show(bool Inch, string Currency)
     /// <remarks>Source: our choice of digits.</remarks>
     public string Volume(double cubicMetres) =>
         !Inch ? (cubicMetres != 0 && Math.Abs(cubicMetres) < 1e-4 ? $"{Digits(cubicMetres * 1e6, 3)} mL" : $"{Digits(cubicMetres * 1e3, 3)} L")
-        : Math.Abs(cubicMetres) < 0.05 * CubicFootM3 ? $"{Digits(cubicMetres / CubicFootM3 * 1728, 3)} in³"
-        : $"{Digits(cubicMetres / CubicFootM3, 3)} ft³";
+        : Math.Abs(cubicMetres) < 0.05 * Units.CubicFoot ? $"{Digits(cubicMetres / Units.CubicFoot * 1728, 3)} in³"
+        : $"{Digits(cubicMetres / Units.CubicFoot, 3)} ft³";
 
     /// <summary>A volume of something that is poured.</summary>
     /// <param name="cubicMetres">Volume, m³.</param>
@@ -63,14 +62,14 @@ public sealed record Show(bool Inch, string Currency)
     /// <remarks>Source: our choice of digits; NIST SP 811 appendix B for the gallon (from memory; exact by definition).</remarks>
     public string Liquid(double cubicMetres) =>
         !Inch ? Volume(cubicMetres)
-        : Math.Abs(cubicMetres) < 0.25 * GallonM3 ? $"{Digits(cubicMetres / GallonM3 * 128, 3)} fl oz"
-        : $"{Digits(cubicMetres / GallonM3, 3)} gal";
+        : Math.Abs(cubicMetres) < 0.25 * Units.Gallon ? $"{Digits(cubicMetres / Units.Gallon * 128, 3)} fl oz"
+        : $"{Digits(cubicMetres / Units.Gallon, 3)} gal";
 
     /// <summary>A distance across a room, or a length of cable.</summary>
     /// <param name="metres">Distance, m.</param>
     /// <returns>Metres, or feet.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Distance(double metres) => Inch ? $"{Digits(metres / 0.3048, 3)} ft" : $"{Digits(metres, 3)} m";
+    public string Distance(double metres) => Inch ? $"{Digits(metres / Units.Foot, 3)} ft" : $"{Digits(metres, 3)} m";
 
     /// <summary>A pressure.</summary>
     /// <param name="pascals">Pressure, Pa.</param>
@@ -78,7 +77,7 @@ public sealed record Show(bool Inch, string Currency)
     /// <remarks>Source: our choice of digits.</remarks>
     public string Pressure(double pascals) =>
         Inch
-            ? Psi(pascals / PsiPa)
+            ? Psi(pascals / Units.Psi)
             : Math.Abs(pascals) switch
             {
                 >= 1e9 => $"{Digits(pascals / 1e9, 2)} GPa",
@@ -93,40 +92,41 @@ public sealed record Show(bool Inch, string Currency)
     /// <returns>Kilograms per cubic metre, or pounds per cubic foot.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
     public string Density(double kilogramsPerCubicMetre, int digits = 3) =>
-        Inch ? $"{Digits(kilogramsPerCubicMetre * CubicFootM3 / PoundKg, digits)} lb/ft³" : $"{Digits(kilogramsPerCubicMetre, digits)} kg/m³";
+        Inch ? $"{Digits(kilogramsPerCubicMetre * Units.CubicFoot / Units.Pound, digits)} lb/ft³" : $"{Digits(kilogramsPerCubicMetre, digits)} kg/m³";
 
     /// <summary>A mass by area.</summary>
     /// <param name="kilogramsPerSquareMetre">Mass by area, kg/m².</param>
     /// <returns>Kilograms per square metre, or pounds per square foot.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
     public string SurfaceDensity(double kilogramsPerSquareMetre) =>
-        Inch ? $"{Digits(kilogramsPerSquareMetre * 0.3048 * 0.3048 / PoundKg, 3)} lb/ft²" : $"{Digits(kilogramsPerSquareMetre, 3)} kg/m²";
+        Inch ? $"{Digits(kilogramsPerSquareMetre * Units.Foot * Units.Foot / Units.Pound, 3)} lb/ft²" : $"{Digits(kilogramsPerSquareMetre, 3)} kg/m²";
 
     /// <summary>A force.</summary>
     /// <param name="newtons">Force, N.</param>
     /// <returns>Newtons, or pounds of force.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Force(double newtons) => Inch ? $"{Digits(newtons / PoundForceN, 2)} lbf" : $"{Digits(newtons, 2)} N";
+    public string Force(double newtons) => Inch ? $"{Digits(newtons / Units.PoundForce, 2)} lbf" : $"{Digits(newtons, 2)} N";
 
     /// <summary>A torque.</summary>
     /// <param name="newtonMetres">Torque, N·m.</param>
     /// <returns>Newton metres, or inch pounds.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Torque(double newtonMetres) => Inch ? $"{Digits(newtonMetres / PoundForceN / 0.0254, 2)} in·lbf" : $"{Digits(newtonMetres, 2)} N·m";
+    public string Torque(double newtonMetres) =>
+        Inch ? $"{Digits(newtonMetres / Units.PoundForce / Units.Inch, 2)} in·lbf" : $"{Digits(newtonMetres, 2)} N·m";
 
     /// <summary>The volume velocity of a source.</summary>
     /// <param name="cubicMetresPerSecond">Volume velocity, m³/s.</param>
     /// <returns>Cubic metres, or cubic feet, a second.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
     public string VolumeVelocity(double cubicMetresPerSecond) =>
-        Inch ? $"{Digits(cubicMetresPerSecond / CubicFootM3, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
+        Inch ? $"{Digits(cubicMetresPerSecond / Units.CubicFoot, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
 
     /// <summary>How fast something is poured.</summary>
     /// <param name="cubicMetresPerSecond">Flow, m³/s.</param>
     /// <returns>Litres, or gallons, a minute.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
     public string Flow(double cubicMetresPerSecond) =>
-        Inch ? $"{Digits(cubicMetresPerSecond * 60 / GallonM3, 3)} gal/min" : $"{Digits(cubicMetresPerSecond * 6e4, 3)} L/min";
+        Inch ? $"{Digits(cubicMetresPerSecond * Units.Minute / Units.Gallon, 3)} gal/min" : $"{Digits(cubicMetresPerSecond * 1e3 * Units.Minute, 3)} L/min";
 
     /// <summary>A mass.</summary>
     /// <param name="kilograms">Mass, kg.</param>
@@ -153,7 +153,7 @@ public sealed record Show(bool Inch, string Currency)
     /// <param name="celsius">Temperature, °C.</param>
     /// <returns>Degrees Celsius, or Fahrenheit beside inches.</returns>
     /// <remarks>Source: our choice of digits.</remarks>
-    public string Temperature(double celsius) => Inch ? $"{Fixed(celsius * 1.8 + 32, 0)} °F" : $"{Fixed(celsius, 0)} °C";
+    public string Temperature(double celsius) => Inch ? $"{Fixed(Fahrenheit(celsius), 0)} °F" : $"{Fixed(celsius, 0)} °C";
 
     /// <summary>A time.</summary>
     /// <param name="seconds">Time, s.</param>
@@ -163,10 +163,19 @@ public sealed record Show(bool Inch, string Currency)
         Math.Abs(seconds) switch
         {
             < 90 => $"{Digits(seconds, 2)} s",
-            < 7200 => $"{Digits(seconds / 60, 2)} min",
-            < 4 * 86400 => $"{Digits(seconds / 3600, 2)} h",
-            _ => $"{Digits(seconds / 86400, 2)} days",
+            < 2 * Units.Hour => $"{Digits(seconds / Units.Minute, 2)} min",
+            < 4 * Units.Day => $"{Digits(seconds / Units.Hour, 2)} h",
+            _ => $"{Digits(seconds / Units.Day, 2)} days",
         };
+
+    /// <summary>From when on a stopwatch shows hours, s.</summary>
+    internal const double ClockHoursFrom = 3 * Units.Hour;
+
+    /// <summary>Minutes and seconds as a stopwatch shows them, hours before them from the third on.</summary>
+    internal static string Clock(int seconds) =>
+        seconds < ClockHoursFrom
+            ? string.Create(CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}")
+            : string.Create(CultureInfo.InvariantCulture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}");
 
     /// <summary>A sum of money.</summary>
     /// <param name="amount">The sum, in the project's currency.</param>
@@ -215,7 +224,7 @@ public sealed record Show(bool Inch, string Currency)
     public string Kept(double si, Dimension dimension) =>
         (Inch, dimension) switch
         {
-            (true, Dimension.Length) => $"{Digits(si / 0.0254, 4)} in",
+            (true, Dimension.Length) => $"{Digits(si / Units.Inch, 4)} in",
             (true, Dimension.Mass or Dimension.Volume or Dimension.Temperature) => Stated(si, dimension),
             (true, _) when OfInches(si, dimension) is { } text => text,
             _ => Units.Write(si, dimension),
@@ -231,23 +240,23 @@ public sealed record Show(bool Inch, string Currency)
     {
         var (metric, perMetric, inch, perInch) = unit switch
         {
-            "m" => ("mm", 1e3, "in", 1 / 0.0254),
-            "m2" => ("cm²", 1e4, "in²", 1 / (0.0254 * 0.0254)),
-            "m3" => ("L", 1e3, "ft³", 1 / CubicFootM3),
-            "kg" => ("kg", 1, "lb", 1 / PoundKg),
-            "kg/m3" => ("kg/m³", 1, "lb/ft³", CubicFootM3 / PoundKg),
-            "kg/m2" => ("kg/m²", 1, "lb/ft²", 0.3048 * 0.3048 / PoundKg),
-            "Pa" => ("kPa", 1e-3, "psi", 1 / PsiPa),
-            "m/Pa" => ("nm/Pa", 1e9, "µin/psi", 1e6 / 0.0254 * PsiPa),
-            "m3/s" => ("L/min", 6e4, "gal/min", 60 / GallonM3),
+            "m" => ("mm", 1e3, "in", 1 / Units.Inch),
+            "m2" => ("cm²", 1e4, "in²", 1 / (Units.Inch * Units.Inch)),
+            "m3" => ("L", 1e3, "ft³", 1 / Units.CubicFoot),
+            "kg" => ("kg", 1, "lb", 1 / Units.Pound),
+            "kg/m3" => ("kg/m³", 1, "lb/ft³", Units.CubicFoot / Units.Pound),
+            "kg/m2" => ("kg/m²", 1, "lb/ft²", Units.Foot * Units.Foot / Units.Pound),
+            "Pa" => ("kPa", 1e-3, "psi", 1 / Units.Psi),
+            "m/Pa" => ("nm/Pa", 1e9, "µin/psi", 1e6 / Units.Inch * Units.Psi),
+            "m3/s" => ("L/min", 1e3 * Units.Minute, "gal/min", Units.Minute / Units.Gallon),
             "K" => ("K", 1, "°F", 1.8),
-            "N/m" => ("N/mm", 1e-3, "lbf/in", 0.0254 / PoundForceN),
-            "m/N" => ("mm/N", 1e3, "in/lbf", PoundForceN / 0.0254),
-            "N/A" => ("N/A", 1, "lbf/A", 1 / PoundForceN),
-            "kg/s" => ("kg/s", 1, "lb/s", 1 / PoundKg),
-            "Pa*s/m3" => ("Pa·s/m³", 1, "psi·s/ft³", CubicFootM3 / PsiPa),
-            "J/kg" => ("kJ/kg", 1e-3, "BTU/lb", 1 / 2326.0),
-            "N*m" => ("N·m", 1, "lbf·in", 1 / (PoundForceN * 0.0254)),
+            "N/m" => ("N/mm", 1e-3, "lbf/in", Units.Inch / Units.PoundForce),
+            "m/N" => ("mm/N", 1e3, "in/lbf", Units.PoundForce / Units.Inch),
+            "N/A" => ("N/A", 1, "lbf/A", 1 / Units.PoundForce),
+            "kg/s" => ("kg/s", 1, "lb/s", 1 / Units.Pound),
+            "Pa*s/m3" => ("Pa·s/m³", 1, "psi·s/ft³", Units.CubicFoot / Units.Psi),
+            "J/kg" => ("kJ/kg", 1e-3, "BTU/lb", 1 / Units.BtuPerPound),
+            "N*m" => ("N·m", 1, "lbf·in", 1 / (Units.PoundForce * Units.Inch)),
             "ohm" => ("ohm", 1, "ohm", 1),
             "H" => ("mH", 1e3, "mH", 1e3),
             "d" => ("days", 1, "days", 1),
@@ -256,7 +265,7 @@ public sealed record Show(bool Inch, string Currency)
         };
         return unit == "degC"
             ? Inch
-                ? $"{Digits(si * 1.8 + 32, digits)} °F"
+                ? $"{Digits(Fahrenheit(si), digits)} °F"
                 : $"{Digits(si, digits)} °C"
             : $"{Digits(si * (Inch ? perInch : perMetric), digits)} {(Inch ? inch : metric)}".TrimEnd();
     }
@@ -265,22 +274,24 @@ public sealed record Show(bool Inch, string Currency)
     private string? OfInches(double si, Dimension dimension) =>
         dimension switch
         {
-            Dimension.Area => $"{Digits(si / (0.0254 * 0.0254), 3)} in²",
             Dimension.Pressure => Pressure(si),
             Dimension.Density => Density(si),
             Dimension.SurfaceDensity => SurfaceDensity(si),
             Dimension.VolumeFlow => Flow(si),
-            Dimension.Stiffness => $"{Digits(si / PoundForceN * 0.0254, 3)} lbf/in",
-            Dimension.TemperatureDifference => $"{Digits(si * 1.8, 3)} °F",
-            Dimension.ForceFactor => $"{Digits(si / PoundForceN, 3)} lbf/A",
-            Dimension.Compliance => $"{Digits(si * PoundForceN / 0.0254, 3)} in/lbf",
-            Dimension.MechanicalResistance => $"{Digits(si / PoundKg, 3)} lb/s",
-            Dimension.AcousticResistance => $"{Digits(si / PsiPa * CubicFootM3, 3)} psi·s/ft³",
-            Dimension.SpecificHeat => $"{Digits(si / 2326, 3)} BTU/lb",
             Dimension.Force => Force(si),
             Dimension.Torque => Torque(si),
+            Dimension.Area
+            or Dimension.Stiffness
+            or Dimension.TemperatureDifference
+            or Dimension.ForceFactor
+            or Dimension.Compliance
+            or Dimension.MechanicalResistance
+            or Dimension.AcousticResistance
+            or Dimension.SpecificHeat => InUnit(si, Units.SiName(dimension), 3),
             _ => null,
         };
+
+    private static double Fahrenheit(double celsius) => celsius * 1.8 + 32;
 
     // Hundredths from one inch on, so that a printer's 10.08 in do not look like 10.
     private static string Inches(double inches) => Digits(inches, Math.Abs(inches) < 1 ? 3 : 3 + (int)Math.Floor(Math.Log10(Math.Abs(inches))));
@@ -288,7 +299,7 @@ public sealed record Show(bool Inch, string Currency)
     private static string Psi(double psi) => Math.Abs(psi) >= 1e4 ? $"{Digits(psi / 1e3, 3)} ksi" : $"{Digits(psi, 2)} psi";
 
     private static string Pounds(double kilograms) =>
-        Math.Abs(kilograms) < 0.9995 * PoundKg ? $"{Digits(kilograms / PoundKg * 16, 3)} oz" : $"{Digits(kilograms / PoundKg, 3)} lb";
+        Math.Abs(kilograms) < 0.9995 * Units.Pound ? $"{Digits(kilograms / Units.Pound * 16, 3)} oz" : $"{Digits(kilograms / Units.Pound, 3)} lb";
 
     private static string Fixed(double value, int decimals)
     {

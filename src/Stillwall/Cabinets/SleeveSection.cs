@@ -158,7 +158,7 @@ public sealed record SleeveSection(
     {
         var (head, web, (from, to, _)) = (BuildUp.HeadWidth / 2 - hair, sizes.Web / 2 - hair, StrutHeights(sizes, hair));
         return sizes.Tied && head > web
-            ? pen.Piece(at, [(-head, from), (head, from), (head, to), (web, to), (web, sizes.Core), (-web, sizes.Core), (-web, to), (-head, to)])
+            ? pen.Outlined(at, [(-head, from), (head, from), (head, to), (web, to), (web, sizes.Core), (-web, sizes.Core), (-web, to), (-head, to)])
             : pen.Block(at, -web, web, from, sizes.Core);
     }
 
@@ -193,7 +193,7 @@ public sealed record SleeveSection(
             (capAt, capFrom),
             (wallAt, capFrom),
         ];
-        return [pen.Piece(at, [.. right.Reverse().Select(c => (-c.U, c.V))]), pen.Piece(at, right)];
+        return [pen.Outlined(at, [.. right.Reverse().Select(c => (-c.U, c.V))]), pen.Outlined(at, right)];
     }
 
     /// <summary>A pen that draws across the wall, for what stands on plates between the struts.</summary>

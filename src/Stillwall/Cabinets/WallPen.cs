@@ -42,7 +42,7 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
         OnBothSides(places.Where(at => path.At(at).ToCorner < width / 2), at => [draw(at)]).Where(r => !r.IsEmpty).Sum(r => r.AreaM2 - flat * 1e-6);
 
     /// <summary>A block across the wall.</summary>
-    internal Region Block(double at, double from, double to, double low, double high) => Piece(at, [(from, low), (to, low), (to, high), (from, high)]);
+    internal Region Block(double at, double from, double to, double low, double high) => Outlined(at, [(from, low), (to, low), (to, high), (from, high)]);
 
     /// <summary>What lies within a reach of a skin, at places along it: level strips as wide as asked, drawn past the skin.</summary>
     internal Region Reach(IEnumerable<double> places, double width, double reach, bool onOuter)
@@ -58,12 +58,12 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
         // Round a tight corner the keys of the inner skin crowd one another and the slots; those of the outer skin only at a sharp one.
         var tight = onOuter ? path.Radius < core / 2 + BuildUp.KeyHead / 2 : path.Radius - core / 2 < BuildUp.TightCorner;
         return tight && path.At(at).ToCorner < (onOuter ? core / 2 : Math.Max(0, core / 2 - path.Radius) + BuildUp.HeadWidth) + BuildUp.KeyHead ? Region.Empty
-            : onOuter ? Piece(at, [(-head, core - height), (head, core - height), (foot, core), (-foot, core)])
-            : Piece(at, [(-foot, 0), (foot, 0), (head, height), (-head, height)]);
+            : onOuter ? Outlined(at, [(-head, core - height), (head, core - height), (foot, core), (-foot, core)])
+            : Outlined(at, [(-foot, 0), (foot, 0), (head, height), (-head, height)]);
     }
 
     // u runs along the path, v from the inner skin outwards. At a corner a piece is drawn past the skins and clipped by the ring.
-    internal Region Piece(double at, (double U, double V)[] outline)
+    internal Region Outlined(double at, (double U, double V)[] outline)
     {
         var place = At(at);
         var atCorner = place.ToCorner < outline.Max(c => Math.Abs(c.U));

@@ -11,7 +11,7 @@ internal static class HowFarChart
     internal static Chart Of(Facts facts, BoxNetwork network, double volts)
     {
         var across = Axes.Frequency(HighHz);
-        var (unit, perMetre) = facts.Show.Inch ? ("in", 1 / 0.0254) : ("mm", 1e3);
+        var (unit, perMetre) = (facts.Show.SizeUnit, facts.Show.SizesPerMetre);
         var points = Axes.FrequenciesHz(HighHz, 170).Select(f => network.At(f, volts)).ToList();
         List<ChartSeries> series = [];
         if (network.PassiveRadiator is not null)

@@ -1,5 +1,6 @@
 using Stillwall.Materials;
 using Stillwall.Numerics;
+using Stillwall.Projects;
 
 namespace Stillwall.Neighbours;
 
@@ -49,7 +50,7 @@ public static class Hearing
     public static double DoseRatio(double aWeightedLevelDb, double hours)
     {
         Require.Within(hours, 0, 24, nameof(hours), "h");
-        return hours * 3600 / LongestS(aWeightedLevelDb);
+        return hours * Units.Hour / LongestS(aWeightedLevelDb);
     }
 
     /// <summary>Time in which a level makes up the whole of a day's recommended dose.</summary>
@@ -60,7 +61,7 @@ public static class Hearing
     public static double LongestS(double aWeightedLevelDb)
     {
         Require.Within(aWeightedLevelDb, -300, 200, nameof(aWeightedLevelDb), "dB");
-        return CriterionHours * 3600 / Math.Pow(2, (aWeightedLevelDb - CriterionDb) / ExchangeDb);
+        return CriterionHours * Units.Hour / Math.Pow(2, (aWeightedLevelDb - CriterionDb) / ExchangeDb);
     }
 
     /// <summary>A day's exposure as a steady level over eight hours.</summary>

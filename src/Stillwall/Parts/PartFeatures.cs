@@ -1,4 +1,5 @@
 using Stillwall.Cabinets;
+using Stillwall.Projects;
 
 namespace Stillwall.Parts;
 
@@ -63,7 +64,7 @@ internal sealed record SheetUnits(bool Inch)
     internal string Rule => Inch ? "Dimensions in inches, millimetres in brackets" : "Dimensions in millimetres";
 
     /// <summary>A length, mm, to a hundredth of a millimetre at most.</summary>
-    internal string Of(double mm) => Inch ? $"{Digits(mm / 25.4, 3)} [{Digits(mm, 2)}]" : Digits(mm, 2);
+    internal string Of(double mm) => Inch ? $"{Digits(mm / (Units.Inch * 1e3), 3)} [{Digits(mm, 2)}]" : Digits(mm, 2);
 
     internal string Diameter(double mm) => "⌀" + Of(mm);
 

@@ -5,6 +5,10 @@ namespace Stillwall.Parts;
 /// <summary>What has to be printed for a drawn cabinet, from the areas and lengths of its sections.</summary>
 public static class PartList
 {
+    /// <summary>What real printing takes of the floor, from and to.</summary>
+    internal const double LeastTimes = 1.5,
+        MostTimes = 1.8;
+
     /// <summary>Lists the parts in the order in which they are built in, then moulds and gauges.</summary>
     /// <param name="job">Cabinet, driver and printer.</param>
     /// <param name="skinDensityKgM3">Density of the plastic, kg/m³; null where no skin is stated.</param>
@@ -42,7 +46,7 @@ public static class PartList
             FilamentToHaveKg = toHave,
             PrintSeconds = seconds,
             LongestPrintSeconds = seconds is null ? null : parts.Max(p => p.PrintSeconds),
-            HonestPrintSeconds = seconds is { } s ? [1.5 * s, 1.8 * s] : null,
+            HonestPrintSeconds = seconds is { } s ? [LeastTimes * s, MostTimes * s] : null,
             Spools = toHave is { } kg ? (int)Math.Ceiling(kg - 1e-9) : null,
             Pieces = parts.Count,
         };

@@ -1,4 +1,5 @@
 using Stillwall.Numerics;
+using Stillwall.Projects;
 
 namespace Stillwall.Pours;
 
@@ -55,11 +56,9 @@ public sealed record DryOutFit(double DryMassKg, double ExcessKg, double TimeCon
 public static class DryOut
 {
     /// <summary>Water that an open wet face gives to a room, kg/(m²·s): 60 g per m² and hour (from memory).</summary>
-    public const double FirstStageKgM2S = 0.060 / 3600;
+    public const double FirstStageKgM2S = 0.060 / Units.Hour;
 
     private const int Steps = 240;
-
-    private const double SecondsPerDay = 86400;
 
     /// <summary>Least time in which free water can leave through open faces.</summary>
     /// <param name="freeWaterKg">Free water, kg, 0 or more.</param>
@@ -74,7 +73,7 @@ public static class DryOut
     {
         Require.NotNegative(freeWaterKg);
         Require.NotNegative(openAreaM2);
-        return openAreaM2 > 0 ? freeWaterKg / (openAreaM2 * FirstStageKgM2S) / SecondsPerDay : null;
+        return openAreaM2 > 0 ? freeWaterKg / (openAreaM2 * FirstStageKgM2S) / Units.Day : null;
     }
 
     /// <summary>Mass of the cabinet when all free water has left, by stoichiometry.</summary>

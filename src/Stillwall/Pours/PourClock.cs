@@ -1,6 +1,7 @@
 using Stillwall.Materials;
 using Stillwall.Numerics;
 using Stillwall.Parts.Kinds;
+using Stillwall.Projects;
 
 namespace Stillwall.Pours;
 
@@ -29,7 +30,7 @@ public sealed record PourJob
     public double StirS { get; init; } = 60;
 
     /// <summary>How fast it is poured, m³/s.</summary>
-    public double PourRateM3S { get; init; } = 2e-3 / 60;
+    public double PourRateM3S { get; init; } = 2e-3 / Units.Minute;
 
     /// <summary>People at the pour.</summary>
     public int People { get; init; } = 1;

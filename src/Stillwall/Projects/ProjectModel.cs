@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using System.Text.Json;
 using Stillwall.Numerics;
 
 namespace Stillwall.Projects;
@@ -331,7 +330,7 @@ public sealed class ModelBlock
             _ => FieldKind.Block,
         };
         var isNumeric = kind is FieldKind.Quantity or FieldKind.Quantities;
-        var named = property.GetCustomAttribute<KeyAttribute>()?.Key ?? JsonNamingPolicy.SnakeCaseLower.ConvertName(isNumeric ? stem : property.Name);
+        var named = property.GetCustomAttribute<KeyAttribute>()?.Key ?? UnderscoreNames.Of(isNumeric ? stem : property.Name);
         return new ModelField(
             named,
             property,

@@ -4,7 +4,7 @@ namespace Stillwall.Projects;
 public static class UnitSuffix
 {
     // Longest first, so that M3S is not read as S.
-    private static readonly (string Suffix, Dimension Dimension)[] Table =
+    internal static readonly (string Suffix, Dimension Dimension)[] Table =
     [
         ("PaSM3", Dimension.AcousticResistance),
         ("NPerM", Dimension.Stiffness),

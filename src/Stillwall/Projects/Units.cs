@@ -25,10 +25,17 @@ public sealed record Unit(string Name, Dimension Dimension, double Factor, doubl
 /// </remarks>
 public static class Units
 {
-    private const double Inch = 0.0254,
+    internal const double Inch = 0.0254,
         Foot = 0.3048,
+        CubicFoot = Foot * Foot * Foot,
+        Gallon = 231 * Inch * Inch * Inch,
         Pound = 0.45359237,
-        PoundForce = 4.4482216152605;
+        PoundForce = 4.4482216152605,
+        Psi = PoundForce / (Inch * Inch),
+        BtuPerPound = 2326,
+        Minute = 60,
+        Hour = 3600,
+        Day = 86400;
 
     private static readonly Unit[] All =
     [
@@ -54,8 +61,8 @@ public static class Units
         new("cm3", Dimension.Volume, 1e-6),
         new("mm3", Dimension.Volume, 1e-9),
         new("in3", Dimension.Volume, Inch * Inch * Inch),
-        new("ft3", Dimension.Volume, Foot * Foot * Foot),
-        new("gal", Dimension.Volume, 231 * Inch * Inch * Inch),
+        new("ft3", Dimension.Volume, CubicFoot),
+        new("gal", Dimension.Volume, Gallon),
         new("kg", Dimension.Mass, 1),
         new("g", Dimension.Mass, 1e-3),
         new("mg", Dimension.Mass, 1e-6),
@@ -64,9 +71,9 @@ public static class Units
         new("oz", Dimension.Mass, Pound / 16),
         new("s", Dimension.Time, 1),
         new("ms", Dimension.Time, 1e-3),
-        new("min", Dimension.Time, 60),
-        new("h", Dimension.Time, 3600),
-        new("d", Dimension.Time, 86400),
+        new("min", Dimension.Time, Minute),
+        new("h", Dimension.Time, Hour),
+        new("d", Dimension.Time, Day),
         new("Hz", Dimension.Frequency, 1),
         new("kHz", Dimension.Frequency, 1e3),
         new("Pa", Dimension.Pressure, 1),
@@ -76,7 +83,7 @@ public static class Units
         new("GPa", Dimension.Pressure, 1e9),
         new("mbar", Dimension.Pressure, 100),
         new("bar", Dimension.Pressure, 1e5),
-        new("psi", Dimension.Pressure, PoundForce / (Inch * Inch)),
+        new("psi", Dimension.Pressure, Psi),
         new("W", Dimension.Power, 1),
         new("mW", Dimension.Power, 1e-3),
         new("kW", Dimension.Power, 1e3),
@@ -103,11 +110,11 @@ public static class Units
         new("g/L", Dimension.Density, 1),
         new("kg/L", Dimension.Density, 1e3),
         new("g/cm3", Dimension.Density, 1e3),
-        new("lb/ft3", Dimension.Density, Pound / (Foot * Foot * Foot)),
+        new("lb/ft3", Dimension.Density, Pound / CubicFoot),
         new("kg/m2", Dimension.SurfaceDensity, 1),
         new("g/cm2", Dimension.SurfaceDensity, 10),
         new("lb/ft2", Dimension.SurfaceDensity, Pound / (Foot * Foot)),
-        new("L/min", Dimension.VolumeFlow, 1e-3 / 60),
+        new("L/min", Dimension.VolumeFlow, 1e-3 / Minute),
         new("L/s", Dimension.VolumeFlow, 1e-3),
         new("mL/s", Dimension.VolumeFlow, 1e-6),
         new("m3/s", Dimension.VolumeFlow, 1),
@@ -144,6 +151,9 @@ public static class Units
     /// <param name="dimension">Kind of quantity.</param>
     /// <returns>The units in the order in which they are offered.</returns>
     public static IReadOnlyList<Unit> Of(Dimension dimension) => [.. All.Where(u => u.Dimension == dimension)];
+
+    /// <summary>The SI unit of one kind of quantity; <c>1</c> for a bare number.</summary>
+    internal static string SiName(Dimension dimension) => All.FirstOrDefault(u => u is { Factor: 1, Offset: 0 } && u.Dimension == dimension)?.Name ?? "1";
 
     /// <summary>Reads a quantity such as <c>"256 mm"</c>, <c>"1.1ft3"</c> or <c>"−9.5 dB"</c>.</summary>
     /// <param name="text">Number and unit; the space between them is optional, exponents are accepted, the decimal mark is a point.</param>

@@ -9,7 +9,7 @@ internal static class MeshPatches
     /// <summary>Joins, or cuts, 10 µm times a size along each line. An upright line is patched over the height of its slab, a level one 10 µm high.</summary>
     internal static IReadOnlyList<SolidLayer> Apply(IReadOnlyList<SolidLayer> layers, IReadOnlyList<(MeshPoint A, MeshPoint B)> edges, bool join, int size)
     {
-        var patches = new Dictionary<(int Layer, Place Place), List<Region>>();
+        var patches = new Dictionary<(int Layer, Reach Reach), List<Region>>();
         foreach (var (a, b) in edges)
         {
             var around = Region.Along(new GridPoint(a.X, a.Y), new GridPoint(b.X, b.Y), size * PatchMm);
@@ -19,24 +19,24 @@ internal static class MeshPatches
             }
         }
 
-        return [.. layers.SelectMany((layer, i) => Patched(layer, place => patches.GetValueOrDefault((i, place)), join))];
+        return [.. layers.SelectMany((layer, i) => Patched(layer, reach => patches.GetValueOrDefault((i, reach)), join))];
     }
 
     // A line within a slab is patched there; one where two slabs meet, in the upper of them.
-    private static IEnumerable<(int Layer, Place Place)> Touched(IReadOnlyList<SolidLayer> layers, int low, int high)
+    private static IEnumerable<(int Layer, Reach Reach)> Touched(IReadOnlyList<SolidLayer> layers, int low, int high)
     {
         var all = Enumerable.Range(0, layers.Count);
         return low < high
-            ? all.Where(i => layers[i].Bottom < high && layers[i].Top > low).Select(i => (i, Place.Whole))
+            ? all.Where(i => layers[i].Bottom < high && layers[i].Top > low).Select(i => (i, Reach.Whole))
             : all
                 .Where(i => layers[i].Bottom <= low && layers[i].Top >= low)
                 .TakeLast(1)
-                .Select(i => (i, layers[i].Bottom == low ? Place.Foot : Place.Head));
+                .Select(i => (i, layers[i].Bottom == low ? Reach.Foot : Reach.Head));
     }
 
-    private static IEnumerable<SolidLayer> Patched(SolidLayer layer, Func<Place, List<Region>?> patchesAt, bool join)
+    private static IEnumerable<SolidLayer> Patched(SolidLayer layer, Func<Reach, List<Region>?> patchesAt, bool join)
     {
-        var (foot, whole, head) = (patchesAt(Place.Foot), patchesAt(Place.Whole), patchesAt(Place.Head));
+        var (foot, whole, head) = (patchesAt(Reach.Foot), patchesAt(Reach.Whole), patchesAt(Reach.Head));
         var thin = layer.Top - layer.Bottom <= 4 * PatchHeight;
         if (thin)
         {
@@ -66,7 +66,7 @@ internal static class MeshPatches
     private static Region Patched(Region region, List<Region>? patches, bool join) =>
         patches is null ? region : region.Combine(patches, join ? (a, b) => a || b : (a, b) => a && !b);
 
-    private enum Place
+    private enum Reach
     {
         Foot,
         Whole,

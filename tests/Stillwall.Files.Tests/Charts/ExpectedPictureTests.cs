@@ -65,10 +65,7 @@ public sealed class ExpectedPictureTests
     public void The_demos_drivers_by_price_and_level_are_the_expected_picture()
     {
         var ranked = Ranking.Of(DemoProject.Project, DemoDrivers.All).Drivers;
-        var chart = FrontChart.Of(
-            [.. ranked.Select(d => new FrontDriver(d.Name, d.Price, d.MaxSplAtLowestDb, d.Verdict, d.Front))],
-            Show.Of(DemoProject.Project)
-        )!;
+        var chart = BestBuyChart.Of(ranked, Show.Of(DemoProject.Project))!;
         var (svg, png) = (Path.Combine(Pictures, chart.Name + ".svg"), Path.Combine(Pictures, chart.Name + ".png"));
         if (Environment.GetEnvironmentVariable("STILLWALL_WRITE_EXPECTED") == "1")
         {

@@ -1,5 +1,6 @@
 using CsCheck;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Ranking;
 using Stillwall.Figures;
 using Stillwall.Neighbours;
 using Stillwall.Projects;
@@ -227,15 +228,17 @@ public sealed class ChartDataTests
     [Fact]
     public void The_front_steps_up_from_the_cheapest_to_the_loudest_and_leaves_no_driver_out_of_the_table()
     {
-        FrontDriver[] drivers =
+        static RankedDriver Ranked(string name, double? price, double levelDb, Verdict verdict, bool front) =>
+            new(name, verdict, [], [], [], null, null, null, null, levelDb, null, price, front);
+        RankedDriver[] drivers =
         [
-            new("Knot", 90, 92, Verdict.Holds, true),
-            new("Ruff", 50, 88, Verdict.Tight, true),
-            new("Stint", 95, 91, Verdict.Holds, false),
-            new("Smew", null, 99, Verdict.Unknown, false),
-            new("Garganey", 70, 95, Verdict.Fails, false),
+            Ranked("Knot", 90, 92, Verdict.Holds, true),
+            Ranked("Ruff", 50, 88, Verdict.Tight, true),
+            Ranked("Stint", 95, 91, Verdict.Holds, false),
+            Ranked("Smew", null, 99, Verdict.Unknown, false),
+            Ranked("Garganey", 70, 95, Verdict.Fails, false),
         ];
-        var chart = FrontChart.Of(drivers, Show.Of(DemoProject.Project), 90)!;
+        var chart = BestBuyChart.Of(drivers, Show.Of(DemoProject.Project), 90)!;
         Assert.Equal([new ChartPoint(50, 88), new ChartPoint(90, 88), new ChartPoint(90, 92)], chart.Series[0].Points);
         Assert.Equal(["Knot", "Ruff", "Stint", ""], chart.Landmarks.Select(l => l.Label));
         Assert.Equal(["Knot", "Ruff", "Stint", "Garganey"], chart.Landmarks.Select(l => l.Name));
@@ -243,7 +246,7 @@ public sealed class ChartDataTests
         Assert.Equal(LandmarkMark.Fails, chart.Landmarks[3].Mark);
         Assert.Contains("Ruff, 88.0 dB for 50 EUR, up to Knot, 92.0 dB for 90 EUR", chart.Answer, StringComparison.Ordinal);
         Assert.Contains("1 without a price or a level is not drawn", chart.Answer, StringComparison.Ordinal);
-        Assert.Null(FrontChart.Of([], Show.Of(DemoProject.Project)));
+        Assert.Null(BestBuyChart.Of([], Show.Of(DemoProject.Project)));
     }
 
     private static IReadOnlyList<ChartPoint> MainLine(Chart chart) => chart.Series.Last(s => s.Role == StyleRole.Main).Points;

@@ -69,7 +69,7 @@ internal static class ResultPath
                 continue;
             }
 
-            property = Array.Find(at.GetType().GetProperties(), p => Snake(p.Name) == step && p.GetIndexParameters().Length == 0);
+            property = Array.Find(at.GetType().GetProperties(), p => UnderscoreNames.Of(p.Name) == step && p.GetIndexParameters().Length == 0);
             if (property is null)
             {
                 return null;
@@ -85,10 +85,6 @@ internal static class ResultPath
     /// <summary>Paths of all numbers that are known, lines of lists by name where they have one.</summary>
     internal static IEnumerable<string> All(Facts facts) => Blocks.SelectMany(b => Under(b.Key, b.Value(facts)));
 
-    /// <summary>Name in the machine-readable form: an underscore before every capital.</summary>
-    internal static string Snake(string name) =>
-        string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i == 0 ? "" : "_") + char.ToLowerInvariant(c) : c.ToString()));
-
     private static IEnumerable<string> Under(string path, object? at)
     {
         switch (at)
@@ -103,7 +99,7 @@ internal static class ResultPath
                 return at.GetType()
                     .GetProperties()
                     .Where(p => p.GetIndexParameters().Length == 0)
-                    .SelectMany(p => Under($"{path}.{Snake(p.Name)}", p.GetValue(at)));
+                    .SelectMany(p => Under($"{path}.{UnderscoreNames.Of(p.Name)}", p.GetValue(at)));
         }
     }
 

@@ -9,37 +9,19 @@ namespace Stillwall.Appraisals.Explaining;
 /// <summary>Explains results: inputs, formula, source and what each input does to them.</summary>
 public static class Why
 {
+    // The endings that are no suffix of a stated quantity, then those that are.
     private static readonly (string Ending, string Unit)[] Units =
     [
-        ("_pa_s_m3", "Pa*s/m3"),
-        ("_kg_m3", "kg/m3"),
-        ("_kg_m2", "kg/m2"),
         ("_m_per_pa", "m/Pa"),
-        ("_n_per_m", "N/m"),
-        ("_t_m", "N/A"),
         ("_m_s", "m/s"),
         ("_pa_rms", "Pa"),
         ("_ms", "ms"),
         ("_nm", "N*m"),
         ("_mm", "mm"),
-        ("_m3", "m3"),
-        ("_m2", "m2"),
-        ("_kg", "kg"),
-        ("_hz", "Hz"),
-        ("_db", "dB"),
-        ("_pa", "Pa"),
-        ("_ohm", "ohm"),
-        ("_h", "H"),
         ("_seconds", "s"),
         ("_days", "d"),
-        ("_deg", "deg"),
-        ("_m", "m"),
-        ("_s", "s"),
-        ("_w", "W"),
         ("_v", "V"),
-        ("_n", "N"),
-        ("_c", "degC"),
-        ("_k", "K"),
+        .. UnitSuffix.Table.Select(t => ($"_{UnderscoreNames.Of(t.Suffix)}", Projects.Units.SiName(t.Dimension))),
     ];
 
     /// <summary>Explains one number of the appraisal.</summary>
@@ -116,7 +98,7 @@ public static class Why
             throw new ArgumentException($"{property}: names no formula", nameof(property));
         }
 
-        var found = new FoundResult(ResultPath.Snake(property), ResultPath.Number(held.GetValue(result)), result, held);
+        var found = new FoundResult(UnderscoreNames.Of(property), ResultPath.Number(held.GetValue(result)), result, held);
         ExplainedInput? Beside(string key) => beside?.FirstOrDefault(i => i.Key == key);
         var declared = computed
             .Inputs.Select(key => Beside(key) ?? OfResult(facts, found.Path, key) ?? (again is null ? AsStated(facts, key) : null))
@@ -238,9 +220,7 @@ public static class Why
 
     /// <summary>The coherent unit of a key's kind; a price or a budget is in the project's currency and a bare number in the file.</summary>
     internal static string StatedUnit(string key) =>
-        ProjectKeys.Find(key) is { Dimension: not Dimension.None and var dimension }
-            ? Projects.Units.Of(dimension).First(u => u is { Factor: 1, Offset: 0 }).Name
-            : "1";
+        ProjectKeys.Find(key) is { } field ? Projects.Units.SiName(field.Dimension) : "1";
 
     // An open bracket stands for the line that the result is in.
     private static string Spelt(string path, string key)
@@ -254,7 +234,7 @@ public static class Why
 
     private static string UnitOf(FoundResult found, Facts facts)
     {
-        var name = ResultPath.Snake(found.Property.Name);
+        var name = UnderscoreNames.Of(found.Property.Name);
         return found.Owner is SupplyLists.SupplyLine line && !name.StartsWith("price", StringComparison.Ordinal) ? line.Unit
             : name.Contains("price", StringComparison.Ordinal) ? facts.Project.Currency
             : Units.FirstOrDefault(u => ("_" + name).EndsWith(u.Ending, StringComparison.Ordinal)) is { Unit: { } unit } ? unit

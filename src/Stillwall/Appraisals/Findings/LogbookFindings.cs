@@ -1,4 +1,5 @@
 using Stillwall.Logbooks;
+using Stillwall.Parts;
 using Stillwall.Parts.Kinds;
 using Stillwall.Pours;
 using static Stillwall.Appraisals.Findings.Judgement;
@@ -76,8 +77,8 @@ internal static class LogbookFindings
         IEnumerable<PlannedLine> parts = f.Parts.Select(p => new PlannedLine(
             p.Name,
             p.Kind is WallCoupon ? p.MassKg + coupon : p.MassKg,
-            1.5 * p.PrintSeconds,
-            1.8 * p.PrintSeconds,
+            PartList.LeastTimes * p.PrintSeconds,
+            PartList.MostTimes * p.PrintSeconds,
             null
         ));
         IEnumerable<PlannedLine> items = f.Supplies.Select(l => new PlannedLine(l.Item, l.Unit == "kg" ? l.Needed : null, null, null, l.Price));

@@ -236,7 +236,8 @@ internal static class PartFindings
                 f.Limits.LongestPrintS,
                 "s",
                 Nearness.Tenth,
-                $"the {longest.Name} takes at least {Show.Time(seconds)}, more likely {Show.Time(1.5 * seconds)} to {Show.Time(1.8 * seconds)}"
+                $"the {longest.Name} takes at least {Show.Time(seconds)}, more likely {Show.Time(PartList.LeastTimes * seconds)} "
+                    + $"to {Show.Time(PartList.MostTimes * seconds)}"
             )
             .AsAdvice();
     }

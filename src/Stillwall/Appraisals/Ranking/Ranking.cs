@@ -44,7 +44,7 @@ public static class Ranking
         Require.Within(top ?? 1, 1, int.MaxValue, nameof(top));
         var cabinet = new Facts(project with { Driver = null }, []);
         var ranked = candidates.Select(c => Judged(cabinet.Choosing(c), c)).ToArray();
-        MarkFront(ranked);
+        MarkBestBuys(ranked);
         var ordered = ranked
             .OrderBy(d => d.Verdict)
             .ThenByDescending(d => d.MaxSplAtLowestDb ?? double.NegativeInfinity)
@@ -98,8 +98,8 @@ public static class Ranking
         );
     }
 
-    // From the cheapest up: a driver is on the front when none so far, nor any of its own price, is louder.
-    private static void MarkFront(RankedDriver[] ranked)
+    // From the cheapest up: a driver is a best buy when none so far, nor any of its own price, is louder.
+    private static void MarkBestBuys(RankedDriver[] ranked)
     {
         var loudest = double.NegativeInfinity;
         foreach (

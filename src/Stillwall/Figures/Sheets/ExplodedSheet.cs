@@ -9,7 +9,7 @@ internal static class ExplodedSheet
     private const double Pixel = 0.15,
         LabelStep = 4.5;
 
-    private sealed record Piece(SheetPart Part, IndexedMesh Mesh)
+    private sealed record MovedPart(SheetPart Part, IndexedMesh Mesh)
     {
         internal bool IsBelow => Part.Kind.Exploding is { Down: > 0 };
     }
@@ -18,8 +18,8 @@ internal static class ExplodedSheet
     {
         var (paper, look) = (SheetDraft.A3, Look.Isometric);
         var frame = SheetDraft.FrameOf(paper);
-        var pieces = Apartly(parts);
-        var meshes = pieces.Select(p => p.Mesh).ToList();
+        var moved = Apartly(parts);
+        var meshes = moved.Select(p => p.Mesh).ToList();
         var box = LineView.BoxOf(meshes, look);
         var (roomX, roomY) = (frame.RightMm - frame.LeftMm - 24, frame.BottomMm - frame.TopMm - 30);
         var scale = Math.Min(roomX / (box.Right - box.Left), roomY / (box.Top - box.Bottom));
@@ -49,7 +49,7 @@ internal static class ExplodedSheet
             pen.Lines(view, seen.Lines(mesh), SheetLine.Thin);
         }
 
-        Labels(pen, view, seen, pieces, frame);
+        Labels(pen, view, seen, moved, frame);
         var block = job.Block(
             "exploded view",
             "assembly",
@@ -73,7 +73,7 @@ internal static class ExplodedSheet
         );
     }
 
-    private static List<Piece> Apartly(IReadOnlyList<(SheetPart Equal, IndexedMesh Mesh)> parts)
+    private static List<MovedPart> Apartly(IReadOnlyList<(SheetPart Equal, IndexedMesh Mesh)> parts)
     {
         var shifts = ExplodedPlaces.Of([
             .. parts.Select(p => new PlacedPart(p.Equal.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
@@ -81,20 +81,20 @@ internal static class ExplodedSheet
         return
         [
             .. parts
-                .Zip(shifts, (p, shift) => new Piece(p.Equal, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
+                .Zip(shifts, (p, shift) => new MovedPart(p.Equal, p.Mesh.Placed(Placement.AsPrinted.Shifted(0, shift.YMm, shift.ZMm))))
                 .OrderBy(p => p.IsBelow)
                 .ThenBy(p => p.Mesh.Points.Min(c => c.Y)),
         ];
     }
 
     // Names stand above and to the left, where nothing is drawn; those of the feet below.
-    private static void Labels(SheetPen pen, SheetView view, LineView seen, List<Piece> pieces, SheetBox frame)
+    private static void Labels(SheetPen pen, SheetView view, LineView seen, List<MovedPart> moved, SheetBox frame)
     {
         var taken = new List<SheetBox>();
-        foreach (var equal in pieces.GroupBy(p => p.Part))
+        foreach (var equal in moved.GroupBy(p => p.Part))
         {
             var words = SheetUnits.Many(equal.Key.Parts.Count, equal.Key.Kind.Name);
-            var places = pieces
+            var places = moved
                 .Index()
                 .Where(p => p.Item.Part == equal.Key)
                 .Select(p => seen.EndsOf(p.Index))

@@ -1,17 +1,20 @@
 using System.Text;
 using System.Text.Json;
 
-namespace Stillwall.Files.Json;
+namespace Stillwall.Numerics;
 
 /// <summary>Keys of results: an underscore before every capital, all in lower case; digits stay attached.</summary>
 /// <remarks>
 /// <c>F3Hz</c> becomes <c>f3_hz</c>, <c>LeakResistancePaSM3</c> becomes <c>leak_resistance_pa_s_m3</c>, <c>CentreDeflectionMPerPa</c> becomes
 /// <c>centre_deflection_m_per_pa</c>. The ready-made policies take runs of capitals for one word and part digits from letters.
 /// </remarks>
-public sealed class UnderscoreNames : JsonNamingPolicy
+internal sealed class UnderscoreNames : JsonNamingPolicy
 {
     /// <summary>The policy.</summary>
-    public static UnderscoreNames Policy { get; } = new();
+    internal static UnderscoreNames Policy { get; } = new();
+
+    /// <summary>The key of a property.</summary>
+    internal static string Of(string name) => Policy.ConvertName(name);
 
     /// <inheritdoc/>
     public override string ConvertName(string name)
