@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Stillwall.Tests.Rules;
 
@@ -12,18 +14,36 @@ public sealed partial class StageOrderTests
 
     public static TheoryData<string> Folders => [.. Repository.Foundations, .. Repository.Stages];
 
+    // What the compiler puts in by value leaves no trace in what was built: constants, members of enumerations, nameof. So the sources are read too.
     [Theory]
     [MemberData(nameof(Folders))]
     public void A_folder_names_no_later_stage_in_its_sources(string folder)
     {
         var wrong = Repository
             .Sources($"src/Stillwall/{folder}")
-            .SelectMany(file => Named().Matches(File.ReadAllText(file)).Select(m => (File: Repository.Relative(file), Folder: m.Groups[1].Value)))
+            .SelectMany(file => Named(File.ReadAllText(file)).Select(used => (File: Repository.Relative(file), Folder: used)))
             .Where(use => !Allowed(folder).Contains(use.Folder))
             .Distinct()
             .ToList();
-        Assert.True(wrong.Count == 0, Message(folder, wrong.Select(w => $"{w.File} names Stillwall.{w.Folder}")));
+        Assert.True(wrong.Count == 0, Message(folder, wrong.Select(w => $"{w.File} names {w.Folder}")));
     }
+
+    [Theory]
+    [InlineData("using Stillwall.Walls;")]
+    [InlineData("using W = Stillwall.Walls.Plate;")]
+    [InlineData("var x = Walls.Tilt.Most;")]
+    [InlineData("var x = Walls.Tilt.Kind.Steep;")]
+    [InlineData("var x = nameof(Walls.Tilt);")]
+    [InlineData("var x = global::Stillwall.Walls.Tilt.Most;")]
+    [InlineData("class A { Walls.Tilt? Of(int x) => null; }")]
+    [InlineData("/// <see cref=\"Stillwall.Walls.Tilt\"/>")]
+    public void A_name_of_a_later_stage_is_seen(string source) => Assert.Equal(["Walls"], Named(source).Distinct());
+
+    [Theory]
+    [InlineData("var x = facts.Walls.Count;")]
+    [InlineData("var x = this.Walls.Count;")]
+    [InlineData("// Walls.Tilt is told of in words.")]
+    public void A_member_of_the_same_name_is_none(string source) => Assert.Empty(Named(source));
 
     // As it was built: whatever a name looked like in the source, in a signature, a body, a lambda or an attribute.
     [Theory]
@@ -66,6 +86,24 @@ public sealed partial class StageOrderTests
         return Repository.FolderOf(outer[..Math.Max(0, outer.LastIndexOf('.'))]);
     }
 
+    // Whole names anywhere, and names that begin with a folder in code.
+    private static IEnumerable<string> Named(string source) =>
+        Whole()
+            .Matches(source)
+            .Select(m => m.Groups[1].Value)
+            .Concat(
+                CSharpSyntaxTree
+                    .ParseText(source)
+                    .GetRoot()
+                    .DescendantNodes()
+                    .OfType<IdentifierNameSyntax>()
+                    .Where(n =>
+                        (n.Parent is QualifiedNameSyntax q && q.Left == n) || (n.Parent is MemberAccessExpressionSyntax access && access.Expression == n)
+                    )
+                    .Select(n => n.Identifier.Text)
+                    .Where(Repository.Stages.Concat(SeeEverything).Contains)
+            );
+
     [GeneratedRegex(@"(?<![\w.])Stillwall\.([A-Z]\w+)")]
-    private static partial Regex Named();
+    private static partial Regex Whole();
 }
