@@ -193,7 +193,7 @@ public sealed partial class PeopleTests : IDisposable
                 Assert.Contains(
                     string.Create(
                         System.Globalization.CultureInfo.InvariantCulture,
-                        $"▶{(int)b.GetProperty("pour_by_s").GetDouble() / 60, 5}:{(int)b.GetProperty("pour_by_s").GetDouble() % 60:00}  MUST BE POURED BY"
+                        $"▶{(int)b.GetProperty("pour_by_s").GetDouble() / 60,5}:{(int)b.GetProperty("pour_by_s").GetDouble() % 60:00}  MUST BE POURED BY"
                     ),
                     pour,
                     StringComparison.Ordinal

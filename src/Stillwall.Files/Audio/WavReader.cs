@@ -57,7 +57,7 @@ public static class WavReader
         }
 
         WavFormat? format = null;
-        for (var at = 12; at + 8 <= bytes.Length; )
+        for (var at = 12; at + 8 <= bytes.Length;)
         {
             var id = bytes.Slice(at, 4);
             var (size, body, left) = (BinaryPrimitives.ReadUInt32LittleEndian(bytes[(at + 4)..]), at + 8, (uint)(bytes.Length - at - 8));

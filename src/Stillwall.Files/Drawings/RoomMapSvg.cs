@@ -62,7 +62,7 @@ public static class RoomMapSvg
         {
             var steps = map.LevelsDb[row].Select(level => Step(level - map.MeanDb, upper)).ToArray();
             var y = Top + high - ((row + 1) * high / rows);
-            for (var from = 0; from < steps.Length; )
+            for (var from = 0; from < steps.Length;)
             {
                 var to = from + 1;
                 while (to < steps.Length && steps[to] == steps[from])

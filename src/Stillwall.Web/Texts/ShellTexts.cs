@@ -92,7 +92,7 @@ internal static class ShellTexts
                 ", ",
                 new[] { (Of(Verdict.Fails), "fails"), (Of(Verdict.Tight), "tight"), (Of(Verdict.Unknown), "unknown") }
                     .Where(c => c.Item1 > 0)
-                    .Select(c => c is (> 1, "fails") ? $"{c.Item1} fail" : $"{c.Item1} {c.Item2}")
+                    .Select(c => c is ( > 1, "fails") ? $"{c.Item1} fail" : $"{c.Item1} {c.Item2}")
             );
     }
 

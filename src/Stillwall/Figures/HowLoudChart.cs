@@ -67,7 +67,7 @@ internal static class HowLoudChart
     // Neighbouring runs share a point, so that the line has no gap.
     private static IEnumerable<(LimitedBy By, IReadOnlyList<ChartPoint> Line)> Runs(List<(ChartPoint At, LimitedBy By)> points)
     {
-        for (var from = 0; from < points.Count - 1; )
+        for (var from = 0; from < points.Count - 1;)
         {
             var to = from + 1;
             while (to < points.Count - 1 && points[to].By == points[from + 1].By)

@@ -127,7 +127,7 @@ internal static class WallFill
             return;
         }
 
-        for (var i = 0; outline.Count > 3; )
+        for (var i = 0; outline.Count > 3;)
         {
             var n = outline.Count;
             var (before, at, after) = (outline[(i + n - 1) % n], outline[i % n], outline[(i + 1) % n]);

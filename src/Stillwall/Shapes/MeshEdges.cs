@@ -30,7 +30,7 @@ internal static class MeshEdges
 
         Array.Sort(keys);
         var wrong = new List<(int, int)>();
-        for (var i = 0; i < keys.Length; )
+        for (var i = 0; i < keys.Length;)
         {
             var edge = keys[i] >> 1;
             var j = i;

@@ -67,7 +67,7 @@ internal static class RingSweep
         var sorted = all.ToArray();
         var keys = Array.ConvertAll(sorted, r => r.From.Key);
         Array.Sort(keys, sorted);
-        for (var i = 0; i < keys.Length; )
+        for (var i = 0; i < keys.Length;)
         {
             var j = i + 1;
             while (j < keys.Length && keys[j] == keys[i])
@@ -89,7 +89,7 @@ internal static class RingSweep
     private static List<Run> Merged(Run[] sorted)
     {
         var merged = new List<Run>(sorted.Length);
-        for (var i = 0; i < sorted.Length; )
+        for (var i = 0; i < sorted.Length;)
         {
             var (from, to, first, second) = sorted[i];
             for (i++; i < sorted.Length && sorted[i].From == from && sorted[i].To == to; i++)
@@ -116,7 +116,7 @@ internal static class RingSweep
 
         Array.Sort(ends);
         var (status, border, next) = (new List<Open>(), new List<GridEdge>(), 0);
-        for (var end = 0; end < ends.Length; )
+        for (var end = 0; end < ends.Length;)
         {
             // The next place where an edge starts or ends.
             var key = next < edges.Count ? Math.Min(edges[next].From.Key, ends[end]) : ends[end];
@@ -178,7 +178,7 @@ internal static class RingTracing
     private static bool Follow(List<GridEdge> border, Leaving leaving, bool[] used, int start, List<GridPoint[]> rings)
     {
         var (path, places) = (new List<GridPoint>(), new Dictionary<GridPoint, int>());
-        for (var at = start; ; )
+        for (var at = start; ;)
         {
             used[at] = true;
             var (from, to) = (border[at].From, border[at].To);

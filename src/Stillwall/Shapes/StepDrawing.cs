@@ -32,7 +32,7 @@ internal sealed class StepDrawing
     // What follows one another and does the same.
     private static IEnumerable<IReadOnlyList<SolidStep>> Runs(IReadOnlyList<SolidStep> acting)
     {
-        for (var i = 0; i < acting.Count; )
+        for (var i = 0; i < acting.Count;)
         {
             var run = acting.Skip(i).TakeWhile(s => s.Kind == acting[i].Kind).ToList();
             run = run[0].Kind == SolidStepKind.Keep ? run[..1] : run;

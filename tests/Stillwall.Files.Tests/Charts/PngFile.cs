@@ -72,7 +72,7 @@ internal static class PngFile
     {
         Assert.Equal(Signature, png[..8]);
         List<(string, byte[])> chunks = [];
-        for (var at = 8; at < png.Length; )
+        for (var at = 8; at < png.Length;)
         {
             var length = BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at));
             chunks.Add((Encoding.ASCII.GetString(png, at + 4, 4), png[(at + 8)..(at + 8 + length)]));

@@ -30,11 +30,12 @@ public sealed class QuietKeysTests
         ).Project!;
         Assert.True(
             project.Brief.Everyday
-                is {
-                    CrestDb: 13,
-                    Programme: "deep-music",
-                    QuietHours: { FromHours: 22, ToHours: 6.5, LevelDb: 50, AWeightedLimitDb: 20, Curve: "audibility-nl-1999" }
-                }
+                is
+            {
+                CrestDb: 13,
+                Programme: "deep-music",
+                QuietHours: { FromHours: 22, ToHours: 6.5, LevelDb: 50, AWeightedLimitDb: 20, Curve: "audibility-nl-1999" }
+            }
         );
         Assert.True(
             project.Brief.Neighbour

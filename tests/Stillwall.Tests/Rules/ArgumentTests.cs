@@ -46,15 +46,15 @@ public sealed class ArgumentTests
     {
         var tree = CSharpSyntaxTree.ParseText(source, CSharpParseOptions.Default.WithLanguageVersion(LanguageVersion.Latest));
         return from node in tree.GetRoot().DescendantNodes()
-            let isTooLong = node switch
-            {
-                PositionalPatternClauseSyntax list => list.Subpatterns.Count(p => p.NameColon is null && p.ExpressionColon is null) > Most,
-                BaseArgumentListSyntax { Parent: InvocationExpressionSyntax or ElementAccessExpressionSyntax } list => Unnamed(list) > Most,
-                BaseArgumentListSyntax list => list.Arguments.Count > Most && Unnamed(list) > 0,
-                _ => false,
-            }
-            where isTooLong
-            select $"{tree.GetLineSpan(node.Span).StartLinePosition.Line + 1}: {node.Parent!.ToString().Split('\n')[0].Trim()}";
+               let isTooLong = node switch
+               {
+                   PositionalPatternClauseSyntax list => list.Subpatterns.Count(p => p.NameColon is null && p.ExpressionColon is null) > Most,
+                   BaseArgumentListSyntax { Parent: InvocationExpressionSyntax or ElementAccessExpressionSyntax } list => Unnamed(list) > Most,
+                   BaseArgumentListSyntax list => list.Arguments.Count > Most && Unnamed(list) > 0,
+                   _ => false,
+               }
+               where isTooLong
+               select $"{tree.GetLineSpan(node.Span).StartLinePosition.Line + 1}: {node.Parent!.ToString().Split('\n')[0].Trim()}";
     }
 
     private static int Unnamed(BaseArgumentListSyntax list) => list.Arguments.Count(a => a.NameColon is null);

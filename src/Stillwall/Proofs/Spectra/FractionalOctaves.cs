@@ -62,7 +62,7 @@ public static class FractionalOctaves
         Require.Within(band.UpperHz, 0, (energies.Count - 1) * spacingHz, nameof(band), "Hz");
         var (from, to, sum) = (band.LowerHz / spacingHz, band.UpperHz / spacingHz, 0.0);
         double At(double x) => energies[(int)x] + ((x - (int)x) * (energies[Math.Min((int)x + 1, energies.Count - 1)] - energies[(int)x]));
-        for (var x = from; x < to; )
+        for (var x = from; x < to;)
         {
             var next = Math.Min(Math.Floor(x) + 1, to);
             sum += (next - x) * (At(x) + At(next)) / 2;

@@ -119,7 +119,8 @@ internal sealed class Tuple
 internal sealed class Constraint
 {
     internal static void Run<T>()
-        where T : Walls.Tilt { }
+        where T : Walls.Tilt
+    { }
 }
 
 [AttributeUsage(AttributeTargets.All)]
