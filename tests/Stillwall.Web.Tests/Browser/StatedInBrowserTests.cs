@@ -26,7 +26,7 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
         await budget.FillAsync("");
         await budget.PressAsync("Enter");
         await Assertions.Expect(page.Locator(".row[data-key='budget'] .src")).ToContainTextAsync("not stated");
-        Assert.Null(Now.Budget);
+        await Chromium.Until(() => Now.Budget is null, "the budget is still stated");
         await Go(page, "cabinet");
         await page.FillAsync("#f-cabinet-outside-depth", "");
         await Assertions.Expect(page.Locator("#f-cabinet-outside-depth[aria-invalid=true]")).ToHaveCountAsync(1);
@@ -46,7 +46,7 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
             await Assertions.Expect(page.Locator($".row[data-key='cabinet.openings.{key.Replace('-', '_')}'] .src")).ToContainTextAsync("stated by you");
         }
 
-        Assert.Equal((0.001, 0.005), (Now.Cabinet!.Openings!.RecessM, Now.Cabinet.Openings.DryingHoleM));
+        await Chromium.Until(() => Now.Cabinet!.Openings is { RecessM: 0.001, DryingHoleM: 0.005 }, "recess and drying hole are not stated");
         await Assertions.Expect(page.GetByText("Floor of the recess for the flange").First).ToBeVisibleAsync();
         await Go(page, "pour");
         await Assertions.Expect(page.GetByText("taped from inside before the rehearsal")).ToBeVisibleAsync();
@@ -94,7 +94,7 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
         await adding.GetByLabel("amount, new entry").PressAsync("Enter");
         var amount = page.Locator($"#f-stock-{before}-amount");
         await Assertions.Expect(amount).ToHaveValueAsync("3 pc");
-        Assert.Equal("magnets, odd", Now.Stock![before].Item);
+        await Chromium.Until(() => Now.Stock!.Count > before && Now.Stock[before].Item == "magnets, odd", "the magnets are not in stock");
 
         var powder = Now.Stock.ToList().FindIndex(s => s.Item == "cast powder");
         await page.FillAsync($"#f-stock-{powder}-amount", "1 kg");
@@ -103,7 +103,7 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
 
         await page.GetByRole(AriaRole.Button, new() { Name = "magnets, odd: clear" }).ClickAsync();
         await Assertions.Expect(amount).ToHaveCountAsync(0);
-        Assert.Equal(before, Now.Stock!.Count);
+        await Chromium.Until(() => Now.Stock!.Count == before, "the magnets are still in stock");
         await page.ClickAsync("[data-undo]");
         await Assertions.Expect(amount).ToHaveValueAsync("3 pc");
     }
@@ -115,7 +115,7 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
         await page.FillAsync("#f-prices-0-price", "1,75");
         await page.PressAsync("#f-prices-0-price", "Enter");
         await Assertions.Expect(page.Locator("#f-prices-0-price")).ToHaveValueAsync("1.75");
-        Assert.Equal(1.75, Now.Prices![0].Cost);
+        await Chromium.Until(() => Now.Prices![0].Cost == 1.75, "the price is not stated");
 
         await Go(page, "logbook");
         var count = Now.Logbook.Count;
@@ -126,13 +126,13 @@ public sealed class StatedInBrowserTests(Chromium chromium) : BrowserTest(chromi
         await adding.GetByLabel("mass, new entry").FillAsync("9.42");
         await adding.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
         await Assertions.Expect(page.Locator("[data-list=logbook] tbody tr").First.Locator("input").First).ToHaveValueAsync("2026-12-01");
-        Assert.Equal((count + 1, 9.42), (Now.Logbook.Count, Now.Logbook[^1].MassKg));
+        await Chromium.Until(() => (Now.Logbook.Count, Now.Logbook[^1].MassKg) == (count + 1, 9.42), "the weigh-in is not in the logbook");
         await page.FillAsync($"#f-logbook-{count}-mass", "soon");
         await Assertions.Expect(page.Locator($"#f-logbook-{count}-mass-fault")).ToContainTextAsync("kg");
         await page.FillAsync($"#f-logbook-{count}-mass", "9.4");
         await page.PressAsync($"#f-logbook-{count}-mass", "Enter");
         await Assertions.Expect(page.Locator("[data-undo][title='mass, 2026-12-01 9.4 kg']")).ToBeEnabledAsync();
-        Assert.Equal(9.4, Now.Logbook[^1].MassKg);
+        await Chromium.Until(() => Now.Logbook[^1].MassKg == 9.4, "the weigh-in is not changed");
         await page.ClickAsync("[data-undo]");
         await Assertions.Expect(page.Locator($"#f-logbook-{count}-mass")).ToHaveValueAsync("9.42");
     }
