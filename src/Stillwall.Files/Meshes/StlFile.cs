@@ -58,7 +58,7 @@ public static class StlFile
         BinaryPrimitives.WriteSingleLittleEndian(to[8..], p.Z);
     }
 
-    private static Corner32 Corner(MeshPoint p) => new((float)(p.X / 1000.0), (float)(p.Y / 1000.0), (float)(p.Z / 1000.0));
+    private static Corner32 Corner(MeshPoint p) => new((float)(p.X.OffGrid()), (float)(p.Y.OffGrid()), (float)(p.Z.OffGrid()));
 
     // Of the corners as they are written; nothing where the triangle has no area.
     private static Corner32 Normal(Corner32 a, Corner32 b, Corner32 c)

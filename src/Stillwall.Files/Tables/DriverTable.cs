@@ -3,6 +3,7 @@ using System.Text;
 using CsvHelper;
 using Stillwall.Files.Projects;
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Files.Tables;
 
@@ -235,7 +236,8 @@ internal sealed class DriverTableReader(string file)
             ? null
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{sdM2 * 1e4:0.##} is larger than the {(sheet.FlangeM is null ? "driver" : "flange")} of {frameM * 1e3:0.##} mm; less than {frameM2 * 1e4:0.#}"
+                $"{sdM2 * 1e4:0.##} is larger than the {(sheet.FlangeM is null ? "driver" : "flange")} of {frameM.InMillimetres():0.##} mm; "
+                    + $"less than {frameM2 * 1e4:0.#}"
             );
     }
 

@@ -1,6 +1,7 @@
 using Stillwall.Appraisals;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -32,7 +33,7 @@ internal static class LiftColumn
                 0 => ("lnow", BenchTexts.Now),
                 _ => ("lnext", BenchTexts.Waiting),
             };
-            pen.Box(css, Left, y, Wide, h).Line("ltick", Left, y, 62, y).Text("lnum", 64, y + 5, DrawingTexts.Number(top * 1e3, inch));
+            pen.Box(css, Left, y, Wide, h).Line("ltick", Left, y, 62, y).Text("lnum", 64, y + 5, DrawingTexts.Number(top.InMillimetres(), inch));
             if (h > 44)
             {
                 pen.Text("lname", Left + Wide / 2, y + h / 2, Show.Number(i + 1), "middle").Text("lword", Left + Wide / 2, y + h / 2 + 18, word, "middle");

@@ -1,6 +1,7 @@
 using Stillwall.Appraisals;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -34,7 +35,7 @@ internal static class PrinterPlan
             var largest = facts.Parts.MaxBy(p => p.SizeM[0] * p.SizeM[1])!;
             var tallest = facts.Parts.MaxBy(p => p.SizeM[2])!;
             var (pw, pd) = (largest.SizeM[0] * scale, largest.SizeM[1] * scale);
-            pen.Path("outline", Rounded(Left + (w - pw) / 2, bottom - d / 2 - pd / 2, pw, pd, (facts.Sizes?.Radius ?? 0) * 1e-3 * scale))
+            pen.Path("outline", Rounded(Left + (w - pw) / 2, bottom - d / 2 - pd / 2, pw, pd, (facts.Sizes?.Radius ?? 0).InMetres() * scale))
                 .Text("t2", Left + w / 2, bottom - d / 2 + 4, largest.Name.Split(" 1 of")[0], "middle")
                 .Box("seen", side + 6, bottom - tallest.SizeM[2] * scale, 34, tallest.SizeM[2] * scale);
         }

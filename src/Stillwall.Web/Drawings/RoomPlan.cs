@@ -1,6 +1,7 @@
 using Stillwall.Appraisals;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -29,7 +30,7 @@ internal static class RoomPlan
         var (cabinet, seat) = (room.CabinetAtM, room.SeatAtM);
         if (cabinet is [var cx, var cy, ..])
         {
-            var (across, deep) = facts.Sizes is { } s ? (s.Width * 1e-3, s.Depth * 1e-3) : (0.25, 0.25);
+            var (across, deep) = facts.Sizes is { } s ? (s.Width.InMetres(), s.Depth.InMetres()) : (0.25, 0.25);
             pen.Path("cabinetplan", Square(X(cx - across / 2), Y(cy), across * scale, deep * scale))
                 .Line("lead", X(cx), Y(cy), X(cx) + 26, Y(cy) - 22)
                 .Text("t", X(cx) + 29, Y(cy) - 24, DrawingTexts.Cabinet);

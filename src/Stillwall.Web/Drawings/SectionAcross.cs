@@ -147,7 +147,7 @@ internal sealed class SectionAcross
         foreach (var (x, z) in PlateLayout.DriverCentres(plan.Sizes))
         {
             var (cx, cy) = (X0 + x * scale, Z(z));
-            pen.Circle("phantom", cx, cy, (facts.Sheet?.FlangeM ?? 0) * 500 * scale).Circle("phantom", cx, cy, plan.Sizes.Cutout / 2 * scale);
+            pen.Circle("phantom", cx, cy, DriverBody.Of(facts.Sheet).Flange / 2 * scale).Circle("phantom", cx, cy, plan.Sizes.Cutout / 2 * scale);
         }
 
         pen.Line("axis", X0 - 10, Z(plan.Sizes.Height / 2), X0 + Width + 10, Z(plan.Sizes.Height / 2))

@@ -3,6 +3,7 @@ using Stillwall.Cabinets;
 using Stillwall.Projects;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -294,10 +295,10 @@ internal sealed class SectionAlong
 
     private string Said() =>
         DrawingTexts.AlongSaid(
-            facts.Show.Length(plan.Sizes.Depth * 1e-3),
-            facts.Show.Length(plan.Sizes.Height * 1e-3),
-            plan.IsStated ? facts.Show.Length(plan.Depth * 1e-3) : null,
-            facts.Show.Length(plan.Height * 1e-3),
+            facts.Show.Length(plan.Sizes.Depth.InMetres()),
+            facts.Show.Length(plan.Sizes.Height.InMetres()),
+            plan.IsStated ? facts.Show.Length(plan.Depth.InMetres()) : null,
+            facts.Show.Length(plan.Height.InMetres()),
             plan.Sizes.Braces
         );
 }
@@ -317,10 +318,10 @@ internal static class DriverSide
             return;
         }
 
-        var cutout = (sheet.CutoutM ?? sheet.DiameterM * 0.9 ?? 0.184) * 1e3;
-        var flange = (sheet.FlangeM ?? cutout * 1.2e-3) * 1e3 / 2;
-        var (kx, ky) = (scale * (sheet.DepthM * 1e3 ?? cutout * 0.7) / DrawnDepth, scale * cutout / DrawnCutout);
-        var magnet = Math.Min((sheet.MagnetDiameterM * 1e3 ?? cutout * 0.68) / 2 * scale, 91 * ky);
+        var cutout = (sheet.CutoutM ?? sheet.DiameterM * 0.9)?.InMillimetres() ?? DrawnCutout;
+        var flange = (sheet.FlangeM?.InMillimetres() ?? cutout * 1.2) / 2;
+        var (kx, ky) = (scale * (sheet.DepthM?.InMillimetres() ?? cutout * 0.7) / DrawnDepth, scale * cutout / DrawnCutout);
+        var magnet = Math.Min((sheet.MagnetDiameterM?.InMillimetres() ?? cutout * 0.68) / 2 * scale, 91 * ky);
         string P(double dx, double dy) => $"{N(x + dx * kx)} {N(y + dy * ky)}";
         string F(double dx, double half) => $"{N(x + dx * kx)} {N(y + half)}";
         var f = flange * scale;

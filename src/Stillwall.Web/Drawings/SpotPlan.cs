@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Cabinets;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -33,10 +34,18 @@ internal sealed record SpotPlan(double Width, double Height, double Depth, bool 
         }
 
         var spot = facts.Project.Brief.Spot;
-        var behind = ((spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0)) * 1e3;
+        var behind = ((spot?.ClearanceM ?? 0) + (spot?.PlugSpaceM ?? 0)).InMillimetres();
         var footing = Footing.Of(sizes, facts.Project.Cabinet?.Feet);
         return spot is { WidthM: { } w, HeightM: { } h, DepthM: { } d }
-            ? new SpotPlan(Width: w * 1e3, Height: h * 1e3, Depth: d * 1e3, IsStated: true, BehindCabinet: behind, Footing: footing, Sizes: sizes)
+            ? new SpotPlan(
+                Width: w.InMillimetres(),
+                Height: h.InMillimetres(),
+                Depth: d.InMillimetres(),
+                IsStated: true,
+                BehindCabinet: behind,
+                Footing: footing,
+                Sizes: sizes
+            )
             : new SpotPlan(
                 Width: sizes.Width * 1.3,
                 Height: sizes.Height * 1.9,

@@ -33,7 +33,7 @@ internal static class SpotViews
             .Line("phantom", side, Top, side, floor);
         if (SpotPlan.Of(facts) is { } plan)
         {
-            var k = scale * 1e-3;
+            var k = scale * Shapes.Millimetres.MetresPerMillimetre;
             var (cw, ch, cd) = (plan.Sizes.Width * k, plan.Sizes.Height * k, plan.Sizes.Depth * k);
             var foot = plan.Foot * k;
             pen.Path("outline", Rounded(Left + (w - cw) / 2, floor - foot - ch, cw, ch, plan.Sizes.Radius * k))

@@ -1,6 +1,7 @@
 using Stillwall.Appraisals;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -61,10 +62,10 @@ internal static class Unfolded
             return;
         }
 
-        var scale = Math.Min(across / (Math.Max(wall.WidthM, wall.HeightM) * 1e3), up / (Math.Max(wall.WidthM, wall.HeightM) * 1e3));
+        var scale = Math.Min(across / Math.Max(wall.WidthM, wall.HeightM).InMillimetres(), up / Math.Max(wall.WidthM, wall.HeightM).InMillimetres());
         var (pw, ph) = name is "top" or "bottom"
-            ? (wall.HeightM * 1e3 * scale, wall.WidthM * 1e3 * scale)
-            : (wall.WidthM * 1e3 * scale, wall.HeightM * 1e3 * scale);
+            ? (wall.HeightM.InMillimetres() * scale, wall.WidthM.InMillimetres() * scale)
+            : (wall.WidthM.InMillimetres() * scale, wall.HeightM.InMillimetres() * scale);
         pen.Path(
             "hidden",
             Square(x + across / 2 - Math.Min(pw, across - 8) / 2, y + up / 2 - Math.Min(ph, up - 8) / 2, Math.Min(pw, across - 8), Math.Min(ph, up - 8))

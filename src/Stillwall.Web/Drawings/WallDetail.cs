@@ -2,6 +2,7 @@ using Stillwall.Appraisals;
 using Stillwall.Cabinets;
 using Stillwall.Web.Texts;
 using static Stillwall.Web.Drawings.Pen;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Drawings;
 
@@ -142,7 +143,7 @@ internal sealed class WallDetail
             px + 8,
             (y1 + y2) / 2 + 4.5,
             "start",
-            DrawingTexts.Bracketed(passage * 1e3, facts.Show.Inch, "pour/mix-flows-into-the-cavity", DrawingTexts.Passage)
+            DrawingTexts.Bracketed(passage.InMillimetres(), facts.Show.Inch, "pour/mix-flows-into-the-cavity", DrawingTexts.Passage)
         );
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stillwall.Appraisals;
 using Stillwall.Web.Drawings;
+using Stillwall.Shapes;
 
 namespace Stillwall.Web.Texts;
 
@@ -99,5 +100,5 @@ internal static class DrawingTexts
         new($"({Number(millimetres, inch)})", of, name, inch ? "inches" : "millimetres");
 
     /// <summary>A size on a drawing, without its unit.</summary>
-    internal static string Number(double millimetres, bool inch) => Show.Number(inch ? millimetres / (Projects.Units.Inch * 1e3) : millimetres, 3);
+    internal static string Number(double millimetres, bool inch) => Show.Number(inch ? millimetres / Projects.Units.Inch.InMillimetres() : millimetres, 3);
 }

@@ -40,7 +40,7 @@ internal sealed record AssemblyMeshes(IReadOnlyList<PrintedPart> Parts, byte[] B
         var parts = PartDrawings.Of(job).Where(p => p.Place is not null).AsParallel().AsOrdered().Select(p => MeshedPart.Of(p, printer)).ToList();
         var placed = parts.Select(p => (p.Kind, p.Name, Mesh: p.Surface.Mesh.Placed(p.Place!))).ToList();
         var shifts = ExplodedPlaces.Of([
-            .. placed.Select(p => new PlacedPart(p.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
+            .. placed.Select(p => new PlacedPart(p.Kind, p.Mesh.Points.Min(c => c.Y).OffGrid(), p.Mesh.Points.Max(c => c.Y).OffGrid())),
         ]);
         var bodies = placed.Zip(shifts, (p, shift) => new Body(p.Name, p.Mesh, shift)).ToList();
         var core = geometry.Sizes.Core > 0 ? new Body(Cast, CastBody.Of(geometry), default) : null;

@@ -2,6 +2,7 @@ using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Numerics;
 using Stillwall.Pours;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals;
 
@@ -54,8 +55,8 @@ public sealed record HoleFigures(
             : new HoleFigures(
                 holes.Count,
                 holes.OpenM2,
-                HoleClosing.TapeM(holes.Count, holes.DiameterMm * 1e-3),
-                HoleClosing.SealantM3(holes.Count, holes.DiameterMm * 1e-3)
+                HoleClosing.TapeM(holes.Count, holes.DiameterMm.InMetres()),
+                HoleClosing.SealantM3(holes.Count, holes.DiameterMm.InMetres())
             );
 }
 
@@ -121,8 +122,8 @@ public sealed record CastFigures(
                     figures: mixed,
                     coreM: g.CoreM,
                     skin: facts.Skin ?? SkinMaterials.Petg,
-                    outerM: g.Sizes.OuterSkin * 1e-3,
-                    innerM: g.Sizes.InnerSkin * 1e-3,
+                    outerM: g.Sizes.OuterSkin.InMetres(),
+                    innerM: g.Sizes.InnerSkin.InMetres(),
                     airC: air
                 )
                 ?.ExpectedPeakC,

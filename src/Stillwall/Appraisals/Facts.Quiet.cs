@@ -3,6 +3,7 @@ using Stillwall.Neighbours.Joins;
 using Stillwall.Neighbours.Rooms;
 using Stillwall.Projects;
 using Stillwall.SupplyLists;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals;
 
@@ -83,9 +84,9 @@ public sealed partial class Facts
         Sizes is { } sizes && Mass.FinishedKg is { } mass && Project.Cabinet?.Feet is { Kind: FeetKind.Pads, StiffnessNPerM: { } along } feet
             ? Neighbours.Rocking.OfBox(
                 mass,
-                sizes.Depth * 1e-3,
-                sizes.Height * 1e-3,
-                Math.Max(1e-3, (sizes.Depth - 2 * Cabinets.Footing.Of(sizes, feet).AlongMm) * 1e-3),
+                sizes.Depth.InMetres(),
+                sizes.Height.InMetres(),
+                Math.Max(1e-3, (sizes.Depth - 2 * Cabinets.Footing.Of(sizes, feet).AlongMm).InMetres()),
                 along,
                 feet.VerticalStiffnessNPerM
             )
@@ -123,7 +124,7 @@ public sealed partial class Facts
     {
         var joints = PartJob is { } job ? Stillwall.Parts.SealantBead.Of(job).Sum(bead => bead.LengthM) : (double?)null;
         var holes = Geometry?.DryingHoles ?? Cabinets.DryingHoles.None;
-        var (count, diameterM) = (holes.Count, holes.DiameterMm * 1e-3);
+        var (count, diameterM) = (holes.Count, holes.DiameterMm.InMetres());
         var needs = Hardware.Of(
             Project,
             Sheet,

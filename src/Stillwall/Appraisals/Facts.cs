@@ -7,6 +7,7 @@ using Stillwall.Neighbours.Rooms;
 using Stillwall.Parts;
 using Stillwall.Pours;
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals;
 
@@ -153,7 +154,7 @@ public sealed partial class Facts
             Project.Brief,
             Project.Cabinet?.Outside?.WidthM,
             Project.Cabinet?.Outside?.HeightM,
-            Sizes is { } sizes ? Footing.Of(sizes, Project.Cabinet?.Feet).HeightMm * 1e-3 : 0
+            Sizes is { } sizes ? Footing.Of(sizes, Project.Cabinet?.Feet).HeightMm.InMetres() : 0
         );
 
     /// <summary>The listening room; null where it is not stated in full.</summary>

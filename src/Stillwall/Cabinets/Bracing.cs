@@ -21,10 +21,10 @@ public sealed record Bracing(double ClearM, IReadOnlyList<double> FrontsMm, Roun
     {
         ArgumentNullException.ThrowIfNull(sizes);
         var inside = sizes.Outline.Inset(sizes.Wall);
-        var clear = ((sizes.Depth - 2 * sizes.Wall) * 1e-3 - sizes.Braces * BuildUp.BraceThickness * 1e-3) / (sizes.Braces + 1);
+        var clear = ((sizes.Depth - 2 * sizes.Wall).InMetres() - (sizes.Braces * BuildUp.BraceThickness).InMetres()) / (sizes.Braces + 1);
         return new Bracing(
             clear,
-            [.. Enumerable.Range(0, sizes.Braces).Select(i => clear * 1e3 * (i + 1) + BuildUp.BraceThickness * i)],
+            [.. Enumerable.Range(0, sizes.Braces).Select(i => clear.InMillimetres() * (i + 1) + BuildUp.BraceThickness * i)],
             inside.Inset(sizes.JointClearance / 2),
             inside.Inset(Math.Min(BuildUp.BraceFrame, Math.Min(inside.Width, inside.Height) / 3))
         );

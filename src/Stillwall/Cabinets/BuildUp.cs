@@ -1,4 +1,5 @@
 using Stillwall.Projects;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Cabinets;
 
@@ -76,7 +77,7 @@ public static class BuildUp
     public const double PostRoom = 8;
 
     /// <summary>Thickness of a brace, mm.</summary>
-    public const double BraceThickness = ProjectChecks.BraceThicknessM * 1e3;
+    public const double BraceThickness = ProjectChecks.BraceThicknessM * MillimetresPerMetre;
 
     /// <summary>Width of a brace's frame round its window, mm.</summary>
     public const double BraceFrame = 28;

@@ -1,4 +1,5 @@
 using Stillwall.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Cabinets;
 
@@ -10,10 +11,6 @@ namespace Stillwall.Cabinets;
 /// <param name="Struts">Windows along the struts.</param>
 public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
 {
-    private const double MetresPerMillimetre = 1e-3,
-        SquareMetresPerSquareMillimetre = 1e-6,
-        CubicMetresPerCubicMillimetre = 1e-9;
-
     /// <summary>Draws the cabinet.</summary>
     /// <param name="sizes">Stated sizes; the walls must leave an inside in every direction.</param>
     /// <returns>The geometry.</returns>

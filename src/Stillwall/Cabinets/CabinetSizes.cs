@@ -1,4 +1,5 @@
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Cabinets;
 
@@ -79,25 +80,25 @@ public sealed record CabinetSizes(
     public static CabinetSizes? Of(Cabinet? cabinet, DriverSheet? sheet) =>
         cabinet is { Outside: { } outside, OuterSkinM: { } outer, CoreM: { } core } && (cabinet.InnerSkinM ?? (core == 0 ? 0 : null)) is { } inner
             ? new CabinetSizes(
-                Width: outside.WidthM * 1e3,
-                Depth: outside.DepthM * 1e3,
-                Height: outside.HeightM * 1e3,
-                Radius: outside.CornerRadiusM * 1e3,
-                OuterSkin: outer * 1e3,
-                Core: core * 1e3,
-                InnerSkin: inner * 1e3,
-                StrutPitch: cabinet.StrutPitchM * 1e3,
+                Width: outside.WidthM.InMillimetres(),
+                Depth: outside.DepthM.InMillimetres(),
+                Height: outside.HeightM.InMillimetres(),
+                Radius: outside.CornerRadiusM.InMillimetres(),
+                OuterSkin: outer.InMillimetres(),
+                Core: core.InMillimetres(),
+                InnerSkin: inner.InMillimetres(),
+                StrutPitch: cabinet.StrutPitchM.InMillimetres(),
                 Braces: cabinet.Braces,
                 DriverCount: cabinet.DriverCount,
-                Cutout: (sheet?.CutoutM ?? 0) * 1e3,
-                BoltCircle: (sheet?.BoltCircleM ?? 0) * 1e3,
+                Cutout: (sheet?.CutoutM ?? 0).InMillimetres(),
+                BoltCircle: (sheet?.BoltCircleM ?? 0).InMillimetres(),
                 Bolts: sheet?.Bolts ?? 0,
-                Terminal: (cabinet.Openings?.TerminalM ?? 0) * 1e3,
-                Pour: (cabinet.Openings?.PourM ?? 0) * 1e3,
-                Bolt: (sheet?.BoltM ?? 0) * 1e3,
-                Recess: (cabinet.Openings?.RecessM ?? 0) * 1e3,
-                Flange: cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0) * 1e3 : 0,
-                DryingHole: (cabinet.Openings?.DryingHoleM ?? 0) * 1e3
+                Terminal: (cabinet.Openings?.TerminalM ?? 0).InMillimetres(),
+                Pour: (cabinet.Openings?.PourM ?? 0).InMillimetres(),
+                Bolt: (sheet?.BoltM ?? 0).InMillimetres(),
+                Recess: (cabinet.Openings?.RecessM ?? 0).InMillimetres(),
+                Flange: cabinet.Openings?.RecessM > 0 ? (sheet?.FlangeM ?? 0).InMillimetres() : 0,
+                DryingHole: (cabinet.Openings?.DryingHoleM ?? 0).InMillimetres()
             )
             : null;
 }

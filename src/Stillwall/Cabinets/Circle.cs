@@ -9,7 +9,7 @@ namespace Stillwall.Cabinets;
 public sealed record Circle(double XMm, double ZMm, double DiameterMm)
 {
     /// <summary>Area, m².</summary>
-    public double AreaM2 => Math.PI / 4 * DiameterMm * DiameterMm * 1e-6;
+    public double AreaM2 => (Math.PI / 4 * DiameterMm * DiameterMm).InSquareMetres();
 
     /// <summary>The region within.</summary>
     /// <returns>The disc; empty for no diameter.</returns>

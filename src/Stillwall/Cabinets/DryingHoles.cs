@@ -15,7 +15,7 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
     public int Count => Rows.Count * HeightsMm.Count;
 
     /// <summary>Area of one hole, m²: a disc, with the corner of a roof of 45° above 8 mm.</summary>
-    public double HoleM2 => DiameterMm * DiameterMm * 1e-6 / 4 * (Math.PI + (DiameterMm > CrossHole.GreatestRound ? 1 - Math.PI / 4 : 0));
+    public double HoleM2 => (DiameterMm * DiameterMm).InSquareMetres() / 4 * (Math.PI + (DiameterMm > CrossHole.GreatestRound ? 1 - Math.PI / 4 : 0));
 
     /// <summary>Area of all holes, m².</summary>
     public double OpenM2 => Count * HoleM2;
@@ -100,7 +100,7 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
         {
             // From behind one brace to the seats before the next.
             var begins = i == 0 ? 0 : bracing.FrontsMm[i - 1] + BuildUp.BraceThickness;
-            var ends = begins + bracing.ClearM * 1e3 - BuildUp.SeatDepth;
+            var ends = begins + bracing.ClearM.InMillimetres() - BuildUp.SeatDepth;
             var (from, to) = (Math.Max(begins, BuildUp.EndZone) + below, Math.Min(ends, inside - BuildUp.EndZone) - above);
             var more = (int)Math.Floor((to - from) / pitch);
             for (var k = 0; from <= to && k <= more; k++)

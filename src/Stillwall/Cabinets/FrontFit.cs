@@ -1,4 +1,5 @@
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Cabinets;
 
@@ -23,18 +24,18 @@ public sealed record FrontFit(string What, double SpareM)
         ArgumentNullException.ThrowIfNull(sheet);
         var across = sizes.Width >= sizes.Height;
         var half =
-            Math.Min((across ? sizes.Width / sizes.DriverCount : sizes.Width) / 2, (across ? sizes.Height : sizes.Height / sizes.DriverCount) / 2) * 1e-3;
-        var checks = new List<FrontFit> { new("driver's opening in the inner plate", half - sizes.Wall * 1e-3 - cutoutM / 2) };
+            Math.Min((across ? sizes.Width / sizes.DriverCount : sizes.Width) / 2, (across ? sizes.Height : sizes.Height / sizes.DriverCount) / 2).InMetres();
+        var checks = new List<FrontFit> { new("driver's opening in the inner plate", half - sizes.Wall.InMetres() - cutoutM / 2) };
         if (sheet.FlangeM is { } flange)
         {
             // Past its outer skin a single printed wall is recessed within the sleeve alone.
             var rim = BuildUp.RecessPlay / 2 + BuildUp.RecessRim + (sizes.Recess > sizes.OuterSkin ? sizes.OuterSkin : 0);
-            checks.Add(sizes.Recess > 0 ? new("recess for the flange", half - flange / 2 - rim * 1e-3) : new("flange on the front", half - flange / 2));
+            checks.Add(sizes.Recess > 0 ? new("recess for the flange", half - flange / 2 - rim.InMetres()) : new("flange on the front", half - flange / 2));
         }
 
         if (sheet.BoltCircleM is { } circle)
         {
-            checks.Add(new("bolt circle inside the outer skin", half - sizes.OuterSkin * 1e-3 - circle / 2 - BuildUp.Boss / 2 * 1e-3));
+            checks.Add(new("bolt circle inside the outer skin", half - sizes.OuterSkin.InMetres() - circle / 2 - (BuildUp.Boss / 2).InMetres()));
             checks.Add(new("material between cut-out and screw holes", (circle - cutoutM) / 2 - (sheet.BoltM ?? 0.005) / 2));
         }
 

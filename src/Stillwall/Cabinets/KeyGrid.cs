@@ -1,4 +1,5 @@
 using System.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Cabinets;
 
@@ -10,8 +11,6 @@ namespace Stillwall.Cabinets;
 /// <param name="Across">Step across the wall, mm; zero for any height.</param>
 internal readonly record struct KeyGrid(double Along, double Across)
 {
-    private const double MicrometresPerMillimetre = 1000;
-
     // A greater step along the wall would be seen.
     private const int MostMicrometres = 100;
 

@@ -96,7 +96,7 @@ public sealed record PlateSection(
         return sizes.HasTongue
             ? sizes.Outline.Inset(from).ToRegion().AreaM2
                 - sizes.Outline.Inset(from + BuildUp.TongueThickness).ToRegion().AreaM2
-                - notches * (sizes.Web + 2 * BuildUp.TongueGap) * BuildUp.TongueThickness * 1e-6
+                - (notches * (sizes.Web + 2 * BuildUp.TongueGap) * BuildUp.TongueThickness).InSquareMetres()
             : 0;
     }
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Stillwall.Numerics;
+using Stillwall.Shapes;
 
 namespace Stillwall.Cabinets;
 
@@ -93,14 +94,14 @@ public static class ResponseCurve
             FrequencyHz: frequencyHz,
             SplDb: point.LevelDb(),
             PhaseDeg: point.PhaseDeg,
-            ExcursionPeakMm: point.ExcursionPeakM * 1000,
+            ExcursionPeakMm: point.ExcursionPeakM.InMillimetres(),
             BoxPressurePaRms: point.BoxPressurePa.Magnitude,
             ImpedanceOhm: point.ImpedanceOhm.Magnitude,
             ImpedancePhaseDeg: point.ImpedanceOhm.Phase * 180 / Math.PI,
             GroupDelayMs: GroupDelayS(network, frequencyHz) * 1000,
             MaxSplDb: MaximumLevel.LevelDb(network, limits, frequencyHz),
             PortSpeedMS: point.PortSpeedPeakMS,
-            RadiatorExcursionMm: point.PassiveRadiatorExcursionPeakM * 1000
+            RadiatorExcursionMm: point.PassiveRadiatorExcursionPeakM?.InMillimetres()
         );
     }
 

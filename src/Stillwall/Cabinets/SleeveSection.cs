@@ -47,7 +47,7 @@ public sealed record SleeveSection(
                 .ToList();
             return boxes.Count == 0
                 ? (0, 0)
-                : ((boxes.Max(b => b.Right) - boxes.Min(b => b.Left)) * 1e-3, (boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom)) * 1e-3);
+                : ((boxes.Max(b => b.Right) - boxes.Min(b => b.Left)).InMetres(), (boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom)).InMetres());
         }
     }
 

@@ -39,7 +39,7 @@ internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy
 
     /// <summary>Area that pieces at the corners have more than those on flat walls, m²; a piece that there is no room for counts not at all.</summary>
     internal double MoreAtCornersM2(IEnumerable<double> places, double width, Func<double, Region> draw, double flat) =>
-        OnBothSides(places.Where(at => path.At(at).ToCorner < width / 2), at => [draw(at)]).Where(r => !r.IsEmpty).Sum(r => r.AreaM2 - flat * 1e-6);
+        OnBothSides(places.Where(at => path.At(at).ToCorner < width / 2), at => [draw(at)]).Where(r => !r.IsEmpty).Sum(r => r.AreaM2 - flat.InSquareMetres());
 
     /// <summary>A block across the wall.</summary>
     internal Region Block(double at, double from, double to, double low, double high) => Outlined(at, [(from, low), (to, low), (to, high), (from, high)]);

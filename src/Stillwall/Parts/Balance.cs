@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Walls;
+using Stillwall.Shapes;
 
 namespace Stillwall.Parts;
 
@@ -29,18 +30,18 @@ public sealed record Balance(double TippingDeg, string Over, double CentreDepthM
         ArgumentNullException.ThrowIfNull(parts);
         var (s, footing) = (job.Sizes, Footing.Of(job.Sizes, job.Cabinet.Feet));
         var centre = Tilt.CentreDepthM([.. Printed(parts), .. Cast(job.Geometry, castKg), .. Others(job)]);
-        var (side, along) = ((s.Width / 2 - footing.AcrossMm) * 1e-3, footing.AlongMm * 1e-3);
-        (double To, string Over)[] edges = [(side, "a side"), (centre - along, "the front"), (s.Depth * 1e-3 - centre - along, "the rear")];
+        var (side, along) = ((s.Width / 2 - footing.AcrossMm).InMetres(), footing.AlongMm.InMetres());
+        (double To, string Over)[] edges = [(side, "a side"), (centre - along, "the front"), (s.Depth.InMetres() - centre - along, "the rear")];
         var (to, over) = edges.MinBy(e => e.To);
-        return new Balance(Tilt.TippingDeg((s.Height / 2 + footing.HeightMm) * 1e-3, Math.Max(LeastReachM, to)), over, centre);
+        return new Balance(Tilt.TippingDeg((s.Height / 2 + footing.HeightMm).InMetres(), Math.Max(LeastReachM, to)), over, centre);
     }
 
     private static IEnumerable<MassAt> Printed(IReadOnlyList<PartFigures> parts) =>
-        parts.Where(p => p.CentreMm is not null).Select(p => new MassAt(Math.Max(0, p.MassKg ?? 0), p.CentreMm!.Value * 1e-3));
+        parts.Where(p => p.CentreMm is not null).Select(p => new MassAt(Math.Max(0, p.MassKg ?? 0), p.CentreMm!.Value.InMetres()));
 
     private static IEnumerable<MassAt> Cast(CabinetGeometry g, double castKg)
     {
-        var (depth, skin) = (g.Sizes.Depth * 1e-3, g.Sizes.OuterSkin * 1e-3);
+        var (depth, skin) = (g.Sizes.Depth.InMetres(), g.Sizes.OuterSkin.InMetres());
         var density = g.CavityM3 > 0 ? castKg / g.CavityM3 : 0;
         var (front, rear) = (g.Front.CoreM2 * g.CoreM, g.Rear.CoreM2 * g.CoreM);
         return
@@ -53,7 +54,7 @@ public sealed record Balance(double TippingDeg, string Over, double CentreDepthM
 
     private static IEnumerable<MassAt> Others(PartJob job) =>
         [
-            new(job.Sizes.DriverCount * (job.Sheet?.MassKg ?? 0), (job.Sheet?.DepthM ?? 0) * 2 / 3 + job.Sizes.Sunk * 1e-3),
-            new(job.Cabinet.Fill?.MassKg ?? 0, job.Sizes.Depth * 1e-3 / 2),
+            new(job.Sizes.DriverCount * (job.Sheet?.MassKg ?? 0), (job.Sheet?.DepthM ?? 0) * 2 / 3 + job.Sizes.Sunk.InMetres()),
+            new(job.Cabinet.Fill?.MassKg ?? 0, job.Sizes.Depth.InMetres() / 2),
         ];
 }

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Parts;
 
@@ -17,8 +18,7 @@ public sealed record JointFit(string What, double LengthM, double ClearanceM, do
 /// <summary>Whether pieces that were printed one by one go together.</summary>
 public static class JointClearance
 {
-    private const double UnevenShareOfShrinkage = 0.5,
-        MetresPerMillimetre = 1e-3;
+    private const double UnevenShareOfShrinkage = 0.5;
 
     /// <summary>Clearance to draw between two pieces.</summary>
     /// <param name="lengthM">Length across which they must agree, m, zero or greater.</param>

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Parts;
 
@@ -13,8 +14,7 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     public const double StrutSlopeDeg = 45;
 
     // Held at one end alone, a ledge sags as a bridge of twice its length does at its middle (our choice).
-    private const double BridgePerLedge = 2,
-        MetresPerMillimetre = 1e-3;
+    private const double BridgePerLedge = 2;
 
     /// <summary>Lists where the drawn cabinet is printed over air.</summary>
     /// <param name="geometry">The drawn cabinet.</param>

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Parts;
 
@@ -64,7 +65,7 @@ internal sealed record SheetUnits(bool Inch)
     internal string Rule => Inch ? "Dimensions in inches, millimetres in brackets" : "Dimensions in millimetres";
 
     /// <summary>A length, mm, to a hundredth of a millimetre at most.</summary>
-    internal string Of(double mm) => Inch ? $"{Digits(mm / (Units.Inch * 1e3), 3)} [{Digits(mm, 2)}]" : Digits(mm, 2);
+    internal string Of(double mm) => Inch ? $"{Digits(mm / Units.Inch.InMillimetres(), 3)} [{Digits(mm, 2)}]" : Digits(mm, 2);
 
     internal string Diameter(double mm) => "⌀" + Of(mm);
 

@@ -20,7 +20,7 @@ public sealed record PartJob(CabinetGeometry Geometry, Cabinet Cabinet, DriverSh
     public CabinetSizes Sizes => Geometry.Sizes;
 
     /// <summary>Height of a printed layer, mm.</summary>
-    public double LayerMm => Printer?.LayerM * 1e3 ?? UsualLayer;
+    public double LayerMm => Printer?.LayerM.InMillimetres() ?? UsualLayer;
 
     /// <summary>Turn and shift of a part that was printed with its front end down.</summary>
     /// <param name="y">Distance of that end from the front face, mm.</param>

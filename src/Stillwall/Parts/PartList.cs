@@ -1,4 +1,5 @@
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Parts;
 
@@ -59,7 +60,7 @@ public static class PartList
     {
         var (x, y, z) = printer is not null && PrinterFit.SpaceMm(printer) is { } space ? PrinterFit.Pieces(part.Draft.Size, space) : (1, 1, 1);
         var (count, size) = (x * y * z, part.Draft.Size);
-        double[] drawn = [PrinterFit.PieceM(size.X * 1e-3, x), PrinterFit.PieceM(size.Y * 1e-3, y), PrinterFit.PieceM(size.Z * 1e-3, z)];
+        double[] drawn = [PrinterFit.PieceM(size.X.InMetres(), x), PrinterFit.PieceM(size.Y.InMetres(), y), PrinterFit.PieceM(size.Z.InMetres(), z)];
         var (volume, turned) = (part.Draft.VolumeM3 / count, printer is null ? drawn : PrinterFit.Turned(drawn, printer));
         return Enumerable
             .Range(1, count)
@@ -80,5 +81,5 @@ public static class PartList
 
     /// <summary>Least time to print a part, s; null without the printer's flow.</summary>
     internal static double? PrintSeconds(double volumeM3, double heightM, Printer? printer) =>
-        printer?.Flow is { } flow ? volumeM3 * 1e9 / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
+        printer?.Flow is { } flow ? volumeM3.InCubicMillimetres() / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
 }

@@ -51,7 +51,7 @@ public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, P
             (solid, place) = (solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.TurnedAboutZ(1)) }, place?.TurnedFirst(-1));
         }
 
-        var (x, y) = (solid.Mesh.Points.Min(p => p.X) / 1000.0, solid.Mesh.Points.Min(p => p.Y) / 1000.0);
+        var (x, y) = (solid.Mesh.Points.Min(p => p.X).OffGrid(), solid.Mesh.Points.Min(p => p.Y).OffGrid());
         var onBed = solid with { Mesh = solid.Mesh.Placed(Placement.AsPrinted.Shifted(-x, -y, 0)) };
         return new MeshedPart(drawn.Kind, drawn.Name, onBed, place?.ShiftedFirst(x, y, 0));
     }

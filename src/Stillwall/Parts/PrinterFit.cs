@@ -1,4 +1,5 @@
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Parts;
 
@@ -52,7 +53,7 @@ public static class PrinterFit
     /// <summary>What a part may take: x, y, z, mm; null where the build space is not stated.</summary>
     internal static (double X, double Y, double Z)? SpaceMm(Printer printer) =>
         printer is { BuildWidthM: { } width, BuildDepthM: { } depth, BuildHeightM: { } height }
-            ? ((width - 2 * printer.EdgeMarginM) * 1e3, (depth - 2 * printer.EdgeMarginM) * 1e3, height * 1e3)
+            ? ((width - 2 * printer.EdgeMarginM).InMillimetres(), (depth - 2 * printer.EdgeMarginM).InMillimetres(), height.InMillimetres())
             : null;
 
     /// <summary>
@@ -72,12 +73,12 @@ public static class PrinterFit
             count == 1 ? 0
             : count == 2 ? Tooth
             : 2 * Tooth
-        ) * 1e-3;
+        ).InMetres();
 
     private static int Count(double size, double space)
     {
         var n = 1;
-        while (PieceM(size * 1e-3, n) * 1e3 > space + RoundingM * 1e3 && n < MostPieces)
+        while (PieceM(size.InMetres(), n).InMillimetres() > space + RoundingM.InMillimetres() && n < MostPieces)
         {
             n++;
         }

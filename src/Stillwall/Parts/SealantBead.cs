@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Numerics;
+using Stillwall.Shapes;
 
 namespace Stillwall.Parts;
 
@@ -41,9 +42,9 @@ public sealed record SealantBead(
                 .OrderBy(joint => joint.Turn)
                 .Select(joint => new SealantBead(
                     joint.Between,
-                    joint.LengthMm * 1e-3,
-                    clearance * 1e-3,
-                    joint.LengthMm * 1e-3 * (clearance * BuildUp.TongueHeight * 1e-6 + FilletM * FilletM / 2)
+                    joint.LengthMm.InMetres(),
+                    clearance.InMetres(),
+                    joint.LengthMm.InMetres() * ((clearance * BuildUp.TongueHeight).InSquareMetres() + FilletM * FilletM / 2)
                 )),
         ];
     }

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Materials;
+using Stillwall.Shapes;
 
 namespace Stillwall.Pours;
 
@@ -65,7 +66,9 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
         return g.Sizes.Tied
             ? strip
             : strip
-                + SkinBulge.UntiedStrut(pressurePa, g.Sleeve.StrutPitch * 1e-3, g.ClearDepthM, g.Sizes.Web * 1e-3, g.CoreM, Skin.HotModulusPa).SupportedM;
+                + SkinBulge
+                    .UntiedStrut(pressurePa, g.Sleeve.StrutPitch.InMetres(), g.ClearDepthM, g.Sizes.Web.InMetres(), g.CoreM, Skin.HotModulusPa)
+                    .SupportedM;
     }
 
     /// <summary>Bending stress of the worse skin at a strut.</summary>
@@ -94,7 +97,7 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
         var bay = Math.Max(1e-5, Geometry.ClearBayM);
         BulgeFigures Of(double skin, double left)
         {
-            var whole = SkinBulge.Skin(pressurePa, bay, Geometry.Sleeve.StrutPitch * 1e-3, skin * 1e-3, Skin.HotModulusPa, Skin.Poisson);
+            var whole = SkinBulge.Skin(pressurePa, bay, Geometry.Sleeve.StrutPitch.InMetres(), skin.InMetres(), Skin.HotModulusPa, Skin.Poisson);
             return whole with { BulgeM = whole.BulgeM / left, StressPa = whole.StressPa / left };
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Shapes;
 
@@ -19,8 +20,7 @@ public readonly record struct MeshTriangle(int A, int B, int C);
 /// <param name="Triangles">Triangles, outward.</param>
 public sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArray<MeshTriangle> Triangles)
 {
-    private const double CubicMetresPerCubicMicrometre = 1e-18,
-        MetresPerMicrometre = 1e-6;
+    private const double CubicMetresPerCubicMicrometre = 1e-18;
 
     /// <summary>Volume that the surface encloses, m³, by the divergence theorem in whole numbers.</summary>
     public double VolumeM3

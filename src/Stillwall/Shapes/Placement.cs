@@ -1,4 +1,4 @@
-using Stillwall.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Shapes;
 
@@ -21,7 +21,7 @@ public sealed record Placement
 
     /// <summary>Rows of the turn and, last, the shift in mm: twelve numbers, as a transform that multiplies a row vector.</summary>
     public IReadOnlyList<double> RowsMm =>
-        [turn[0], turn[3], turn[6], turn[1], turn[4], turn[7], turn[2], turn[5], turn[8], shift.X / 1000.0, shift.Y / 1000.0, shift.Z / 1000.0];
+        [turn[0], turn[3], turn[6], turn[1], turn[4], turn[7], turn[2], turn[5], turn[8], shift.X.OffGrid(), shift.Y.OffGrid(), shift.Z.OffGrid()];
 
     /// <summary>Turned about x, from y towards z, after what came before.</summary>
     /// <param name="quarters">Number of quarter turns.</param>
@@ -45,7 +45,7 @@ public sealed record Placement
     /// <returns>The new placement.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A shift out of range.</exception>
     public Placement Shifted(double x, double y, double z) =>
-        new(turn, new MeshPoint(shift.X + Grid.Micrometres(x, nameof(x)), shift.Y + Grid.Micrometres(y, nameof(y)), shift.Z + Grid.Micrometres(z, nameof(z))));
+        new(turn, new MeshPoint(shift.X + OnGrid(x, nameof(x)), shift.Y + OnGrid(y, nameof(y)), shift.Z + OnGrid(z, nameof(z))));
 
     /// <summary>Shifted before all else: for a piece that was lowered to the bed.</summary>
     /// <param name="x">Along the part's own x, mm.</param>
@@ -54,7 +54,7 @@ public sealed record Placement
     /// <returns>The new placement.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A shift out of range.</exception>
     public Placement ShiftedFirst(double x, double y, double z) =>
-        new(turn, Apply(new MeshPoint(Grid.Micrometres(x, nameof(x)), Grid.Micrometres(y, nameof(y)), Grid.Micrometres(z, nameof(z)))));
+        new(turn, Apply(new MeshPoint(OnGrid(x, nameof(x)), OnGrid(y, nameof(y)), OnGrid(z, nameof(z)))));
 
     /// <summary>Turned about the part's own z before all else, from x towards y.</summary>
     /// <param name="quarters">Number of quarter turns.</param>
@@ -103,18 +103,5 @@ public sealed record Placement
         }
 
         return new Placement(product, Turned(m, shift));
-    }
-}
-
-/// <summary>Millimetres onto the grid.</summary>
-internal static class Grid
-{
-    internal const double MicrometresPerMillimetre = 1000,
-        FarthestMm = 100_000;
-
-    internal static int Micrometres(double mm, string name)
-    {
-        Require.Within(mm, -FarthestMm, FarthestMm, name, "mm");
-        return (int)Math.Round(mm * MicrometresPerMillimetre);
     }
 }

@@ -4,6 +4,7 @@ using NetTopologySuite.Geometries.Utilities;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.OverlayNG;
 using Stillwall.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Shapes;
 

@@ -2,6 +2,7 @@ using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Overlay;
 using NetTopologySuite.Operation.OverlayNG;
 using Stillwall.Numerics;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Shapes;
 
@@ -12,8 +13,7 @@ namespace Stillwall.Shapes;
 /// </remarks>
 public sealed partial class Region
 {
-    private const double MicrometresPerMillimetre = 1000,
-        SquareMetresPerSquareMicrometre = 1e-12,
+    private const double SquareMetresPerSquareMicrometre = 1e-12,
         ChordMillimetres = 0.02,
         LeastRadius = 0.001;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using static Stillwall.Shapes.Millimetres;
 
 namespace Stillwall.Shapes;
 
@@ -51,12 +52,12 @@ public sealed class Solid
         get
         {
             var added = steps.Where(s => s.Kind == SolidStepKind.Add).ToList();
-            return added.Count == 0 ? null : (added.Min(s => s.Bottom) / Grid.MicrometresPerMillimetre, added.Max(s => s.Top) / Grid.MicrometresPerMillimetre);
+            return added.Count == 0 ? null : (added.Min(s => s.Bottom) / MicrometresPerMillimetre, added.Max(s => s.Top) / MicrometresPerMillimetre);
         }
     }
 
     /// <summary>The lowest point, mm; null for nothing. Draws the slabs up to it alone.</summary>
-    public double? FootMm => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / Grid.MicrometresPerMillimetre;
+    public double? FootMm => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / MicrometresPerMillimetre;
 
     /// <summary>Adds an upright shape.</summary>
     /// <param name="region">Its region.</param>
@@ -125,13 +126,13 @@ public sealed class Solid
     /// <exception cref="ArgumentOutOfRangeException">A distance out of range.</exception>
     public Solid Lifted(double distance)
     {
-        var by = Grid.Micrometres(distance, nameof(distance));
+        var by = OnGrid(distance, nameof(distance));
         return new([.. steps.Select(s => s with { Bottom = s.Bottom + by, Top = s.Top + by })]);
     }
 
     private static (int Bottom, int Top) Span(double from, double to)
     {
-        var (bottom, top) = (Grid.Micrometres(from, nameof(from)), Grid.Micrometres(to, nameof(to)));
+        var (bottom, top) = (OnGrid(from, nameof(from)), OnGrid(to, nameof(to)));
         return top < bottom
             ? throw new ArgumentOutOfRangeException(nameof(to), to, FormattableString.Invariant($"accepted: {from} mm or more"))
             : (bottom, top);

@@ -1,3 +1,5 @@
+using static Stillwall.Shapes.Millimetres;
+
 namespace Stillwall.Shapes;
 
 /// <summary>A slab of a solid: what lies between two heights, its sides upright.</summary>
@@ -10,16 +12,16 @@ public sealed class SolidLayer
     }
 
     /// <summary>Height of the lower face, mm.</summary>
-    public double BottomMm => Bottom / Grid.MicrometresPerMillimetre;
+    public double BottomMm => Bottom / MicrometresPerMillimetre;
 
     /// <summary>Height of the upper face, mm.</summary>
-    public double TopMm => Top / Grid.MicrometresPerMillimetre;
+    public double TopMm => Top / MicrometresPerMillimetre;
 
     /// <summary>Its region.</summary>
     public Region Region { get; }
 
     /// <summary>Volume, m³.</summary>
-    public double VolumeM3 => (Top - Bottom) * 1e-6 * Region.AreaM2;
+    public double VolumeM3 => (Top - Bottom) * MetresPerMicrometre * Region.AreaM2;
 
     internal int Bottom { get; }
 

@@ -1,4 +1,5 @@
 using Stillwall.Numerics;
+using Stillwall.Shapes;
 
 namespace Stillwall.Walls;
 
@@ -89,7 +90,7 @@ public static class Inserts
     public static double? PullOutN(double diameterM)
     {
         Require.Positive(diameterM);
-        return Math.Round(diameterM * 1000, 3) switch
+        return Math.Round(diameterM.InMillimetres(), 3) switch
         {
             4 => 600,
             5 => 1000,

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Numerics;
+using Stillwall.Shapes;
 
 namespace Stillwall.Walls;
 
@@ -26,7 +27,7 @@ public static class LiftJoints
         ArgumentNullException.ThrowIfNull(geometry);
         Require.Positive(massKg);
         var (s, front, load) = (geometry.Sizes, geometry.Front, Joints.LiftLoadN(massKg));
-        var rim = s.Outline.Inset(s.OuterSkin / 2).Length * s.OuterSkin * 1e-6;
+        var rim = (s.Outline.Inset(s.OuterSkin / 2).Length * s.OuterSkin).InSquareMetres();
         var sealing = Joints.Of("front plate on its sealant", Math.Max(rim, LeastM2) + front.CollarM2, sealantPa, load);
         if (s.Core <= 0)
         {
@@ -35,7 +36,7 @@ public static class LiftJoints
 
         var sides = Math.Sqrt(4 * Math.PI * (front.PostM2 + front.CollarM2)) * geometry.CoreM * Math.Sqrt(Math.Max(1, front.Posts));
         var plate = Joints.Of("front plate on the core", sides, keyedPa, load);
-        var heads = geometry.Sleeve.OuterEndKeys.Count * BuildUp.KeyHead * 1e-3 * BuildUp.EndZone * 1e-3;
+        var heads = (geometry.Sleeve.OuterEndKeys.Count * BuildUp.KeyHead * BuildUp.EndZone).InSquareMetres();
         var core = Joints.Of("core on the outer sleeve", heads, keyedPa, load);
         return Math.Min(core.SafetyFactor, plate.SafetyFactor + sealing.SafetyFactor);
     }

@@ -1,4 +1,5 @@
 using Stillwall.Numerics;
+using Stillwall.Shapes;
 
 namespace Stillwall.Walls;
 
@@ -24,7 +25,7 @@ public static class LightestCore
         Require.Positive(leastM);
         Require.Within(greatestM, leastM, 1, nameof(greatestM), "m");
         var (low, high) = ((int)Math.Ceiling(leastM / StepM - 1e-9), (int)Math.Floor(greatestM / StepM + 1e-9));
-        if (low > high || !passes(high / 1000.0))
+        if (low > high || !passes(Millimetres.Whole(high)))
         {
             return null;
         }
@@ -32,7 +33,7 @@ public static class LightestCore
         while (low < high)
         {
             var middle = (low + high) / 2;
-            if (passes(middle / 1000.0))
+            if (passes(Millimetres.Whole(middle)))
             {
                 high = middle;
             }
@@ -42,6 +43,6 @@ public static class LightestCore
             }
         }
 
-        return high / 1000.0;
+        return Millimetres.Whole(high);
     }
 }

@@ -1,5 +1,6 @@
 using Stillwall.Cabinets;
 using Stillwall.Materials;
+using Stillwall.Shapes;
 
 namespace Stillwall.Walls;
 
@@ -17,8 +18,8 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     /// <summary>Layers from the outside in.</summary>
     public IReadOnlyList<Layer> Layers =>
         Core is null || Geometry.Sizes.Core <= 0
-            ? [Layer.Of(Geometry.Sizes.Wall * 1e-3, Skin)]
-            : [Layer.Of(Geometry.Sizes.OuterSkin * 1e-3, Skin), Layer.Of(Geometry.CoreM, Core), Layer.Of(Geometry.Sizes.InnerSkin * 1e-3, Skin)];
+            ? [Layer.Of(Geometry.Sizes.Wall.InMetres(), Skin)]
+            : [Layer.Of(Geometry.Sizes.OuterSkin.InMetres(), Skin), Layer.Of(Geometry.CoreM, Core), Layer.Of(Geometry.Sizes.InnerSkin.InMetres(), Skin)];
 
     /// <summary>Whether full-height struts divide the core: their windows are less than half open.</summary>
     public bool IsCut => Geometry.Sleeve.Struts.Count > 0 && Geometry.Struts.OpenFraction < CutCore.OpenWindowsRatio;
@@ -35,8 +36,8 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
                 g.Sizes.Braces,
                 Skin.ModulusPa,
                 Skin.DensityKgM3,
-                BuildUp.BraceThickness * 1e-3,
-                Math.Min(BuildUp.BraceFrame * 1e-3, Math.Min(g.InsideWidthM, g.InsideHeightM) / 3)
+                BuildUp.BraceThickness.InMetres(),
+                Math.Min(BuildUp.BraceFrame.InMetres(), Math.Min(g.InsideWidthM, g.InsideHeightM) / 3)
             );
             return
             [
@@ -56,9 +57,9 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
         get
         {
             var (s, shorter) = (Geometry.Sizes, Math.Min(Geometry.InsideWidthM, Geometry.InsideHeightM));
-            var radius = s.Cutout / 2 * 1e-3;
+            var radius = (s.Cutout / 2).InMetres();
             return s.DriverCount == 1 && radius > 0 && radius <= RoundHole.GreatestRatio * shorter
-                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp(s.BoltCircle / 2 * 1e-3, radius, shorter / 2), DriverKg, ConeM2))
+                ? new PlateHold(0, [], new RoundHole(radius, Math.Clamp((s.BoltCircle / 2).InMetres(), radius, shorter / 2), DriverKg, ConeM2))
                 : null;
         }
     }
@@ -118,7 +119,7 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
 
         bool Passes(double coreM)
         {
-            var layers = (this with { Geometry = Geometry with { Sizes = Geometry.Sizes with { Core = coreM * 1e3 } } }).Layers;
+            var layers = (this with { Geometry = Geometry with { Sizes = Geometry.Sizes with { Core = coreM.InMillimetres() } } }).Layers;
             var (bending, mass) = (Laminate.Bonded(layers), Laminate.SurfaceDensityKgM2(layers));
             return plates.All(p =>
             {

@@ -1,6 +1,7 @@
 using Stillwall.Cabinets;
 using Stillwall.Projects;
 using static Stillwall.Appraisals.Findings.Judgement;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.Findings;
 
@@ -110,7 +111,7 @@ internal static class DriverFindings
 
         var clearance = f.Limits.MagnetClearanceM;
         var passes = sheet.MagnetDiameterM is { } magnet && magnet + 2 * clearance <= hollow.BraceWindowM;
-        var sunk = sheet.FlangeM is null ? 0 : hollow.Sizes.Recess * 1e-3;
+        var sunk = sheet.FlangeM is null ? 0 : hollow.Sizes.Recess.InMetres();
         var room = hollow.RoomForDriverM(passes) - sunk;
         return AtMost(
             depth + clearance,

@@ -1,6 +1,7 @@
 using Stillwall.Parts;
 using Stillwall.Parts.Kinds;
 using static Stillwall.Appraisals.Findings.Judgement;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.Findings;
 
@@ -108,9 +109,9 @@ internal static class PartFindings
             return Unknown("1", "cabinet.outside");
         }
 
-        var tallest = f.Parts.Where(p => p.Kind is Sleeve).Max(p => p.SizeM[2]) * 1e3;
+        var tallest = f.Parts.Where(p => p.Kind is Sleeve).Max(p => p.SizeM[2]).InMillimetres();
         var thin = g.Sizes.Core <= 0 ? g.Sizes.Wall : Math.Min(g.Sizes.OuterSkin, g.Sizes.InnerSkin);
-        var span = g.Sizes.Core <= 0 ? Math.Max(g.Sizes.Width, g.Sizes.Height) : g.ClearBayM * 1e3;
+        var span = g.Sizes.Core <= 0 ? Math.Max(g.Sizes.Width, g.Sizes.Height) : g.ClearBayM.InMillimetres();
         var byHeight = tallest / thin / f.Limits.WallHeightRatio >= span / thin / f.Limits.SpanRatio;
         var (value, limit) = byHeight ? (tallest / thin, f.Limits.WallHeightRatio) : (span / thin, f.Limits.SpanRatio);
         return AtMost(
@@ -119,10 +120,10 @@ internal static class PartFindings
             "1",
             Nearness.Tenth,
             byHeight
-                ? $"the tallest skin is {f.Show.Length(tallest * 1e-3)} high and {f.Show.Length(thin * 1e-3)} thick: {Show.Number(value)} times its "
-                    + $"thickness; up to {Show.Number(limit)} it stands while it is printed"
-                : $"the skin spans {f.Show.Length(span * 1e-3)} between struts and is {f.Show.Length(thin * 1e-3)} thick: {Show.Number(value)} times its "
-                    + $"thickness; up to {Show.Number(limit)} it stays flat"
+                ? $"the tallest skin is {f.Show.Length(tallest.InMetres())} high and {f.Show.Length(thin.InMetres())} thick: {Show.Number(value)} "
+                    + $"times its thickness; up to {Show.Number(limit)} it stands while it is printed"
+                : $"the skin spans {f.Show.Length(span.InMetres())} between struts and is {f.Show.Length(thin.InMetres())} thick: {Show.Number(value)} "
+                    + $"times its thickness; up to {Show.Number(limit)} it stays flat"
         );
     }
 

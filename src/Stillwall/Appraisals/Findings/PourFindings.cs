@@ -2,6 +2,7 @@ using Stillwall.Cabinets;
 using Stillwall.Pours;
 using Stillwall.Projects;
 using static Stillwall.Appraisals.Findings.Judgement;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.Findings;
 
@@ -205,7 +206,7 @@ internal static class PourFindings
             "m",
             Nearness.Tenth,
             $"{f.Show.Length(geometry.PassageM)} of passage between keys that face one another "
-                + $"({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core) * 1e-3)} each); the mix needs {f.Show.Length(limit)}"
+                + $"({f.Show.Length(BuildUp.KeyHeightIn(geometry.Sizes.Core).InMetres())} each); the mix needs {f.Show.Length(limit)}"
         );
     }
 

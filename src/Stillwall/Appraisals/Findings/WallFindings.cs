@@ -1,5 +1,6 @@
 using Stillwall.Walls;
 using static Stillwall.Appraisals.Findings.Judgement;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.Findings;
 
@@ -161,7 +162,7 @@ internal static class WallFindings
             return Unknown("m", f.MissingForHeat);
         }
 
-        var undercut = f.IsKeyed ? (Cabinets.BuildUp.KeyHead - Cabinets.BuildUp.KeyFoot) / 2 * 1e-3 : 0;
+        var undercut = f.IsKeyed ? ((Cabinets.BuildUp.KeyHead - Cabinets.BuildUp.KeyFoot) / 2).InMetres() : 0;
         return AtMost(
             gap,
             undercut,

@@ -1,6 +1,7 @@
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Projects;
 using Stillwall.Proofs.Taps;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.Proving;
 
@@ -82,8 +83,8 @@ internal static class TapProof
             ? bar
             : throw new ProofRefusal(
                 Thickness.Name,
-                $"{Show.Number(bar.ThicknessM * 1e3)} mm is too thick for a length of {Show.Number(bar.LengthM * 1e3)} mm; at most 0.35 of it, better a "
-                    + "quarter"
+                $"{Show.Number(bar.ThicknessM.InMillimetres())} mm is too thick for a length of {Show.Number(bar.LengthM.InMillimetres())} mm; "
+                    + "at most 0.35 of it, better a quarter"
             );
     }
 

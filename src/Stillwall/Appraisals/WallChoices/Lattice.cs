@@ -1,6 +1,7 @@
 using Stillwall.Cabinets;
 using Stillwall.Materials;
 using Stillwall.Walls;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.WallChoices;
 
@@ -47,7 +48,7 @@ internal sealed class Lattice
 
     internal bool IsCast { get; }
 
-    internal double WallM => geometry.Sizes.Wall * 1e-3;
+    internal double WallM => geometry.Sizes.Wall.InMetres();
 
     internal double StiffnessNm => Laminate.Bonded(Layers).StiffnessNm;
 
@@ -59,7 +60,7 @@ internal sealed class Lattice
 
     internal double TotalPrice => facts.Cost.TotalPrice + Priced("filament", PlasticKg / facts.Print.FilamentKg) + Priced("cast powder", CastOverDrawn);
 
-    internal double? PrintSeconds => facts.Print.PrintSeconds + MorePlasticM3 * 1e9 / facts.Project.Brief.Printer?.Flow;
+    internal double? PrintSeconds => facts.Print.PrintSeconds + MorePlasticM3.InCubicMillimetres() / facts.Project.Brief.Printer?.Flow;
 
     internal double? PassageM => IsCast ? Gyroid.PassageM(geometry.CoreM, sheetM) : null;
 

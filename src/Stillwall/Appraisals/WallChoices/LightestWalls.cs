@@ -1,6 +1,7 @@
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Findings;
 using Stillwall.Projects;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.WallChoices;
 
@@ -90,7 +91,7 @@ public static class LightestWalls
     {
         for (var i = (int)Math.Round(LeastCoreM / StepM); i <= (int)Math.Round(GreatestCoreM / StepM); i++)
         {
-            var facts = with(i / 1000.0);
+            var facts = with(Millimetres.Whole(i));
             if (facts.Geometry is null || facts.Mass.FinishedKg is not { } mass)
             {
                 continue;
@@ -121,7 +122,8 @@ public static class LightestWalls
     )
     {
         var (stated, found) = (project.Cabinet!, light.Project.Cabinet!);
-        var thinner = new Facts(light.Project with { Cabinet = found with { CoreM = Math.Round((found.CoreM!.Value - StepM) * 1000) / 1000 } }, candidates);
+        var less = Millimetres.Whole((int)Math.Round((found.CoreM!.Value - StepM).InMillimetres()));
+        var thinner = new Facts(light.Project with { Cabinet = found with { CoreM = less } }, candidates);
         var changes = new List<Change>();
         void Changed(bool differs, string key, object value) => changes.AddRange(differs ? [new Change(key, value)] : []);
         Changed(stated.CoreM != found.CoreM, "cabinet.core", Units.Write(found.CoreM.Value, Dimension.Length));

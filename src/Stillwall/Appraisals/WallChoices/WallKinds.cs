@@ -1,6 +1,7 @@
 using Stillwall.Appraisals.Explaining;
 using Stillwall.Projects;
 using Stillwall.Walls;
+using Stillwall.Shapes;
 
 namespace Stillwall.Appraisals.WallChoices;
 
@@ -101,7 +102,7 @@ public static class WallKinds
             ? Lattice.Of(changed, kind == FilledLattice)?.Figure(property)
             : property switch
             {
-                nameof(WallKind.WallM) => changed.WallsDrawn?.Geometry.Sizes.Wall * 1e-3,
+                nameof(WallKind.WallM) => changed.WallsDrawn?.Geometry.Sizes.Wall.InMetres(),
                 nameof(WallKind.StiffnessNm) => changed.WallsDrawn is { } set ? Laminate.Bonded(set.Layers).StiffnessNm : null,
                 nameof(WallKind.FirstModeHz) => changed.WorstMode?.ModeHz,
                 nameof(WallKind.WallToConeDb) => changed.WorstSound?.LevelDb,
@@ -125,7 +126,7 @@ public static class WallKinds
         var hasCore = set.Geometry.Sizes.Core > 0;
         return new WallKind(
             Kind: kind,
-            WallM: set.Geometry.Sizes.Wall * 1e-3,
+            WallM: set.Geometry.Sizes.Wall.InMetres(),
             StiffnessNm: Laminate.Bonded(set.Layers).StiffnessNm,
             FirstModeHz: mode.ModeHz,
             WallToConeDb: f.WorstSound?.LevelDb,

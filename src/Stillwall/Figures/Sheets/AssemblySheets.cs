@@ -121,7 +121,7 @@ internal sealed class AssemblySheets
         {
             // The driver is not in yet: what would be seen through its opening is covered.
             pen.Circle(view, x, z, s.Cutout, SheetLine.Phantom, SheetFill.Paper);
-            pen.Centre(view, x, z, Math.Max((job.Facts.Sheet?.FlangeM ?? 0) * 1e3, s.Cutout));
+            pen.Centre(view, x, z, Math.Max(DriverBody.Of(job.Facts.Sheet).Flange, s.Cutout));
         }
 
         pen.Region(view, s.Outline.Inset(s.Wall).ToRegion(), SheetFill.None, SheetLine.Hidden);
@@ -186,7 +186,7 @@ internal sealed class AssemblySheets
         var parts = Region.JoinAll(stacks.Select(p => TidySolid.Section(p, s.Height / 2, acrossX: false)));
         Cuts(pen, view, parts, (0, s.Width), c => (c.XMm, Math.Abs(c.ZMm - s.Height / 2)), swap: true);
         DriverPlan(pen, view);
-        var foremost = Math.Min(0, DriverBody().Select(b => b.From).DefaultIfEmpty(0).Min()) - BuildUp.TrimThickness;
+        var foremost = Math.Min(0, DriverSteps().Select(b => b.From).DefaultIfEmpty(0).Min()) - BuildUp.TrimThickness;
         Dimensioning.Below(pen, Lowered(view, foremost), [new(0, s.Width, 0, 0), new(s.Wall, s.Width - s.Wall, 0, 0)], job.Units);
         Dimensioning.AtLeft(pen, view, [new(0, s.Depth, 0, 0), .. Depths(0)], job.Units);
     }
@@ -270,33 +270,19 @@ internal sealed class AssemblySheets
 
     private static Region Swapped(Region region) => region.Turned(1).Mirrored(0);
 
-    private IReadOnlyList<(double From, double To, double Radius)> DriverBody()
-    {
-        if (job.Facts.Sheet is not { DepthM: { } deep, CutoutM: { } cutout } sheet)
-        {
-            return [];
-        }
-
-        var (depth, flange, thick) = (deep * 1e3, (sheet.FlangeM ?? cutout) * 500, (sheet.FlangeThicknessM ?? 0) * 1e3);
-        (double From, double To, double Radius)[] body =
-        [
-            (-thick, 0, flange),
-            (0, depth / 2, cutout * 500),
-            (depth / 2, depth, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 500),
-        ];
-        return [.. body.Select(b => (b.From + s.Sunk, b.To + s.Sunk, b.Radius))];
-    }
+    private IReadOnlyList<(double From, double To, double Radius)> DriverSteps() =>
+        DriverBody.Of(job.Facts.Sheet) is { IsDrawn: true } body ? [.. body.Steps(s.Sunk).Select(b => (b.From, b.To, b.Diameter / 2))] : [];
 
     private void Driver(SheetPen pen, SheetView view, IEnumerable<double> centres)
     {
         foreach (var z in centres)
         {
-            foreach (var (from, to, radius) in DriverBody().Where(b => b.To > b.From))
+            foreach (var (from, to, radius) in DriverSteps().Where(b => b.To > b.From))
             {
                 pen.Region(view, Region.RoundedRectangle(from, z - radius, to, z + radius, 0), SheetFill.None, SheetLine.Phantom);
             }
 
-            if (DriverBody() is { Count: > 0 } body)
+            if (DriverSteps() is { Count: > 0 } body)
             {
                 pen.Text("driver", view.X((body[2].To + body[2].From) / 2), view.Y(z) + 5, SheetPen.Small, SheetAnchor.Middle);
             }
@@ -307,7 +293,7 @@ internal sealed class AssemblySheets
     {
         foreach (var (x, _) in PlateLayout.DriverCentres(s).Where(c => Math.Abs(c.Z - s.Height / 2) < 1))
         {
-            foreach (var (from, to, radius) in DriverBody().Where(b => b.To > b.From))
+            foreach (var (from, to, radius) in DriverSteps().Where(b => b.To > b.From))
             {
                 pen.Region(view, Region.RoundedRectangle(x - radius, from, x + radius, to, 0), SheetFill.None, SheetLine.Phantom);
             }

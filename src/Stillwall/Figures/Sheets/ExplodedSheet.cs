@@ -76,7 +76,7 @@ internal static class ExplodedSheet
     private static List<MovedPart> Apartly(IReadOnlyList<(SheetPart Equal, IndexedMesh Mesh)> parts)
     {
         var shifts = ExplodedPlaces.Of([
-            .. parts.Select(p => new PlacedPart(p.Equal.Kind, p.Mesh.Points.Min(c => c.Y) / 1000.0, p.Mesh.Points.Max(c => c.Y) / 1000.0)),
+            .. parts.Select(p => new PlacedPart(p.Equal.Kind, p.Mesh.Points.Min(c => c.Y).OffGrid(), p.Mesh.Points.Max(c => c.Y).OffGrid())),
         ]);
         return
         [

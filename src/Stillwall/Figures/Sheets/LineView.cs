@@ -38,7 +38,7 @@ internal sealed record Look(Direction Right, Direction Up, Direction Away)
 
     internal (double U, double V, double Depth) Of(MeshPoint p)
     {
-        var at = new Direction(p.X / 1000.0, p.Y / 1000.0, p.Z / 1000.0);
+        var at = new Direction(p.X.OffGrid(), p.Y.OffGrid(), p.Z.OffGrid());
         return (at.Dot(Right), at.Dot(Up), at.Dot(Away));
     }
 }

@@ -25,7 +25,7 @@ internal sealed record SheetView(double LeftMm, double BottomMm, double ScaleRat
 
     /// <summary>The rings of a region on the paper; corners that matter less than a hundredth of a millimetre there are left out.</summary>
     internal IReadOnlyList<IReadOnlyList<SheetPoint>> Rings(Region region) =>
-        [.. region.Rings.Select(ring => (IReadOnlyList<SheetPoint>)[.. ring.Select(p => At(p.X / 1000.0, p.Y / 1000.0))])];
+        [.. region.Rings.Select(ring => (IReadOnlyList<SheetPoint>)[.. ring.Select(p => At(p.X.OffGrid(), p.Y.OffGrid()))])];
 
     /// <summary>Seen lines on the paper, ends that meet put together.</summary>
     internal IReadOnlyList<IReadOnlyList<SheetPoint>> Chained(IEnumerable<SeenLine> lines) =>

@@ -41,7 +41,7 @@ internal static class TemplateSheets
                 .Select(a => (X: s.BoltCircle / 2 * Math.Cos(a), Y: s.BoltCircle / 2 * Math.Sin(a)))
                 .ToList();
             var hole = s.Bolt > 0 ? s.Bolt + BuildUp.PilotOver : 0;
-            var flange = (job.Facts.Sheet?.FlangeM ?? 0) * 1e3;
+            var flange = DriverBody.Of(job.Facts.Sheet).Flange;
             var (edge, line) = s.RecessDiameter > 0 ? (s.RecessDiameter, SheetLine.Visible) : (flange, SheetLine.Phantom);
             yield return new Template(
                 "template-driver",

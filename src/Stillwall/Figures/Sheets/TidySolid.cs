@@ -73,7 +73,7 @@ internal static class TidySolid
     internal static IReadOnlyList<(double From, double To)> Spans(Region region, double at, bool acrossX)
     {
         // Between two places of the grid, so that no corner lies on the line.
-        var line = Math.Round(at * 1000) + 0.5;
+        var line = Math.Round(at * Millimetres.MicrometresPerMillimetre) + 0.5;
         var crossings = new List<double>();
         foreach (var ring in region.Rings)
         {
@@ -83,7 +83,7 @@ internal static class TidySolid
                 var (a0, a1, b0, b1) = acrossX ? (a.X, a.Y, b.X, b.Y) : (a.Y, a.X, b.Y, b.X);
                 if (a0 < line != b0 < line)
                 {
-                    crossings.Add((a1 + (line - a0) * (b1 - (double)a1) / (b0 - (double)a0)) / 1000);
+                    crossings.Add((a1 + (line - a0) * (b1 - (double)a1) / (b0 - (double)a0)) / Millimetres.MicrometresPerMillimetre);
                 }
             }
         }

@@ -29,7 +29,7 @@ public static class InCabinet
             return null;
         }
 
-        var (left, bottom, front) = (origin.X / 1000.0, origin.Z / 1000.0, origin.Y / 1000.0);
+        var (left, bottom, front) = (origin.X.OffGrid(), origin.Z.OffGrid(), origin.Y.OffGrid());
         return part.Solid.Layers.Aggregate(
             Solid.Empty,
             (solid, slab) =>

@@ -23,6 +23,9 @@ public static class InteriorCheck
     // Areas below this are rounding where parts touch, m².
     private const double Touching = 0.1e-6;
 
+    // What goes through an opening of its own size touches nothing, mm.
+    private const double Play = 0.1;
+
     /// <summary>Compares every pair of things that stand along the depth, slab by slab.</summary>
     /// <param name="job">Cabinet and driver.</param>
     /// <param name="parts">The parts as drawn.</param>
@@ -80,7 +83,7 @@ public static class InteriorCheck
 
                 if (area > Math.Max(Touching, worst?.AreaM2 ?? 0))
                 {
-                    worst = new Collision(one.Name, other.Name, worst?.DepthM ?? Math.Max(a.BottomMm, b.BottomMm) * 1e-3, area);
+                    worst = new Collision(one.Name, other.Name, worst?.DepthM ?? Math.Max(a.BottomMm, b.BottomMm).InMetres(), area);
                 }
             }
         }
@@ -103,17 +106,17 @@ public static class InteriorCheck
     private static IEnumerable<(string, Solid)> Bodies(PartJob job)
     {
         var s = job.Sizes;
-        if (job.Sheet is { DepthM: { } depth, CutoutM: { } cutout } sheet)
+        if (DriverBody.Of(job.Sheet) is { IsDrawn: true } body)
         {
+            var (flange, basket, magnet) = body.Steps(s.Sunk) is [var a, var b, var c] ? (a, b, c) : default;
             foreach (var (x, z) in PlateLayout.DriverCentres(s))
             {
-                var (body, magnet) = (Region.Disc(x, z, cutout * 1e3 - 0.1), Region.Disc(x, z, Math.Min(sheet.MagnetDiameterM ?? cutout, cutout) * 1e3 - 0.1));
                 yield return (
                     "driver",
                     Solid
-                        .Empty.Add(Region.Disc(x, z, s.Flange), s.Sunk - (sheet.FlangeThicknessM ?? 0) * 1e3, s.Sunk)
-                        .Add(body, s.Sunk, s.Sunk + depth * 500)
-                        .Add(magnet, s.Sunk + depth * 500, s.Sunk + depth * 1e3)
+                        .Empty.Add(Region.Disc(x, z, s.Flange), flange.From, flange.To)
+                        .Add(Region.Disc(x, z, basket.Diameter - Play), basket.From, basket.To)
+                        .Add(Region.Disc(x, z, magnet.Diameter - Play), magnet.From, magnet.To)
                 );
             }
         }
@@ -122,7 +125,7 @@ public static class InteriorCheck
         {
             yield return (
                 "terminal",
-                Solid.Empty.Add((terminal with { DiameterMm = terminal.DiameterMm - 0.1 }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth)
+                Solid.Empty.Add((terminal with { DiameterMm = terminal.DiameterMm - Play }).ToRegion(), s.Depth - Math.Max(TerminalDepth, s.Wall), s.Depth)
             );
         }
     }
@@ -132,18 +135,13 @@ public static class InteriorCheck
     {
         var s = job.Sizes;
         var window = job.Geometry.Bracing.Window.ToRegion();
-        var magnets = job.Sheet is { DepthM: { } depth } sheet
-            ? job
-                .Geometry.Bracing.FrontsMm.Where(at => s.Wall + at < s.Sunk + depth * 1e3)
-                .Select(at => (at, sheet.MagnetDiameterM ?? sheet.CutoutM ?? 0))
-                .ToList()
-            : [];
-        foreach (var (at, magnet) in magnets)
+        var driver = DriverBody.Of(job.Sheet);
+        foreach (var at in job.Geometry.Bracing.FrontsMm.Where(at => driver.Depth > 0 && s.Wall + at < s.Sunk + driver.Depth))
         {
-            var free = window.Cut(Region.JoinAll(PlateLayout.DriverCentres(s).Select(c => Region.Disc(c.X, c.Z, magnet * 1e3))));
+            var free = window.Cut(Region.JoinAll(PlateLayout.DriverCentres(s).Select(c => Region.Disc(c.X, c.Z, driver.Magnet))));
             if (free.Offset(-WirePassage / 2).IsEmpty)
             {
-                yield return new Collision("wire", "magnet in the window of a brace", (s.Wall + at) * 1e-3, window.AreaM2 - free.AreaM2);
+                yield return new Collision("wire", "magnet in the window of a brace", (s.Wall + at).InMetres(), window.AreaM2 - free.AreaM2);
             }
         }
     }

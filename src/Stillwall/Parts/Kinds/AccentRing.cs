@@ -20,7 +20,9 @@ public sealed class AccentRing : PartKind
     internal override IEnumerable<PartDraft> Of(PartJob job)
     {
         var s = job.Sizes;
-        var open = job.Geometry.AccentGrooveM3 * BuildUp.AccentRingWidth / BuildUp.AccentWidth - s.AccentGap * s.OuterSkin / 2 * BuildUp.AccentRingWidth * 1e-9;
+        var open =
+            job.Geometry.AccentGrooveM3 * BuildUp.AccentRingWidth / BuildUp.AccentWidth
+            - (s.AccentGap * s.OuterSkin / 2 * BuildUp.AccentRingWidth).InCubicMetres();
         return Places(job)
             .Select(at => s.OuterSkin + at + BuildUp.SlotGap)
             .Select(front => new PartDraft(open, SizeOf(s), () => Draw(job))
@@ -57,7 +59,7 @@ public sealed class AccentRing : PartKind
             return [];
         }
 
-        var free = job.Geometry.OuterSleeveLengthM * 1e3 - rings * BuildUp.AccentWidth;
+        var free = job.Geometry.OuterSleeveLengthM.InMillimetres() - rings * BuildUp.AccentWidth;
         var distances = Enumerable.Range(0, rings + 1).Select(i => Math.Pow(job.Cabinet.Accents!.Ratio, i)).ToList();
         var unit = free / distances.Sum();
         return [.. Enumerable.Range(0, rings).Select(i => unit * distances.Take(i + 1).Sum() + i * BuildUp.AccentWidth)];

@@ -27,7 +27,7 @@ public sealed class CalibrationPeg : PartKind
         if (job.Sizes.Core > 0)
         {
             var volume = (FootSide * FootSide - (4 - Math.PI) * Corner * Corner) * CalibrationStrip.Thickness + Side * Side * Height;
-            yield return new PartDraft(volume * 1e-9, new PartSize(FootSide, FootSide, CalibrationStrip.Thickness + Height), Draw);
+            yield return new PartDraft(volume.InCubicMetres(), new PartSize(FootSide, FootSide, CalibrationStrip.Thickness + Height), Draw);
         }
     }
 

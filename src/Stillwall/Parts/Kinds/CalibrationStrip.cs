@@ -27,7 +27,7 @@ public sealed class CalibrationStrip : PartKind
         if (job.Sizes.Core > 0)
         {
             var area = Length * Width - Sides.Sum(side => side * side);
-            yield return new PartDraft(area * Thickness * 1e-9, new PartSize(Length, Width, Thickness), Draw);
+            yield return new PartDraft((area * Thickness).InCubicMetres(), new PartSize(Length, Width, Thickness), Draw);
         }
     }
 

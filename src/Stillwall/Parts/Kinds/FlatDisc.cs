@@ -8,7 +8,7 @@ namespace Stillwall.Parts.Kinds;
 internal static class FlatDisc
 {
     internal static PartDraft Of(double diameter, double thickness) =>
-        new(Math.PI / 4 * diameter * diameter * thickness * 1e-9, new PartSize(diameter, diameter, thickness), () => Draw(diameter, thickness));
+        new((Math.PI / 4 * diameter * diameter * thickness).InCubicMetres(), new PartSize(diameter, diameter, thickness), () => Draw(diameter, thickness));
 
     internal static PartFeatures Features(FeatureJob job, double diameter) =>
         new()

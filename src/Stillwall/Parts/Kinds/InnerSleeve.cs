@@ -27,7 +27,11 @@ public sealed class InnerSleeve : Sleeve
         {
             var skin = 2 * (s.OuterSkin + s.Core);
             var (slotsWide, slotsHigh) = job.Geometry.Sleeve.InnerSizeM;
-            var size = new PartSize(Math.Max(s.Width - skin, slotsWide * 1e3), Math.Max(s.Height - skin, slotsHigh * 1e3), s.Depth - 2 * s.Wall);
+            var size = new PartSize(
+                Math.Max(s.Width - skin, slotsWide.InMillimetres()),
+                Math.Max(s.Height - skin, slotsHigh.InMillimetres()),
+                s.Depth - 2 * s.Wall
+            );
             yield return new PartDraft(job.Geometry.InnerSleeveM3, size, () => Draw(job)) { Place = job.FrontDown(s.Wall), CentreMm = s.Depth / 2 };
         }
     }

@@ -39,7 +39,7 @@ public abstract class Sleeve : PartKind
 
     private protected static Solid Keys(Solid solid, PartJob job, SleeveSection drawn, SleeveSection narrower, double foot, bool onOuter)
     {
-        var (s, inside) = (job.Sizes, job.Geometry.InsideDepthM * 1e3);
+        var (s, inside) = (job.Sizes, job.Geometry.InsideDepthM.InMillimetres());
         var end = Math.Min(BuildUp.EndZone, inside / 2);
         var first = inside - 2 * end < 0.001 ? inside : end;
         var (pen, height) = (SleeveSection.Pen(s), BuildUp.KeyHeightIn(s.Core));

@@ -22,7 +22,7 @@ public sealed class SpacerGauge : PartKind
         var (wide, length) = (thick + 2 * BuildUp.SpacerHead, BuildUp.SpacerLength + BuildUp.SpacerHead);
         var volume = (thick * BuildUp.SpacerLength + wide * BuildUp.SpacerHead) * BuildUp.SpacerHeight;
         return Enumerable.Repeat(
-            new PartDraft(volume * 1e-9, new PartSize(wide, length, BuildUp.SpacerHeight), () => Draw(thick)),
+            new PartDraft(volume.InCubicMetres(), new PartSize(wide, length, BuildUp.SpacerHeight), () => Draw(thick)),
             job.Sizes.Core >= BuildUp.LeastSpacerCore ? Count : 0
         );
     }

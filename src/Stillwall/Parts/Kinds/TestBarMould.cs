@@ -15,11 +15,11 @@ public sealed class TestBarMould : PartKind
     /// <summary>Wall of the mould, mm.</summary>
     internal const double Wall = 2;
 
-    private static double Length => BarM[0] * 1e3;
+    private static double Length => BarM[0].InMillimetres();
 
-    private static double Width => BarM[1] * 1e3;
+    private static double Width => BarM[1].InMillimetres();
 
-    private static double Deep => BarM[2] * 1e3;
+    private static double Deep => BarM[2].InMillimetres();
 
     /// <inheritdoc/>
     public override string Name => "test-bar mould";
@@ -33,7 +33,7 @@ public sealed class TestBarMould : PartKind
         if (job.Sizes.Core > 0)
         {
             var size = new PartSize(Length + 2 * Wall, Width + 2 * Wall, Deep + Wall);
-            yield return new PartDraft((size.X * size.Y * size.Z - Length * Width * Deep) * 1e-9, size, () => Draw(size));
+            yield return new PartDraft((size.X * size.Y * size.Z - Length * Width * Deep).InCubicMetres(), size, () => Draw(size));
         }
     }
 

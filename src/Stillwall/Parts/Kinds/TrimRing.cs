@@ -19,19 +19,20 @@ public sealed class TrimRing : PartKind
 
     internal override IEnumerable<PartDraft> Of(PartJob job)
     {
-        if (job.Sheet is not { FlangeM: { } flange, CutoutM: { } cutout } sheet || flange <= cutout)
+        var driver = DriverBody.Of(job.Sheet);
+        var (outer, inner) = (driver.Flange, driver.Cutout);
+        if (inner <= 0 || outer <= inner)
         {
             return [];
         }
 
         var (s, pockets) = (job.Sizes, Pockets(job.Sizes));
-        var (outer, inner) = (flange * 1e3, cutout * 1e3);
         var volume =
             Math.PI / 4 * (outer * outer - inner * inner) * BuildUp.TrimThickness - pockets.Sum(p => Math.PI / 4 * p.DiameterMm * p.DiameterMm) * PocketDepth;
-        var front = s.Sunk - (sheet.FlangeThicknessM ?? 0) * 1e3 - BuildUp.TrimThickness;
+        var front = s.Sunk - driver.FlangeThickness - BuildUp.TrimThickness;
         return PlateLayout
             .DriverCentres(s)
-            .Select(c => new PartDraft(volume * 1e-9, new PartSize(outer, outer, BuildUp.TrimThickness), () => Draw(outer, inner, pockets))
+            .Select(c => new PartDraft(volume.InCubicMetres(), new PartSize(outer, outer, BuildUp.TrimThickness), () => Draw(outer, inner, pockets))
             {
                 Place = Placement.AsPrinted.TurnedAboutX(1).TurnedAboutZ(2).Shifted(c.X, front, c.Z),
                 CentreMm = front + BuildUp.TrimThickness / 2,
@@ -41,14 +42,14 @@ public sealed class TrimRing : PartKind
     internal override PartFeatures Features(FeatureJob job)
     {
         var (s, units, pockets) = (job.Sizes, job.Units, Pockets(job.Sizes));
-        var (flange, cutout) = ((job.Job.Sheet?.FlangeM ?? 0) * 1e3, (job.Job.Sheet?.CutoutM ?? 0) * 1e3);
+        var driver = DriverBody.Of(job.Job.Sheet);
         var low = pockets.OrderByDescending(c => c.XMm).ThenBy(c => c.ZMm).FirstOrDefault();
         return new PartFeatures
         {
             Notes =
             [
-                FeatureJob.Round(new Circle(0, 0, flange), units.Diameter(flange)),
-                FeatureJob.Round(new Circle(0, 0, cutout), units.Diameter(cutout)),
+                FeatureJob.Round(new Circle(0, 0, driver.Flange), units.Diameter(driver.Flange)),
+                FeatureJob.Round(new Circle(0, 0, driver.Cutout), units.Diameter(driver.Cutout)),
                 .. low is null
                     ? Array.Empty<Callout>()
                     :
@@ -61,7 +62,7 @@ public sealed class TrimRing : PartKind
                         ),
                     ],
             ],
-            Centres = [new Circle(0, 0, flange), .. pockets],
+            Centres = [new Circle(0, 0, driver.Flange), .. pockets],
             IsRound = true,
             BoltCircles = low is null ? [] : [new Circle(0, 0, s.BoltCircle)],
         };

@@ -102,16 +102,16 @@ internal sealed record CouponSection(
     }
 
     /// <summary>Volume of plastic, m³.</summary>
-    internal double VolumeM3 => (Side * Sizes.Wall * Floor * 1e-6 + Area(Shell) * (Side - Floor)) * 1e-3 + StandingM3;
+    internal double VolumeM3 => ((Side * Sizes.Wall * Floor).InSquareMetres() + Area(Shell) * (Side - Floor)).InMetres() + StandingM3;
 
     /// <summary>Space that the cast fills, m³.</summary>
-    internal double CavityM3 => (Side - 2 * Floor) * Sizes.Core * (Side - Floor) * 1e-9 - StandingM3;
+    internal double CavityM3 => ((Side - 2 * Floor) * Sizes.Core * (Side - Floor)).InCubicMetres() - StandingM3;
 
     private double StandingM3 =>
         (
             (Area(Lips) + Area(Keys)) * (Side - Floor)
             + CabinetGeometry.StrutVolume(Area(Struts), Struts.Count, atCorners: 0, Rhythm, Sizes, slopes: Rhythm.SolidLengths().Count() - 1)
-        ) * 1e-3;
+        ).InMetres();
 
     /// <summary>The coupon, without a name: it is filled.</summary>
     internal Blank Draw(double layer)
