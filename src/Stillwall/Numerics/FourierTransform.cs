@@ -52,17 +52,23 @@ public static class FourierTransform
     {
         ArgumentNullException.ThrowIfNull(half);
         Require.Within(half.Count, 2, 1 << 29, nameof(half), "values");
-        var whole = new Complex[2 * (half.Count - 1)];
-        for (var k = 0; k < half.Count; k++)
+        // Even and odd samples as real and imaginary parts of one transform of half the length.
+        var n = half.Count - 1;
+        var packed = new Complex[n];
+        for (var k = 0; k < n; k++)
         {
-            whole[k] = half[k];
-            if (k > 0 && k < half.Count - 1)
-            {
-                whole[^k] = Complex.Conjugate(half[k]);
-            }
+            var (low, high) = (half[k], Complex.Conjugate(half[n - k]));
+            var odd = (low - high) * Complex.FromPolarCoordinates(1, Math.PI * k / n);
+            packed[k] = (low + high + Complex.ImaginaryOne * odd) / 2;
         }
 
-        Fourier.Inverse(whole, FourierOptions.AsymmetricScaling);
-        return Array.ConvertAll(whole, v => v.Real);
+        Fourier.Inverse(packed, FourierOptions.AsymmetricScaling);
+        var signal = new double[2 * n];
+        for (var i = 0; i < n; i++)
+        {
+            (signal[2 * i], signal[2 * i + 1]) = (packed[i].Real, packed[i].Imaginary);
+        }
+
+        return signal;
     }
 }

@@ -78,7 +78,8 @@ public static class InteriorCheck
             {
                 if (!seen.TryGetValue((a.Region, b.Region), out var area))
                 {
-                    seen[(a.Region, b.Region)] = area = a.Region.MayTouch(b.Region) ? a.Region.Intersect(b.Region).AreaM2 : 0;
+                    area = a.Region.MayTouch(b.Region) ? a.Region.Combine([b.Region], (inOne, inOther) => inOne && inOther).AreaM2 : 0;
+                    seen[(a.Region, b.Region)] = area;
                 }
 
                 if (area > Math.Max(Touching, worst?.AreaM2 ?? 0))
