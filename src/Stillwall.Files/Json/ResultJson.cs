@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Care;
@@ -45,6 +46,18 @@ public static class ResultJson
             Context.GetTypeInfo(kind)
             ?? throw new NotSupportedException($"{kind.Name} is no result this class writes; add it to {nameof(ResultContext)}");
         return JsonSerializer.Serialize(result, info) + "\n";
+    }
+
+    /// <summary>Writes the result of a proof, and after it what speaks against it.</summary>
+    /// <param name="result">The result.</param>
+    /// <param name="doubts">The doubts; an empty list where there are none.</param>
+    /// <returns>One JSON document as above, its last key <c>doubts</c>.</returns>
+    public static string WriteProof(object result, IReadOnlyList<string> doubts)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        var written = JsonNode.Parse(Write(result))!.AsObject();
+        written["doubts"] = JsonSerializer.SerializeToNode(doubts, Context.IReadOnlyListString);
+        return JsonSerializer.Serialize(written, Context.JsonObject) + "\n";
     }
 
     private static JsonSerializerOptions Options() =>
@@ -93,6 +106,8 @@ public static class ResultJson
 [JsonSerializable(typeof(PlaceReport))]
 [JsonSerializable(typeof(EqualiserReport))]
 [JsonSerializable(typeof(RatedWall))]
+[JsonSerializable(typeof(IReadOnlyList<string>))]
+[JsonSerializable(typeof(JsonObject))]
 [JsonSerializable(typeof(int))]
 [JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(double))]

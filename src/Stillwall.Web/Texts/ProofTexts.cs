@@ -84,6 +84,8 @@ internal static class ProofTexts
         ["main"] = "main speaker",
         ["reference"] = "resistor, measured",
         ["load"] = "resistor in the driver's place",
+        ["coil"] = "coil by a meter",
+        ["coil_tolerance"] = "± of the meter",
         ["added"] = "added mass",
         ["volume"] = "volume of the box",
         ["sd"] = "cone's area, Sd",
@@ -157,6 +159,8 @@ internal static class ProofTexts
         Input = "input",
         FetchSweep = "Download the sweep";
     internal const string Keep = "Keep",
+        KeepDespite = "Keep despite the doubts",
+        Doubts = "Doubtful",
         Kept = "Kept",
         KeepHint = "writes it as found out, where it counts instead of what was assumed, and into the logbook; undo takes it back";
 

@@ -14,6 +14,8 @@ internal sealed class Keeping
 
     internal Flag Keep { get; } = new("--keep", "writes what was measured into the project, where it counts instead of what was assumed");
 
+    internal Flag DespiteDoubts { get; } = new("--despite-doubts", "with --keep: writes it although something speaks against it");
+
     internal TextOption Log { get; } = new("--log", "DATE", "adds an entry to the project's logbook, such as 2026-11-30");
 
     /// <summary>The project that is compared with; null where none is named.</summary>
@@ -41,6 +43,14 @@ internal sealed class Keeping
         if (loaded is null || !(isKept || date is not null))
         {
             return;
+        }
+
+        if (isKept && outcome.Doubts.Count > 0 && !call.Has(DespiteDoubts))
+        {
+            throw Refusal.Input(
+                $"{Keep.Name}: nothing was written, for something speaks against it: {string.Join("; ", outcome.Doubts)}; "
+                    + $"{DespiteDoubts.Name} writes it all the same"
+            );
         }
 
         var text = outcome.WrittenInto(loaded.Text, isKept, date);

@@ -27,7 +27,7 @@ internal sealed record ProofVerb(params IReadOnlyList<Brings> Takes)
     internal IReadOnlyList<OutputOption> Outputs { get; init; } = [];
 
     /// <summary>All that the verb takes where its figures can be kept.</summary>
-    internal IEnumerable<Symbol> All => [.. Takes.Select(t => t.Symbol), .. Outputs, Json, Keeping.Project, Keeping.Keep, Keeping.Log];
+    internal IEnumerable<Symbol> All => [.. Takes.Select(t => t.Symbol), .. Outputs, Json, Keeping.Project, Keeping.Keep, Keeping.DespiteDoubts, Keeping.Log];
 
     /// <summary>An option for a quantity of a proof.</summary>
     internal static Brings Quantity(string kind, string input, string option, string description)
@@ -64,7 +64,7 @@ internal sealed record ProofVerb(params IReadOnlyList<Brings> Takes)
         var isQuiet = call.Has(Json) || Outputs.Any(o => call.Text(o) == "-");
         written?.Invoke(outcome);
         call.Session.Print(
-            call.Has(Json) ? ResultJson.Write(outcome.Result!)
+            call.Has(Json) ? ResultJson.WriteProof(outcome.Result!, outcome.Doubts)
             : isQuiet ? ""
             : Text(proof, outcome, below?.Invoke(outcome) ?? "", call.Session.Terminal)
         );
@@ -86,8 +86,10 @@ internal sealed record ProofVerb(params IReadOnlyList<Brings> Takes)
     private static string Text(Proof proof, ProofOutcome outcome, string below, Terminal terminal)
     {
         var title = outcome.Caption.Length == 0 ? proof.Title : $"{proof.Title}: {outcome.Caption}";
-        var remarks = outcome.Remarks.Select(said => Words.Wrapped($"{char.ToUpperInvariant(said[0])}{said[1..]}.", terminal.Width) + "\n").ToList();
-        return Tables.Of(terminal, title, ["", ""], outcome.Figures.Select(f => (IReadOnlyList<string>)[f.Name, f.Text]))
+        string Sentence(string said) => Words.Wrapped($"{char.ToUpperInvariant(said[0])}{said[1..]}.", terminal.Width) + "\n";
+        var (doubts, remarks) = (outcome.Doubts.Select(d => Sentence($"doubtful: {d}")).ToList(), outcome.Remarks.Select(Sentence).ToList());
+        return string.Concat(doubts.Count == 0 ? doubts : doubts.Append("\n"))
+            + Tables.Of(terminal, title, ["", ""], outcome.Figures.Select(f => (IReadOnlyList<string>)[f.Name, f.Text]))
             + below
             + string.Concat(remarks.Count == 0 ? remarks : remarks.Prepend("\n"));
     }

@@ -27,6 +27,8 @@ internal static class ProveImpedance
             Of("reference", "--reference", "the resistor, measured, such as \"10 ohm\""),
             new Brings("alone", new TextOption("--alone", "FILE.wav", "the same with the driver unplugged: takes out how the two channels differ")),
             Of("load", "--alone-load", "a known resistor in the driver's place in that recording"),
+            Of("coil", "--coil-resistance", "the coil's resistance by a meter; touch the leads together first and take off what they show"),
+            Of("coil_tolerance", "--coil-tolerance", "how far that may be off; 0.15 ohm where left out"),
             new Brings("mass", withMass),
             Of("added", "--mass", "that mass"),
             new Brings("box", inBox),

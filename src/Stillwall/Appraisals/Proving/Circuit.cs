@@ -6,24 +6,31 @@ using Stillwall.Proofs.Recordings;
 namespace Stillwall.Appraisals.Proving;
 
 /// <summary>What impedance recordings are read with: the resistor, and how the two channels differ.</summary>
-internal sealed record Circuit(double ReferenceOhm, Recording? Alone, double? LoadOhm)
+internal sealed record Circuit(double ReferenceOhm, Recording? Alone, double? LoadOhm, (double Ohm, double BandOhm)? Coil)
 {
     internal static readonly ProofInput Main = ProofInput.Sound("recording", isNeeded: true),
         Reference = ProofInput.Quantity("reference", Dimension.Resistance, 1e-2, 1e4),
         AloneSound = ProofInput.Sound("alone"),
-        Load = ProofInput.Quantity("load", Dimension.Resistance, 1e-2, 1e4);
+        Load = ProofInput.Quantity("load", Dimension.Resistance, 1e-2, 1e4),
+        CoilResistance = ProofInput.Quantity("coil", Dimension.Resistance, 1e-1, 1e3),
+        CoilTolerance = ProofInput.Quantity("coil_tolerance", Dimension.Resistance, 1e-3, 1e2);
+
+    // A cheap meter and its leads, touched together first (our choice).
+    private const double UsualToleranceOhm = 0.15;
 
     internal static Circuit Of(ProofRequest request)
     {
         var (reference, load) = (request.Value(Reference), request.Perhaps(Load));
-        return new Circuit(reference, request.PerhapsSound(AloneSound), load);
+        var tolerance = request.Perhaps(CoilTolerance) ?? UsualToleranceOhm;
+        return new Circuit(reference, request.PerhapsSound(AloneSound), load, request.Perhaps(CoilResistance) is { } ohm ? (ohm, tolerance) : null);
     }
 
-    internal ImpedanceResult Read(ProofInput input, Recording sound, List<AboutInput> warnings)
+    internal ImpedanceReading Read(ProofInput input, Recording sound, List<AboutInput> warnings)
     {
-        var reading = ImpedanceRecording.Of(sound, ReferenceOhm, Alone, LoadOhm);
+        var reading = ImpedanceRecording.Of(sound, ReferenceOhm, Alone, LoadOhm, Coil);
         warnings.AddRange(ProofOutcome.About(input, reading.Warnings));
-        return ProofRefusal.Said(input, reading.Result, reading.Trouble);
+        _ = ProofRefusal.Said(input, reading.Result, reading.Trouble);
+        return reading;
     }
 
     // All resistances and the inductance go with the resistor, resonance and Qs do not: Z = R·H/(1 − H). Where the channels were compared on a known

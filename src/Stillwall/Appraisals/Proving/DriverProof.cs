@@ -31,7 +31,8 @@ internal static class DriverProof
             ?? throw new ProofRefusal("", "one recording is not enough; also the driver with a mass on its cone, or on a box of known volume");
         var amount = request.Value(isByMass ? Added : Volume);
         var sound = request.Sound(Circuit.Main);
-        var (free, other) = (circuit.Read(Circuit.Main, sound, warnings), circuit.Read(second, loaded, warnings));
+        var readings = new[] { circuit.Read(Circuit.Main, sound, warnings), circuit.Read(second, loaded, warnings) };
+        var (free, other) = (readings[0].Result!, readings[1].Result!);
         MeasuredDriver? Again(ImpedanceResult one, ImpedanceResult two, double added, double sd) =>
             isByMass ? MeasuredDriver.ByMass(one, two, added, sd, Air.Reference) : MeasuredDriver.ByVolume(one, two, added, sd, Air.Reference);
         var d = ProofRefusal.Said(
@@ -91,9 +92,11 @@ internal static class DriverProof
         )
         {
             Caption = Circuit.Caption,
+            Doubts = [.. readings.SelectMany(r => r.Doubts).Distinct()],
             Warnings = warnings,
             Notes =
             [
+                .. readings[0].Hints,
                 "to keep it states the driver with these figures, and the rest as its sheet has it, in place of the named one; mass, volume and area go "
                     + "into Vas as stated",
             ],

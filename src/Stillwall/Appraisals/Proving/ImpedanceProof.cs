@@ -12,19 +12,25 @@ internal static class ImpedanceProof
     // Past it no leak matters, and the driver's sheet is not as exact as that.
     private const double MostLeakQ = 500;
 
-    internal static readonly ProofInput[] Inputs = [Circuit.Main, Circuit.Reference, Circuit.AloneSound, Circuit.Load];
+    internal static readonly ProofInput[] Inputs = [Circuit.Main, Circuit.Reference, Circuit.AloneSound, Circuit.Load, Circuit.CoilResistance, Circuit.CoilTolerance];
 
     internal static ProofOutcome Of(ProofRequest request)
     {
         var (facts, circuit, warnings) = (request.Facts, Circuit.Of(request), new List<AboutInput>());
         var sound = request.Sound(Circuit.Main);
         var recorded = ProofRequest.Recorded(sound);
-        var r = InCabinet(circuit.Read(Circuit.Main, sound, warnings), facts.System);
+        var reading = circuit.Read(Circuit.Main, sound, warnings);
+        var r = InCabinet(reading.Result!, facts.System);
         return new ProofOutcome(r, [.. circuit.Figures(facts, recorded, r), .. r.Cabinet is { } c ? OfCabinet(facts, recorded, r, c) : []])
         {
             Caption = Circuit.Caption,
             Warnings = warnings,
-            Notes = request.Plan is null || r.Cabinet is not null ? [] : [NotCompared(KeyNames.Missing(facts.MissingForBox))],
+            Doubts = reading.Doubts,
+            Notes =
+            [
+                .. reading.Hints,
+                .. request.Plan is null || r.Cabinet is not null ? [] : new[] { NotCompared(KeyNames.Missing(facts.MissingForBox)) },
+            ],
             Kept = [ProofOutcome.Measured("measured.system_resonance", r.ResonanceHz), ProofOutcome.Measured("measured.system_q", r.QTotal)],
             Entry = ProofOutcome.Logged(
                 "impedance",

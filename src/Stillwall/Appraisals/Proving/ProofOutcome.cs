@@ -34,6 +34,12 @@ public sealed record ProofOutcome(object? Result, IReadOnlyList<ProofFigure> Fig
     /// <summary>What the bands hold; empty where there are none.</summary>
     public string Caption { get; init; } = "";
 
+    /// <summary>
+    /// Why the figures may be wrong by more than their bands, each with what would settle it; empty where nothing speaks against them. They stand above the
+    /// figures, and keeping such figures asks twice.
+    /// </summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
     /// <summary>What is odd about what was brought.</summary>
     public IReadOnlyList<AboutInput> Warnings { get; init; } = [];
 

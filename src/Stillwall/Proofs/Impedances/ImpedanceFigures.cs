@@ -54,6 +54,10 @@ public sealed record ImpedanceResult(
     [System.Text.Json.Serialization.JsonIgnore]
     public ImpedanceFigures Figures { get; } = Figures;
 
+    /// <summary>Gain of the driver's channel over the source's as the fit has it, 1 where a recording of the resistor alone told it.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public double GainRatio { get; init; } = 1;
+
     /// <summary>The driver's parameters by two recordings; null where there is one.</summary>
     public MeasuredDriver? Driver { get; init; }
 
@@ -65,4 +69,11 @@ public sealed record ImpedanceResult(
 /// <param name="Result">What it says; null where it says nothing.</param>
 /// <param name="Trouble">Why it says nothing, and what would do; null where it says something.</param>
 /// <param name="Warnings">What is to be kept in mind about what it says.</param>
-public sealed record ImpedanceReading(ImpedanceResult? Result, string? Trouble, IReadOnlyList<string> Warnings);
+public sealed record ImpedanceReading(ImpedanceResult? Result, string? Trouble, IReadOnlyList<string> Warnings)
+{
+    /// <summary>Why the figures may be wrong by more than their bands, each with what would settle it.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
+    /// <summary>What would narrow the bands.</summary>
+    public IReadOnlyList<string> Hints { get; init; } = [];
+}

@@ -1,10 +1,8 @@
 using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.Optimization;
-using Complex = System.Numerics.Complex;
 
 namespace Stillwall.Proofs.Impedances;
 
-/// <summary>Fits the model to a voltage ratio.</summary>
+/// <summary>Finds which kind of driver a voltage ratio is of, and its values.</summary>
 internal static class ImpedanceFit
 {
     // Between 5 Hz and 2 kHz, where the source has something to say, and every second line: neighbours of those share little (our choice).
@@ -14,30 +12,28 @@ internal static class ImpedanceFit
         ThinningRatio = 1.008;
     private const int FewestLines = 24;
 
-    // Lines at twice the distance share 1/36 of their square, on either side.
-    private const double SharedFactor = 1 + (2.0 / 36);
-
     // Half of a normal 95 % band is 1.96 deviations; a tenth more, for the weights are estimated too (by 200 simulated recordings).
     private const double Quantile = 2.15;
 
-    // Residuals of the ratio that are worth a word.
-    private const double LeastHum = 1e-3;
+    // A family with more values must explain this much more of the square sum, in variances; one that explains this much less is ruled out (our choice).
+    private const double Worthwhile = 30;
 
-    // A lossy coil must explain this much more of the square sum, in variances, and the plain one must miss by more than this.
-    private const double Worthwhile = 30,
-        WorthwhileMisfit = 2e-4,
-        SmearedMisfit = 5e-3,
-        Unexplained = 1.5,
+    // What the method leaves over of a clean recording: no reason to look for another family.
+    private const double CleanMisfit = 2e-4,
+        SmearedMisfit = 5e-3;
+
+    // About the resonance a curve that is of no family counts in full, and from this many octaves away less and less (our choice).
+    private const double FullOctaves = 1.5;
+
+    private const double Unexplained = 1.5,
         FirstDeviation = 2e-3;
-
-    /// <summary>A fit: the model, the covariance of the logarithms of its values, and what it leaves over.</summary>
-    internal sealed record Fitted(ImpedanceModel Model, Matrix<double> Covariance, double Variance, double MisfitRatio, IReadOnlyList<int> LeftOut);
 
     /// <summary>Fits; null where there are too few lines or no resonance is found.</summary>
     /// <param name="ratio">The voltage ratio.</param>
     /// <param name="referenceOhm">The resistor, ohm.</param>
+    /// <param name="known">What is known beside.</param>
     /// <param name="near">A fit that is near; null looks for a model in the curve.</param>
-    internal static Fitted? Of(VoltageRatio ratio, double referenceOhm, Fitted? near = null)
+    internal static ImpedanceFitted? Of(VoltageRatio ratio, double referenceOhm, KnownBeside known, ImpedanceFitted? near = null)
     {
         var lines = LinesOf(ratio);
         if (lines.Count < FewestLines || (near?.Model ?? Start(ratio, lines, referenceOhm)) is not { } start)
@@ -45,30 +41,81 @@ internal static class ImpedanceFit
             return null;
         }
 
-        // A first look weighs all lines nearly alike, and so does every look at a driver that is not quite the model: else the few lines without
-        // noise would bend the rest.
+        var search = new ImpedanceSearch(ratio, lines, referenceOhm, known);
+        var found = Best(search, Weights(ratio, lines, near), start, near?.Gain ?? 1);
+        return found is { } all && all.Variance > Unexplained && near is not null && !IsClean(ratio, all)
+            ? search.Robust(all.Family, AboutResonance(ratio, lines, near, all.Model.ResonanceHz), all.Model, all.Gain) is { } about
+                ? about with { Rivals = all.Rivals }
+                : all
+            : found;
+    }
+
+    // A first look weighs all lines nearly alike, and so does every look at a driver that is not quite the model: else the few lines without noise
+    // would bend the rest.
+    private static double[] Weights(VoltageRatio ratio, List<int> lines, ImpedanceFitted? near)
+    {
         var floor =
             near is null ? FirstDeviation
             : near.Variance > Unexplained ? near.MisfitRatio / 2
             : 0;
-        var weights = lines.Select(k => 1 / Math.Sqrt((ratio.DeviationRatios[k] * ratio.DeviationRatios[k]) + (floor * floor))).ToArray();
-        var plain = Robust(ratio, lines, referenceOhm, weights, Packed(start, isLossy: false));
-        if (plain is not null && (plain.Variance < Unexplained || plain.MisfitRatio < (ratio.IsSmeared ? SmearedMisfit : WorthwhileMisfit)))
+        return [.. lines.Select(k => 1 / Math.Sqrt((ratio.DeviationRatios[k] * ratio.DeviationRatios[k]) + (floor * floor)))];
+    }
+
+    private static double[] AboutResonance(VoltageRatio ratio, List<int> lines, ImpedanceFitted near, double resonanceHz)
+    {
+        double Share(int line) => Math.Min(1, FullOctaves / Math.Max(1e-9, Math.Abs(Math.Log2(line * ratio.SpacingHz / resonanceHz))));
+        return [.. Weights(ratio, lines, near).Select((w, i) => w * Share(lines[i]))];
+    }
+
+    // The simplest coil first; another, and a suspension that creeps, where they explain more.
+    private static ImpedanceFitted? Best(ImpedanceSearch search, double[] weights, ImpedanceModel start, double gain)
+    {
+        var (mayDiffer, isCoilKnown) = (search.Known.GainDeviation > 0, search.Known.CoilOhm is not null);
+        ImpedanceFitted? Try(CoilKind coil, bool creeps, ImpedanceModel from, bool hasGain = false) =>
+            search.Robust(new ImpedanceFamily(coil, creeps, hasGain || (mayDiffer && isCoilKnown)), weights, from, gain);
+        var plain = Try(CoilKind.Plain, creeps: false, start);
+        if (plain is not null && IsClean(search.Ratio, plain))
         {
             return plain;
         }
 
-        var whole = start.InductanceH + start.LossyInductanceH;
-        var guess = start.LossOhm > 0 ? start : start with { InductanceH = 0.4 * whole, LossyInductanceH = whole, LossOhm = 2 * start.DcResistanceOhm };
-        var lossy = Robust(ratio, lines, referenceOhm, weights, Packed(guess, isLossy: true));
-        if (plain is null)
+        var from = plain?.Model ?? start;
+        var tried = new[] { plain, Try(CoilKind.Semi, creeps: false, from), Try(CoilKind.Lossy, creeps: false, from) }.OfType<ImpedanceFitted>().ToList();
+        if (Better(search, tried) is not { } still)
         {
-            return lossy;
+            return null;
         }
 
-        var isBetter = lossy is not null && lines.Count * Math.Log(plain.Variance / lossy.Variance) > Worthwhile;
-        return isBetter ? lossy : plain;
+        if (!IsClean(search.Ratio, still) && Try(still.Family.Coil, creeps: true, still.Model) is { } creeping)
+        {
+            tried.Add(creeping);
+        }
+
+        var best = Better(search, tried)!;
+        if (mayDiffer && !isCoilKnown && !search.Ratio.IsSmeared)
+        {
+            // One channel louder than the other bends a curve as a lossy coil does, too; it is believed where three quarters of what was left over go by it.
+            var louder = new[] { best, plain }
+                .OfType<ImpedanceFitted>()
+                .Distinct()
+                .Select(t => Try(t.Family.Coil, t.Family.Creeps, t.Model, hasGain: true))
+                .OfType<ImpedanceFitted>()
+                .Where(t => t.MisfitRatio < best.MisfitRatio / 4 && Math.Abs(Math.Log(t.Gain)) > ImpedanceSearch.ShapeTellsGain);
+            best = Better(search, louder) ?? best;
+        }
+
+        return best with { Rivals = [.. tried.Where(t => t != best && !IsRuledOut(search, t, best)).Select(t => t.Model)] };
     }
+
+    private static ImpedanceFitted? Better(ImpedanceSearch search, IEnumerable<ImpedanceFitted> tried) =>
+        tried.Aggregate((ImpedanceFitted?)null, (best, next) => best is null || Gained(search, best, next) > Worthwhile ? next : best);
+
+    private static bool IsRuledOut(ImpedanceSearch search, ImpedanceFitted one, ImpedanceFitted best) => Gained(search, one, best) > Worthwhile;
+
+    private static double Gained(ImpedanceSearch search, ImpedanceFitted from, ImpedanceFitted to) =>
+        search.Lines.Count * Math.Log(from.Variance / Math.Max(1e-300, to.Variance));
+
+    private static bool IsClean(VoltageRatio ratio, ImpedanceFitted fitted) => fitted.MisfitRatio < (ratio.IsSmeared ? SmearedMisfit : CleanMisfit);
 
     // The lines that are used: every second one, then thinned to a fixed ratio.
     private static List<int> LinesOf(VoltageRatio ratio)
@@ -121,148 +168,21 @@ internal static class ImpedanceFit
         return new ImpedanceModel(re, low[peak].Hz, Math.Clamp(low[peak].Hz / width, 0.3, 50), res, Math.Clamp(top / (2 * Math.PI * at), 1e-6, 0.1));
     }
 
-    // Tukey's weights: a line that lies far out, as one on the power line's hum does, has no say.
-    private static Fitted? Robust(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] start)
+    /// <summary>
+    /// Half of each figure's 95 % band: by the slopes of the figures against the values, and by how far the figures of other families go that the
+    /// recording does not rule out.
+    /// </summary>
+    internal static ImpedanceFigures Bands(ImpedanceFitted fitted)
     {
-        var spread = Enumerable.Repeat(1.0, lines.Count).ToArray();
-        var at = start;
-        Matrix<double>? covariance = null;
-        var (variance, residuals) = (0.0, Array.Empty<Complex>());
-        for (var round = 0; round < 4; round++)
-        {
-            var whitened = weights.Zip(spread, (w, s) => w * Math.Sqrt(s)).ToArray();
-            if (Least(ratio, lines, referenceOhm, whitened, at) is not { } found)
-            {
-                return null;
-            }
-
-            (at, covariance) = found;
-            residuals = Residuals(ratio, lines, referenceOhm, weights, at);
-            var scale = Math.Max(1e-12, Median(residuals.Select(r => r.Magnitude)) / 1.1774);
-            variance = residuals.Zip(spread, (r, s) => s * Square(r)).Sum() / Math.Max(1, (2 * spread.Sum()) - at.Length);
-            var next = Spread([.. residuals.Select(r => r.Magnitude / scale)]);
-            var isSettled = round > 0 && next.Zip(spread, (a, b) => Math.Abs(a - b)).Max() < 0.01;
-            spread = next;
-            if (isSettled)
-            {
-                break;
-            }
-        }
-
-        var misfit = Math.Sqrt(residuals.Zip(weights, (r, w) => Square(r) / (w * w)).Zip(spread, (e, s) => s * e).Sum() / spread.Sum());
-        var left = lines.Where((_, i) => spread[i] == 0 && residuals[i].Magnitude > LeastHum * weights[i]).ToList();
-        return new Fitted(Unpacked(at), covariance! * SharedFactor, variance, misfit, left);
-    }
-
-    // Hum is a line or two wide; a longer stretch that misses is the model's doing, and keeps its say.
-    private static double[] Spread(double[] misses)
-    {
-        var spread = Array.ConvertAll(misses, Tukey);
-        for (var i = 0; i < spread.Length; i++)
-        {
-            var end = i;
-            while (end < spread.Length && misses[end] > Far / 2)
-            {
-                end++;
-            }
-
-            if (end - i > WidestHum)
-            {
-                Array.Fill(spread, 1, i, end - i);
-            }
-
-            i = Math.Max(i, end - 1);
-        }
-
-        return spread;
-    }
-
-    private static double Tukey(double r) => r >= Far ? 0 : Math.Pow(1 - (r / Far * (r / Far)), 2);
-
-    // For complex residuals, in standard deviations of one part: cuts off one line in a thousand by chance.
-    private const double Far = 6;
-    private const int WidestHum = 4;
-
-    private static (double[] At, Matrix<double> Covariance)? Least(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] start)
-    {
-        var count = 2 * lines.Count;
-        Vector<double> Model(Vector<double> p, Vector<double> x)
-        {
-            var r = Residuals(ratio, lines, referenceOhm, weights, [.. p]);
-            return Vector<double>.Build.Dense(count, i => i % 2 == 0 ? r[i / 2].Real : r[i / 2].Imaginary);
-        }
-
-        var zero = Vector<double>.Build.Dense(count);
-        var objective = ObjectiveFunction.NonlinearModel(Model, Vector<double>.Build.Dense(count, i => i), zero, accuracyOrder: 2);
-        try
-        {
-            var found = new LevenbergMarquardtMinimizer(
-                gradientTolerance: 1e-9,
-                stepTolerance: 1e-8,
-                functionTolerance: 1e-9,
-                maximumIterations: 60
-            ).FindMinimum(objective, Vector<double>.Build.Dense(start));
-            return found.MinimizingPoint.Any(v => !double.IsFinite(v)) || found.Covariance is null ? null : ([.. found.MinimizingPoint], found.Covariance);
-        }
-        catch (Exception e) when (e is MathNet.Numerics.NonConvergenceException or OptimizationException or InvalidOperationException)
-        {
-            return null;
-        }
-    }
-
-    // Measured less modelled ratio, the model seen through the same window, in standard deviations.
-    private static Complex[] Residuals(VoltageRatio ratio, List<int> lines, double referenceOhm, double[] weights, double[] packed)
-    {
-        var model = Unpacked(packed);
-        return [.. lines.Select((k, i) => weights[i] * (ratio.Ratios[k] - Seen(model, referenceOhm, k, ratio.SpacingHz, ratio.IsSmeared)))];
-    }
-
-    /// <summary>The model's ratio on one line, smeared by the window as the measured one is.</summary>
-    /// <remarks>
-    /// Averaging Hann-windowed segments smears the ratio by the squared magnitude of the window's transform. Its second and fourth moments are both ⅓
-    /// line² and line⁴ (by Parseval's theorem from the window's slopes), so three points with weights ⅙, ⅔, ⅙ do the same to any curve of fifth
-    /// order.
-    /// </remarks>
-    private static Complex Seen(ImpedanceModel model, double referenceOhm, int line, double spacingHz, bool isSmeared)
-    {
-        Complex Ratio(int k)
-        {
-            var z = model.AtOhm(k * spacingHz);
-            return z / (z + referenceOhm);
-        }
-
-        return isSmeared ? ((4 * Ratio(line)) + Ratio(line - 1) + Ratio(line + 1)) / 6 : Ratio(line);
-    }
-
-    // Logarithms keep every value positive and make the covariance one of relative errors.
-    private static double[] Packed(ImpedanceModel m, bool isLossy)
-    {
-        double[] plain = [Math.Log(m.DcResistanceOhm), Math.Log(m.ResonanceHz), Math.Log(m.MechanicalQ), Math.Log(m.MotionalOhm), Math.Log(m.InductanceH)];
-        return isLossy ? [.. plain, Math.Log(m.LossyInductanceH), Math.Log(m.LossOhm)] : [.. plain[..4], Math.Log(m.InductanceH + m.LossyInductanceH)];
-    }
-
-    private static ImpedanceModel Unpacked(double[] p)
-    {
-        double At(int i) => Math.Exp(Math.Clamp(p[i], -40, 40));
-        return new ImpedanceModel(
-            DcResistanceOhm: At(0),
-            ResonanceHz: At(1),
-            MechanicalQ: At(2),
-            MotionalOhm: At(3),
-            InductanceH: At(4),
-            LossyInductanceH: p.Length > 5 ? At(5) : 0,
-            LossOhm: p.Length > 5 ? At(6) : 0
-        );
-    }
-
-    /// <summary>Half of each figure's 95 % band, by the slopes of the figures against the logarithms of the values.</summary>
-    internal static ImpedanceFigures Bands(Fitted fitted)
-    {
-        var at = Packed(fitted.Model, fitted.Model.LossOhm > 0);
+        var at = fitted.At;
+        var (here, rivals) = (fitted.Model.Figures(), fitted.Rivals.Select(r => r.Figures()).ToList());
         double Band(Func<ImpedanceFigures, double> figure)
         {
-            var slopes = Vector<double>.Build.Dense(at.Length, i => (figure(Moved(at, i, 1e-4).Figures()) - figure(Moved(at, i, -1e-4).Figures())) / 2e-4);
-            return Quantile * Math.Sqrt(Math.Max(0, slopes * (fitted.Covariance * slopes)));
+            double At(int i, double by) => figure(fitted.Family.Unpacked(ImpedanceSearch.Moved(at, i, by)).Figures());
+            var slopes = Vector<double>.Build.Dense(at.Length, i => (At(i, 1e-4) - At(i, -1e-4)) / 2e-4);
+            var noise = Quantile * Math.Sqrt(Math.Max(0, slopes * (fitted.Covariance * slopes)));
+            var off = rivals.Select(r => Math.Abs(figure(r) - figure(here))).Append(0).Max();
+            return Math.Sqrt(noise * noise + off * off);
         }
 
         return new ImpedanceFigures(
@@ -275,19 +195,4 @@ internal static class ImpedanceFit
             PeakOhm: Band(f => f.PeakOhm)
         );
     }
-
-    private static ImpedanceModel Moved(double[] at, int i, double by)
-    {
-        var moved = (double[])at.Clone();
-        moved[i] += by;
-        return Unpacked(moved);
-    }
-
-    private static double Median(IEnumerable<double> values)
-    {
-        var sorted = values.Order().ToList();
-        return sorted[sorted.Count / 2];
-    }
-
-    private static double Square(Complex value) => (value.Real * value.Real) + (value.Imaginary * value.Imaginary);
 }

@@ -17,6 +17,14 @@ public static class ImpedanceRecording
     private const double AnalysisRateHz = 6000,
         CurveHz = 2500;
 
+    // Two channels of one sound card are set alike to this, and by hand with two knobs to this; deviations are half of it (our choice).
+    private const double KnobsRatio = 0.05;
+
+    // Creep over a decade that is worth a word (our choice).
+    private const double LeastCreep = 0.02,
+        WrongMisfit = 0.02,
+        DifferentDeviations = 3;
+
     // Fits about the last model until nothing moves any more (our choice).
     private const int Refinements = 1;
 
@@ -24,17 +32,26 @@ public static class ImpedanceRecording
     /// <param name="recording">Two channels: source, driver.</param>
     /// <param name="referenceOhm">The resistor between source and driver, ohm, above 0.</param>
     /// <param name="mismatch">A recording of the resistor with the driver unplugged, which shows how the two channels differ; null takes them as equal.</param>
+    /// <param name="coil">Resistance of the coil by a meter and half of its 95 % band, ohm, above 0; null where it was not measured.</param>
     /// <param name="mismatchLoadOhm">A known resistor in the driver's place in that recording, ohm; null is none.</param>
     /// <returns>Figures with their bands and the curve, or why there are none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A resistance that is not positive.</exception>
     /// <remarks>
     /// Model: H = mean(S*V)/mean|S|² over Hann-windowed segments, Z = R·H/(1 − H); Re, Le, resonance, Qms and Qes by weighted least squares on H, the
-    /// model seen through the same window, outliers without a say (Tukey's weights); 95 % bands from the covariance, scaled by what is left over. A
-    /// coil with losses gets Le2 ∥ Re2 where that explains more. Validity: any sound that covers 5 Hz to some 500 Hz: sweep, noise, music; a few
-    /// seconds. Source: Bendat and Piersol 2010 (from memory); the weights and limits are our choice.
+    /// model seen through the same window, outliers without a say (Tukey's weights). A coil with losses gets K(jω)ⁿ or Le2 ∥ Re2, and a suspension
+    /// that creeps its logarithmic law, where that explains more. Without a recording of the resistor alone the gain of one channel over the other is
+    /// a value too, within 5 % of one. 95 % bands from the covariance, scaled by what is left over, and as far as the families reach that are not
+    /// ruled out. Validity: any sound that covers 5 Hz to some 500 Hz: sweep, noise, music; a few seconds. Source: Bendat and Piersol 2010 (from
+    /// memory); the weights and limits are our choice.
     /// Accuracy: 0.1 % of a recording computed from the circuit without noise; the reference resistor's own tolerance is not in the bands.
     /// </remarks>
-    public static ImpedanceReading Of(Recording recording, double referenceOhm, Recording? mismatch = null, double? mismatchLoadOhm = null)
+    public static ImpedanceReading Of(
+        Recording recording,
+        double referenceOhm,
+        Recording? mismatch = null,
+        double? mismatchLoadOhm = null,
+        (double Ohm, double BandOhm)? coil = null
+    )
     {
         ArgumentNullException.ThrowIfNull(recording);
         Require.Positive(referenceOhm);
@@ -64,18 +81,25 @@ public static class ImpedanceRecording
         }
 
         var mismatched = mismatch is null ? null : MismatchOf(mismatch, referenceOhm, mismatchLoadOhm, warnings);
-        return mismatched is { Trouble: { } wrong } ? new ImpedanceReading(null, wrong, []) : Read(pair, mismatched?.Gain, referenceOhm, warnings);
+        var known = new KnownBeside(mismatched?.Gain is null ? KnobsRatio / 2 : 0, coil?.Ohm, (coil?.BandOhm ?? 1) / 1.96);
+        return mismatched is { Trouble: { } wrong } ? new ImpedanceReading(null, wrong, []) : Read(pair, mismatched?.Gain, referenceOhm, known, warnings);
     }
 
-    private static ImpedanceReading Read(VoltagePair pair, Func<double, Complex>? gain, double referenceOhm, List<string> warnings)
+    private static ImpedanceReading Read(
+        VoltagePair pair,
+        Func<double, Complex>? gain,
+        double referenceOhm,
+        KnownBeside known,
+        List<string> warnings
+    )
     {
         var ratio = Matched(pair.Ratio(), gain);
-        var fitted = ImpedanceFit.Of(ratio, referenceOhm);
+        var fitted = ImpedanceFit.Of(ratio, referenceOhm, known);
         for (var round = 0; round < Refinements && fitted is not null; round++)
         {
-            var model = fitted.Model;
-            ratio = Matched(pair.RatioAbout(f => model.AtOhm(f) / (model.AtOhm(f) + referenceOhm) * (gain?.Invoke(f) ?? 1)), gain);
-            fitted = ImpedanceFit.Of(ratio, referenceOhm, fitted);
+            var (model, louder) = (fitted.Model, fitted.Gain);
+            ratio = Matched(pair.RatioAbout(f => louder * model.AtOhm(f) / (model.AtOhm(f) + referenceOhm) * (gain?.Invoke(f) ?? 1)), gain);
+            fitted = ImpedanceFit.Of(ratio, referenceOhm, known, fitted);
         }
 
         if (fitted is null)
@@ -110,22 +134,74 @@ public static class ImpedanceRecording
             warnings.Add($"there is hum ({string.Join(", ", hum)} Hz); those lines were left out");
         }
 
-        if (bands.ResonanceHz > 0.03 * figures.ResonanceHz || bands.QTotal > 0.1 * figures.QTotal || bands.DcResistanceOhm > 0.05 * figures.DcResistanceOhm)
+        if (bands.ResonanceHz > 0.03 * figures.ResonanceHz)
         {
             warnings.Add("the bands are wide: record louder or longer, with less noise, from 5 Hz up");
         }
 
-        if (fitted.MisfitRatio > 0.02)
-        {
-            warnings.Add("the curve is not that of one closed or free driver: look at it before using the figures");
-        }
-
+        bands = WithCreep(bands, fitted.Model);
         return new ImpedanceReading(
-            new ImpedanceResult(figures, bands, fitted.Model, Curve(ratio, fitted.Model, referenceOhm), fitted.MisfitRatio),
+            new ImpedanceResult(figures, bands, fitted.Model, Curve(Matched(ratio, _ => fitted.Gain), fitted.Model, referenceOhm), fitted.MisfitRatio)
+            {
+                GainRatio = fitted.Gain,
+            },
             null,
             warnings
-        );
+        )
+        {
+            Doubts = [.. Doubts(fitted, known)],
+            Hints = [.. Hints(known, figures, referenceOhm)],
+        };
     }
+
+    // What creep takes of Q at the resonance counts for what is heard there, and is no loss of the suspension's own: the bands hold both.
+    private static ImpedanceFigures WithCreep(ImpedanceFigures bands, ImpedanceModel m)
+    {
+        var with = m.MechanicalQWithCreep;
+        var total = with * m.ElectricalQ / (with + m.ElectricalQ);
+        return bands with
+        {
+            QMechanical = Math.Max(bands.QMechanical, Math.Abs(with - m.MechanicalQ)),
+            QTotal = Math.Max(bands.QTotal, Math.Abs(total - m.TotalQ)),
+        };
+    }
+
+    private static IEnumerable<string> Doubts(ImpedanceFitted fitted, KnownBeside known)
+    {
+        var m = fitted.Model;
+        if (fitted.MisfitRatio > WrongMisfit)
+        {
+            yield return "the curve is not that of one closed or free driver; look at it, and for a rattle, a leak or a second resonance, before using "
+                + "the figures";
+        }
+
+        if (m.CreepRatio > LeastCreep)
+        {
+            yield return Invariant($"the suspension creeps, {100 * m.CreepRatio:0.#} % a decade, or a box leaks: at the resonance the mechanical Q is ")
+                + Invariant($"{m.MechanicalQWithCreep:0.##} with what creep takes, and {m.MechanicalQ:0.##} without; record the driver free and after an hour ")
+                + "of playing, and seal a box that it is in";
+        }
+
+        if (known.CoilOhm is { } ohm && Math.Abs(m.DcResistanceOhm - ohm) > DifferentDeviations * known.CoilDeviationOhm)
+        {
+            yield return Invariant($"the recording says {m.DcResistanceOhm:0.##} ohm of the coil where the meter says {ohm:0.##}: measure the resistor ")
+                + "between the channels, touch the meter's leads together and take what they show off";
+        }
+    }
+
+    private static IEnumerable<string> Hints(KnownBeside known, ImpedanceFigures figures, double referenceOhm)
+    {
+        if (known.GainDeviation <= 0)
+        {
+            yield break;
+        }
+
+        double Magnified(double resistor) => 1 + (figures.PeakOhm / resistor);
+        yield return Invariant($"first record both inputs on one point, the driver unplugged, and bring it with --alone: without it the two channels are ")
+            + Invariant($"taken as alike within {100 * KnobsRatio:0} %, and the bands hold that. One per cent between them is ")
+            + Invariant($"{Magnified(referenceOhm):0.#} % of the peak with {referenceOhm:0.##} ohm, ")
+            + Invariant($"and {Magnified(100):0.#} % with 100 ohm; take 47 ohm or more");
+        }
 
     private static string? TroubleOf(Recording recording, List<string> warnings)
     {

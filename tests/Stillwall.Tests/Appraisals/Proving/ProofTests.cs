@@ -84,8 +84,8 @@ public sealed class ProofTests
         var (compared, alone, missing) = (With(Demo), With(null), With(Bare));
         Assert.Contains(compared.Figures, f => f.Name == "f3 (−3 dB)");
         Assert.Equal(["computed", "measured"], compared.Chart!.Series.Select(s => s.Name));
-        Assert.Empty(alone.Notes);
-        Assert.StartsWith("not compared with the project; not stated yet: ", Assert.Single(missing.Notes), StringComparison.Ordinal);
+        Assert.StartsWith("first record both inputs on one point", Assert.Single(alone.Notes), StringComparison.Ordinal);
+        Assert.StartsWith("not compared with the project; not stated yet: ", missing.Notes[1], StringComparison.Ordinal);
         Assert.Equal(alone.Figures.Select(f => (f.Name, f.Text)), compared.Figures.Take(alone.Figures.Count).Select(f => (f.Name, f.Text)));
         Assert.All([compared, alone, missing], o => Assert.Equal(["measured.system_resonance", "measured.system_q"], o.Kept.Select(k => k.Key)));
     }
