@@ -44,7 +44,7 @@ internal static class ImpedanceFit
         var search = new ImpedanceSearch(ratio, lines, referenceOhm, known);
         var found = Best(search, Weights(ratio, lines, near), start, near?.Gain ?? 1);
         return found is { } all && all.Variance > Unexplained && near is not null && !IsClean(ratio, all)
-            ? search.Robust(all.Family, AboutResonance(ratio, lines, near, all.Model.ResonanceHz), all.Model, all.Gain) is { } about
+            ? search.Robust(all.Sought, AboutResonance(ratio, lines, near, all.Model.ResonanceHz), all.Model, all.Gain) is { } about
                 ? about with { Rivals = all.Rivals }
                 : all
             : found;

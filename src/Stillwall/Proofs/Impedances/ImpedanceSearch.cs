@@ -64,7 +64,9 @@ internal sealed record ImpedanceSearch(VoltageRatio Ratio, IReadOnlyList<int> Li
         var inherent = weights.Zip(spread, (w, s) => w * Math.Sqrt(s)).ToArray();
         var open = family with { HasGain = Known.GainDeviation > 0 };
         var full = family == open ? at : open.Packed(family.Unpacked(at), 1);
-        return Covariance(open, inherent, full, variance) is { } covariance ? new ImpedanceFitted(open, full, covariance, variance, misfit, left) : null;
+        return Covariance(open, inherent, full, variance) is { } covariance
+            ? new ImpedanceFitted(open, full, covariance, variance, misfit, left) { Sought = family }
+            : null;
     }
 
     private double[]? Least(ImpedanceFamily family, double[] weights, double deviation, double[] start)
@@ -230,6 +232,9 @@ internal sealed record ImpedanceFitted(
     IReadOnlyList<int> LeftOut
 )
 {
+    /// <summary>The family whose values were sought; what differs in the gain counts for the bands alone.</summary>
+    internal ImpedanceFamily Sought { get; init; } = Family;
+
     /// <summary>The model.</summary>
     internal ImpedanceModel Model { get; } = Family.Unpacked(At);
 
