@@ -45,6 +45,16 @@ public sealed class QuestionChartTests : BunitContext
     }
 
     [Fact]
+    public void Answer_and_line_ask_why_of_what_the_chart_names()
+    {
+        var chart = ResponseCharts.HowLow(Demo.Facts)!;
+        var shown = Render<QuestionChart>(p => p.Add(c => c.Chart, chart));
+        shown.FindAll(".qsheet input[type=checkbox]")[^1].Change(true);
+        Assert.Equal("box.f10_hz", shown.Find(".qanswer .why").GetAttribute("data-of"));
+        Assert.Equal("curve.spl_db", shown.Find("caption .why").GetAttribute("data-of"));
+    }
+
+    [Fact]
     public void What_a_figure_is_the_scripts_are_told_as_the_page_has_it()
     {
         Render<QuestionChart>(p => p.Add(c => c.Chart, ResponseCharts.HowLow(Demo.Facts)!));
