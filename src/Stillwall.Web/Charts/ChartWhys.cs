@@ -2,23 +2,9 @@ using System.Globalization;
 
 namespace Stillwall.Web.Charts;
 
-/// <summary>Which result a chart's answer and which its line comes from, by the chart's name.</summary>
+/// <summary>Which result a cell of a chart's table comes from, where each has one of its own.</summary>
 internal static class ChartWhys
 {
-    private static readonly Dictionary<string, (string Answer, string Line)> ByName = new(StringComparer.Ordinal)
-    {
-        ["how-low"] = ("box.f10_hz", "curve.spl_db"),
-        ["how-loud"] = ("cabinet/loud-enough-and-what-gives-out-first", "curve.max_spl_db"),
-        ["how-far"] = ("curve.excursion_peak_mm", "curve.excursion_peak_mm"),
-        ["what-the-amplifier-feels"] = ("box.minimum_impedance_ohm", "curve.impedance_ohm"),
-        ["price-and-level"] = ("box.max_spl_at_lowest_db", "box.max_spl_at_lowest_db"),
-        ["how-quiet-are-the-walls"] = ("walls/wall-sound-below-the-cone", "walls/wall-sound-below-the-cone"),
-        ["how-warm"] = ("pour.expected_peak_c", "pour.expected_peak_c"),
-        ["neighbour"] = ("quiet/neighbour-at-the-everyday-level", "quiet/neighbour-at-the-everyday-level"),
-        ["proof-impedance"] = ("proof.impedance[0]", "proof.impedance[0]"),
-        ["proof-sweep"] = ("proof.sweep[0]", "proof.sweep[0]"),
-    };
-
     // Columns of the neighbour's table after the band, as in its results.
     private static readonly string[] BandResults = ["seat_db", "reduction_db", "neighbour_db", "uncertainty_db", "curve_db", "over_db"];
 
@@ -37,10 +23,4 @@ internal static class ChartWhys
             ("price-and-level", 2) => ("box.max_spl_at_lowest_db", head),
             _ => null,
         };
-
-    /// <summary>Result behind the answer; null for a chart that is not known.</summary>
-    internal static string? Answer(string chart) => ByName.TryGetValue(chart, out var found) ? found.Answer : null;
-
-    /// <summary>Result behind the line; null for a chart that is not known.</summary>
-    internal static string? Line(string chart) => ByName.TryGetValue(chart, out var found) ? found.Line : null;
 }

@@ -7,6 +7,11 @@ namespace Stillwall.Web.Charts;
 /// <summary>A sentence whose figures stand in the face for numbers, each with its unit on one line.</summary>
 public sealed partial class Figured : ComponentBase
 {
+    /// <summary>A figure inside words, its unit with it; the number of a name ("Dunlin 8") stays with its name. The page's scripts use it too.</summary>
+    internal const string Pattern =
+        @"(?<![\p{L}\d])[\u2212+±]?\d+(?:[.,]\d+)*(?:[ \u00a0]"
+        + @"(?:Hz|kHz|dB|mm|cm|m|in³|in|ft³|ft|ohm|Ω|V|W|kg|lb|g|L|gal|Pa|kPa|ms|s|h|min|%|K|°C|°F|[A-Z]{3})(?!\p{L})|(?<!\p{Lu}\p{L}* [\d.,]*))(?![.,]?\d)";
+
     /// <summary>The sentence.</summary>
     [Parameter]
     [EditorRequired]
@@ -29,10 +34,6 @@ public sealed partial class Figured : ComponentBase
         builder.AddContent(3, Text[from..]);
     }
 
-    // The number of a name ("Dunlin 8") stays with its name.
-    [GeneratedRegex(
-        @"(?<![\p{L}\d])[\u2212+±]?\d+(?:[.,]\d+)*(?:[ \u00a0]"
-            + @"(?:Hz|kHz|dB|mm|cm|m|in|ft|ft³|in³|ohm|Ω|V|W|kg|lb|g|L|gal|Pa|kPa|ms|s|h|min|%|K|°C|°F|[A-Z]{3})(?!\p{L})|(?<!\p{Lu}\p{L}* [\d.,]*))(?![.,]?\d)"
-    )]
+    [GeneratedRegex(Pattern)]
     private static partial Regex Figure();
 }

@@ -94,7 +94,8 @@ public sealed partial class QuestionChart
                     band = ChartTexts.Band,
                     to = ChartTexts.To,
                     before = ChartTexts.Before,
-                }
+                },
+                Figured.Pattern
             );
         }
 

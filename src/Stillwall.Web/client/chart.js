@@ -7,12 +7,13 @@ import { limit } from './charts/hatch.js';
 import { bars, mark, strokes } from './charts/marks.js';
 import { Hair } from './charts/hair.js';
 import { across } from './charts/across.js';
-import { tick } from './charts/numbers.js';
+import { figuresAre, tick } from './charts/numbers.js';
 
 const NOTES = 19, AXIS = 18;
 
-// root holds the plot, out the read-out; words are those of the cross-hair.
-export async function mount(root, out, words) {
+// root holds the plot, out the read-out; words are those of the cross-hair, figure is the pattern of a figure inside words.
+export async function mount(root, out, words, figure) {
+  figuresAre(figure);
   await Promise.all(['400 12px "Atkinson Hyperlegible"', '400 11px "IBM Plex Mono"', '500 12px "IBM Plex Mono"'].map(f => document.fonts.load(f)));
   return new QuestionChart(root, out, words);
 }

@@ -33,6 +33,7 @@ public static class BestBuyChart
             Name: "price-and-level",
             Title: "What does louder cost?",
             Answer: Answer(best, drivers.Count - drawn.Count, show),
+            AnswerFrom: "box.max_spl_at_lowest_db",
             Across: across,
             Up: up,
             Series: best.Count > 1 ? [new ChartSeries("nothing cheaper is louder", StyleRole.Main, SeriesShape.Line, Steps(best))] : [],

@@ -119,6 +119,7 @@ public sealed record ChartTable(IReadOnlyList<string> Columns, IReadOnlyList<IRe
 /// <param name="Name">Short name in kebab case, fit for a file.</param>
 /// <param name="Title">The question or statement.</param>
 /// <param name="Answer">The answer in one sentence.</param>
+/// <param name="AnswerFrom">Path of the result, or id of the finding, behind the answer.</param>
 /// <param name="Across">The axis across.</param>
 /// <param name="Up">The axis up.</param>
 /// <param name="Series">What is drawn, from back to front.</param>
@@ -130,6 +131,7 @@ public sealed record Chart(
     string Name,
     string Title,
     string Answer,
+    string AnswerFrom,
     ChartAxis Across,
     ChartAxis Up,
     IReadOnlyList<ChartSeries> Series,
@@ -137,4 +139,8 @@ public sealed record Chart(
     IReadOnlyList<ChartLandmark> Landmarks,
     IReadOnlyList<ChartRule> Rules,
     ChartTable Table
-);
+)
+{
+    /// <summary>Path or id behind the line; the answer's where they are one.</summary>
+    public string LineFrom { get; init; } = AnswerFrom;
+}

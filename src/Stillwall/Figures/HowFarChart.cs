@@ -38,6 +38,7 @@ internal static class HowFarChart
             Name: "how-far",
             Title: "How far does the cone move?",
             Answer: Answer(points, network.Driver.XmaxM, volts, Words),
+            AnswerFrom: "curve.excursion_peak_mm",
             Across: across,
             Up: up,
             Series: series,

@@ -42,6 +42,7 @@ internal static class HowLoudChart
             Name: "how-loud",
             Title: "How loud?",
             Answer: Answer(facts, distance),
+            AnswerFrom: "cabinet/loud-enough-and-what-gives-out-first",
             Across: across,
             Up: up,
             Series: series,
@@ -49,7 +50,10 @@ internal static class HowLoudChart
             Landmarks: Landmarks(facts, points),
             Rules: [],
             Table: ResponseCharts.Table("level", across, [table, .. series.Where(s => s.Role == StyleRole.Second)])
-        );
+        )
+        {
+            LineFrom = "curve.max_spl_db",
+        };
     }
 
     private static List<ChartPoint> Seat(Facts facts, BoxNetwork network, DriveLimits limits) =>

@@ -29,6 +29,7 @@ internal static class HowLowChart
             Name: "how-low",
             Title: "How low?",
             Answer: Answer(F10Hz(facts, system.Network, main), aim?.LowestHz),
+            AnswerFrom: "box.f10_hz",
             Across: across,
             Up: up,
             Series: series,
@@ -36,7 +37,10 @@ internal static class HowLowChart
             Landmarks: Landmarks(facts, system.Network),
             Rules: aim?.CrossoverHz is { } x and > 10 and < HighHz ? [new ChartRule(x, $"{Show.Frequency(x)}, the main speakers take over")] : [],
             Table: ResponseCharts.Table("response", across, [.. series.Where(s => s.Shape == SeriesShape.Line)])
-        );
+        )
+        {
+            LineFrom = "curve.spl_db",
+        };
     }
 
     // The next whole step above 0 dB would be mostly empty paper.

@@ -23,6 +23,7 @@ internal static class ImpedanceChart
             Name: "what-the-amplifier-feels",
             Title: "What does the amplifier feel?",
             Answer: Answer(least, load),
+            AnswerFrom: "box.minimum_impedance_ohm",
             Across: across,
             Up: up,
             Series: series,
@@ -34,7 +35,10 @@ internal static class ImpedanceChart
             ],
             Rules: [],
             Table: ResponseCharts.Table("impedance", across, series)
-        );
+        )
+        {
+            LineFrom = "curve.impedance_ohm",
+        };
     }
 
     private static string Answer(ImpedanceMinimum least, double? load)

@@ -43,6 +43,7 @@ public static class NeighbourChart
             Name: "neighbour",
             Title: "What does the neighbour hear?",
             Answer: Answer(quiet),
+            AnswerFrom: "quiet/neighbour-at-the-everyday-level",
             Across: across,
             Up: up,
             Series:

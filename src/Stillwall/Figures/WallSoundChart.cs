@@ -46,6 +46,7 @@ public static class WallSoundChart
             Title: "How quiet are the walls?",
             Answer: $"Up to {Show.Frequency(highest)} all walls together stay {Show.Level(-worst.PowerSumDb)} below the cone; they are loudest at "
                 + $"{Show.Frequency(loudest.FrequencyHz)}.",
+            AnswerFrom: "walls/wall-sound-below-the-cone",
             Across: across,
             Up: up,
             Series: series,

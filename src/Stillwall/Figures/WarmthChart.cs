@@ -37,6 +37,7 @@ public static class WarmthChart
             Title: "How warm does the wall get?",
             Answer: $"{facts.Show.Temperature(peak.WarmestC)} after {Show.Time(peak.TimeS)}; {skin.Name.ToUpperInvariant()} softens at "
                 + $"{facts.Show.Temperature(skin.SofteningC)}.",
+            AnswerFrom: "pour.expected_peak_c",
             Across: across,
             Up: up,
             Series: series,

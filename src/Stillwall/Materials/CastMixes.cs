@@ -4,9 +4,7 @@ using Stillwall.Projects;
 namespace Stillwall.Materials;
 
 /// <summary>A powder that sets with water, and what becomes of it.</summary>
-/// <param name="Name">
-/// Name as in the project file: <c>plaster</c>, <c>hard-gypsum</c>, <c>gypsum-binder</c>, <c>sand-plaster</c>, <c>cement-grout</c> or <c>own</c>.
-/// </param>
+/// <param name="Name">Name as in the project file; <c>own</c> for one of the maker's own.</param>
 /// <param name="PowderDensityKgM3">Density of the powder's grains, kg/m³.</param>
 /// <param name="SolidDensityKgM3">Density of the set solid without pores, kg/m³.</param>
 /// <param name="BoundWaterRatio">Water bound in setting per mass of powder.</param>

@@ -59,5 +59,5 @@ public sealed class ChartCsvTests
         new(name, role, SeriesShape.Line, [.. points.Select(p => new ChartPoint(p.X, p.Y))]);
 
     private static Chart Of(ChartAxis across, params ChartSeries[] series) =>
-        new("test", "Which?", "This.", across, Up, series, [], [], [], new ChartTable([], []));
+        new("test", "Which?", "This.", "box.f10_hz", across, Up, series, [], [], [], new ChartTable([], []));
 }

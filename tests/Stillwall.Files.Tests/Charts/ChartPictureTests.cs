@@ -18,6 +18,7 @@ public sealed class ChartPictureTests
             "plain",
             "A < B & \"C\"?",
             "Half way up.",
+            "box.f10_hz",
             new ChartAxis("across", "Hz", true, 10, 1000, [10, 100, 1000]),
             new ChartAxis("up", "dB", false, 0, 10, [0, 5, 10]),
             [new ChartSeries("line", StyleRole.Main, SeriesShape.Line, [new(10, 0), new(1000, 10)])],

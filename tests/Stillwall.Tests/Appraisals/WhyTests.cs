@@ -1,5 +1,6 @@
 using Stillwall.Appraisals;
 using Stillwall.Appraisals.Explaining;
+using Stillwall.Appraisals.Findings;
 using Stillwall.Projects;
 
 namespace Stillwall.Tests.Appraisals;
@@ -282,7 +283,7 @@ public sealed class WhyTests
     [Fact]
     public void What_moves_a_finding_of_the_demo_is_among_its_inputs()
     {
-        var inputs = FindingTrace.All.Keys.ToDictionary(
+        var inputs = AllFindings.Rules.Select(r => r.Id).ToDictionary(
             id => id,
             id => Why.Of(Demo, $"{id}.margin").Inputs.Select(i => i.Key).ToHashSet(StringComparer.Ordinal)
         );

@@ -1,6 +1,9 @@
+using System.Text.Json;
 using CsCheck;
 using Stillwall.Appraisals;
+using Stillwall.Appraisals.Explaining;
 using Stillwall.Appraisals.Ranking;
+using Stillwall.Cabinets;
 using Stillwall.Figures;
 using Stillwall.Neighbours;
 using Stillwall.Projects;
@@ -216,6 +219,17 @@ public sealed class ChartDataTests
         Assert.InRange((At(MainLine(chart), 15) - At(MainLine(chart), 10)) / Math.Log2(1.5), 22, 29);
         var said = double.Parse(chart.Answer.Split(' ')[2], System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(-10, At(MainLine(chart), said), 0.2);
+    }
+
+    [Fact]
+    public void The_result_behind_every_answer_and_line_is_there()
+    {
+        var ofCurve = typeof(CurvePoint).GetProperties().Select(p => $"curve.{JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name)}").ToList();
+        Chart[] charts = [.. ResponseCharts.All(Demo), WallSoundChart.Of(Demo)!, WarmthChart.Of(Demo)!];
+        Assert.All(
+            charts.SelectMany(c => new[] { c.AnswerFrom, c.LineFrom }),
+            of => Assert.True(ofCurve.Contains(of) || Why.Of(Demo, of).Value is not null, of)
+        );
     }
 
     [Fact]

@@ -45,6 +45,23 @@ public sealed class QuestionChartTests : BunitContext
     }
 
     [Fact]
+    public void Answer_and_line_ask_why_of_what_the_chart_names()
+    {
+        var chart = ResponseCharts.HowLow(Demo.Facts)!;
+        var shown = Render<QuestionChart>(p => p.Add(c => c.Chart, chart));
+        shown.FindAll(".qsheet input[type=checkbox]")[^1].Change(true);
+        Assert.Equal("box.f10_hz", shown.Find(".qanswer .why").GetAttribute("data-of"));
+        Assert.Equal("curve.spl_db", shown.Find("caption .why").GetAttribute("data-of"));
+    }
+
+    [Fact]
+    public void What_a_figure_is_the_scripts_are_told_as_the_page_has_it()
+    {
+        Render<QuestionChart>(p => p.Add(c => c.Chart, ResponseCharts.HowLow(Demo.Facts)!));
+        Assert.Equal(Figured.Pattern, module.Invocations["mount"].Single().Arguments[3]);
+    }
+
+    [Fact]
     public void A_new_chart_is_sent_once_and_the_same_one_not_again()
     {
         var shown = Render<QuestionChart>(p => p.Add(c => c.Chart, ResponseCharts.HowLow(Demo.Facts)!));
@@ -92,6 +109,7 @@ public sealed class QuestionChartTests : BunitContext
     [InlineData("Down to 28.2 Hz (f10, −10 dB).", "28.2 Hz|−10 dB")]
     [InlineData("Wren 6, 91.2 dB for 60 EUR, up to Stint 7.", "91.2 dB|60 EUR")]
     [InlineData("Even −4.5 dB and ±1.5 dB count, F3 does not.", "−4.5 dB|±1.5 dB")]
+    [InlineData("In 1.2 ft³ (74 in³) it gets to 84 °F.", "1.2 ft³|74 in³|84 °F")]
     [InlineData("No figures here.", "")]
     public void Figures_are_set_apart_with_their_units_and_those_of_names_are_not(string text, string figures)
     {

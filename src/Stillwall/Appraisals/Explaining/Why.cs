@@ -169,7 +169,7 @@ public static class Why
     {
         var (rule, facts) = (asked.Rule, effects.Facts);
         var judged = rule.Judge(facts);
-        var trace = FindingTrace.All[rule.Id].In(facts);
+        var trace = rule.Trace.In(facts);
         var formula = FormulaCatalogue.Find(
             asked.Which switch
             {

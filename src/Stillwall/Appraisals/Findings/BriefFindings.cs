@@ -12,6 +12,7 @@ internal static class BriefFindings
             "Brief",
             "cabinet fits the spot",
             "geometry: outside size, clearance on both sides, plug space behind",
+            new("spot-fit"),
             Spot,
             [
                 new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}"),
@@ -26,11 +27,21 @@ internal static class BriefFindings
             "Brief",
             "weight for the hands that lift it",
             "ISO 11228-1:2003, reference mass for one person (from memory)",
+            new("finished-mass", "mass.finished_kg"),
             Weight,
-            new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}, or lift it with two people"),
-            new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}, or lift it with two people")
+            [
+                new Lever("cabinet.core", Toward.Less, 0.0005, "core {new} instead of {old}, or lift it with two people"),
+                new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}, or lift it with two people"),
+            ]
         ),
-        new("Brief", "cost", "sum of the stated prices", Cost, new Lever("budget", Toward.More, 1, "a budget of {new} instead of {old}, or a cheaper driver")),
+        new(
+            "Brief",
+            "cost",
+            "sum of the stated prices",
+            new("cost", "cost.total_price"),
+            Cost,
+            new Lever("budget", Toward.More, 1, "a budget of {new} instead of {old}, or a cheaper driver")
+        ),
     ];
 
     private static Judgement Spot(Facts f)

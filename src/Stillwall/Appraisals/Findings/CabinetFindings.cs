@@ -15,6 +15,7 @@ internal static class CabinetFindings
             "Cabinet",
             "system Q as wanted",
             "Small 1972, JAES 20(10) (from memory); lossless",
+            new("system-q", "box.system_q"),
             SystemQ,
             [
                 Deeper,
@@ -27,6 +28,7 @@ internal static class CabinetFindings
             "Cabinet",
             "reaches the lowest note",
             "Small 1972, JAES 20(10) (from memory); f10 at or under it counts as reached (our choice)",
+            new("f10", "box.f10_hz"),
             Lowest,
             [Deeper, Larger, new Lever("brief.aim.lowest", Toward.More, 0.5, "a lowest note of {new} instead of {old}")]
         ),
@@ -34,14 +36,18 @@ internal static class CabinetFindings
             "Cabinet",
             "loud enough, and what gives out first",
             "limits of excursion, coil and amplifier; at the seat the room's modal sum less an allowance for real walls, our choice",
+            new("maximum-level-at-seat", "box.max_spl_at_seat_db", "box.max_spl_at_lowest_db"),
             Loud,
-            new Lever("brief.amplifier.power", Toward.More, 5, "an amplifier of {new} instead of {old}"),
-            new Lever("brief.aim.level", Toward.Less, 0.5, "a wanted level of {new} instead of {old}")
+            [
+                new Lever("brief.amplifier.power", Toward.More, 5, "an amplifier of {new} instead of {old}"),
+                new Lever("brief.aim.level", Toward.Less, 0.5, "a wanted level of {new} instead of {old}"),
+            ]
         ),
         new(
             "Cabinet",
             "airtight enough",
             "viscous flow in a slit (Beranek 1954, from memory); the limit is our choice",
+            new("leak-q", "box.leak_q"),
             Airtight,
             [
                 new Lever("cabinet.leak.gap", Toward.Less, 0.00001, "seal the joints to a gap of {new} instead of {old}"),
@@ -53,6 +59,7 @@ internal static class CabinetFindings
             "Cabinet",
             "fill sensible",
             "common practice, no source",
+            new("fill-density", "box.fill_density_kg_m3"),
             Fill,
             new Lever("cabinet.fill.mass", Toward.Either, 0.01, "{new} of fill instead of {old}")
         ),
@@ -60,10 +67,18 @@ internal static class CabinetFindings
             "Cabinet",
             "first air mode inside above the working range",
             "elementary: half a wavelength along the longest inside length; the limit is our choice",
+            new("air-mode", "box.lowest_air_mode_hz"),
             AirMode,
             new Lever("cabinet.outside.depth", Toward.Less, 0.001, "depth {new} instead of {old}")
         ),
-        new("Cabinet", "tolerance of drivers", "1,000 seeded draws, Cms ±20 %, Bl, Mms, Re ±5 %, Rms ±30 % (our choice)", Tolerance, Deeper, Larger),
+        new(
+            "Cabinet",
+            "tolerance of drivers",
+            "1,000 seeded draws, Cms ±20 %, Bl, Mms, Re ±5 %, Rms ±30 % (our choice)",
+            new("tolerance", "box.system_q_band[0]", "box.system_q_band[1]"),
+            Tolerance,
+            [Deeper, Larger]
+        ),
     ];
 
     private static Judgement SystemQ(Facts f)

@@ -14,12 +14,14 @@ internal static class DriverFindings
             "Driver",
             "parameters agree with one another",
             "relations between small-signal parameters, IEC 60268-5:2003 (from memory); the limit is our choice",
+            new("parameter-mismatch"),
             Agreement
         ),
         new(
             "Driver",
             "fits the front",
             "geometry: flange, bolt circle and opening against sides and skins",
+            new("front-fit"),
             Front,
             [
                 new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
@@ -32,6 +34,7 @@ internal static class DriverFindings
             "Driver",
             "clear of braces, skins and rear",
             "geometry: depth of the driver and air behind the magnet; the distance is our choice",
+            new("driver-depth"),
             Depth,
             [
                 new Lever("cabinet.openings.recess", Toward.Less, 0.0001, "a recess of {new} instead of {old}"),
@@ -39,7 +42,13 @@ internal static class DriverFindings
                 new Lever("cabinet.braces", Toward.Less, 1, "{new} braces instead of {old}"),
             ]
         ),
-        new("Driver", "amplifier can drive it", "least impedance of the network between 10 Hz and 1 kHz against the amplifier's stated load", Load),
+        new(
+            "Driver",
+            "amplifier can drive it",
+            "least impedance of the network between 10 Hz and 1 kHz against the amplifier's stated load",
+            new("minimum-impedance", "box.minimum_impedance_ohm"),
+            Load
+        ),
     ];
 
     private static Judgement Agreement(Facts f)

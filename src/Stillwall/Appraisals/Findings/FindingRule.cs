@@ -35,9 +35,10 @@ internal sealed record Lever(string Key, Toward Toward, double Step, string Word
 /// <param name="Stage">Stage of the job.</param>
 /// <param name="Topic">What is checked.</param>
 /// <param name="Basis">Source, "common practice" or "our choice".</param>
+/// <param name="Trace">The formula of its value, and the results behind value and limit.</param>
 /// <param name="Judge">The check.</param>
 /// <param name="Levers">Quantities that may mend it, the cheapest first.</param>
-internal sealed record FindingRule(string Stage, string Topic, string Basis, Func<Facts, Judgement> Judge, params Lever[] Levers)
+internal sealed record FindingRule(string Stage, string Topic, string Basis, FindingTrace Trace, Func<Facts, Judgement> Judge, params Lever[] Levers)
 {
     /// <summary>
     /// Values that follow from the figures themselves, where several quantities must move by different amounts; takes the room to spare, m. They are tried

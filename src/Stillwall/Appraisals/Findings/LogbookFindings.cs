@@ -15,7 +15,15 @@ internal static class LogbookFindings
     private const string Water = "water rehearsal";
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
-    [new("Logbook", "plan against actual", "masses, times and costs of the logbook against the plan; advice past a tenth, our choice", Plan)];
+    [
+        new(
+            "Logbook",
+            "plan against actual",
+            "masses, times and costs of the logbook against the plan; advice past a tenth, our choice",
+            new("plan-deviation", "mass.finished_kg", "print.print_seconds", "cost.total_price"),
+            Plan
+        ),
+    ];
 
     private static Judgement Plan(Facts f)
     {

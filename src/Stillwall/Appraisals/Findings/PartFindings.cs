@@ -14,6 +14,7 @@ internal static class PartFindings
             "Parts",
             "every part fits the printer",
             "geometry: size and edge margin on all four sides against the build space",
+            new("part-size"),
             Fit,
             [
                 new Lever("cabinet.outside.width", Toward.Less, 0.001, "width {new} instead of {old}"),
@@ -25,14 +26,18 @@ internal static class PartFindings
             "Parts",
             "thin walls stand while printing",
             "common practice, no source",
+            new("slenderness"),
             Slender,
-            new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
-            new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")
+            [
+                new Lever("cabinet.outer_skin+cabinet.inner_skin", Toward.More, 0.0001, "skins of {new} instead of {old}"),
+                new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}"),
+            ]
         ),
         new(
             "Parts",
             "bridges and overhangs",
             "geometry of the drawn sections, sleeves on end and plates flat; common practice, no source",
+            new("over-air"),
             Bridges,
             [
                 new Lever(
@@ -49,11 +54,24 @@ internal static class PartFindings
             "Parts",
             "pieces go together",
             "clearance of 0.3 mm + 0.1 % of the length, common practice, no source; half of the plastic's shrinkage (from memory) counts as uneven, our choice",
+            new("joint-clearance"),
             Together,
             new Lever("cabinet.outside.width+cabinet.outside.height", Toward.Capped, 0.001, "width and height at most {new} instead of {old}")
         ),
-        new("Parts", "filament in stock", "mass of all parts with the stated waste against the shelf", Filament),
-        new("Parts", "longest single print", "volume over flow and a pause a layer is a floor; 1.5 to 1.8 times is real (from memory); advice", Longest),
+        new(
+            "Parts",
+            "filament in stock",
+            "mass of all parts with the stated waste against the shelf",
+            new("filament-to-have", ["print.filament_to_have_kg"], ["supplies[\"filament\"].in_stock"]),
+            Filament
+        ),
+        new(
+            "Parts",
+            "longest single print",
+            "volume over flow and a pause a layer is a floor; 1.5 to 1.8 times is real (from memory); advice",
+            new("print-time", "print.longest_print_seconds"),
+            Longest
+        ),
     ];
 
     private static Judgement Fit(Facts f)

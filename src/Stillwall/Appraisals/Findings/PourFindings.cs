@@ -14,12 +14,27 @@ internal static class PourFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Pour", "skins bulge", "liquid head (ACI 347-04) on a clamped strip; modulus of the warm skin is our choice", Bulge, CloserStruts, ThickerSkins),
-        new("Pour", "skins hold", "elementary: bending stress of a clamped strip against the strength across layers", Stress, CloserStruts, ThickerSkins),
+        new(
+            "Pour",
+            "skins bulge",
+            "liquid head (ACI 347-04) on a clamped strip; modulus of the warm skin is our choice",
+            new("skin-bulge", "pour.skin_bulge_m"),
+            Bulge,
+            [CloserStruts, ThickerSkins]
+        ),
+        new(
+            "Pour",
+            "skins hold",
+            "elementary: bending stress of a clamped strip against the strength across layers",
+            new("skin-stress", "pour.form_pressure_pa"),
+            Stress,
+            [CloserStruts, ThickerSkins]
+        ),
         new(
             "Pour",
             "inner sleeve floats",
             "elementary: Archimedes on what the first lift covers",
+            new("sleeve-uplift", "pour.slurry_density_kg_m3"),
             Float,
             new Lever("materials.cast.hold_down", Toward.More, 0.1, "weigh it down with {new} instead of {old} until the first lift has set")
         ),
@@ -27,23 +42,36 @@ internal static class PourFindings
             "Pour",
             "batch within pot life",
             "arithmetic: soak, stir and pour of the longest batch",
+            new("pour-clock", "pour.cavity_volume_m3"),
             PotLife,
-            new Lever("materials.cast.soak", Toward.Less, 5, "soak {new} instead of {old}"),
-            new Lever("materials.cast.pour_rate", Toward.More, 1e-6, "pour {new} instead of {old}")
+            [
+                new Lever("materials.cast.soak", Toward.Less, 5, "soak {new} instead of {old}"),
+                new Lever("materials.cast.pour_rate", Toward.More, 1e-6, "pour {new} instead of {old}"),
+            ]
         ),
         new(
             "Pour",
             "no cold joint in a lift",
             "longest pause within a lift against the pot life; common practice, no source",
+            new("pour-clock", "pour.cavity_volume_m3"),
             ColdJoint,
-            new Lever("materials.cast.people", Toward.More, 1, "{new} people at the pour instead of {old}"),
-            new Lever("materials.cast.bucket", Toward.More, 0.0005, "a bucket of {new} instead of {old}")
+            [
+                new Lever("materials.cast.people", Toward.More, 1, "{new} people at the pour instead of {old}"),
+                new Lever("materials.cast.bucket", Toward.More, 0.0005, "a bucket of {new} instead of {old}"),
+            ]
         ),
-        new("Pour", "powder in stock with reserve", "powder for the cavity and the stated reserve against the shelf", Powder),
+        new(
+            "Pour",
+            "powder in stock with reserve",
+            "powder for the cavity and the stated reserve against the shelf",
+            new("slurry", ["pour.powder_kg"], ["supplies[\"cast powder\"].in_stock"]),
+            Powder
+        ),
         new(
             "Pour",
             "heat below softening",
             "elementary: heat balance through the wall between initial and final set; loss at the outer skin alone; deflection temperature of the skin",
+            new("setting-heat", "pour.expected_peak_c"),
             Heat,
             [
                 new Lever("materials.cast.powder_per_water", Toward.Less, 0.01, "{new} of powder to one of water instead of {old}"),
@@ -55,10 +83,17 @@ internal static class PourFindings
             "Pour",
             "mix flows into the cavity",
             "plain rule without sand, four times the largest grain with sand; common practice, no source",
+            new("least-passage"),
             Flow,
             new Lever("cabinet.core", Toward.More, 0.0005, "core {new} instead of {old}")
         ),
-        new("Pour", "dry before it is sealed", "dry mass by stoichiometry against the last weigh-in; the limit is our choice", Dry),
+        new(
+            "Pour",
+            "dry before it is sealed",
+            "dry mass by stoichiometry against the last weigh-in; the limit is our choice",
+            new("dryness", "mass.dry_shells_and_cast_kg", "pour.dry_in_cabinet_kg"),
+            Dry
+        ),
     ];
 
     private static Judgement Bulge(Facts f) =>

@@ -14,16 +14,29 @@ internal static class ProofFindings
 
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Proof", "resonance as designed", "measured against computed; the limit is our choice", Resonance),
-        new("Proof", "Q as designed", "measured against computed; the limit is our choice", SystemQ),
-        new("Proof", "core as assumed", "modulus and loss factor by the tap test (ASTM E1876-15) against the mix's; the limit is our choice", Core),
+        new(
+            "Proof",
+            "resonance as designed",
+            "measured against computed; the limit is our choice",
+            new("as-measured", [], ["box.system_resonance_hz"]),
+            Resonance
+        ),
+        new("Proof", "Q as designed", "measured against computed; the limit is our choice", new("as-measured", [], ["box.system_q"]), SystemQ),
+        new(
+            "Proof",
+            "core as assumed",
+            "modulus and loss factor by the tap test (ASTM E1876-15) against the mix's; the limit is our choice",
+            new("as-measured"),
+            Core
+        ),
         new(
             "Proof",
             "polarity matches the main speakers",
             "first swing of the polarity pulses, recorded before both cones, against the polarity of the best join; common practice, no source",
+            new("polarity-against-join"),
             Polarity
         ),
-        new("Proof", "no rattle", "slow sweep by ear, as the logbook states it; common practice, no source", Rattle),
+        new("Proof", "no rattle", "slow sweep by ear, as the logbook states it; common practice, no source", new("as-logged"), Rattle),
     ];
 
     private static Judgement Resonance(Facts f)

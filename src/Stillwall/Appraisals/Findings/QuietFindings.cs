@@ -13,15 +13,23 @@ internal static class QuietFindings
             "Quiet",
             "neighbour at the everyday level",
             "ISO 12354-1:2017 frame with the room's modal sum; uncertainty ISO 12999-1:2020 situation A; local rules come first",
+            new("over-curve", "quiet.bands[].over_db"),
             Neighbour,
-            Quieter,
-            new Lever("brief.everyday.quiet_hours.level", Toward.Less, 0.5, "{new} in the quiet hours instead of {old}")
+            [Quieter, new Lever("brief.everyday.quiet_hours.level", Toward.Less, 0.5, "{new} in the quiet hours instead of {old}")]
         ),
-        new("Quiet", "polite level with the equaliser", "as that, with the equaliser that takes least from the seat", Polite, Quieter),
+        new(
+            "Quiet",
+            "polite level with the equaliser",
+            "as that, with the equaliser that takes least from the seat",
+            new("polite-level-equalised", "quiet.loudest_polite_level_with_equaliser_db"),
+            Polite,
+            Quieter
+        ),
         new(
             "Quiet",
             "force into the floor; does it walk",
             "elementary: a rigid body on its feet, swaying and rocking under the cone's reaction; advice",
+            new("floor-force", "mass.finished_kg"),
             Floor,
             new Lever("cabinet.feet.stiffness", Toward.Less, 500, "feet of {new} together instead of {old}")
         ),
@@ -29,14 +37,15 @@ internal static class QuietFindings
             "Quiet",
             "hearing",
             "NIOSH 98-126: 85 dB(A) for 8 h, 3 dB exchange",
+            new("hearing-dose", "quiet.seat_a_db"),
             Hearing,
-            new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"),
-            Quieter
+            [new Lever("brief.everyday.hours", Toward.Less, 0.25, "{new} hours a day instead of {old}"), Quieter]
         ),
         new(
             "Quiet",
             "matches the main speakers",
             "free-field sum of second-order roll-offs with fourth-order crossovers, best delay, polarity and level; the limit is our choice",
+            new("joining", "box.system_resonance_hz", "box.system_q"),
             MainSpeakers,
             new Lever("brief.aim.crossover", Toward.Either, 1, "a crossover of {new} instead of {old}")
         ),

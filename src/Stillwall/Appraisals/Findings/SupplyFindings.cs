@@ -10,8 +10,14 @@ internal static class SupplyFindings
 {
     internal static IReadOnlyList<FindingRule> Rules { get; } =
     [
-        new("Supplies", "nothing past its date", "best-before dates as stated", Dates),
-        new("Supplies", "all to hand for each step", "the supplies list against the stated shelf", ToHand),
+        new("Supplies", "nothing past its date", "best-before dates as stated", new("days-left"), Dates),
+        new(
+            "Supplies",
+            "all to hand for each step",
+            "the supplies list against the stated shelf",
+            new("lacking-items", "print.filament_to_have_kg", "pour.powder_kg"),
+            ToHand
+        ),
     ];
 
     private static Judgement Dates(Facts f)

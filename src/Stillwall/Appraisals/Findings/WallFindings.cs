@@ -18,6 +18,7 @@ internal static class WallFindings
             "Walls",
             "panel resonance above the working range",
             "first-order shear plate with supported edges, the softer bound; the front with its opening and the driver's mass; the limit is our choice",
+            new("panel-modes", "walls[].first_mode_hz"),
             Resonance,
             [MoreBraces, ThickerCore, ThickerSkins]
         ),
@@ -25,30 +26,32 @@ internal static class WallFindings
             "Walls",
             "wall sound below the cone",
             "box pressure on shear plates with supported edges, static deflection and first mode; the limit is our choice",
+            new("wall-to-cone", "walls[].wall_to_cone_db"),
             Sound,
             [MoreBraces, ThickerCore, ThickerSkins]
         ),
-        new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", Heaviness),
+        new("Walls", "not heavier than it need be", "our choice: advice once the walls are 45 dB below the cone", new("thinnest-core"), Heaviness),
         new(
             "Walls",
             "core keyed to the skins",
             "area of undercut keys, struts and slots on the drawn section; 30 % within 80 mm of an end and the limit elsewhere are our choice",
+            new("keyed-fraction"),
             Keyed,
-            CloserStruts,
-            ThickerCore
+            [CloserStruts, ThickerCore]
         ),
         new(
             "Walls",
             "inner skin stays on",
             "setting and cooling strain over half the width against the undercut of the keys (expansion from memory)",
+            new("skin-gap", "pour.expected_peak_c"),
             SkinGap,
-            CloserStruts,
-            ThickerCore
+            [CloserStruts, ThickerCore]
         ),
         new(
             "Walls",
             "lifted by the front, hung by the rear",
             "shear on keys and on sealant as the limits state it (0.5 and 0.1 MPa, from memory) against twice the weight",
+            new("joint-safety", "mass.finished_kg"),
             Joint,
             new Lever("cabinet.strut_pitch", Toward.Less, 0.001, "struts every {new} instead of {old}")
         ),
@@ -56,12 +59,14 @@ internal static class WallFindings
             "Walls",
             "driver screws hold",
             "pull-out of threaded inserts, the low end of what is reported (from memory) unless you state your own; what the screws leave on the gasket",
+            new("insert-safety", "box.net_volume_m3", "box.system_resonance_hz"),
             Screws
         ),
         new(
             "Walls",
             "stands without tipping",
             "elementary statics: base between the feet over the height of the centre of mass",
+            new("tilt", "mass.finished_kg"),
             Tipping,
             new Lever("cabinet.outside.width", Toward.More, 0.001, "width {new} instead of {old}")
         ),
