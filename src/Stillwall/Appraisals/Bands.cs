@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Stillwall.Appraisals;
 
 /// <summary>A figure with its band, in digits that the band bears.</summary>
-public static class Bands
+internal static class Bands
 {
     /// <summary>Writes a figure and its band.</summary>
     /// <param name="value">The figure, in its unit.</param>

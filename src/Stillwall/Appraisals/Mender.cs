@@ -5,7 +5,7 @@ namespace Stillwall.Appraisals;
 
 /// <summary>One plan judged, and remedies of single findings sought when they are asked for, which takes most of the time of an appraisal.</summary>
 /// <remarks>What was computed for one remedy's trials serves the next; for one caller at a time.</remarks>
-public sealed class Mender
+internal sealed class Mender
 {
     private readonly Trials trials;
 

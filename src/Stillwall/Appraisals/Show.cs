@@ -6,7 +6,7 @@ namespace Stillwall.Appraisals;
 /// <summary>Writes numbers for people: with a unit, with sensible digits, metric or inch.</summary>
 /// <param name="Inch">Whether sizes and masses are shown in inches and pounds.</param>
 /// <param name="Currency">Currency of prices.</param>
-public sealed record Show(bool Inch, string Currency)
+internal sealed record Show(bool Inch, string Currency)
 {
     /// <summary>Unit of the sizes of a drawing.</summary>
     internal string SizeUnit => Inch ? "in" : "mm";

@@ -6,7 +6,7 @@ namespace Stillwall.Briefs;
 /// <param name="Side">The side: width, height or depth.</param>
 /// <param name="TakenM">What cabinet, clearance and plug space take, m.</param>
 /// <param name="SpotM">What the spot offers, m.</param>
-public sealed record SpotFit(string Side, double TakenM, double SpotM)
+internal sealed record SpotFit(string Side, double TakenM, double SpotM)
 {
     /// <summary>Room to spare, m; negative where it does not fit.</summary>
     public double SpareM => SpotM - TakenM;

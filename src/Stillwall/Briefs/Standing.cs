@@ -8,7 +8,7 @@ namespace Stillwall.Briefs;
 /// <param name="AboveM">Room above it, the feet counted, m; null where the spot's height is not stated.</param>
 /// <param name="BehindM">Room kept behind it for clearance and plugs, m.</param>
 /// <param name="SeatM">How far the seat is from the cone on the plan of the room, m; null where either place is not stated.</param>
-public sealed record Standing(
+internal sealed record Standing(
     [property: ComputedBy("room-in-spot")] double? BesideM,
     [property: ComputedBy("room-in-spot")] double? AboveM,
     [property: ComputedBy("room-behind")] double BehindM,

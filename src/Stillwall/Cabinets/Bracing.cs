@@ -7,7 +7,7 @@ namespace Stillwall.Cabinets;
 /// <param name="FrontsMm">Where each begins behind the front ends of the inner sleeve, mm: bays of equal clear depth.</param>
 /// <param name="Frame">Outer edge of a brace, which slides into the inner sleeve with half the joints' clearance on either side.</param>
 /// <param name="Window">Window of a brace.</param>
-public sealed record Bracing(double ClearM, IReadOnlyList<double> FrontsMm, RoundedFrame Frame, RoundedFrame Window)
+internal sealed record Bracing(double ClearM, IReadOnlyList<double> FrontsMm, RoundedFrame Frame, RoundedFrame Window)
 {
     /// <summary>The braces of a cabinet.</summary>
     /// <param name="sizes">Its sizes; the walls must leave an inside.</param>

@@ -4,7 +4,7 @@ namespace Stillwall.Cabinets;
 
 /// <summary>The sizes of struts, keys, collars and braces that the maker does not state.</summary>
 /// <remarks>Source: our choice throughout, from what a 0.4 to 0.6 mm nozzle lays and what a mix passes; not from a standard. All in millimetres.</remarks>
-public static class BuildUp
+internal static class BuildUp
 {
     /// <summary>Head of the T at the inner end of a strut: its width, mm.</summary>
     public const double HeadWidth = 6;

@@ -8,7 +8,7 @@ namespace Stillwall.Cabinets;
 /// <param name="Front">Section of the front.</param>
 /// <param name="Rear">Section of the rear.</param>
 /// <param name="Struts">Windows along the struts.</param>
-public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
+internal sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
 {
     private const double MetresPerMillimetre = 1e-3,
         SquareMetresPerSquareMillimetre = 1e-6,

@@ -22,7 +22,7 @@ namespace Stillwall.Cabinets;
 /// <param name="Recess">Depth of the recess for the driver's flange as stated; 0 for none.</param>
 /// <param name="Flange">Diameter of the flange that goes into the recess; 0 where there is none or where it is not known.</param>
 /// <param name="DryingHole">Diameter of the drying holes in the inner skin; 0 for none.</param>
-public sealed record CabinetSizes(
+internal sealed record CabinetSizes(
     double Width,
     double Depth,
     double Height,
@@ -106,7 +106,7 @@ public sealed record CabinetSizes(
 /// <param name="Width">Width, mm.</param>
 /// <param name="Height">Height, mm.</param>
 /// <param name="Radius">Radius of the corners, mm.</param>
-public sealed record RoundedOutline(double Width, double Height, double Radius)
+internal sealed record RoundedOutline(double Width, double Height, double Radius)
 {
     /// <summary>The frame a distance inside the outline, in the cabinet's x and z.</summary>
     /// <param name="distance">Distance inwards, mm.</param>

@@ -6,7 +6,7 @@ namespace Stillwall.Cabinets;
 /// <param name="XMm">Centre across, mm.</param>
 /// <param name="ZMm">Centre up, mm.</param>
 /// <param name="DiameterMm">DiameterMm, mm; 0 for none.</param>
-public sealed record Circle(double XMm, double ZMm, double DiameterMm)
+internal sealed record Circle(double XMm, double ZMm, double DiameterMm)
 {
     /// <summary>Area, m².</summary>
     public double AreaM2 => Math.PI / 4 * DiameterMm * DiameterMm * 1e-6;

@@ -4,7 +4,7 @@ using Stillwall.Projects;
 namespace Stillwall.Cabinets;
 
 /// <summary>What stands inside the cabinet besides its braces.</summary>
-public static class Displacement
+internal static class Displacement
 {
     /// <summary>Volume a driver takes inside.</summary>
     /// <param name="sheet">The driver's data sheet.</param>

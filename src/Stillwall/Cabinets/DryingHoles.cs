@@ -6,7 +6,7 @@ namespace Stillwall.Cabinets;
 /// <param name="DiameterMm">Diameter of a hole, mm; 0 for none.</param>
 /// <param name="Rows">Where the rows stand, on the middle of the core's path.</param>
 /// <param name="HeightsMm">Heights of the holes' axes from the front end of the inner sleeve, mm.</param>
-public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Rows, IReadOnlyList<double> HeightsMm)
+internal sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Rows, IReadOnlyList<double> HeightsMm)
 {
     /// <summary>No holes.</summary>
     public static DryingHoles None { get; } = new(0, [], []);

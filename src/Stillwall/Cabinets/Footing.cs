@@ -6,7 +6,7 @@ namespace Stillwall.Cabinets;
 /// <param name="AcrossMm">From either side to the middle of a foot, mm; without feet to where the flat of the bottom begins.</param>
 /// <param name="AlongMm">From front or rear to the middle of a foot, mm; 0 without feet.</param>
 /// <param name="HeightMm">Height of the feet, mm; 0 without.</param>
-public sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
+internal sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
 {
     // What is left of the bottom beside a foot, mm.
     private const double Rim = 5;

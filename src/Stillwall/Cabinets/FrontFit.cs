@@ -5,7 +5,7 @@ namespace Stillwall.Cabinets;
 /// <summary>How much room one thing about the driver has on the front.</summary>
 /// <param name="What">The thing.</param>
 /// <param name="SpareM">Room to spare, m; negative where it is past its limit.</param>
-public sealed record FrontFit(string What, double SpareM)
+internal sealed record FrontFit(string What, double SpareM)
 {
     /// <summary>Checks a driver's sizes against the front.</summary>
     /// <param name="sizes">Sizes of the cabinet.</param>

@@ -9,7 +9,7 @@ namespace Stillwall.Cabinets;
 /// <param name="Vents">One vent for each bay, in the outer plate.</param>
 /// <param name="DryOuts">Openings in the outer plate through which the cast dries; lids close them.</param>
 /// <param name="Posts">Posts between the plates.</param>
-public sealed record PlateLayout(
+internal sealed record PlateLayout(
     IReadOnlyList<Circle> Openings,
     IReadOnlyList<Circle> Collars,
     IReadOnlyList<Circle> Bosses,

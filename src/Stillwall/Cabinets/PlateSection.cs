@@ -10,7 +10,7 @@ namespace Stillwall.Cabinets;
 /// <param name="CollarM2">Area of the collars and bosses that stand on the outer plate, m².</param>
 /// <param name="TongueM2">Area of the tongue that stands on the outer plate inside the sleeve, m².</param>
 /// <param name="Layout">Where things are.</param>
-public sealed record PlateSection(
+internal sealed record PlateSection(
     double OuterPlateM2,
     double InnerPlateM2,
     double CoreM2,

@@ -18,7 +18,7 @@ namespace Stillwall.Cabinets;
 /// <param name="OuterEndKeys">Keys of the outer skin near the ends, in place of the former.</param>
 /// <param name="InnerEndKeys">Keys of the inner skin near the ends, in place of the former.</param>
 /// <param name="StrutPitch">Distance between struts as drawn, mm.</param>
-public sealed record SleeveSection(
+internal sealed record SleeveSection(
     double OuterSkinM2,
     double CoreRingM2,
     double InnerSkinM2,

@@ -9,7 +9,7 @@ namespace Stillwall.Cabinets;
 /// <param name="Core">Thickness of the core, mm: what the slope climbs.</param>
 /// <param name="Window">Length of a window, mm.</param>
 /// <param name="Windows">Number of windows.</param>
-public sealed record StrutRhythm(double Length, double Core, double Window, int Windows)
+internal sealed record StrutRhythm(double Length, double Core, double Window, int Windows)
 {
     /// <summary>Sets out the windows of a strut.</summary>
     /// <param name="length">Length of the strut, mm.</param>

@@ -4,7 +4,7 @@ using Stillwall.Appraisals.Ranking;
 namespace Stillwall.Figures;
 
 /// <summary>Price against level of the ranked drivers.</summary>
-public static class BestBuyChart
+internal static class BestBuyChart
 {
     /// <summary>What does louder cost.</summary>
     /// <param name="drivers">The ranked drivers, in their order.</param>

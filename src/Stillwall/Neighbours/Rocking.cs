@@ -11,7 +11,7 @@ namespace Stillwall.Neighbours;
 /// <param name="ConeM">Height of the cone's axis above the middle, m.</param>
 /// <param name="AlongNPerM">Stiffness of all feet together along the cone's axis, N/m.</param>
 /// <param name="UpNPerM">Stiffness of all feet together up and down, N/m.</param>
-public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, double BaseM, double ConeM, double AlongNPerM, double UpNPerM)
+internal sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, double BaseM, double ConeM, double AlongNPerM, double UpNPerM)
 {
     // Rubber blocks in compression against shear, from memory: three times as stiff where they may bulge freely, more where they are flat.
     private const double UpOverAlongRatio = 4;

@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Stillwall.Numerics;
 
 /// <summary>The words of a closed set: what people and files read for the name of an enum.</summary>
-public static class EnumWords
+internal static class EnumWords
 {
     /// <summary>The word of a value, such as <c>past date</c> for <c>PastDate</c>.</summary>
     /// <param name="value">The value.</param>

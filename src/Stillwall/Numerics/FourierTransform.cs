@@ -5,7 +5,7 @@ namespace Stillwall.Numerics;
 
 /// <summary>Discrete Fourier transforms of real signals, without scaling forward and with 1/n backward.</summary>
 /// <remarks>Source: MathNet.Numerics does the work; two real signals in one complex transform: our own algebra.</remarks>
-public static class FourierTransform
+internal static class FourierTransform
 {
     /// <summary>The next power of two.</summary>
     /// <param name="count">A count, 1 to 2^30.</param>

@@ -4,7 +4,7 @@ using System.Runtime.CompilerServices;
 namespace Stillwall.Numerics;
 
 /// <summary>Checks of what a caller hands in; a caller's mistake throws with name, value and accepted range.</summary>
-public static class Require
+internal static class Require
 {
     /// <summary>Throws unless a value is finite and within a span.</summary>
     /// <param name="value">The value.</param>

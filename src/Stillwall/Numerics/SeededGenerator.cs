@@ -3,7 +3,7 @@ namespace Stillwall.Numerics;
 /// <summary>Numbers drawn from a seed, the same on every machine and every version of the runtime.</summary>
 /// <param name="seed">Where the sequence starts.</param>
 /// <remarks>The mixing function is SplitMix64 (Steele, Lea and Flood 2014), with 53 bits per number.</remarks>
-public sealed class SeededGenerator(ulong seed)
+internal sealed class SeededGenerator(ulong seed)
 {
     private ulong state = seed;
 

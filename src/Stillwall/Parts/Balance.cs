@@ -7,7 +7,7 @@ namespace Stillwall.Parts;
 /// <param name="TippingDeg">Angle at which it tips over, °.</param>
 /// <param name="Over">Over which edge.</param>
 /// <param name="CentreDepthM">How far behind the front its centre of mass lies, m.</param>
-public sealed record Balance(double TippingDeg, string Over, double CentreDepthM)
+internal sealed record Balance(double TippingDeg, string Over, double CentreDepthM)
 {
     private const double LeastReachM = 1e-3;
 

@@ -8,14 +8,14 @@ namespace Stillwall.Parts;
 /// <param name="LengthM">Length across which they must agree, m.</param>
 /// <param name="ClearanceM">Clearance on that length, both sides together, m.</param>
 /// <param name="UnevenM">What uneven shrinkage may take of it, m.</param>
-public sealed record JointFit(string What, double LengthM, double ClearanceM, double UnevenM)
+internal sealed record JointFit(string What, double LengthM, double ClearanceM, double UnevenM)
 {
     /// <summary>What is left of the clearance, m; negative where the pieces may not go together.</summary>
     public double SpareM => ClearanceM - UnevenM;
 }
 
 /// <summary>Whether pieces that were printed one by one go together.</summary>
-public static class JointClearance
+internal static class JointClearance
 {
     private const double UnevenShareOfShrinkage = 0.5,
         MetresPerMillimetre = 1e-3;

@@ -7,7 +7,7 @@ namespace Stillwall.Parts;
 /// <param name="What">The place.</param>
 /// <param name="SpanM">Bridge that it amounts to, m; null for a slope.</param>
 /// <param name="AngleDeg">Lean of a slope from the upright, °; null for a bridge.</param>
-public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
+internal sealed record OverAir(string What, double? SpanM, double? AngleDeg)
 {
     /// <summary>Lean of the slopes on which struts begin, °: they climb the core over a length equal to it.</summary>
     public const double StrutSlopeDeg = 45;

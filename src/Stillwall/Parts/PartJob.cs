@@ -9,7 +9,7 @@ namespace Stillwall.Parts;
 /// <param name="Cabinet">The cabinet as stated, for accents and feet.</param>
 /// <param name="Sheet">The driver's data sheet; null without a driver.</param>
 /// <param name="Printer">The printer; null where none is stated: nothing is split then.</param>
-public sealed record PartJob(CabinetGeometry Geometry, Cabinet Cabinet, DriverSheet? Sheet, Printer? Printer)
+internal sealed record PartJob(CabinetGeometry Geometry, Cabinet Cabinet, DriverSheet? Sheet, Printer? Printer)
 {
     private const double UsualLayer = 0.3;
 

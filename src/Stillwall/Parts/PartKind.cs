@@ -20,7 +20,7 @@ public enum PrintedFor
 }
 
 /// <summary>One kind of part: everything that is told of it stands in the file of its kind, and the catalogue finds it there by itself.</summary>
-public abstract class PartKind
+internal abstract class PartKind
 {
     private protected PartKind() { }
 

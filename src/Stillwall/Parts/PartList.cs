@@ -3,7 +3,7 @@ using Stillwall.Projects;
 namespace Stillwall.Parts;
 
 /// <summary>What has to be printed for a drawn cabinet, from the areas and lengths of its sections.</summary>
-public static class PartList
+internal static class PartList
 {
     /// <summary>What real printing takes of the floor, from and to.</summary>
     internal const double LeastTimes = 1.5,

@@ -32,7 +32,7 @@ public sealed record PrintedPart(
 /// <param name="Name">Name of the part.</param>
 /// <param name="Surface">The surface.</param>
 /// <param name="Place">Where it goes; null for moulds, coupons and gauges.</param>
-public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, Placement? Place)
+internal sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, Placement? Place)
 {
     /// <summary>Covers a drawn part with triangles, turned on the bed where it fits better that way.</summary>
     /// <param name="drawn">The part.</param>

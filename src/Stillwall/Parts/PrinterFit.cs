@@ -3,7 +3,7 @@ using Stillwall.Projects;
 namespace Stillwall.Parts;
 
 /// <summary>Whether a part fits the printer, and by how much.</summary>
-public static class PrinterFit
+internal static class PrinterFit
 {
     /// <summary>What is left of the build space beside or above a part, edge margin kept on all four sides.</summary>
     /// <param name="sizeM">Size as printed: x, y, z, m.</param>

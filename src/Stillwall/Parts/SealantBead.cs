@@ -27,7 +27,7 @@ public sealed record SealantBead(
     /// drawn. Source: our choice of bead.
     /// Accuracy: a maker lays half as much again; the supplies list counts whole tubes.
     /// </remarks>
-    public static IReadOnlyList<SealantBead> Of(PartJob job)
+    internal static IReadOnlyList<SealantBead> Of(PartJob job)
     {
         ArgumentNullException.ThrowIfNull(job);
         var clearance = job.Sizes.JointClearance;

@@ -7,7 +7,7 @@ namespace Stillwall.Pours;
 /// <param name="Geometry">The drawn cabinet, with a core.</param>
 /// <param name="Skin">The plastic of the skins.</param>
 /// <param name="SlurryDensityKgM3">Density of the slurry, kg/m³.</param>
-public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, double SlurryDensityKgM3)
+internal sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, double SlurryDensityKgM3)
 {
     /// <summary>How deep the first lift buries the inner sleeve, m (our choice).</summary>
     public const double BuriedByFirstLiftM = 0.030;

@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Pours;
 
 /// <summary>What it takes to close the drying holes: tape from inside while the cast is poured, a dab of sealant on each once it is dry.</summary>
-public static class HoleClosing
+internal static class HoleClosing
 {
     // How far tape and dab reach past the hole on every side, thickness of the dab, bead that sealant is bought for, m (our choice).
     private const double TapeOverM = 0.010,

@@ -1,7 +1,7 @@
 namespace Stillwall.Projects;
 
 /// <summary>What a key of the project file means, in the words a maker knows: a sentence names the thing, and the key in brackets.</summary>
-public static class KeyNames
+internal static class KeyNames
 {
     // What the rule below would put badly. The rule: "brief.amplifier.power" is the "power of the amplifier".
     private static readonly Dictionary<string, string> Said = new(StringComparer.Ordinal)

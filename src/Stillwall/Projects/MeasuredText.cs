@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>Measured values as a project file states them.</summary>
-public static class MeasuredText
+internal static class MeasuredText
 {
     /// <summary>Writes the values of one key.</summary>
     /// <param name="key">Dotted key, such as <c>measured.system_resonance</c>.</param>

@@ -1,7 +1,7 @@
 namespace Stillwall.Projects;
 
 /// <summary>Finds the known word that a mistyped one was probably meant to be.</summary>
-public static class NearestWord
+internal static class NearestWord
 {
     /// <summary>The words of a "did you mean", or nothing where no known word is near.</summary>
     /// <param name="word">The word as written.</param>

@@ -4,7 +4,7 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>Looks up and changes one stated value by its key, such as <c>cabinet.strut_pitch</c>.</summary>
-public static class ProjectKeys
+internal static class ProjectKeys
 {
     /// <summary>Finds the field that a dotted key names.</summary>
     /// <param name="key">Keys from the root of the file, joined by points; an entry of a list by its index from 0, as <c>stock[1].amount</c>.</param>

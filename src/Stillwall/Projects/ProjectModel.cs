@@ -6,7 +6,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Projects;
 
 /// <summary>What sort of value a key of the project file takes.</summary>
-public enum FieldKind
+internal enum FieldKind
 {
     /// <summary>A number with its unit, in a string.</summary>
     Quantity,
@@ -45,7 +45,7 @@ public enum FieldKind
 /// <param name="Kind">Sort of value.</param>
 /// <param name="Dimension">Kind of quantity; none where it is not one.</param>
 /// <param name="Required">Whether the block makes no sense without it.</param>
-public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kind, Dimension Dimension, bool Required)
+internal sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kind, Dimension Dimension, bool Required)
 {
     /// <summary>Accepted span in SI, or null where every value is accepted.</summary>
     public WithinAttribute? Span { get; } = Property.GetCustomAttribute<WithinAttribute>();
@@ -254,7 +254,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
 }
 
 /// <summary>One block of the project file: its keys, in the order of the stated model.</summary>
-public sealed class ModelBlock
+internal sealed class ModelBlock
 {
     private static readonly ConditionalWeakTable<Type, ModelBlock> Known = [];
 

@@ -5,7 +5,7 @@ namespace Stillwall.Projects;
 /// <summary>What is accepted of one number that a person states beside the project.</summary>
 /// <param name="Dimension">Kind of quantity.</param>
 /// <param name="Span">Least and greatest value, SI.</param>
-public sealed record QuantityRange(Dimension Dimension, (double Least, double Greatest) Span)
+internal sealed record QuantityRange(Dimension Dimension, (double Least, double Greatest) Span)
 {
     /// <summary>Whether only whole numbers are accepted.</summary>
     public bool IsWhole { get; init; }

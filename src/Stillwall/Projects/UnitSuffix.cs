@@ -1,7 +1,7 @@
 namespace Stillwall.Projects;
 
 /// <summary>The unit that a property's name ends in: <c>BuildWidthM</c> is a build width in metres.</summary>
-public static class UnitSuffix
+internal static class UnitSuffix
 {
     // Longest first, so that M3S is not read as S.
     internal static readonly (string Suffix, Dimension Dimension)[] Table =

@@ -9,7 +9,7 @@ namespace Stillwall.Shapes;
 /// <param name="AngleDeg">Direction of the axis in the plane, counter-clockwise from x, degrees.</param>
 /// <param name="LengthMm">Length, mm.</param>
 /// <param name="DiameterMm">Diameter, mm.</param>
-public sealed record CrossHole(double XMm, double YMm, double ZMm, double AngleDeg, double LengthMm, double DiameterMm)
+internal sealed record CrossHole(double XMm, double YMm, double ZMm, double AngleDeg, double LengthMm, double DiameterMm)
 {
     /// <summary>Diameter up to which a round hole prints without support, mm (common practice, no source).</summary>
     public const double GreatestRound = 8;

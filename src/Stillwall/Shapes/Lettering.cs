@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Shapes;
 
 /// <summary>Letters of single strokes, drawn here for cutting names into parts: A to Z, 0 to 9, hyphen, point, slash.</summary>
-public static class Lettering
+internal static class Lettering
 {
     /// <summary>Depth to which a name is cut, mm (our choice: two thin layers).</summary>
     public const double Depth = 0.4;

@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Shapes;
 
 /// <summary>Where a part goes in the assembly: turned by quarter turns, then shifted. Exact on the grid.</summary>
-public sealed record Placement
+internal sealed record Placement
 {
     private static readonly Placement None = new([1, 0, 0, 0, 1, 0, 0, 0, 1], new MeshPoint(0, 0, 0));
 

@@ -8,7 +8,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Shapes;
 
 /// <content>What solids need of a region: its edges, its pieces, moving it, growing it.</content>
-public sealed partial class Region
+internal sealed partial class Region
 {
     private IReadOnlyList<GridPoint[]>? rings;
 

@@ -4,7 +4,7 @@ using NetTopologySuite.Geometries;
 namespace Stillwall.Shapes;
 
 /// <content>Many shapes at once, by a sweep of our own, for slabs.</content>
-public sealed partial class Region
+internal sealed partial class Region
 {
     private const double SliverMicrometres = 1;
 

@@ -10,7 +10,7 @@ namespace Stillwall.Shapes;
 /// Sizes come in as millimetres and are rounded to 1 µm. Arcs are drawn as polygons that stray at most 20 µm from the arc and
 /// enclose its exact area (to the grid), so that volumes from areas are those of the true shape.
 /// </remarks>
-public sealed partial class Region
+internal sealed partial class Region
 {
     private const double MicrometresPerMillimetre = 1000,
         SquareMetresPerSquareMicrometre = 1e-12,

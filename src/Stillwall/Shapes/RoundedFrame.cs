@@ -6,7 +6,7 @@ namespace Stillwall.Shapes;
 /// <param name="AlongX">Unit vector along the path, across.</param>
 /// <param name="AlongY">Unit vector along the path, up.</param>
 /// <param name="ToCorner">Distance along the path to the nearest arc, mm; negative inside an arc.</param>
-public sealed record PathPlace(double X, double Y, double AlongX, double AlongY, double ToCorner);
+internal sealed record PathPlace(double X, double Y, double AlongX, double AlongY, double ToCorner);
 
 /// <summary>A rectangle with rounded corners as a closed path, run counter-clockwise from the middle of its lower side.</summary>
 /// <param name="Left">Left edge, mm.</param>
@@ -14,7 +14,7 @@ public sealed record PathPlace(double X, double Y, double AlongX, double AlongY,
 /// <param name="Right">Right edge, mm.</param>
 /// <param name="Top">Upper edge, mm.</param>
 /// <param name="Radius">Radius of the corners, mm, at most half the shorter side.</param>
-public sealed record RoundedFrame(double Left, double Bottom, double Right, double Top, double Radius)
+internal sealed record RoundedFrame(double Left, double Bottom, double Right, double Top, double Radius)
 {
     /// <summary>Width, mm.</summary>
     public double Width => Right - Left;

@@ -4,7 +4,7 @@ namespace Stillwall.Shapes;
 
 /// <summary>A part as a stack of slabs: shapes added and cut, in order, each between two heights. The last shape that covers a place decides.</summary>
 /// <remarks>Heights and sizes in millimetres, rounded to the grid of 1 µm. Slabs are drawn when first asked for, and then kept.</remarks>
-public sealed class Solid
+internal sealed class Solid
 {
     private readonly ImmutableList<SolidStep> steps;
     private readonly Lazy<IReadOnlyList<SolidLayer>> layers;

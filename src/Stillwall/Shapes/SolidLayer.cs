@@ -1,7 +1,7 @@
 namespace Stillwall.Shapes;
 
 /// <summary>A slab of a solid: what lies between two heights, its sides upright.</summary>
-public sealed class SolidLayer
+internal sealed class SolidLayer
 {
     internal SolidLayer(int bottom, int top, Region region)
     {

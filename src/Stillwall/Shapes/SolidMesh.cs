@@ -6,7 +6,7 @@ namespace Stillwall.Shapes;
 /// <param name="PatchCount">
 /// Places where the solid touched itself in a line and 10 µm were joined or cut so that it does not; worth a warning when not zero.
 /// </param>
-public sealed record SolidMesh(IndexedMesh Mesh, bool Watertight, int PatchCount)
+internal sealed record SolidMesh(IndexedMesh Mesh, bool Watertight, int PatchCount)
 {
     private const int MostRounds = 8;
 

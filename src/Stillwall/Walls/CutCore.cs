@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Walls;
 
 /// <summary>A core that full-height struts cut into pieces: what is left of the wall are strips side by side.</summary>
-public static class CutCore
+internal static class CutCore
 {
     // βl of a clamped–clamped beam.
     private static readonly double[] ClampedRoots = [4.730040745, 7.853204624, 10.995607838, 14.137165491, 17.278759657, 20.420352246];

@@ -10,7 +10,7 @@ namespace Stillwall.Walls;
 /// <param name="PullOutN">What pulls the insert out, N.</param>
 /// <param name="Safety">Safety factor of the insert.</param>
 /// <param name="GasketPa">Pressure on the gasket, Pa; null where opening or flange is not known.</param>
-public sealed record DriverScrews(double TorqueNM, double LoadN, double PullOutN, double Safety, double? GasketPa)
+internal sealed record DriverScrews(double TorqueNM, double LoadN, double PullOutN, double Safety, double? GasketPa)
 {
     // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; an excursion limit where none is stated.
     private const double TorquePerMetreN = 30,

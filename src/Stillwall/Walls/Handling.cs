@@ -162,10 +162,10 @@ public static class Gasket
 /// <summary>A mass at a place along the depth.</summary>
 /// <param name="MassKg">Mass, kg.</param>
 /// <param name="DepthM">Distance of its middle behind the front face, m.</param>
-public sealed record MassAt(double MassKg, double DepthM);
+internal sealed record MassAt(double MassKg, double DepthM);
 
 /// <summary>Whether the cabinet stands.</summary>
-public static class Tilt
+internal static class Tilt
 {
     /// <summary>Distance of the centre of mass behind the front face.</summary>
     /// <param name="masses">The masses; none below 0, one above it.</param>
@@ -202,7 +202,7 @@ public static class Tilt
 }
 
 /// <summary>The gap that setting and cooling open between cast and inner skin.</summary>
-public static class SkinGap
+internal static class SkinGap
 {
     /// <summary>Thermal expansion of printed plastic less that of gypsum, 1/K (from memory, for PETG).</summary>
     public const double PlasticOverGypsumPerK = 43e-6;

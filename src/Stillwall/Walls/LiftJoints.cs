@@ -4,7 +4,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Walls;
 
 /// <summary>The joints of a drawn cabinet that carry it while it is lifted by its front or hung by its rear.</summary>
-public static class LiftJoints
+internal static class LiftJoints
 {
     // Weakness of a joint without any area is told by a safety near nothing.
     private const double LeastM2 = 1e-9;

@@ -21,7 +21,7 @@ public sealed record ThinnerCore(double CoreM, double SavedKg)
     /// Model: <see cref="WallSet.ThinnestCoreM"/>; the cast in proportion to the core. Validity: skins as they are. Source: our choice. Accuracy: mass within a
     /// few per cent, for struts and keys shrink with the core.
     /// </remarks>
-    public static ThinnerCore Of(
+    internal static ThinnerCore Of(
         WallSet set,
         double? leastModeHz,
         double greatestDb,

@@ -9,7 +9,7 @@ namespace Stillwall.Walls;
 /// <param name="Core">The set core; null for a single printed wall.</param>
 /// <param name="DriverKg">Mass of the driver that hangs in the front, kg; 0 where it is not known.</param>
 /// <param name="ConeM2">Area of its cone, m²; 0 where it is not known.</param>
-public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0, double ConeM2 = 0)
+internal sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0, double ConeM2 = 0)
 {
     /// <summary>How the edges are taken: the softer of the two bounds (our choice).</summary>
     public const PanelEdges Edges = PanelEdges.Supported;

@@ -3,7 +3,7 @@ using static Stillwall.Appraisals.Care.WorkStep;
 namespace Stillwall.Appraisals.Care;
 
 /// <summary>What to take care of: the one place that knows. The worst stands first, at every step too.</summary>
-public static class CautionTable
+internal static class CautionTable
 {
     private const string Practice = "common practice, no source";
 

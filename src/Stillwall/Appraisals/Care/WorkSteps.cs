@@ -7,10 +7,10 @@ namespace Stillwall.Appraisals.Care;
 /// <param name="Word">Its name; of a step of the job also what the logbook calls it.</param>
 /// <param name="Stage">Stage on whose page it stands; null where it has a place of its own: at the bench, beside a recording, at the command line.</param>
 /// <param name="Say">What to do, as the next thing of the job; null for a step within another.</param>
-public sealed record WorkStepLine(WorkStep Step, string Word, string? Stage, string? Say);
+internal sealed record WorkStepLine(WorkStep Step, string Word, string? Stage, string? Say);
 
 /// <summary>Every step, in the order of the job.</summary>
-public static class WorkSteps
+internal static class WorkSteps
 {
     /// <summary>One line for each step.</summary>
     public static IReadOnlyList<WorkStepLine> All { get; } =

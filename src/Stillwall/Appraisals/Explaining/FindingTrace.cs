@@ -4,7 +4,7 @@ namespace Stillwall.Appraisals.Explaining;
 /// <param name="Formula">Id of the formula of the value.</param>
 /// <param name="Value">Paths of the results that go into the value.</param>
 /// <param name="Limit">Paths of the results that go into the limit.</param>
-public sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, IReadOnlyList<string> Limit)
+internal sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, IReadOnlyList<string> Limit)
 {
     private FindingTrace(string formula, IReadOnlyList<string> value)
         : this(formula, value, []) { }

@@ -6,4 +6,4 @@ namespace Stillwall.Appraisals.Formulas;
 /// <param name="Expression">The formula in one line of plain text.</param>
 /// <param name="Source">Author, year and equation or table; or "our choice", "common practice, no source", "from memory".</param>
 /// <param name="Accuracy">How well it agrees with what it was checked against, or how wide it scatters.</param>
-public sealed record Formula(string Id, string Name, string Expression, string Source, string Accuracy);
+internal sealed record Formula(string Id, string Name, string Expression, string Source, string Accuracy);

@@ -1,7 +1,7 @@
 namespace Stillwall.Appraisals.Formulas;
 
 /// <summary>Every formula that a result may name, in the order of the job.</summary>
-public static class FormulaCatalogue
+internal static class FormulaCatalogue
 {
     private static readonly Dictionary<string, Formula> ById = new Formula[][]
     {

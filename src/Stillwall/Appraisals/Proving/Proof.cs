@@ -3,7 +3,7 @@ using Stillwall.Appraisals.Care;
 namespace Stillwall.Appraisals.Proving;
 
 /// <summary>One way to prove the built thing: what it takes and how it is read. Every face asks here and shows what it is told.</summary>
-public sealed record Proof
+internal sealed record Proof
 {
     private readonly Func<ProofRequest, ProofOutcome> read;
 

@@ -10,7 +10,7 @@ namespace Stillwall.Appraisals.Proving;
 /// <param name="Stated">What is stated, as it was typed, by the input's name; null or empty where it is left out.</param>
 /// <param name="Sounds">The recordings by the input's name; none where it is left out.</param>
 /// <param name="Plan">The project to compare with; null without one.</param>
-public sealed record ProofRequest(Func<string, string?> Stated, Func<string, IReadOnlyList<Recording>> Sounds, Facts? Plan)
+internal sealed record ProofRequest(Func<string, string?> Stated, Func<string, IReadOnlyList<Recording>> Sounds, Facts? Plan)
 {
     // Where there is no project nothing is compared, and numbers are shown as they are by default.
     private static readonly Facts NoPlan = new(new Project { FormatVersion = 1 }, []);

@@ -5,7 +5,7 @@ using Stillwall.Projects;
 namespace Stillwall.Appraisals.WallChoices;
 
 /// <summary>Seeks the lightest double skin that passes every finding of walls and pour.</summary>
-public static class LightestWalls
+internal static class LightestWalls
 {
     private const double StepM = 0.001,
         LeastCoreM = 0.004,

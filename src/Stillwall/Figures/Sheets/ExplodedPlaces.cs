@@ -6,15 +6,15 @@ namespace Stillwall.Figures.Sheets;
 /// <param name="Kind">Its kind.</param>
 /// <param name="FrontMm">Where it begins along the depth, mm.</param>
 /// <param name="RearMm">Where it ends along the depth, mm.</param>
-public sealed record PlacedPart(PartKind Kind, double FrontMm, double RearMm);
+internal sealed record PlacedPart(PartKind Kind, double FrontMm, double RearMm);
 
 /// <summary>How far a part is moved away from the others.</summary>
 /// <param name="YMm">Along the depth, mm.</param>
 /// <param name="ZMm">Upward, mm.</param>
-public readonly record struct ApartShift(double YMm, double ZMm);
+internal readonly record struct ApartShift(double YMm, double ZMm);
 
 /// <summary>The cabinet exploded along its depth: where each part goes.</summary>
-public static class ExplodedPlaces
+internal static class ExplodedPlaces
 {
     /// <summary>Where the parts go.</summary>
     /// <param name="parts">The parts in their places.</param>

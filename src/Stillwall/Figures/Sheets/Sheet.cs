@@ -3,14 +3,14 @@ namespace Stillwall.Figures.Sheets;
 /// <summary>A place on the paper: from its left and upper edges, mm.</summary>
 /// <param name="XMm">From the left edge, mm.</param>
 /// <param name="YMm">From the upper edge downwards, mm.</param>
-public readonly record struct SheetPoint(double XMm, double YMm);
+internal readonly record struct SheetPoint(double XMm, double YMm);
 
 /// <summary>A box on the paper.</summary>
 /// <param name="LeftMm">Left edge, mm.</param>
 /// <param name="TopMm">Upper edge, mm from the top of the paper.</param>
 /// <param name="RightMm">Right edge, mm.</param>
 /// <param name="BottomMm">Lower edge, mm from the top of the paper.</param>
-public readonly record struct SheetBox(double LeftMm, double TopMm, double RightMm, double BottomMm)
+internal readonly record struct SheetBox(double LeftMm, double TopMm, double RightMm, double BottomMm)
 {
     /// <summary>Whether two boxes have an area in common.</summary>
     /// <param name="other">The other box.</param>
@@ -24,7 +24,7 @@ public readonly record struct SheetBox(double LeftMm, double TopMm, double Right
 }
 
 /// <summary>Kinds of line, after ISO 128-2 (from memory).</summary>
-public enum SheetLine
+internal enum SheetLine
 {
     /// <summary>Nothing drawn.</summary>
     None,
@@ -49,7 +49,7 @@ public enum SheetLine
 }
 
 /// <summary>What an area is filled with.</summary>
-public enum SheetFill
+internal enum SheetFill
 {
     /// <summary>Nothing.</summary>
     None,
@@ -71,7 +71,7 @@ public enum SheetFill
 }
 
 /// <summary>On which side of its place a text stands.</summary>
-public enum SheetAnchor
+internal enum SheetAnchor
 {
     /// <summary>It begins there.</summary>
     Start,
@@ -84,14 +84,14 @@ public enum SheetAnchor
 }
 
 /// <summary>Something drawn on a sheet.</summary>
-public abstract record SheetMark;
+internal abstract record SheetMark;
 
 /// <summary>Lines or an area.</summary>
 /// <param name="Lines">Lines, each through its points; in an area each is a ring.</param>
 /// <param name="Line">Kind of line.</param>
 /// <param name="Closed">Whether the last point joins the first.</param>
 /// <param name="Fill">What fills the rings; holes by the even-odd rule.</param>
-public sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, SheetLine Line, bool Closed = false, SheetFill Fill = SheetFill.None)
+internal sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, SheetLine Line, bool Closed = false, SheetFill Fill = SheetFill.None)
     : SheetMark;
 
 /// <summary>A circle.</summary>
@@ -99,7 +99,7 @@ public sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, S
 /// <param name="RadiusMm">Its radius on the paper, mm.</param>
 /// <param name="Line">Kind of line.</param>
 /// <param name="Fill">What fills it.</param>
-public sealed record SheetCircle(SheetPoint Centre, double RadiusMm, SheetLine Line, SheetFill Fill = SheetFill.None) : SheetMark;
+internal sealed record SheetCircle(SheetPoint Centre, double RadiusMm, SheetLine Line, SheetFill Fill = SheetFill.None) : SheetMark;
 
 /// <summary>A line of text.</summary>
 /// <param name="Text">The text.</param>
@@ -108,7 +108,7 @@ public sealed record SheetCircle(SheetPoint Centre, double RadiusMm, SheetLine L
 /// <param name="Anchor">Which of these.</param>
 /// <param name="Upright">Whether it reads upwards, from the right of the sheet.</param>
 /// <param name="Bold">Whether it is bold.</param>
-public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetAnchor Anchor = SheetAnchor.Start, bool Upright = false, bool Bold = false)
+internal sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetAnchor Anchor = SheetAnchor.Start, bool Upright = false, bool Bold = false)
     : SheetMark
 {
     private const double Ascent = 0.78,
@@ -158,7 +158,7 @@ public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetA
 /// <summary>Marks that belong together.</summary>
 /// <param name="Kind">What they are, such as <c>dimension</c> or <c>check-line</c>.</param>
 /// <param name="Marks">The marks.</param>
-public sealed record SheetGroup(string Kind, IReadOnlyList<SheetMark> Marks) : SheetMark;
+internal sealed record SheetGroup(string Kind, IReadOnlyList<SheetMark> Marks) : SheetMark;
 
 /// <summary>One sheet of paper with a drawing.</summary>
 /// <param name="Name">Short name, for a file.</param>
@@ -169,7 +169,7 @@ public sealed record SheetGroup(string Kind, IReadOnlyList<SheetMark> Marks) : S
 /// <param name="ScaleRatio">Length on the paper over length of the thing; 0 where there is none.</param>
 /// <param name="Parts">Names of the printed parts that it shows in detail.</param>
 /// <param name="Marks">What is drawn, from the lowest up.</param>
-public sealed record Sheet(
+internal sealed record Sheet(
     string Name,
     string Title,
     string Description,

@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Figures.Sheets;
 
 /// <summary>The sheets of a project.</summary>
-public static class SheetSet
+internal static class SheetSet
 {
     /// <summary>Draws every sheet: the assembly, what it comes apart into, each kind of part, templates for the openings.</summary>
     /// <param name="facts">What is computed from the project.</param>

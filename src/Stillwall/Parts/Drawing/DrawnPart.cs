@@ -7,7 +7,7 @@ namespace Stillwall.Parts.Drawing;
 /// <param name="Name">Name of the part.</param>
 /// <param name="Solid">The part: z up from the bed, mm.</param>
 /// <param name="Place">Where it goes in the cabinet; null for moulds, coupons and gauges.</param>
-public sealed record DrawnPart(PartKind Kind, string Name, Solid Solid, Placement? Place);
+internal sealed record DrawnPart(PartKind Kind, string Name, Solid Solid, Placement? Place);
 
 /// <summary>A part before its name is cut into it.</summary>
 /// <param name="Solid">The part.</param>

@@ -3,7 +3,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Drawing;
 
 /// <summary>Parts in their places, as stacks along the depth: across is the cabinet's x, up its z, height of a slab its y.</summary>
-public static class InCabinet
+internal static class InCabinet
 {
     /// <summary>A part in its place.</summary>
     /// <param name="part">The part.</param>

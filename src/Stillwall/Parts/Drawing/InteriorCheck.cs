@@ -12,7 +12,7 @@ namespace Stillwall.Parts.Drawing;
 public sealed record Collision(string First, string Second, double DepthM, double AreaM2);
 
 /// <summary>Looks for things that collide in the assembled cabinet: parts, the driver's body and magnet, the terminal, the wire's path.</summary>
-public static class InteriorCheck
+internal static class InteriorCheck
 {
     /// <summary>Depth that a terminal cup takes behind the rear face, mm (our choice; the project does not state it).</summary>
     public const double TerminalDepth = 40;

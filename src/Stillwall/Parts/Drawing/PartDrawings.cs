@@ -3,7 +3,7 @@ using Stillwall.Cabinets;
 namespace Stillwall.Parts.Drawing;
 
 /// <summary>Draws everything that has to be printed, in the order of the catalogue.</summary>
-public static class PartDrawings
+internal static class PartDrawings
 {
     /// <summary>Draws the parts, those that are too large for the printer in keyed pieces.</summary>
     /// <param name="job">Cabinet, driver and printer.</param>

@@ -8,7 +8,7 @@ namespace Stillwall.Parts.Kinds;
 /// A ring in a groove of the outer sleeve, open in the middle of its lower side so that it springs in; one that has to be split for the printer needs no
 /// gap.
 /// </summary>
-public sealed class AccentRing : PartKind
+internal sealed class AccentRing : PartKind
 {
     /// <inheritdoc/>
     public override string Name => "accent ring";

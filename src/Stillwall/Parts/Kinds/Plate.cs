@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A plate of the front or the rear, printed with its outer face down.</summary>
-public abstract class Plate : PartKind
+internal abstract class Plate : PartKind
 {
     private protected Plate() { }
 

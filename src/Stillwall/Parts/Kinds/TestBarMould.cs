@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A tray for the bar that is tapped.</summary>
-public sealed class TestBarMould : PartKind
+internal sealed class TestBarMould : PartKind
 {
     /// <summary>Size of the test bar that the last batch also fills, m: length, width, thickness (our choice).</summary>
     public static IReadOnlyList<double> BarM { get; } = [0.160, 0.040, 0.020];

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A piece of the real wall to try print, fill, heat and bond on before the cabinet is printed.</summary>
-public sealed class WallCoupon : PartKind
+internal sealed class WallCoupon : PartKind
 {
     /// <summary>Side of the coupon, mm (our choice).</summary>
     internal const double Side = 120;

@@ -10,7 +10,7 @@ namespace Stillwall.Proofs.Spectra;
 /// <param name="FirstPower">Mean |X|² of the first signal, in units of its square.</param>
 /// <param name="SecondPower">Mean |Y|² of the second signal.</param>
 /// <param name="Cross">Mean X*·Y.</param>
-public sealed record CrossSpectrum(
+internal sealed record CrossSpectrum(
     double SpacingHz,
     int SegmentCount,
     double IndependentCount,

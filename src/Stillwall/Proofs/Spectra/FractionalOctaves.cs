@@ -6,10 +6,10 @@ namespace Stillwall.Proofs.Spectra;
 /// <param name="CentreHz">Exact mid-band frequency, Hz.</param>
 /// <param name="LowerHz">Lower edge, Hz.</param>
 /// <param name="UpperHz">Upper edge, Hz.</param>
-public sealed record OctaveBand(double CentreHz, double LowerHz, double UpperHz);
+internal sealed record OctaveBand(double CentreHz, double LowerHz, double UpperHz);
 
 /// <summary>Bands of a fraction of an octave, and the mean energy in them.</summary>
-public static class FractionalOctaves
+internal static class FractionalOctaves
 {
     // G = 10^0.3: an octave of base ten (IEC 61260-1:2014, 5.2).
     private static readonly double Octave = Math.Pow(10, 0.3);

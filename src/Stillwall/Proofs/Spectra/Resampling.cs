@@ -4,7 +4,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Proofs.Spectra;
 
 /// <summary>Brings a recording to another rate.</summary>
-public static class Resampling
+internal static class Resampling
 {
     /// <summary>Rate at which recordings of bass are looked into, Hz: valid to 5 kHz, an eighth of the work of 96 kHz (our choice).</summary>
     public const double BassRateHz = 12000;

@@ -4,7 +4,7 @@ using Stillwall.Neighbours.Rooms;
 namespace Stillwall.Proofs.Sweeps;
 
 /// <summary>The computed response at the points of a measured one, set to zero as that is.</summary>
-public static class ComputedShape
+internal static class ComputedShape
 {
     private const double MostInRoomHz = 400;
 

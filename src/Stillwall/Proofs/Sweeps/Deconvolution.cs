@@ -4,7 +4,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Proofs.Sweeps;
 
 /// <summary>Undoes a played signal: what is left of the recording is the answer of all that lay between.</summary>
-public static class Deconvolution
+internal static class Deconvolution
 {
     /// <summary>Power of the played signal, over its greatest, below which nothing is concluded (our choice): 60 dB down.</summary>
     public const double LeastPowerRatio = 1e-6;
