@@ -12,7 +12,6 @@ internal sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
     private const double Rim = 5;
 
     /// <summary>The footing of a drawn cabinet.</summary>
-    /// <param name="sizes">Its sizes.</param>
     /// <param name="feet">The stated feet; null where it stands on its bottom.</param>
     /// <returns>The footing; feet stand where the rounding of the lower edges begins, or one rim within the sides.</returns>
     /// <remarks>Source: our choice of places. Accuracy: exact for the drawing.</remarks>
@@ -25,8 +24,6 @@ internal sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
     }
 
     /// <summary>Middles of the four feet on the plan of the cabinet.</summary>
-    /// <param name="sizes">The cabinet's sizes.</param>
-    /// <returns>From the left and from the front, mm.</returns>
     /// <remarks>Source: our choice of places.</remarks>
     public IReadOnlyList<(double XMm, double YMm)> Places(CabinetSizes sizes)
     {

@@ -7,9 +7,7 @@ namespace Stillwall.Cabinets;
 /// Every piece lies within the core ring and none overlaps another, so that what the cast fills is the ring less the pieces.
 /// Struts and keys stand on the outer skin or the inner skin and run along the depth.
 /// </remarks>
-/// <param name="OuterSkinM2">Area of the outer skin's ring, m².</param>
 /// <param name="CoreRingM2">Area between the skins, m².</param>
-/// <param name="InnerSkinM2">Area of the inner skin's ring, m².</param>
 /// <param name="InsideM2">Area within the inner skin, m².</param>
 /// <param name="Struts">Struts on the outer skin, each a web with its head; without heads in a thin core.</param>
 /// <param name="Lips">Lips of the slots on the inner skin; none in a thin core.</param>
@@ -53,7 +51,6 @@ internal sealed record SleeveSection(
 
     /// <summary>Draws the cross-section.</summary>
     /// <param name="sizes">Sizes of the cabinet; its walls must leave an inside.</param>
-    /// <returns>The section.</returns>
     /// <remarks>
     /// Model: struts at equal distances along the middle of the core, as many as the stated pitch asks for and an even number, so that left and
     /// right are alike; keys evenly between them. Source: our choice. Accuracy: areas are exact to the 1 µm grid.
@@ -135,7 +132,6 @@ internal sealed record SleeveSection(
     }
 
     /// <summary>Where the struts stand: along the middle of the core, at equal distances, an even number.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The path, the places along it and the distance from one to the next, mm; no places without a core.</returns>
     internal static (RoundedFrame Path, IReadOnlyList<double> Places, double Pitch) StrutPlaces(CabinetSizes sizes)
     {

@@ -6,11 +6,7 @@ namespace Stillwall.Numerics;
 internal static class EnumWords
 {
     /// <summary>The word of a value, such as <c>past date</c> for <c>PastDate</c>.</summary>
-    /// <param name="value">The value.</param>
-    /// <param name="gap">What stands between two words.</param>
-    /// <returns>Its words in small letters.</returns>
-    /// <exception cref="ArgumentNullException">No value.</exception>
-    /// <remarks>Model: one word for each capital letter. Source: our choice.</remarks>
+    /// <remarks>Source: our choice.</remarks>
     public static string Word(this Enum value, char gap = ' ')
     {
         ArgumentNullException.ThrowIfNull(value);
@@ -18,7 +14,6 @@ internal static class EnumWords
     }
 
     /// <summary>The words of a whole set, in their order.</summary>
-    /// <param name="type">Type of the enum.</param>
     /// <param name="gap">What stands between two words.</param>
     internal static IReadOnlyList<string> All(Type type, char gap) => [.. Enum.GetValues(type).Cast<Enum>().Select(value => value.Word(gap))];
 

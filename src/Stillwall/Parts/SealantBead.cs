@@ -19,9 +19,7 @@ public sealed record SealantBead(
     public const double FilletM = 0.004;
 
     /// <summary>The beads of a cabinet, in the order in which they are laid.</summary>
-    /// <param name="job">Cabinet and driver.</param>
     /// <returns>The beads: sleeve ends, driver, terminal.</returns>
-    /// <exception cref="ArgumentNullException">No job.</exception>
     /// <remarks>
     /// Model: along the middle of the skin's end; the bead fills the clearance over the tongue's height and a fillet of 4 mm. Validity: joints as
     /// drawn. Source: our choice of bead.

@@ -1,8 +1,6 @@
 namespace Stillwall.Projects;
 
 /// <summary>The span of values that a stated quantity may take, in the SI unit its name ends in.</summary>
-/// <param name="least">Least accepted value, SI.</param>
-/// <param name="greatest">Greatest accepted value, SI.</param>
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class WithinAttribute(double least, double greatest) : Attribute
 {
@@ -23,7 +21,6 @@ internal sealed class OneOfAttribute(params string[] words) : Attribute
 }
 
 /// <summary>The key in the project file where it does not follow from the property's name.</summary>
-/// <param name="key">The key as written in the file.</param>
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class KeyAttribute(string key) : Attribute
 {
@@ -32,7 +29,6 @@ internal sealed class KeyAttribute(string key) : Attribute
 }
 
 /// <summary>The column of <c>drivers.csv</c> that carries a value, and what one unit of it is in SI.</summary>
-/// <param name="name">Header of the column.</param>
 /// <param name="toSi">Factor from the column's unit to SI.</param>
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class ColumnAttribute(string name, double toSi = 1) : Attribute
@@ -45,7 +41,6 @@ internal sealed class ColumnAttribute(string name, double toSi = 1) : Attribute
 }
 
 /// <summary>How many entries a list must have.</summary>
-/// <param name="count">The exact number of entries.</param>
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class CountAttribute(int count) : Attribute
 {

@@ -3,8 +3,6 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>What is accepted of one number that a person states beside the project.</summary>
-/// <param name="Dimension">Kind of quantity.</param>
-/// <param name="Span">Least and greatest value, SI.</param>
 internal sealed record QuantityRange(Dimension Dimension, (double Least, double Greatest) Span)
 {
     /// <summary>Whether only whole numbers are accepted.</summary>
@@ -21,11 +19,9 @@ internal sealed record QuantityRange(Dimension Dimension, (double Least, double 
             StringComparison.Ordinal
         ) + $", {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
 
-    /// <summary>Reads a value.</summary>
-    /// <param name="text">As it is stated.</param>
+    /// <summary>True when the text is accepted.</summary>
     /// <param name="value">The value in SI, when the result is true.</param>
     /// <param name="fault">What is wrong and what is accepted, when the result is false.</param>
-    /// <returns>True when the text is accepted.</returns>
     public bool TryRead(string text, out double value, out string fault)
     {
         ArgumentNullException.ThrowIfNull(text);

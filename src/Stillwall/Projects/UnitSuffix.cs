@@ -34,7 +34,6 @@ internal static class UnitSuffix
     ];
 
     /// <summary>Splits a property's name into what it is and the unit it is held in.</summary>
-    /// <param name="name">Name in Pascal case.</param>
     /// <returns>The stem, and the kind of quantity; the whole name and none where it ends in no unit.</returns>
     public static (string Stem, Dimension Dimension) Split(string name)
     {

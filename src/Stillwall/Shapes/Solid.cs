@@ -59,34 +59,20 @@ internal sealed class Solid
     public double? FootMm => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / Grid.MicrometresPerMillimetre;
 
     /// <summary>Adds an upright shape.</summary>
-    /// <param name="region">Its region.</param>
-    /// <param name="from">Height of its foot, mm.</param>
     /// <param name="to">Height of its top, mm; not below the foot.</param>
-    /// <returns>The new solid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Add(Region region, double from, double to) => With(SolidStepKind.Add, region, from, to);
 
     /// <summary>Cuts an upright shape out.</summary>
-    /// <param name="region">Its region.</param>
-    /// <param name="from">Height of its foot, mm.</param>
     /// <param name="to">Height of its top, mm; not below the foot.</param>
-    /// <returns>The new solid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Cut(Region region, double from, double to) => With(SolidStepKind.Cut, region, from, to);
 
     /// <summary>Adds another solid's slabs.</summary>
-    /// <param name="other">The other solid.</param>
-    /// <returns>Both together.</returns>
     public Solid Add(Solid other) => With(SolidStepKind.Add, other);
 
     /// <summary>Cuts another solid out.</summary>
-    /// <param name="other">The other solid.</param>
-    /// <returns>What is left.</returns>
     public Solid Cut(Solid other) => With(SolidStepKind.Cut, other);
 
     /// <summary>Keeps what stands on a region and drops the rest, over all heights.</summary>
-    /// <param name="region">The region to keep.</param>
-    /// <returns>What is left.</returns>
     public Solid Within(Region region)
     {
         ArgumentNullException.ThrowIfNull(region);
@@ -94,11 +80,7 @@ internal sealed class Solid
     }
 
     /// <summary>Between two heights keeps what stands on a region and drops the rest; above and below all stays.</summary>
-    /// <param name="region">The region to keep.</param>
-    /// <param name="from">Lower height, mm.</param>
     /// <param name="to">Upper height, mm; not below the lower.</param>
-    /// <returns>What is left.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Within(Region region, double from, double to)
     {
         ArgumentNullException.ThrowIfNull(region);
@@ -107,10 +89,8 @@ internal sealed class Solid
     }
 
     /// <summary>Keeps what lies between two heights.</summary>
-    /// <param name="from">Lower height, mm.</param>
     /// <param name="to">Upper height, mm; not below the lower.</param>
     /// <returns>What is left, at the same height as before.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Between(double from, double to)
     {
         var (bottom, top) = Span(from, to);
@@ -120,9 +100,6 @@ internal sealed class Solid
     }
 
     /// <summary>Lifts or lowers the whole.</summary>
-    /// <param name="distance">Distance upwards, mm.</param>
-    /// <returns>The same solid elsewhere.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A distance out of range.</exception>
     public Solid Lifted(double distance)
     {
         var by = Grid.Micrometres(distance, nameof(distance));

@@ -15,10 +15,8 @@ internal sealed class SolidLayer
     /// <summary>Height of the upper face, mm.</summary>
     public double TopMm => Top / Grid.MicrometresPerMillimetre;
 
-    /// <summary>Its region.</summary>
     public Region Region { get; }
 
-    /// <summary>Volume, m³.</summary>
     public double VolumeM3 => (Top - Bottom) * 1e-6 * Region.AreaM2;
 
     internal int Bottom { get; }

@@ -3,7 +3,7 @@ using System.Reflection;
 
 namespace Stillwall.Tests.Rules;
 
-/// <summary>A public number says its unit at the end of its name, or is on the short list of numbers without one.</summary>
+/// <summary>A number of a record, public or not, says its unit at the end of its name, or is on the short list of numbers without one.</summary>
 public sealed class NameTests
 {
     private static readonly string[] Units =
@@ -138,7 +138,7 @@ public sealed class NameTests
     private const string InUnitsOfTheirAxes = "Stillwall.Figures";
 
     [Fact]
-    public void A_public_number_of_a_record_ends_in_its_unit_or_in_a_word_for_a_bare_number()
+    public void A_number_of_a_record_ends_in_its_unit_or_in_a_word_for_a_bare_number()
     {
         var wrong = Numbers()
             .Where(p =>
@@ -165,7 +165,7 @@ public sealed class NameTests
 
     private static IEnumerable<PropertyInfo> Numbers() =>
         Repository
-            .PublicTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
+            .AllTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
             .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
             .Where(p => IsNumber(p.PropertyType));
 

@@ -10,7 +10,6 @@ internal static class CautionTable
     private static readonly string[] WithSand = ["sand-plaster", "cement-grout", "own"],
         WithCement = ["cement-grout", "own"];
 
-    /// <summary>Every caution.</summary>
     public static IReadOnlyList<Caution> All { get; } =
     [
         new(

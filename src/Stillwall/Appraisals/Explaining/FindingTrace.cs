@@ -1,7 +1,6 @@
 namespace Stillwall.Appraisals.Explaining;
 
 /// <summary>By which formula a finding's value was computed, and which other results went in; what is stated is found, not told here.</summary>
-/// <param name="Formula">Id of the formula of the value.</param>
 /// <param name="Value">Paths of the results that go into the value.</param>
 /// <param name="Limit">Paths of the results that go into the limit.</param>
 internal sealed record FindingTrace(string Formula, IReadOnlyList<string> Value, IReadOnlyList<string> Limit)

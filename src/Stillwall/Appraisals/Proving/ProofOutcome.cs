@@ -7,19 +7,14 @@ namespace Stillwall.Appraisals.Proving;
 /// <summary>A sentence about one thing that was brought to a proof.</summary>
 /// <param name="Input">The input's name; empty where it is about the whole.</param>
 /// <param name="Sentence">The sentence, which goes on after what the input is called.</param>
-/// <param name="Index">Which recording of that name, from 0.</param>
 internal sealed record AboutInput(string Input, string Sentence, int Index = 0);
 
 /// <summary>One figure that a proof shows.</summary>
-/// <param name="Name">What it is.</param>
 /// <param name="Text">Figure with its band and unit.</param>
 /// <param name="Why">Where it comes from, worked out when it is asked for; null for a count and for words.</param>
 internal sealed record ProofFigure(string Name, string Text, Func<Explanation>? Why = null);
 
 /// <summary>Sweeps that were averaged, and what was computed beside them.</summary>
-/// <param name="Place">Where the microphone stood.</param>
-/// <param name="Singles">The single sweeps.</param>
-/// <param name="Mean">Their mean.</param>
 /// <param name="Computed">The computed shape; null where there is none.</param>
 internal sealed record AveragedSweeps(string Place, IReadOnlyList<SweepResult> Singles, SweepResult Mean, IReadOnlyList<SweepPoint>? Computed);
 

@@ -6,13 +6,8 @@ namespace Stillwall.Parts.Drawing;
 internal static class InCabinet
 {
     /// <summary>A part in its place.</summary>
-    /// <param name="part">The part.</param>
     /// <returns>Its slabs along the depth, mm; null for one that has no place or does not lie along the depth.</returns>
-    /// <exception cref="ArgumentNullException">No part.</exception>
-    /// <remarks>
-    /// Model: quarter turns and a shift. Validity: parts printed along the depth, front or rear end down. Source: geometry. Accuracy: exact on the 1
-    /// µm grid.
-    /// </remarks>
+    /// <remarks>Validity: parts printed along the depth, front or rear end down. Source: geometry. Accuracy: exact on the 1 µm grid.</remarks>
     public static Solid? Of(DrawnPart part)
     {
         ArgumentNullException.ThrowIfNull(part);

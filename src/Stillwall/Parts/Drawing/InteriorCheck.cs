@@ -24,10 +24,7 @@ internal static class InteriorCheck
     private const double Touching = 0.1e-6;
 
     /// <summary>Compares every pair of things that stand along the depth, slab by slab.</summary>
-    /// <param name="job">Cabinet and driver.</param>
-    /// <param name="parts">The parts as drawn.</param>
     /// <returns>What collides; empty where nothing does.</returns>
-    /// <exception cref="ArgumentNullException">No job or no parts.</exception>
     /// <remarks>
     /// Model: regions of slabs at the same depth; the driver, as deep in the front as its recess, with its flange where it is sunk, else as a
     /// cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.

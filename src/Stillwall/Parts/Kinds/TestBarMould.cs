@@ -12,7 +12,6 @@ internal sealed class TestBarMould : PartKind
     /// <summary>Volume of the test bar, m³.</summary>
     public static double BarM3 { get; } = BarM[0] * BarM[1] * BarM[2];
 
-    /// <summary>Wall of the mould, mm.</summary>
     internal const double Wall = 2;
 
     private static double Length => BarM[0] * 1e3;

@@ -34,8 +34,6 @@ internal static class ImpedanceFit
     internal sealed record Fitted(ImpedanceModel Model, Matrix<double> Covariance, double Variance, double MisfitRatio, IReadOnlyList<int> LeftOut);
 
     /// <summary>Fits; null where there are too few lines or no resonance is found.</summary>
-    /// <param name="ratio">The voltage ratio.</param>
-    /// <param name="referenceOhm">The resistor, ohm.</param>
     /// <param name="near">A fit that is near; null looks for a model in the curve.</param>
     internal static Fitted? Of(VoltageRatio ratio, double referenceOhm, Fitted? near = null)
     {

@@ -15,11 +15,7 @@ internal static class Resampling
     private const int MostPhases = 12000;
 
     /// <summary>Resamples a signal.</summary>
-    /// <param name="samples">The signal.</param>
-    /// <param name="fromHz">Its rate, whole Hz.</param>
-    /// <param name="toHz">The rate wanted, whole Hz.</param>
     /// <returns>The signal at the new rate; its first sample stays where it was.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A rate that is not positive, or two rates with no simple ratio.</exception>
     /// <remarks>
     /// Model: windowed sinc, Kaiser β = 10, flat within 0.001 dB up to 5/6 of half the lower rate, 100 dB down where it would fold into that.
     /// Validity: rates whose ratio in lowest terms has at most 12 000 over it. Source: Kaiser's window after Oppenheim and Schafer 2010, chapter 7

@@ -10,11 +10,8 @@ internal static class Deconvolution
     public const double LeastPowerRatio = 1e-6;
 
     /// <summary>Divides the recorded by the played spectrum.</summary>
-    /// <param name="recorded">What was recorded.</param>
-    /// <param name="played">What was played, at the same rate.</param>
     /// <param name="length">Length of the transform, a power of two that holds both and the answer's length.</param>
     /// <returns>Lower half of the transfer spectrum, length/2 + 1 lines, and the power of the played signal on each.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length too short.</exception>
     /// <remarks>
     /// Model: H = R·S*/(|S|² + 10⁻⁶·max|S|²). Validity: the played signal covers the span that is looked at. Source: Farina 2000 in its
     /// frequency-domain form; the regularisation is Tikhonov's (both from memory).
