@@ -234,6 +234,7 @@ internal sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve,
     /// mm. A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean
     /// of v; over it pieces are a hair narrower. What struts at a corner have more than rectangles lies at the skin that they stand on.
     /// </summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static double StrutVolume(double area, int count, double atCorners, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
         var (from, to, _) = SleeveSection.StrutHeights(sizes, 0);

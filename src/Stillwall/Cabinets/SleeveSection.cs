@@ -142,6 +142,7 @@ internal sealed record SleeveSection(
     }
 
     /// <summary>Where along the path the keys stand, those included that a corner has no room for, mm.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static IReadOnlyList<double> KeyPlaces(CabinetSizes sizes, bool onOuter, bool atEnds)
     {
         var (_, places, pitch) = StrutPlaces(sizes);
@@ -168,6 +169,7 @@ internal sealed record SleeveSection(
     /// <summary>
     /// Distances from the outer skin at which a strut's slope changes its width, and the core's thickness at last, mm: where its steps begin anew.
     /// </summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static IReadOnlyList<double> StrutSteps(CabinetSizes sizes)
     {
         var (from, to, _) = StrutHeights(sizes, SlopeHair);

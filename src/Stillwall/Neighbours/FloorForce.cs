@@ -35,7 +35,14 @@ public sealed record FloorForce(
     /// <remarks>
     /// Model: as the other, with the body's sway and rocking. Validity: as <see cref="Rocking"/>. Source: as there. Accuracy: as there.
     /// </remarks>
-    internal static FloorForce Of(double frequencyHz, double excursionM, double movingMassKg, Rocking body, double lossFactor = 0.1, double frictionFactor = 0.3)
+    internal static FloorForce Of(
+        double frequencyHz,
+        double excursionM,
+        double movingMassKg,
+        Rocking body,
+        double lossFactor = 0.1,
+        double frictionFactor = 0.3
+    )
     {
         ArgumentNullException.ThrowIfNull(body);
         var rigid = Of(

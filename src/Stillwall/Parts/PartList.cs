@@ -76,6 +76,7 @@ internal static class PartList
     }
 
     /// <summary>Least time to print a part, s; null without the printer's flow.</summary>
+    /// <remarks>Source: common practice, no source.</remarks>
     internal static double? PrintSeconds(double volumeM3, double heightM, Printer? printer) =>
         printer?.Flow is { } flow ? volumeM3 * 1e9 / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
 }

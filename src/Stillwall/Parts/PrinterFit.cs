@@ -62,6 +62,7 @@ internal static class PrinterFit
     }
 
     /// <summary>Length of the longest piece of a part that is split along it.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static double PieceM(double wholeM, int count) =>
         wholeM / count
         + (

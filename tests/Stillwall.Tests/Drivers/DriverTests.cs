@@ -105,7 +105,7 @@ public sealed class DriverTests
     public void Four_metres_of_cable_raise_the_electrical_Q_as_worked_by_hand()
     {
         const double ohm = 2 * 1.7241e-8 * 4 / 2.5e-6;
-        var wired = SampleDrivers.Dunlin.WithSeriesResistance(ohm);
+        var wired = SampleDrivers.Dunlin with { ReOhm = SampleDrivers.Dunlin.ReOhm + ohm };
         Assert.Equal(0.475 * (3.55 + ohm) / 3.55, wired.Qes, 9);
         Assert.Equal(5.5, wired.Qms, 9);
     }

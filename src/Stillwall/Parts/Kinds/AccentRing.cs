@@ -50,6 +50,7 @@ internal sealed class AccentRing : PartKind
     internal static int Count(PartJob job) => job.Sizes.OuterSkin > 0 ? job.Cabinet.Accents?.Rings ?? 0 : 0;
 
     /// <summary>Where the grooves begin, from the front end of the outer sleeve, mm: each distance is the one before it times the stated ratio.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static IReadOnlyList<double> Places(PartJob job)
     {
         if (Count(job) is not (> 0 and var rings))

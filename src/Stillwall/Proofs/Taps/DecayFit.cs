@@ -31,6 +31,7 @@ internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double Fre
     }
 
     /// <summary>Mean magnitude of the envelope of a stretch of sound.</summary>
+    /// <remarks>Source: elementary.</remarks>
     internal static double NoiseOf(ReadOnlySpan<double> samples, double rateHz, double aboutHz)
     {
         var (envelope, _) = Envelope(samples, rateHz, aboutHz);
