@@ -7,7 +7,7 @@ using static Stillwall.Files.Markup;
 namespace Stillwall.Files.Drawings;
 
 /// <summary>Plan of a room as SVG, coloured by level in steps of 3 dB: one unit is one millimetre on paper.</summary>
-public static class RoomMapSvg
+internal static class RoomMapSvg
 {
     private const double Plan = 150,
         Left = 20,
@@ -26,7 +26,7 @@ public static class RoomMapSvg
     /// <param name="map">The map.</param>
     /// <param name="show">How sizes are written.</param>
     /// <returns>The text of the file; the same map gives the same bytes.</returns>
-    public static string Of(RoomMap map, Show show)
+    internal static string Of(RoomMap map, Show show)
     {
         ArgumentNullException.ThrowIfNull(map);
         ArgumentNullException.ThrowIfNull(show);

@@ -6,7 +6,7 @@ using static Stillwall.Files.Markup;
 namespace Stillwall.Files.Drawings;
 
 /// <summary>Sheets as SVG: one unit is one millimetre on paper.</summary>
-public static class SheetSvg
+internal static class SheetSvg
 {
     internal const string Fonts = "Helvetica, Arial, 'Liberation Sans', sans-serif";
 

@@ -9,7 +9,7 @@ namespace Stillwall.Files.Meshes;
 /// Common practice: binary STL as commonly described; a header of 80 bytes, the number of triangles, 50 bytes a triangle, little-endian. No unit in
 /// the file; millimetres by common practice.
 /// </remarks>
-public static class StlFile
+internal static class StlFile
 {
     private const int HeaderBytes = 80,
         TriangleBytes = 50;

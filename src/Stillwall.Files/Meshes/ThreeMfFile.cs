@@ -9,14 +9,14 @@ namespace Stillwall.Files.Meshes;
 /// <param name="Name">The part's name.</param>
 /// <param name="Mesh">Its mesh in its own frame.</param>
 /// <param name="Placement">Where it goes in the assembly, or as printed.</param>
-public sealed record ThreeMfPart(string Name, IndexedMesh Mesh, Placement Placement);
+internal sealed record ThreeMfPart(string Name, IndexedMesh Mesh, Placement Placement);
 
 /// <summary>Writes parts as a 3MF file: one part as printed, or an assembly of all, each an object with a name.</summary>
 /// <remarks>
 /// Source: 3D Manufacturing Format, Core Specification 1.2 and later (3MF Consortium), in an Open Packaging container (ECMA-376 Part 2), from memory:
 /// unit millimeter, one object a part, one build item an object; a transform multiplies a row vector.
 /// </remarks>
-public static class ThreeMfFile
+internal static class ThreeMfFile
 {
     private const string Declaration = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
 

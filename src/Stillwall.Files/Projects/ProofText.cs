@@ -5,7 +5,7 @@ using Stillwall.Projects;
 namespace Stillwall.Files.Projects;
 
 /// <summary>What a proof writes into the text of a project.</summary>
-public static class ProofText
+internal static class ProofText
 {
     /// <summary>Writes what a proof found, and its entry in the logbook.</summary>
     /// <param name="outcome">What the proof shows.</param>

@@ -15,7 +15,6 @@ internal static class ChartEndpoints
     /// Serves the charts of a project at <c>charts/NAME.svg</c>, <c>.png</c> and <c>.csv</c>; <c>?theme=dark</c> draws in chalk on slate,
     /// <c>?former=1</c> puts the state before the last change in pencil.
     /// </summary>
-    /// <param name="app">What serves them.</param>
     /// <param name="chartsOf">The charts for a request; null where no project is open.</param>
     /// <param name="formersOf">The same of the state before the last change; null where there is none.</param>
     internal static void MapCharts(

@@ -9,10 +9,6 @@ internal static class ChartWhys
     private static readonly string[] BandResults = ["seat_db", "reduction_db", "neighbour_db", "uncertainty_db", "curve_db", "over_db"];
 
     /// <summary>Result behind one cell of a chart's table, and the candidate it is of; null where the whole line has one formula.</summary>
-    /// <param name="chart">The chart's name.</param>
-    /// <param name="row">Row of the table, from 0.</param>
-    /// <param name="column">Column, from 0.</param>
-    /// <param name="head">First cell of the row.</param>
     internal static (string Result, string? Driver)? Cell(string chart, int row, int column, string head) =>
         (chart, column) switch
         {

@@ -10,9 +10,7 @@ internal static partial class Entry
     private const int Digits = 6;
 
     /// <summary>Unit in which a key is shown.</summary>
-    /// <param name="field">The key's field.</param>
     /// <param name="wished">Unit that the place wants; null for the usual one.</param>
-    /// <param name="inch">Whether inches are wanted.</param>
     internal static string UnitOf(ModelField field, string? wished, bool inch) =>
         (wished, inch) switch
         {

@@ -4,9 +4,6 @@ using Stillwall.Web.Texts;
 namespace Stillwall.Web.Controls;
 
 /// <summary>One result in words.</summary>
-/// <param name="Name">What it is.</param>
-/// <param name="Result">Its path in the appraisal.</param>
-/// <param name="Value">Number and unit.</param>
 public sealed record FigureLine(string Name, string Result, string Value);
 
 /// <summary>Results that a stage lists.</summary>

@@ -6,12 +6,6 @@ using Stillwall.Web.Texts;
 namespace Stillwall.Web.Controls;
 
 /// <summary>One figure of the title block.</summary>
-/// <param name="Name">What it is.</param>
-/// <param name="Result">Its path in the appraisal.</param>
-/// <param name="Number">The number.</param>
-/// <param name="Unit">Its unit.</param>
-/// <param name="Beside">What it is to be read against.</param>
-/// <param name="BesideResult">Path of that; null where it is stated.</param>
 internal sealed record TitleFigure(string Name, string Result, string Number, string Unit, string Beside, string? BesideResult);
 
 /// <summary>The figures of the title block.</summary>

@@ -17,9 +17,6 @@ internal static class LiftColumn
         Tall = 500;
 
     /// <summary>Draws the column.</summary>
-    /// <param name="topsM">Tops of the lifts, m.</param>
-    /// <param name="present">Lift that is being filled, from 1.</param>
-    /// <param name="inch">Whether heights are in inches.</param>
     internal static string Of(IReadOnlyList<double> topsM, int present, bool inch)
     {
         var pen = new Pen();

@@ -4,17 +4,14 @@ using Stillwall.Files;
 namespace Stillwall.Web.Drawings;
 
 /// <summary>A place where a stated value is edited on a drawing.</summary>
-/// <param name="Key">Key of the project file.</param>
 /// <param name="Label">What it is, for those who do not see the drawing.</param>
 /// <param name="X">Middle across, in drawing units.</param>
 /// <param name="Y">Middle down, in drawing units.</param>
 /// <param name="Unit">Unit of the number; empty for none.</param>
-/// <param name="Characters">Width in characters.</param>
 /// <param name="Step">What an arrow key adds.</param>
 internal sealed record FieldPlace(string Key, string Label, double X, double Y, string Unit, int Characters = 4, double Step = 1);
 
 /// <summary>A place where a finding about a size is marked.</summary>
-/// <param name="Id">Id of the finding.</param>
 /// <param name="X">Middle across, in drawing units.</param>
 /// <param name="Y">Middle down, in drawing units.</param>
 internal sealed record MarkPlace(string Id, double X, double Y);
@@ -24,24 +21,14 @@ internal sealed record MarkPlace(string Id, double X, double Y);
 /// <param name="X">Place across, in drawing units.</param>
 /// <param name="Y">Middle down, in drawing units.</param>
 /// <param name="Anchor">What of the text is at that place: <c>start</c>, <c>middle</c> or <c>end</c>.</param>
-/// <param name="Css">Classes of the text.</param>
 internal sealed record FigurePlace(IReadOnlyList<FigurePiece> Pieces, double X, double Y, string Anchor, string Css);
 
 /// <summary>A figure on a drawing, or words beside it.</summary>
-/// <param name="Text">What is seen.</param>
 /// <param name="Of">Path of the result, id of a finding or key of the project file; null for words.</param>
-/// <param name="Name">What it is called.</param>
-/// <param name="Unit">Unit that is not written on the drawing; empty where it is.</param>
 internal sealed record FigurePiece(string Text, string? Of = null, string Name = "", string Unit = "");
 
 /// <summary>One view of a drawing: lines as SVG, fields, figures and marks above it.</summary>
-/// <param name="Width">Width, drawing units.</param>
-/// <param name="Height">Height, drawing units.</param>
-/// <param name="Title">What it shows.</param>
 /// <param name="Description">The same in a sentence, for those who do not see it.</param>
-/// <param name="Svg">The lines.</param>
-/// <param name="Fields">Values that are edited on it.</param>
-/// <param name="Marks">Findings that are marked on it, where they are trouble.</param>
 internal sealed record View(
     double Width,
     double Height,
@@ -98,10 +85,6 @@ internal sealed class Pen
 
     /// <summary>A size across, with its extension lines, and a gap for its number.</summary>
     /// <param name="isStated">Whether it is stated here; else it follows.</param>
-    /// <param name="x1">One end.</param>
-    /// <param name="x2">The other end.</param>
-    /// <param name="y">Height of the line.</param>
-    /// <param name="fromY">Where the extension lines begin.</param>
     /// <param name="gap">Width of the gap; 0 where the number stands beside the line.</param>
     internal Pen Across(bool isStated, double x1, double x2, double y, double fromY, double gap)
     {

@@ -6,12 +6,6 @@ namespace Stillwall.Web.Drawings;
 
 /// <summary>Where the cabinet stands in its spot, mm: depth from the front of the spot, height from the floor.</summary>
 /// <param name="Width">Width of the spot; the cabinet's and some room where none is stated.</param>
-/// <param name="Height">Height of the spot.</param>
-/// <param name="Depth">Depth of the spot.</param>
-/// <param name="IsStated">Whether a spot is stated.</param>
-/// <param name="BehindCabinet">Room behind the cabinet.</param>
-/// <param name="Footing">What the cabinet stands on.</param>
-/// <param name="Sizes">Sizes of the cabinet.</param>
 internal sealed record SpotPlan(double Width, double Height, double Depth, bool IsStated, double BehindCabinet, Footing Footing, CabinetSizes Sizes)
 {
     /// <summary>Front of the cabinet behind the front of the spot.</summary>

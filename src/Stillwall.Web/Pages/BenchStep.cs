@@ -3,12 +3,6 @@ using Stillwall.Pours;
 namespace Stillwall.Web.Pages;
 
 /// <summary>One step at the bench.</summary>
-/// <param name="Action">What is done.</param>
-/// <param name="Batch">Batch, from 1.</param>
-/// <param name="Lift">Lift, from 1.</param>
-/// <param name="InLift">Number of the step within its lift, from 1.</param>
-/// <param name="StepsInLift">Steps of that lift.</param>
-/// <param name="LengthS">How long it takes, s.</param>
 internal sealed record BenchStep(PourAction Action, int Batch, int Lift, int InLift, int StepsInLift, double LengthS)
 {
     /// <summary>The steps of a plan, one after the other.</summary>

@@ -20,7 +20,6 @@ internal sealed class BroughtParts
     /// <summary>Finds where each begins.</summary>
     /// <param name="body">The files, one after the other.</param>
     /// <param name="stated">Name and length of each as the page states them; without them all is one recording.</param>
-    /// <exception cref="BroughtRefusal">They do not fit.</exception>
     internal BroughtParts(ReadOnlyMemory<byte> body, string? stated)
     {
         this.body = body;
@@ -44,10 +43,6 @@ internal sealed class BroughtParts
     }
 
     /// <summary>Every recording of that name.</summary>
-    /// <param name="kind">Which proof.</param>
-    /// <param name="name">The name.</param>
-    /// <param name="odd">Takes what is odd about the files.</param>
-    /// <exception cref="BroughtRefusal">One is no sound that is read.</exception>
     internal IReadOnlyList<Recording> Sounds(string kind, string name, List<AboutInput> odd) =>
         [
             .. parts

@@ -17,7 +17,6 @@ internal sealed class ProofBoard
     /// <summary>The latest outcome of a proof; null where there is none.</summary>
     internal ProofOutcome? Of(string kind) => latest.GetValueOrDefault(kind);
 
-    /// <summary>The charts of all of them.</summary>
     internal IEnumerable<Chart> Charts => latest.Values.Select(o => o.Chart).OfType<Chart>();
 
     internal void Take(ProofOutcome outcome)

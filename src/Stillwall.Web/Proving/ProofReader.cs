@@ -44,12 +44,7 @@ internal static class ProofReader
     internal static DriveBound? Bound(Facts facts) => facts.System is { } system ? DriveBound.Of(system.Network, LowHz, HighHz) : null;
 
     /// <summary>Asks for a proof with what somebody brought.</summary>
-    /// <param name="kind">Which proof.</param>
-    /// <param name="asked">What is stated, by name.</param>
-    /// <param name="facts">The project to compare with.</param>
     /// <param name="brought">Recordings as files, their names and lengths stated as <c>parts</c>.</param>
-    /// <param name="before">The latest outcome of the same proof.</param>
-    /// <exception cref="BroughtRefusal">A recording or a stated value cannot be used.</exception>
     internal static ProofOutcome Read(
         string kind,
         Func<string, string?> asked,

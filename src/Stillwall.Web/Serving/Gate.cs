@@ -33,7 +33,6 @@ internal static class Gate
     }
 
     /// <summary>Reads an address to listen on: http, one of this machine's own names, and a port.</summary>
-    /// <param name="address">The address as it was typed.</param>
     /// <returns>The address; null where other machines could reach it, or where it is anything else.</returns>
     internal static Uri? Address(string address) =>
         Uri.TryCreate(address, UriKind.Absolute, out var url)

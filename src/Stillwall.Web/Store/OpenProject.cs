@@ -22,13 +22,11 @@ internal enum NewsKind
 }
 
 /// <summary>Something that happened to an open project.</summary>
-/// <param name="Kind">What.</param>
 /// <param name="By">The page that did it; null for another program.</param>
 internal sealed record ProjectNews(NewsKind Kind, object? By);
 
 /// <summary>How the file on the disk stands to what is open.</summary>
 /// <param name="Revision">Number of the state that was saved, from 1.</param>
-/// <param name="At">When.</param>
 /// <param name="Fault">Why the last state is not saved; null where it is.</param>
 internal sealed record SaveState(int Revision, DateTimeOffset At, string? Fault);
 
@@ -105,7 +103,6 @@ internal sealed class OpenProject : IDisposable
     internal Snapshot? Theirs { get; private set; }
 
     /// <summary>Opens a project folder.</summary>
-    /// <returns>The project, or what is wrong, one line each.</returns>
     internal static (OpenProject? Project, IReadOnlyList<string> Faults) Open(string folder, TimeProvider clock)
     {
         var (state, faults) = Read(folder, "opened");
@@ -113,17 +110,11 @@ internal sealed class OpenProject : IDisposable
     }
 
     /// <summary>Changes stated values.</summary>
-    /// <param name="by">The page that does it.</param>
-    /// <param name="changes">Keys and values, as <c>stillwall set</c> takes them.</param>
-    /// <param name="what">The change in a few words.</param>
     /// <returns>What is wrong with the values; empty when it is done.</returns>
     internal IReadOnlyList<string> Set(object by, IReadOnlyList<(string Key, string Stated)> changes, string what) =>
         Edit(by, ProjectEdit.Setting(changes), what);
 
     /// <summary>Changes the text of the project.</summary>
-    /// <param name="by">The page that does it.</param>
-    /// <param name="edit">The change.</param>
-    /// <param name="what">The change in a few words.</param>
     /// <returns>What is wrong with it; empty when it is done.</returns>
     internal IReadOnlyList<string> Edit(object by, ProjectEdit edit, string what)
     {
@@ -184,7 +175,6 @@ internal sealed class OpenProject : IDisposable
     internal void Redo(object by) => Turn(by, future, past);
 
     /// <summary>Settles a conflict.</summary>
-    /// <param name="by">The page that chose.</param>
     /// <param name="theirs">Whether to take what the other program wrote; else it is overwritten, and kept as the former version.</param>
     internal void Choose(object by, bool theirs)
     {

@@ -116,7 +116,6 @@ internal sealed class Plan
     /// search.
     /// </summary>
     /// <param name="found">Told after each.</param>
-    /// <param name="stop">Stops between two of them.</param>
     internal async Task SeekRemedies(Action found, CancellationToken stop)
     {
         var open = Findings

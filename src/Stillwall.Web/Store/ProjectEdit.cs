@@ -3,7 +3,6 @@ using Stillwall.Files.Projects;
 namespace Stillwall.Web.Store;
 
 /// <summary>A change of the text of a project.</summary>
-/// <param name="Keys">Keys that it changes.</param>
 /// <param name="Of">The changed text; throws where it cannot be made, with what is wrong.</param>
 internal sealed record ProjectEdit(IReadOnlyList<string> Keys, Func<string, string> Of)
 {

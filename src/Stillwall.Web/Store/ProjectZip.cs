@@ -46,7 +46,6 @@ internal static class ProjectZip
     }
 
     /// <summary>Unpacks an archive into an empty folder.</summary>
-    /// <exception cref="InvalidDataException">It is no archive, has no project file, is too large, or an entry leads out of the folder.</exception>
     internal static void Unpack(Stream archive, string folder)
     {
         using var zip = new ZipArchive(archive, ZipArchiveMode.Read);

@@ -3,8 +3,6 @@ using Stillwall.Appraisals;
 namespace Stillwall.Web.Store;
 
 /// <summary>What a stage draws.</summary>
-/// <param name="Project">The open project.</param>
-/// <param name="Shown">The state that is shown.</param>
 /// <param name="Former">The state before it, in pencil; null where there is none.</param>
 /// <param name="Turn">Counts whatever happened: who depends on this draws anew.</param>
 internal sealed record Sight(OpenProject Project, Snapshot Shown, Snapshot? Former, int Turn)

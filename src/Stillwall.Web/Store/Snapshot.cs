@@ -28,7 +28,6 @@ internal sealed class Snapshot
     /// <summary>The table of drivers with its faults; null where none is stated or there.</summary>
     internal DriverTable? Table { get; }
 
-    /// <summary>Text of that table.</summary>
     internal string? TableText { get; }
 
     /// <summary>The change that led here, in a few words.</summary>
@@ -47,10 +46,7 @@ internal sealed class Snapshot
     internal bool States(string key) => stated.Value.Contains(key);
 
     /// <summary>Reads a state from its texts.</summary>
-    /// <param name="text">Text of the project file.</param>
     /// <param name="tableText">Text of the table of drivers; null where there is none.</param>
-    /// <param name="what">The change that led here.</param>
-    /// <returns>The state, or the faults of the texts.</returns>
     internal static (Snapshot? State, IReadOnlyList<Fault> Faults) Read(string text, string? tableText, string what)
     {
         var reading = ProjectReader.Read(text);

@@ -18,7 +18,6 @@ namespace Stillwall.Web.Store;
 /// <c>answer.first_band_hz</c>, <c>driver.qts</c>, <c>curve.max_spl_db</c>, <c>proof.tap[2]</c>, <c>map[45].seat_over_mean_db</c>, <c>places[0.3 0.3
 /// 0.25 2.2 2.9 1.1].unevenness_db</c>, <c>drive.voltage_v</c>; or a key of the project file, for what is stated.
 /// </param>
-/// <param name="Name">What it is called on the page.</param>
 /// <param name="Driver">Candidate in whose place it is asked for; null for the project's own driver.</param>
 internal sealed record WhyQuestion(string Of, string Name, string? Driver)
 {
@@ -27,8 +26,6 @@ internal sealed record WhyQuestion(string Of, string Name, string? Driver)
         DefaultVolts = 2.83;
 
     /// <summary>The explanation; null where nothing is known of it.</summary>
-    /// <param name="project">The open project.</param>
-    /// <param name="state">The state that is shown.</param>
     internal Explanation? Answer(OpenProject project, Snapshot state)
     {
         var facts = Driver is null ? state.Plan.Facts : state.Plan.Facts.With(state.Project with { Driver = new DriverChoice(Driver, null) });

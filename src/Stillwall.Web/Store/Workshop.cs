@@ -20,7 +20,6 @@ internal sealed class Workshop : IDisposable
     /// <summary>Prepares the workshop; nothing is opened yet.</summary>
     /// <param name="folder">Folder in which projects are kept; null for one of the user's own.</param>
     /// <param name="project">Project folder to open first; null for the first there is, or the demo.</param>
-    /// <param name="clock">The clock.</param>
     internal Workshop(string? folder, string? project, TimeProvider clock)
     {
         this.clock = clock;
@@ -66,7 +65,6 @@ internal sealed class Workshop : IDisposable
     }
 
     /// <summary>The project that a page opens on; the demo is made on the first start.</summary>
-    /// <returns>The project, or what is wrong with it.</returns>
     internal (OpenProject? Project, IReadOnlyList<string> Faults) Current()
     {
         lock (gate)

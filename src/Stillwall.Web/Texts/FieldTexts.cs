@@ -10,10 +10,7 @@ internal static class FieldTexts
         NotStated = "not stated";
 
     /// <summary>Where a value comes from.</summary>
-    /// <param name="isStated">Whether the file states it.</param>
-    /// <param name="hasValue">Whether a value holds.</param>
     /// <param name="defaultFrom">Where the default comes from, or what stands in.</param>
-    /// <param name="figures">Where the figures behind a word come from.</param>
     internal static string Source(bool isStated, bool hasValue, string? defaultFrom, string? figures)
     {
         var said = (isStated, hasValue, defaultFrom) switch

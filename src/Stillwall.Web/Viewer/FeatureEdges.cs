@@ -3,20 +3,12 @@ using Stillwall.Shapes;
 namespace Stillwall.Web.Viewer;
 
 /// <summary>An edge where a surface bends sharply: drawn from everywhere.</summary>
-/// <param name="A">Index of one corner.</param>
-/// <param name="B">Index of the other.</param>
 internal readonly record struct SharpEdge(int A, int B);
 
 /// <summary>An edge within a round surface: drawn where one of its two triangles is seen from the front and the other from behind.</summary>
-/// <param name="A">Index of one corner.</param>
-/// <param name="B">Index of the other.</param>
-/// <param name="First">Index of one triangle at it.</param>
-/// <param name="Second">Index of the other.</param>
 internal readonly record struct RoundEdge(int A, int B, int First, int Second);
 
 /// <summary>The edges of a mesh that a drawing shows.</summary>
-/// <param name="Sharp">Edges that are always drawn.</param>
-/// <param name="Round">Edges that are drawn where they are the outline.</param>
 internal sealed record FeatureEdges(IReadOnlyList<SharpEdge> Sharp, IReadOnlyList<RoundEdge> Round)
 {
     /// <summary>Bend from which an edge is sharp, degrees (our choice): arcs are drawn in finer steps than that, chamfers are steeper.</summary>

@@ -1,9 +1,6 @@
 namespace Stillwall.Web.Viewer;
 
 /// <summary>Keeps the values of the keys that were asked for last; each is made once, even when several ask at a time.</summary>
-/// <param name="most">How many are kept.</param>
-/// <typeparam name="TKey">What a value depends on.</typeparam>
-/// <typeparam name="TValue">The value.</typeparam>
 internal sealed class LatestFew<TKey, TValue>(int most)
     where TKey : notnull
 {

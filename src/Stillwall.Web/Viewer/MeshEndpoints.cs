@@ -7,7 +7,6 @@ namespace Stillwall.Web.Viewer;
 internal static class MeshEndpoints
 {
     /// <summary>Serves the parts of a project as <c>assembly</c>; see <see cref="AssemblyMeshes"/>.</summary>
-    /// <param name="app">What serves them.</param>
     /// <param name="factsOf">Everything computed for a request; null where no project is open.</param>
     internal static void MapMeshes(this IEndpointRouteBuilder app, Func<HttpContext, Facts?> factsOf) =>
         app.MapGet(

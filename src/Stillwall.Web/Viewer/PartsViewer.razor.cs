@@ -80,7 +80,6 @@ public sealed partial class PartsViewer
 
     /// <summary>A part was picked on the screen.</summary>
     /// <param name="name">Its name; null for none.</param>
-    /// <returns>The task of telling it on.</returns>
     [JSInvokable]
     public Task Picked(string? name)
     {

@@ -3,10 +3,9 @@ using System.Globalization;
 namespace Stillwall.Appraisals;
 
 /// <summary>A figure with its band, in digits that the band bears.</summary>
-public static class Bands
+internal static class Bands
 {
     /// <summary>Writes a figure and its band.</summary>
-    /// <param name="value">The figure, in its unit.</param>
     /// <param name="band">Half of its 95 % band, in the same unit; 0 where none is known.</param>
     /// <param name="unit">The unit; empty for a ratio.</param>
     /// <returns>Such as 49.0 ± 0.3 Hz.</returns>

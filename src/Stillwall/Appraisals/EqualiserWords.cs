@@ -4,10 +4,9 @@ using Stillwall.Neighbours.Equalisers;
 namespace Stillwall.Appraisals;
 
 /// <summary>An equaliser told in words.</summary>
-public static class EqualiserWords
+internal static class EqualiserWords
 {
     /// <summary>Its sections in one line, such as <c>a cut of 4.6 dB at 83.5 Hz (Q 4.1) and a high-pass at 37.8 Hz</c>.</summary>
-    /// <param name="sections">The sections.</param>
     /// <returns>The words; nothing for no section.</returns>
     public static string Of(IReadOnlyList<EqualiserSection> sections)
     {

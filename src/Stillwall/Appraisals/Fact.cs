@@ -3,15 +3,12 @@ using Stillwall.Projects;
 namespace Stillwall.Appraisals;
 
 /// <summary>One result: computed when it is first asked for, and it knows which stated values were read for it.</summary>
-/// <typeparam name="T">Type of the result.</typeparam>
 internal sealed class Fact<T>
 {
     private readonly Lazy<(T Value, ReadSet Reads)> held;
 
     /// <summary>Prepares a result.</summary>
-    /// <param name="compute">Computes it.</param>
     /// <param name="former">The same result of the project before a change, which is taken over where nothing that it read has moved; null without one.</param>
-    /// <param name="moved">What the change moved.</param>
     internal Fact(Func<T> compute, Fact<T>? former = null, Func<ReadSet>? moved = null) =>
         held = new(() => former is { held: { IsValueCreated: true } same } && !same.Value.Reads.Meets(moved!()) ? same.Value : ReadLog.During(compute));
 

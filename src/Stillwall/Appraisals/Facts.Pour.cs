@@ -96,7 +96,6 @@ public sealed partial class Facts
     /// <summary>Mass of the last weigh-in of the cabinet in the logbook, kg; null without one.</summary>
     internal double? LastWeighInKg => CabinetWeighIns.OrderBy(e => e.Date).LastOrDefault()?.MassKg;
 
-    /// <summary>Weigh-ins of the cabinet in the logbook.</summary>
     internal IEnumerable<Projects.LogEntry> CabinetWeighIns =>
         Project.Logbook.Where(e => e.Kind == "weigh-in" && (e.Part is null or "cabinet") && e.MassKg > 0);
 

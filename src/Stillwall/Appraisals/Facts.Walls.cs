@@ -34,7 +34,7 @@ public sealed partial class Facts
     public IReadOnlyList<WallPanelFigures> Walls => walls.Value;
 
     /// <summary>What the parts are made from; null where the cabinet is not drawn.</summary>
-    public PartJob? PartJob => Geometry is { } g ? new PartJob(g, Project.Cabinet!, Sheet, Project.Brief.Printer) : null;
+    internal PartJob? PartJob => Geometry is { } g ? new PartJob(g, Project.Cabinet!, Sheet, Project.Brief.Printer) : null;
 
     /// <summary>What is to be printed; empty for a ready box.</summary>
     public IReadOnlyList<PartFigures> Parts => parts.Value;

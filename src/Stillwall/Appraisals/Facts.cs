@@ -125,7 +125,7 @@ public sealed partial class Facts
     public Air Air => air.Value;
 
     /// <summary>How numbers are written for people.</summary>
-    public Show Show => show.Value;
+    internal Show Show => show.Value;
 
     /// <summary>The limits in force.</summary>
     public Limits Limits => Project.Limits;
@@ -140,16 +140,16 @@ public sealed partial class Facts
     public Driver? Driver => Resolution?.Driver;
 
     /// <summary>Stated sizes; null for a ready box or where they are not stated.</summary>
-    public CabinetSizes? Sizes => CabinetSizes.Of(Project.Cabinet, Sheet);
+    internal CabinetSizes? Sizes => CabinetSizes.Of(Project.Cabinet, Sheet);
 
     /// <summary>The drawn cabinet; null where its sizes are not stated.</summary>
-    public CabinetGeometry? Geometry => geometry.Value;
+    internal CabinetGeometry? Geometry => geometry.Value;
 
     /// <summary>The driver in its box; null where either is not known.</summary>
     public BoxSystem? System => system.Value?.System;
 
     /// <summary>What is left about the cabinet where it stands.</summary>
-    public Briefs.Standing Standing =>
+    internal Briefs.Standing Standing =>
         Briefs.Standing.Of(
             Project.Brief,
             Project.Cabinet?.Outside?.WidthM,

@@ -7,8 +7,6 @@ namespace Stillwall.Appraisals;
 /// <param name="Geometry">The cabinet as drawn, with or without a driver's openings.</param>
 /// <param name="InsideM3">Air space within the inner skins, m³.</param>
 /// <param name="BracesM3">Volume of all braces, their seats and the tongues of the inner plates, m³.</param>
-/// <param name="PortM3">Volume of the ports' bodies, m³.</param>
-/// <param name="PassiveRadiatorM3">Volume of the passive radiator's body, m³.</param>
 internal sealed record Hollow(CabinetGeometry Geometry, double InsideM3, double BracesM3, double PortM3, double PassiveRadiatorM3)
 {
     /// <summary>Takes it from the drawing.</summary>

@@ -5,13 +5,11 @@ namespace Stillwall.Appraisals;
 
 /// <summary>One plan judged, and remedies of single findings sought when they are asked for, which takes most of the time of an appraisal.</summary>
 /// <remarks>What was computed for one remedy's trials serves the next; for one caller at a time.</remarks>
-public sealed class Mender
+internal sealed class Mender
 {
     private readonly Trials trials;
 
     /// <summary>Judges a plan.</summary>
-    /// <param name="project">The project as stated.</param>
-    /// <param name="candidates">The candidate drivers, among which the project may name one.</param>
     public Mender(Project project, IReadOnlyList<DriverSheet> candidates)
     {
         Facts = new Facts(project, candidates);
@@ -26,7 +24,6 @@ public sealed class Mender
     public IReadOnlyList<Finding> Judged { get; }
 
     /// <summary>One finding with its remedy.</summary>
-    /// <param name="id">Id of the finding.</param>
     /// <returns>The finding as in the whole appraisal; null where there is none of that id.</returns>
     public Finding? Sought(string id) => AllFindings.Find(id) is { } rule ? Remedies.Sought(rule, Judged.First(f => f.Id == rule.Id), trials) : null;
 }

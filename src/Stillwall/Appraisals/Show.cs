@@ -3,10 +3,9 @@ using Stillwall.Projects;
 
 namespace Stillwall.Appraisals;
 
-/// <summary>Writes numbers for people: with a unit, with sensible digits, metric or inch.</summary>
+/// <summary>Writes numbers for people: with a unit, with sensible digits (our choice), metric or inch; what goes in is SI.</summary>
 /// <param name="Inch">Whether sizes and masses are shown in inches and pounds.</param>
-/// <param name="Currency">Currency of prices.</param>
-public sealed record Show(bool Inch, string Currency)
+internal sealed record Show(bool Inch, string Currency)
 {
     /// <summary>Unit of the sizes of a drawing.</summary>
     internal string SizeUnit => Inch ? "in" : "mm";
@@ -15,9 +14,6 @@ public sealed record Show(bool Inch, string Currency)
     internal double SizesPerMetre => Inch ? 1 / Units.Inch : 1e3;
 
     /// <summary>The way a project wants its numbers.</summary>
-    /// <param name="project">The project.</param>
-    /// <returns>The writer.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public static Show Of(Project project)
     {
         ArgumentNullException.ThrowIfNull(project);
@@ -25,8 +21,6 @@ public sealed record Show(bool Inch, string Currency)
     }
 
     /// <summary>What limits the level, in words.</summary>
-    /// <param name="limit">The limit.</param>
-    /// <returns>The words, with their article.</returns>
     public static string Limit(Cabinets.LimitedBy? limit) =>
         limit switch
         {
@@ -35,29 +29,19 @@ public sealed record Show(bool Inch, string Currency)
             _ => "the amplifier",
         };
 
-    /// <summary>A length.</summary>
-    /// <param name="metres">Length, m.</param>
-    /// <returns>Millimetres, or inches.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Length(double metres) => Inch ? $"{Inches(metres / Units.Inch)} in" : $"{Digits(metres * 1e3, 3)} mm";
 
     /// <summary>A small length, such as the way of a cone.</summary>
-    /// <param name="metres">Length, m.</param>
     /// <returns>Millimetres, or inches, with two digits.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Small(double metres) => Inch ? $"{Digits(metres / Units.Inch, 2)} in" : $"{Digits(metres * 1e3, 2)} mm";
 
-    /// <summary>A volume.</summary>
-    /// <param name="cubicMetres">Volume, m³.</param>
-    /// <returns>Litres, below a tenth of one millilitres; or cubic feet.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
+    /// <summary>Litres, below a tenth of one millilitres; or cubic feet.</summary>
     public string Volume(double cubicMetres) =>
         !Inch ? (cubicMetres != 0 && Math.Abs(cubicMetres) < 1e-4 ? $"{Digits(cubicMetres * 1e6, 3)} mL" : $"{Digits(cubicMetres * 1e3, 3)} L")
         : Math.Abs(cubicMetres) < 0.05 * Units.CubicFoot ? $"{Digits(cubicMetres / Units.CubicFoot * 1728, 3)} in³"
         : $"{Digits(cubicMetres / Units.CubicFoot, 3)} ft³";
 
     /// <summary>A volume of something that is poured.</summary>
-    /// <param name="cubicMetres">Volume, m³.</param>
     /// <returns>Litres, or US gallons and fluid ounces.</returns>
     /// <remarks>Source: our choice of digits; NIST SP 811 appendix B for the gallon (from memory; exact by definition).</remarks>
     public string Liquid(double cubicMetres) =>
@@ -66,15 +50,9 @@ public sealed record Show(bool Inch, string Currency)
         : $"{Digits(cubicMetres / Units.Gallon, 3)} gal";
 
     /// <summary>A distance across a room, or a length of cable.</summary>
-    /// <param name="metres">Distance, m.</param>
-    /// <returns>Metres, or feet.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Distance(double metres) => Inch ? $"{Digits(metres / Units.Foot, 3)} ft" : $"{Digits(metres, 3)} m";
 
-    /// <summary>A pressure.</summary>
-    /// <param name="pascals">Pressure, Pa.</param>
-    /// <returns>Pascals with a fitting prefix, or pounds per square inch.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
+    /// <summary>Pascals with a fitting prefix, or pounds per square inch.</summary>
     public string Pressure(double pascals) =>
         Inch
             ? Psi(pascals / Units.Psi)
@@ -86,79 +64,44 @@ public sealed record Show(bool Inch, string Currency)
                 _ => $"{Digits(pascals, 2)} Pa",
             };
 
-    /// <summary>A density.</summary>
-    /// <param name="kilogramsPerCubicMetre">Density, kg/m³.</param>
-    /// <param name="digits">Significant digits, 1 to 15.</param>
-    /// <returns>Kilograms per cubic metre, or pounds per cubic foot.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
+    /// <summary>Kilograms per cubic metre, or pounds per cubic foot.</summary>
     public string Density(double kilogramsPerCubicMetre, int digits = 3) =>
         Inch ? $"{Digits(kilogramsPerCubicMetre * Units.CubicFoot / Units.Pound, digits)} lb/ft³" : $"{Digits(kilogramsPerCubicMetre, digits)} kg/m³";
 
     /// <summary>A mass by area.</summary>
-    /// <param name="kilogramsPerSquareMetre">Mass by area, kg/m².</param>
     /// <returns>Kilograms per square metre, or pounds per square foot.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string SurfaceDensity(double kilogramsPerSquareMetre) =>
         Inch ? $"{Digits(kilogramsPerSquareMetre * Units.Foot * Units.Foot / Units.Pound, 3)} lb/ft²" : $"{Digits(kilogramsPerSquareMetre, 3)} kg/m²";
 
-    /// <summary>A force.</summary>
-    /// <param name="newtons">Force, N.</param>
-    /// <returns>Newtons, or pounds of force.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Force(double newtons) => Inch ? $"{Digits(newtons / Units.PoundForce, 2)} lbf" : $"{Digits(newtons, 2)} N";
 
-    /// <summary>A torque.</summary>
-    /// <param name="newtonMetres">Torque, N·m.</param>
-    /// <returns>Newton metres, or inch pounds.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
+    /// <summary>Newton metres, or inch pounds.</summary>
     public string Torque(double newtonMetres) =>
         Inch ? $"{Digits(newtonMetres / Units.PoundForce / Units.Inch, 2)} in·lbf" : $"{Digits(newtonMetres, 2)} N·m";
 
     /// <summary>The volume velocity of a source.</summary>
-    /// <param name="cubicMetresPerSecond">Volume velocity, m³/s.</param>
     /// <returns>Cubic metres, or cubic feet, a second.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string VolumeVelocity(double cubicMetresPerSecond) =>
         Inch ? $"{Digits(cubicMetresPerSecond / Units.CubicFoot, 3)} ft³/s" : $"{Digits(cubicMetresPerSecond, 3)} m³/s";
 
     /// <summary>How fast something is poured.</summary>
-    /// <param name="cubicMetresPerSecond">Flow, m³/s.</param>
-    /// <returns>Litres, or gallons, a minute.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Flow(double cubicMetresPerSecond) =>
         Inch ? $"{Digits(cubicMetresPerSecond * Units.Minute / Units.Gallon, 3)} gal/min" : $"{Digits(cubicMetresPerSecond * 1e3 * Units.Minute, 3)} L/min";
 
-    /// <summary>A mass.</summary>
-    /// <param name="kilograms">Mass, kg.</param>
-    /// <returns>Kilograms or grams, or pounds and ounces.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
+    /// <summary>Kilograms or grams, or pounds and ounces.</summary>
     public string Mass(double kilograms) =>
         Inch ? Pounds(kilograms)
         : Math.Abs(kilograms) < 0.9995 ? $"{Digits(kilograms * 1e3, 3)} g"
         : $"{Digits(kilograms, 3)} kg";
 
-    /// <summary>A frequency.</summary>
-    /// <param name="hertz">Frequency, Hz.</param>
-    /// <returns>Hertz.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public static string Frequency(double hertz) => $"{Digits(hertz, 3)} Hz";
 
     /// <summary>A level or a level difference.</summary>
-    /// <param name="decibels">Level, dB.</param>
-    /// <returns>Decibels with one decimal.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public static string Level(double decibels) => $"{Fixed(decibels, 1)} dB";
 
-    /// <summary>A temperature.</summary>
-    /// <param name="celsius">Temperature, °C.</param>
-    /// <returns>Degrees Celsius, or Fahrenheit beside inches.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
+    /// <summary>Degrees Celsius, or Fahrenheit beside inches.</summary>
     public string Temperature(double celsius) => Inch ? $"{Fixed(Fahrenheit(celsius), 0)} °F" : $"{Fixed(celsius, 0)} °C";
 
-    /// <summary>A time.</summary>
-    /// <param name="seconds">Time, s.</param>
-    /// <returns>Seconds, minutes or hours.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public static string Time(double seconds) =>
         Math.Abs(seconds) switch
         {
@@ -178,29 +121,16 @@ public sealed record Show(bool Inch, string Currency)
             : string.Create(CultureInfo.InvariantCulture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}");
 
     /// <summary>A sum of money.</summary>
-    /// <param name="amount">The sum, in the project's currency.</param>
     /// <returns>Whole units; two decimals below twenty.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Money(double amount) => $"{Fixed(amount, Math.Abs(amount) is > 0 and < 20 ? 2 : 0)} {Currency}";
 
     /// <summary>A ratio as a percentage.</summary>
-    /// <param name="ratio">The ratio.</param>
-    /// <returns>Per cent.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public static string Percent(double ratio) => $"{Digits(ratio * 100, 2)} %";
 
     /// <summary>A bare number.</summary>
-    /// <param name="value">The number.</param>
-    /// <param name="digits">Significant digits, 1 to 15.</param>
-    /// <returns>The number.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public static string Number(double value, int digits = 3) => Digits(value, digits);
 
     /// <summary>A stated quantity of any kind.</summary>
-    /// <param name="si">The value in SI.</param>
-    /// <param name="dimension">Kind of quantity.</param>
-    /// <returns>Number and unit.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Stated(double si, Dimension dimension) =>
         dimension switch
         {
@@ -217,10 +147,6 @@ public sealed record Show(bool Inch, string Currency)
         };
 
     /// <summary>A quantity as it stands in the file, with all its digits; beside inches with four.</summary>
-    /// <param name="si">The value in SI.</param>
-    /// <param name="dimension">Kind of quantity.</param>
-    /// <returns>Number and unit.</returns>
-    /// <remarks>Source: our choice of digits.</remarks>
     public string Kept(double si, Dimension dimension) =>
         (Inch, dimension) switch
         {
@@ -231,10 +157,7 @@ public sealed record Show(bool Inch, string Currency)
         };
 
     /// <summary>A result in the unit that its key names.</summary>
-    /// <param name="si">The value in that unit.</param>
     /// <param name="unit">The SI unit, as <c>why</c> names it; <c>1</c> for a bare number.</param>
-    /// <param name="digits">Significant digits, 1 to 15.</param>
-    /// <returns>Number and unit, in the units that people use.</returns>
     /// <remarks>Source: our choice of units and digits.</remarks>
     public string InUnit(double si, string unit, int digits = 5)
     {

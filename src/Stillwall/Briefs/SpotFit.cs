@@ -5,17 +5,13 @@ namespace Stillwall.Briefs;
 /// <summary>What is left of the spot on its tightest side.</summary>
 /// <param name="Side">The side: width, height or depth.</param>
 /// <param name="TakenM">What cabinet, clearance and plug space take, m.</param>
-/// <param name="SpotM">What the spot offers, m.</param>
-public sealed record SpotFit(string Side, double TakenM, double SpotM)
+internal sealed record SpotFit(string Side, double TakenM, double SpotM)
 {
     /// <summary>Room to spare, m; negative where it does not fit.</summary>
     public double SpareM => SpotM - TakenM;
 
     /// <summary>Compares an outside size with the spot.</summary>
     /// <param name="spot">The spot; sides that are not stated are left out.</param>
-    /// <param name="widthM">Outside width, m.</param>
-    /// <param name="heightM">Outside height, m.</param>
-    /// <param name="depthM">Outside depth, m.</param>
     /// <returns>The three sides, or those that are stated, the tightest first.</returns>
     /// <remarks>Model: clearance on both sides in every direction, plug space behind besides. Source: geometry.</remarks>
     public static IReadOnlyList<SpotFit> Of(Spot spot, double widthM, double heightM, double depthM)

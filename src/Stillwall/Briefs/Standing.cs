@@ -8,7 +8,7 @@ namespace Stillwall.Briefs;
 /// <param name="AboveM">Room above it, the feet counted, m; null where the spot's height is not stated.</param>
 /// <param name="BehindM">Room kept behind it for clearance and plugs, m.</param>
 /// <param name="SeatM">How far the seat is from the cone on the plan of the room, m; null where either place is not stated.</param>
-public sealed record Standing(
+internal sealed record Standing(
     [property: ComputedBy("room-in-spot")] double? BesideM,
     [property: ComputedBy("room-in-spot")] double? AboveM,
     [property: ComputedBy("room-behind")] double BehindM,
@@ -17,14 +17,9 @@ public sealed record Standing(
 {
     /// <summary>Works out what is left.</summary>
     /// <param name="brief">Spot and room, as far as they are stated.</param>
-    /// <param name="widthM">Outside width of the cabinet, m; null where it is not stated.</param>
-    /// <param name="heightM">Outside height, m; null where it is not stated.</param>
-    /// <param name="footM">Height of the feet, m, 0 or more.</param>
-    /// <returns>What is left.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Feet of negative height.</exception>
     /// <remarks>
     /// Model: the cabinet in the middle of its spot, as far back as clearance and plugs leave it; the seat's distance on the plan, heights left out.
-    /// Source: geometry. Accuracy: exact.
+    /// Source: geometry.
     /// </remarks>
     public static Standing Of(Brief brief, double? widthM, double? heightM, double footM)
     {

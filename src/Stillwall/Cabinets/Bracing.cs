@@ -6,17 +6,12 @@ namespace Stillwall.Cabinets;
 /// <param name="ClearM">Clear depth from one to the next, or from plate to plate without braces, m.</param>
 /// <param name="FrontsMm">Where each begins behind the front ends of the inner sleeve, mm: bays of equal clear depth.</param>
 /// <param name="Frame">Outer edge of a brace, which slides into the inner sleeve with half the joints' clearance on either side.</param>
-/// <param name="Window">Window of a brace.</param>
-public sealed record Bracing(double ClearM, IReadOnlyList<double> FrontsMm, RoundedFrame Frame, RoundedFrame Window)
+internal sealed record Bracing(double ClearM, IReadOnlyList<double> FrontsMm, RoundedFrame Frame, RoundedFrame Window)
 {
     /// <summary>The braces of a cabinet.</summary>
     /// <param name="sizes">Its sizes; the walls must leave an inside.</param>
     /// <returns>Their places and their shape, of which also a cabinet without braces has one.</returns>
-    /// <exception cref="ArgumentNullException">No sizes.</exception>
-    /// <remarks>
-    /// Model: equal clear bays; a frame of 28 mm, or of a third of the smaller side inside where that is less. Source: our choice. Accuracy: exact for the
-    /// drawing.
-    /// </remarks>
+    /// <remarks>Source: our choice. Accuracy: exact for the drawing.</remarks>
     public static Bracing Of(CabinetSizes sizes)
     {
         ArgumentNullException.ThrowIfNull(sizes);

@@ -5,7 +5,7 @@ namespace Stillwall.Cabinets;
 
 /// <summary>The sizes of struts, keys, collars and braces that the maker does not state.</summary>
 /// <remarks>Source: our choice throughout, from what a 0.4 to 0.6 mm nozzle lays and what a mix passes; not from a standard. All in millimetres.</remarks>
-public static class BuildUp
+internal static class BuildUp
 {
     /// <summary>Head of the T at the inner end of a strut: its width, mm.</summary>
     public const double HeadWidth = 6;
@@ -76,7 +76,6 @@ public static class BuildUp
     /// <summary>Room a post keeps from collars, bosses and walls, mm.</summary>
     public const double PostRoom = 8;
 
-    /// <summary>Thickness of a brace, mm.</summary>
     public const double BraceThickness = ProjectChecks.BraceThicknessM * MillimetresPerMetre;
 
     /// <summary>Width of a brace's frame round its window, mm.</summary>
@@ -94,7 +93,6 @@ public static class BuildUp
     /// <summary>Thickness of the tongue that stands on a plate inside the sleeve, mm.</summary>
     public const double TongueThickness = 2;
 
-    /// <summary>Height of a tongue, mm.</summary>
     public const double TongueHeight = 5;
 
     /// <summary>Length of each of the four tongues on an inner plate, mm.</summary>
@@ -145,10 +143,8 @@ public static class BuildUp
     /// <summary>Gap round a lid in its opening, mm.</summary>
     public const double LidGap = 0.3;
 
-    /// <summary>Diameter of a foot, mm.</summary>
     public const double FootDiameter = 30;
 
-    /// <summary>Height of a foot, mm.</summary>
     public const double FootHeight = 8;
 
     /// <summary>Least core that a spacer gauge is printed for, mm.</summary>
@@ -168,13 +164,10 @@ public static class BuildUp
 
     /// <summary>Clearance between parts that go into one another, for a length: 0.3 mm and a thousandth.</summary>
     /// <param name="length">Length of the joint, mm, zero or greater.</param>
-    /// <returns>Clearance, mm.</returns>
     /// <remarks>Source: our choice; a thousandth of the length covers a third of a percent of shrinkage of which two thirds are alike on both sides.</remarks>
     public static double Clearance(double length) => 0.3 + 0.001 * length;
 
     /// <summary>Height of a key in a core of a given thickness.</summary>
-    /// <param name="core">Thickness of the core, mm.</param>
-    /// <returns>Height, mm.</returns>
     /// <remarks>Source: our choice: a quarter of the core, so that half of it stays clear between facing keys.</remarks>
     public static double KeyHeightIn(double core) => Math.Min(KeyHeight, core / 4);
 }

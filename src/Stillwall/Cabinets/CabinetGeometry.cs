@@ -4,17 +4,10 @@ using static Stillwall.Shapes.Millimetres;
 namespace Stillwall.Cabinets;
 
 /// <summary>The drawn cabinet: its sections and the volumes that follow from areas times thickness.</summary>
-/// <param name="Sizes">Stated sizes, mm.</param>
-/// <param name="Sleeve">Section of the side walls.</param>
-/// <param name="Front">Section of the front.</param>
-/// <param name="Rear">Section of the rear.</param>
-/// <param name="Struts">Windows along the struts.</param>
-public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
+internal sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, PlateSection Front, PlateSection Rear, StrutRhythm Struts)
 {
     /// <summary>Draws the cabinet.</summary>
     /// <param name="sizes">Stated sizes; the walls must leave an inside in every direction.</param>
-    /// <returns>The geometry.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Walls that leave no inside.</exception>
     /// <remarks>
     /// Model: slabs along the depth: outer plate, core zone, inner plate, side walls, and the same at the rear. The outer sleeve runs between the outer
     /// plates, the inner sleeve between the inner plates. Source: our choice of build-up. Accuracy: exact to the 1 µm grid.
@@ -29,8 +22,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>The same sections along another depth or with other braces, without drawing them anew.</summary>
     /// <param name="sizes">Sizes that differ from these in depth and braces alone; the walls must leave an inside.</param>
     /// <returns>The geometry, the same as if it had been drawn.</returns>
-    /// <exception cref="ArgumentException">Sizes that need other sections.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Walls that leave no inside.</exception>
     public CabinetGeometry Along(CabinetSizes sizes)
     {
         ArgumentNullException.ThrowIfNull(sizes);
@@ -65,10 +56,8 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// <summary>Inside depth, between the inner plates, m.</summary>
     public double InsideDepthM => (Sizes.Depth - 2 * Sizes.Wall) * MetresPerMillimetre;
 
-    /// <summary>Inside width, m.</summary>
     public double InsideWidthM => (Sizes.Width - 2 * Sizes.Wall) * MetresPerMillimetre;
 
-    /// <summary>Inside height, m.</summary>
     public double InsideHeightM => (Sizes.Height - 2 * Sizes.Wall) * MetresPerMillimetre;
 
     /// <summary>Air space within the inner skins, m³; the openings in the walls are not counted.</summary>
@@ -86,7 +75,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
 
     /// <summary>Depth behind the front face that a driver may take, m: to the rear, or to the first brace.</summary>
     /// <param name="passesBraces">Whether its magnet passes through the windows of the braces.</param>
-    /// <returns>Depth, m.</returns>
     /// <remarks>Source: geometry; braces stand at equal distances.</remarks>
     public double RoomForDriverM(bool passesBraces)
     {
@@ -124,8 +112,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     public double FittingsM3 => (2 * InnerTonguesMm3 + Sizes.Braces * SeatsMm3) * CubicMetresPerCubicMillimetre;
 
     /// <summary>Volume of the outer sleeve with its struts and keys, less the grooves for accents, m³.</summary>
-    /// <param name="accents">Number of accent grooves.</param>
-    /// <returns>Volume of plastic.</returns>
     /// <remarks>Source: geometry.</remarks>
     public double OuterSleeveM3(int accents) => Sleeve.OuterSkinM2 * OuterSleeveLengthM + StrutsM3 + OuterKeysM3 - accents * AccentGrooveM3;
 
@@ -138,8 +124,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         (Sizes.Outline.Inset(0).ToRegion().AreaM2 - Sizes.Outline.Inset(Sizes.OuterSkin / 2).ToRegion().AreaM2) * BuildUp.AccentWidth * MetresPerMillimetre;
 
     /// <summary>Volume of an outer plate with all that stands on it, m³.</summary>
-    /// <param name="plate">Front or rear.</param>
-    /// <returns>Volume of plastic.</returns>
     /// <remarks>Source: geometry.</remarks>
     public double OuterPlateM3(PlateSection plate)
     {
@@ -152,7 +136,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     }
 
     /// <summary>Volume that the recesses for the drivers' flanges take from the face of a plate, openings and holes for inserts left out, m³.</summary>
-    /// <param name="plate">Front or rear.</param>
     /// <returns>Volume; 0 without a recess.</returns>
     /// <remarks>
     /// Model: area of the ring times the depth; in a single printed wall, which may be recessed past its outer skin, the deeper part within the
@@ -166,8 +149,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     }
 
     /// <summary>Volume of an inner plate, m³.</summary>
-    /// <param name="plate">Front or rear.</param>
-    /// <returns>Volume of plastic.</returns>
     /// <remarks>Source: geometry.</remarks>
     public double InnerPlateM3(PlateSection plate)
     {
@@ -175,7 +156,6 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
         return plate.InnerPlateM2 * Sizes.InnerSkin * MetresPerMillimetre + InnerTonguesMm3 * CubicMetresPerCubicMillimetre;
     }
 
-    /// <summary>Length of the outer sleeve, m.</summary>
     public double OuterSleeveLengthM => (Sizes.Depth - 2 * Sizes.OuterSkin) * MetresPerMillimetre;
 
     /// <summary>Thickness of the outer skin, m.</summary>
@@ -251,6 +231,7 @@ public sealed record CabinetGeometry(CabinetSizes Sizes, SleeveSection Sleeve, P
     /// mm. A slope that grows from the outer skin covers a point v from the inner skin over a length v, so that its volume is the area times the mean
     /// of v; over it pieces are a hair narrower. What struts at a corner have more than rectangles lies at the skin that they stand on.
     /// </summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static double StrutVolume(double area, int count, double atCorners, StrutRhythm rhythm, CabinetSizes sizes, int slopes)
     {
         var (from, to, _) = SleeveSection.StrutHeights(sizes, 0);

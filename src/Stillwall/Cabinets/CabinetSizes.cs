@@ -4,26 +4,18 @@ using Stillwall.Shapes;
 namespace Stillwall.Cabinets;
 
 /// <summary>The stated sizes of a drawn cabinet, in millimetres as geometry uses them.</summary>
-/// <param name="Width">Outside width (x).</param>
 /// <param name="Depth">Outside depth (y), front to rear.</param>
-/// <param name="Height">Outside height (z).</param>
 /// <param name="Radius">Outside radius of the long edges.</param>
-/// <param name="OuterSkin">Thickness of the outer skin.</param>
-/// <param name="Core">Thickness of the core.</param>
-/// <param name="InnerSkin">Thickness of the inner skin.</param>
 /// <param name="StrutPitch">Greatest distance between struts along the wall.</param>
-/// <param name="Braces">Number of window braces.</param>
-/// <param name="DriverCount">Number of drivers.</param>
 /// <param name="Cutout">Diameter of a driver's opening; 0 where not known.</param>
 /// <param name="BoltCircle">Diameter of the bolt circle; 0 where not known.</param>
-/// <param name="Bolts">Number of bolts of one driver.</param>
 /// <param name="Terminal">Diameter of the terminal's opening; 0 for none.</param>
 /// <param name="Pour">Diameter of the pour opening; 0 for none.</param>
 /// <param name="Bolt">Thread of the driver's bolts; 0 where not known.</param>
 /// <param name="Recess">Depth of the recess for the driver's flange as stated; 0 for none.</param>
 /// <param name="Flange">Diameter of the flange that goes into the recess; 0 where there is none or where it is not known.</param>
 /// <param name="DryingHole">Diameter of the drying holes in the inner skin; 0 for none.</param>
-public sealed record CabinetSizes(
+internal sealed record CabinetSizes(
     double Width,
     double Depth,
     double Height,
@@ -73,7 +65,6 @@ public sealed record CabinetSizes(
     public RoundedOutline Outline => new(Width, Height, Math.Min(Radius, Math.Min(Width, Height) / 2));
 
     /// <summary>Takes the sizes from what is stated.</summary>
-    /// <param name="cabinet">The cabinet as drawn.</param>
     /// <param name="sheet">The driver's data sheet, or null.</param>
     /// <returns>The sizes, or null where outside size or walls are not stated; without a core the outer skin alone is a wall.</returns>
     /// <remarks>Source: the stated sizes, in millimetres.</remarks>
@@ -104,13 +95,8 @@ public sealed record CabinetSizes(
 }
 
 /// <summary>The outline of the cabinet seen from the front, and what lies inside it.</summary>
-/// <param name="Width">Width, mm.</param>
-/// <param name="Height">Height, mm.</param>
-/// <param name="Radius">Radius of the corners, mm.</param>
-public sealed record RoundedOutline(double Width, double Height, double Radius)
+internal sealed record RoundedOutline(double Width, double Height, double Radius)
 {
     /// <summary>The frame a distance inside the outline, in the cabinet's x and z.</summary>
-    /// <param name="distance">Distance inwards, mm.</param>
-    /// <returns>The frame.</returns>
     public Shapes.RoundedFrame Inset(double distance) => new Shapes.RoundedFrame(0, 0, Width, Height, Radius).Inset(distance);
 }

@@ -3,12 +3,9 @@ using Stillwall.Shapes;
 namespace Stillwall.Cabinets;
 
 /// <summary>A round thing on a plate, in the cabinet's x and z.</summary>
-/// <param name="XMm">Centre across, mm.</param>
-/// <param name="ZMm">Centre up, mm.</param>
 /// <param name="DiameterMm">DiameterMm, mm; 0 for none.</param>
-public sealed record Circle(double XMm, double ZMm, double DiameterMm)
+internal sealed record Circle(double XMm, double ZMm, double DiameterMm)
 {
-    /// <summary>Area, m².</summary>
     public double AreaM2 => (Math.PI / 4 * DiameterMm * DiameterMm).InSquareMetres();
 
     /// <summary>The region within.</summary>
@@ -16,13 +13,10 @@ public sealed record Circle(double XMm, double ZMm, double DiameterMm)
     public Region ToRegion() => Region.Disc(XMm, ZMm, DiameterMm);
 
     /// <summary>The circle with its edge further out.</summary>
-    /// <param name="distance">Distance outwards, mm.</param>
     /// <returns>The greater circle; none stays none.</returns>
     public Circle Grown(double distance) => DiameterMm > 0 ? this with { DiameterMm = DiameterMm + 2 * distance } : this;
 
     /// <summary>Distance from edge to edge, mm; negative where they overlap.</summary>
-    /// <param name="other">The other circle.</param>
-    /// <returns>The distance.</returns>
     public double DistanceTo(Circle other)
     {
         ArgumentNullException.ThrowIfNull(other);
@@ -30,7 +24,6 @@ public sealed record Circle(double XMm, double ZMm, double DiameterMm)
     }
 
     /// <summary>Distance from the edge to a frame round it, mm; negative where it reaches past.</summary>
-    /// <param name="plate">The frame.</param>
     /// <returns>The distance to its straight sides, or to the arc of a corner where the centre lies in one.</returns>
     public double DistanceTo(RoundedFrame plate)
     {

@@ -95,25 +95,6 @@ public static class ClosedBox
         return systemQ <= HalfPowerQ ? 0 : 20 * Math.Log10(squared / Math.Sqrt(squared - 0.25));
     }
 
-    /// <summary>Response of the box relative to its passband.</summary>
-    /// <param name="frequencyHz">Frequency, Hz, above 0.</param>
-    /// <param name="resonanceHz">fc, Hz, above 0.</param>
-    /// <param name="systemQ">Qtc, above 0.</param>
-    /// <returns>Level relative to the passband, dB.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
-    /// <remarks>
-    /// Model: |H| of x²/(x² − 1 − jx/Q) with x = f/fc. Validity: second-order high-pass. Source: Small 1972, JAES 20(10) (from memory).
-    /// Accuracy: exact for the lumped model.
-    /// </remarks>
-    public static double RelativeResponseDb(double frequencyHz, double resonanceHz, double systemQ)
-    {
-        Require.Positive(frequencyHz);
-        Require.Positive(resonanceHz);
-        Require.Positive(systemQ);
-        var ratio = frequencyHz / resonanceHz;
-        return 20 * Math.Log10(ratio * ratio / Math.Sqrt(Square((ratio * ratio) - 1) + Square(ratio / systemQ)));
-    }
-
     /// <summary>Share of the electrical power that becomes sound into a half space, in the passband.</summary>
     /// <param name="driver">The driver, or several as one.</param>
     /// <param name="air">The air.</param>

@@ -1,11 +1,8 @@
 namespace Stillwall.Cabinets;
 
 /// <summary>Areas that pieces at the corners have more than those on flat walls, over their slopes, m²: they lie at the skin that a piece stands on.</summary>
-/// <param name="StrutsM2">Struts.</param>
 /// <param name="OuterKeysM2">Keys of the outer skin that run the whole length.</param>
 /// <param name="InnerKeysM2">Keys of the inner skin that run the whole length.</param>
-/// <param name="OuterEndKeysM2">Keys of the outer skin near the ends.</param>
-/// <param name="InnerEndKeysM2">Keys of the inner skin near the ends.</param>
 internal sealed record CornerAreas(double StrutsM2, double OuterKeysM2, double InnerKeysM2, double OuterEndKeysM2, double InnerEndKeysM2)
 {
     private const double Hair = SleeveSection.SlopeHair;

@@ -4,10 +4,9 @@ using Stillwall.Projects;
 namespace Stillwall.Cabinets;
 
 /// <summary>What stands inside the cabinet besides its braces.</summary>
-public static class Displacement
+internal static class Displacement
 {
     /// <summary>Volume a driver takes inside.</summary>
-    /// <param name="sheet">The driver's data sheet.</param>
     /// <returns>The stated volume, or an estimate from cut-out and depth, or from the cone's area alone, m³.</returns>
     /// <remarks>
     /// All of it counts inside; the air in the front's opening does not, so that a recess, which sinks the driver into that opening by millimetres,
@@ -26,7 +25,7 @@ public static class Displacement
     /// <summary>Volume the bodies of all ports take inside.</summary>
     /// <param name="port">The stated port; null for none.</param>
     /// <returns>Air and tube wall of the printed length, m³.</returns>
-    /// <remarks>Model: cylinder of the printed length with a wall of 3 mm. Source: geometry; the wall is our choice.</remarks>
+    /// <remarks>Source: geometry; the wall is our choice.</remarks>
     public static double PortM3(Port? port)
     {
         var area = port?.AreaM2 ?? Math.PI / 4 * port?.DiameterM * port?.DiameterM;

@@ -6,12 +6,10 @@ namespace Stillwall.Cabinets;
 /// <param name="DiameterMm">Diameter of a hole, mm; 0 for none.</param>
 /// <param name="Rows">Where the rows stand, on the middle of the core's path.</param>
 /// <param name="HeightsMm">Heights of the holes' axes from the front end of the inner sleeve, mm.</param>
-public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Rows, IReadOnlyList<double> HeightsMm)
+internal sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Rows, IReadOnlyList<double> HeightsMm)
 {
-    /// <summary>No holes.</summary>
     public static DryingHoles None { get; } = new(0, [], []);
 
-    /// <summary>Number of holes.</summary>
     public int Count => Rows.Count * HeightsMm.Count;
 
     /// <summary>Area of one hole, m²: a disc, with the corner of a roof of 45° above 8 mm.</summary>
@@ -27,14 +25,12 @@ public sealed record DryingHoles(double DiameterMm, IReadOnlyList<PathPlace> Row
     public double LeftRatio => Count == 0 ? 1 : 1 - DiameterMm / PitchMm;
 
     /// <summary>Sets out the holes of a cabinet.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The holes; none where none are stated, without a core, or where no strip has room.</returns>
     /// <remarks>
-    /// Model: one row in the middle of every clear strip of the four flat inner sides, between slots and keys; along the depth away from the ends,
-    /// where the keys stand closely, and from each brace with its seats, as many as a pitch of 40 mm or three diameters has room for, centred. The
-    /// bay in the middle of the lower side stays whole for the names of pieces. Where the printer's size cuts the sleeve the drawing does not know: a
-    /// cut may pass through a hole.
-    /// Source: our choice. Accuracy: exact.
+    /// Model: one row in the middle of every clear strip of the four flat inner sides, between slots and keys; along the depth away from the ends, where
+    /// the keys stand closely, and from each brace with its seats, as many as a pitch of 40 mm or three diameters has room for, centred. The bay in the
+    /// middle of the lower side stays whole for the names of pieces. Where the printer's size cuts the sleeve the drawing does not know: a cut may pass
+    /// through a hole. Source: our choice.
     /// </remarks>
     public static DryingHoles Of(CabinetSizes sizes)
     {

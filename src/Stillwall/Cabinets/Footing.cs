@@ -6,13 +6,12 @@ namespace Stillwall.Cabinets;
 /// <param name="AcrossMm">From either side to the middle of a foot, mm; without feet to where the flat of the bottom begins.</param>
 /// <param name="AlongMm">From front or rear to the middle of a foot, mm; 0 without feet.</param>
 /// <param name="HeightMm">Height of the feet, mm; 0 without.</param>
-public sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
+internal sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
 {
     // What is left of the bottom beside a foot, mm.
     private const double Rim = 5;
 
     /// <summary>The footing of a drawn cabinet.</summary>
-    /// <param name="sizes">Its sizes.</param>
     /// <param name="feet">The stated feet; null where it stands on its bottom.</param>
     /// <returns>The footing; feet stand where the rounding of the lower edges begins, or one rim within the sides.</returns>
     /// <remarks>Source: our choice of places. Accuracy: exact for the drawing.</remarks>
@@ -25,8 +24,6 @@ public sealed record Footing(double AcrossMm, double AlongMm, double HeightMm)
     }
 
     /// <summary>Middles of the four feet on the plan of the cabinet.</summary>
-    /// <param name="sizes">The cabinet's sizes.</param>
-    /// <returns>From the left and from the front, mm.</returns>
     /// <remarks>Source: our choice of places.</remarks>
     public IReadOnlyList<(double XMm, double YMm)> Places(CabinetSizes sizes)
     {

@@ -4,14 +4,10 @@ using Stillwall.Shapes;
 namespace Stillwall.Cabinets;
 
 /// <summary>How much room one thing about the driver has on the front.</summary>
-/// <param name="What">The thing.</param>
 /// <param name="SpareM">Room to spare, m; negative where it is past its limit.</param>
-public sealed record FrontFit(string What, double SpareM)
+internal sealed record FrontFit(string What, double SpareM)
 {
     /// <summary>Checks a driver's sizes against the front.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
-    /// <param name="sheet">The driver's data sheet.</param>
-    /// <param name="cutoutM">Diameter of the opening, m.</param>
     /// <returns>The checks that could be made, the worst first.</returns>
     /// <remarks>
     /// Model: flange within the outline, a recess for it with its play and a rim of 2 mm too, bosses of the bolt circle within the outer sleeve,

@@ -32,5 +32,6 @@ internal readonly record struct KeyGrid(double Along, double Across)
     }
 
     /// <summary>The nearest of the steps.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static double Nearest(double at, double step) => step > 0 ? Math.Round(at / step) * step : at;
 }

@@ -32,24 +32,6 @@ public static class Leakage
         return 12 * air.ViscosityPaS * depthM / (lengthM * gapM * gapM * gapM);
     }
 
-    /// <summary>Resistance of a narrow round hole to slow flow.</summary>
-    /// <param name="radiusM">Radius of the hole, m, above 0.</param>
-    /// <param name="depthM">Depth along the flow, m, above 0.</param>
-    /// <param name="air">The air.</param>
-    /// <returns>Resistance, Pa·s/m³.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
-    /// <remarks>
-    /// Model: R = 8μ·depth/(π·radius⁴), viscous flow in a tube. Validity: radius below the viscous boundary layer, depth well above the radius.
-    /// Source: Beranek 1954, 5.4 (from memory); it follows from Poiseuille flow. Accuracy: the radius' fourth power rules.
-    /// </remarks>
-    public static double HolePaSM3(double radiusM, double depthM, Air air)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        Require.Positive(radiusM);
-        Require.Positive(depthM);
-        return 8 * air.ViscosityPaS * depthM / (Math.PI * radiusM * radiusM * radiusM * radiusM);
-    }
-
     /// <summary>Acoustic compliance of the air in the box.</summary>
     /// <param name="effectiveVolumeM3">Effective volume, m³, above 0.</param>
     /// <param name="air">The air.</param>

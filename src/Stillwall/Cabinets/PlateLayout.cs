@@ -8,8 +8,7 @@ namespace Stillwall.Cabinets;
 /// <param name="PourOpenings">Opening in the outer plate through which the mix goes in.</param>
 /// <param name="Vents">One vent for each bay, in the outer plate.</param>
 /// <param name="DryOuts">Openings in the outer plate through which the cast dries; lids close them.</param>
-/// <param name="Posts">Posts between the plates.</param>
-public sealed record PlateLayout(
+internal sealed record PlateLayout(
     IReadOnlyList<Circle> Openings,
     IReadOnlyList<Circle> Collars,
     IReadOnlyList<Circle> Bosses,
@@ -30,8 +29,6 @@ public sealed record PlateLayout(
     public IEnumerable<Circle> Standing => [.. Collars, .. Bosses];
 
     /// <summary>Lays out the front: driver openings with their collars, bosses for the inserts, posts on a grid of the strut pitch.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
-    /// <returns>The layout.</returns>
     /// <remarks>Source: our choice of collars, bosses and posts.</remarks>
     public static PlateLayout Front(CabinetSizes sizes)
     {
@@ -68,8 +65,6 @@ public sealed record PlateLayout(
     /// <summary>
     /// Lays out the rear: the terminal's opening with its collar, in the outer plate alone the pour opening, vents and openings for drying; posts.
     /// </summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
-    /// <returns>The layout.</returns>
     /// <remarks>
     /// Source: our choice: terminal a quarter up the inside, or as low as its opening allows, pour opening as far below the top, a vent in the middle
     /// of each bay, openings for drying in a column at either side.
@@ -95,8 +90,6 @@ public sealed record PlateLayout(
     }
 
     /// <summary>Centres of the drivers on the front: in the middle, or side by side along the longer side.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
-    /// <returns>The centres in x and z, mm.</returns>
     /// <remarks>Source: our choice.</remarks>
     public static IReadOnlyList<(double X, double Z)> DriverCentres(CabinetSizes sizes)
     {

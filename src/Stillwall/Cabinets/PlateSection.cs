@@ -9,8 +9,7 @@ namespace Stillwall.Cabinets;
 /// <param name="OpeningM2">Area of the opening that goes through the whole wall, m².</param>
 /// <param name="CollarM2">Area of the collars and bosses that stand on the outer plate, m².</param>
 /// <param name="TongueM2">Area of the tongue that stands on the outer plate inside the sleeve, m².</param>
-/// <param name="Layout">Where things are.</param>
-public sealed record PlateSection(
+internal sealed record PlateSection(
     double OuterPlateM2,
     double InnerPlateM2,
     double CoreM2,
@@ -26,7 +25,6 @@ public sealed record PlateSection(
     /// <summary>Area of the posts that stand on the outer plate, m².</summary>
     public double PostM2 => Layout.Posts.Sum(p => p.AreaM2);
 
-    /// <summary>Number of posts.</summary>
     public int Posts => Layout.Posts.Count;
 
     /// <summary>Area of the holes for inserts, m².</summary>
@@ -42,14 +40,11 @@ public sealed record PlateSection(
     internal int JoinedCount { get; init; }
 
     /// <summary>Draws the front.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The section; openings that reach past the front are clipped by it.</returns>
     /// <remarks>Source: <see cref="PlateLayout.Front"/>. Accuracy: areas are exact to the 1 µm grid, the tongue's to a part in a thousand.</remarks>
     public static PlateSection Front(CabinetSizes sizes) => Of(sizes, PlateLayout.Front(sizes), SleeveSection.StrutPlaces(sizes).Places.Count);
 
     /// <summary>Draws the rear.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
-    /// <returns>The section.</returns>
     /// <remarks>Source: <see cref="PlateLayout.Rear"/>. Accuracy: areas are exact to the 1 µm grid.</remarks>
     public static PlateSection Rear(CabinetSizes sizes) => Of(sizes, PlateLayout.Rear(sizes), 0);
 

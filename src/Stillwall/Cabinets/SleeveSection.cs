@@ -7,9 +7,7 @@ namespace Stillwall.Cabinets;
 /// Every piece lies within the core ring and none overlaps another, so that what the cast fills is the ring less the pieces.
 /// Struts and keys stand on the outer skin or the inner skin and run along the depth.
 /// </remarks>
-/// <param name="OuterSkinM2">Area of the outer skin's ring, m².</param>
 /// <param name="CoreRingM2">Area between the skins, m².</param>
-/// <param name="InnerSkinM2">Area of the inner skin's ring, m².</param>
 /// <param name="InsideM2">Area within the inner skin, m².</param>
 /// <param name="Struts">Struts on the outer skin, each a web with its head; without heads in a thin core.</param>
 /// <param name="Lips">Lips of the slots on the inner skin; none in a thin core.</param>
@@ -18,7 +16,7 @@ namespace Stillwall.Cabinets;
 /// <param name="OuterEndKeys">Keys of the outer skin near the ends, in place of the former.</param>
 /// <param name="InnerEndKeys">Keys of the inner skin near the ends, in place of the former.</param>
 /// <param name="StrutPitch">Distance between struts as drawn, mm.</param>
-public sealed record SleeveSection(
+internal sealed record SleeveSection(
     double OuterSkinM2,
     double CoreRingM2,
     double InnerSkinM2,
@@ -53,7 +51,6 @@ public sealed record SleeveSection(
 
     /// <summary>Draws the cross-section.</summary>
     /// <param name="sizes">Sizes of the cabinet; its walls must leave an inside.</param>
-    /// <returns>The section.</returns>
     /// <remarks>
     /// Model: struts at equal distances along the middle of the core, as many as the stated pitch asks for and an even number, so that left and
     /// right are alike; keys evenly between them. Source: our choice. Accuracy: areas are exact to the 1 µm grid.
@@ -135,7 +132,6 @@ public sealed record SleeveSection(
     }
 
     /// <summary>Where the struts stand: along the middle of the core, at equal distances, an even number.</summary>
-    /// <param name="sizes">Sizes of the cabinet.</param>
     /// <returns>The path, the places along it and the distance from one to the next, mm; no places without a core.</returns>
     internal static (RoundedFrame Path, IReadOnlyList<double> Places, double Pitch) StrutPlaces(CabinetSizes sizes)
     {
@@ -146,6 +142,7 @@ public sealed record SleeveSection(
     }
 
     /// <summary>Where along the path the keys stand, those included that a corner has no room for, mm.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static IReadOnlyList<double> KeyPlaces(CabinetSizes sizes, bool onOuter, bool atEnds)
     {
         var (_, places, pitch) = StrutPlaces(sizes);
@@ -172,6 +169,7 @@ public sealed record SleeveSection(
     /// <summary>
     /// Distances from the outer skin at which a strut's slope changes its width, and the core's thickness at last, mm: where its steps begin anew.
     /// </summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static IReadOnlyList<double> StrutSteps(CabinetSizes sizes)
     {
         var (from, to, _) = StrutHeights(sizes, SlopeHair);

@@ -5,15 +5,10 @@ namespace Stillwall.Cabinets;
 /// Model: from the foot a solid length, then windows and webs in turn; each web begins with a 45° slope that grows from the outer skin inwards,
 /// so that it prints without support. Source: our choice; 45° is common practice. Lengths in millimetres.
 /// </remarks>
-/// <param name="Length">Length of the strut, mm.</param>
 /// <param name="Core">Thickness of the core, mm: what the slope climbs.</param>
-/// <param name="Window">Length of a window, mm.</param>
-/// <param name="Windows">Number of windows.</param>
-public sealed record StrutRhythm(double Length, double Core, double Window, int Windows)
+internal sealed record StrutRhythm(double Length, double Core, double Window, int Windows)
 {
     /// <summary>Sets out the windows of a strut.</summary>
-    /// <param name="length">Length of the strut, mm.</param>
-    /// <param name="core">Thickness of the core, mm.</param>
     /// <returns>The rhythm; a strut too short for a window has none.</returns>
     /// <remarks>Source: our choice: a window takes as much more than a web as leaves half of the strut open, its slope counted.</remarks>
     public static StrutRhythm Of(double length, double core)

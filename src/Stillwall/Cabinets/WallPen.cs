@@ -3,7 +3,6 @@ using Stillwall.Shapes;
 namespace Stillwall.Cabinets;
 
 /// <summary>Draws pieces that stand across the wall: along the path, and from the inner skin outwards.</summary>
-/// <param name="path">Middle of the core.</param>
 /// <param name="core">Thickness of the core, mm.</param>
 /// <param name="corners">The quarters of the core ring, lower left, lower right, upper left, upper right, to clip what stands at a corner.</param>
 internal sealed class WallPen(RoundedFrame path, double core, IReadOnlyList<Lazy<Region>> corners)

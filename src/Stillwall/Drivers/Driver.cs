@@ -38,7 +38,7 @@ public sealed record Driver(
     /// <summary>Mechanical Q at the free-air resonance.</summary>
     public double Qms => Math.Sqrt(MmsKg / CmsMPerN) / RmsKgS;
 
-    /// <summary>Electrical Q at the free-air resonance, whatever series resistance was added included.</summary>
+    /// <summary>Electrical Q at the free-air resonance.</summary>
     public double Qes => Math.Sqrt(MmsKg / CmsMPerN) * ReOhm / (BlTM * BlTM);
 
     /// <summary>Total Q at the free-air resonance.</summary>
@@ -82,19 +82,5 @@ public sealed record Driver(
             PowerW = PowerW * n,
             Count = Count * n,
         };
-    }
-
-    /// <summary>The driver with a resistance in series with its coil, such as a cable.</summary>
-    /// <param name="ohm">Series resistance, ohm, 0 or more.</param>
-    /// <returns>The driver as the source sees it.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ohm"/> is negative.</exception>
-    /// <remarks>
-    /// Model: Re' = Re + Rs, thus Qes' = Qes(Re + Rs)/Re. Validity: a resistance that does not change with frequency.
-    /// Source: Small 1972, JAES 20(10) (from memory). Accuracy: exact for the lumped model.
-    /// </remarks>
-    public Driver WithSeriesResistance(double ohm)
-    {
-        Require.NotNegative(ohm);
-        return this with { ReOhm = ReOhm + ohm };
     }
 }

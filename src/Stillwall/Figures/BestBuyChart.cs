@@ -4,16 +4,14 @@ using Stillwall.Appraisals.Ranking;
 namespace Stillwall.Figures;
 
 /// <summary>Price against level of the ranked drivers.</summary>
-public static class BestBuyChart
+internal static class BestBuyChart
 {
     /// <summary>What does louder cost.</summary>
     /// <param name="drivers">The ranked drivers, in their order.</param>
-    /// <param name="show">How numbers are written.</param>
-    /// <param name="wantedDb">Level wanted, dB; null where not stated.</param>
     /// <returns>The chart; null where no driver has both a price and a level.</returns>
     /// <remarks>
-    /// Model: the ranking's own numbers; the line steps along the best buys; those that fail are marked without their names, which the table
-    /// has. Validity: as the ranking's. Source: our choice of picture. Accuracy: as the ranking's.
+    /// Model: the ranking's own numbers; the line steps along the best buys; those that fail are marked without their names, which the table has. Source:
+    /// our choice of picture.
     /// </remarks>
     public static Chart? Of(IReadOnlyList<RankedDriver> drivers, Show show, double? wantedDb = null)
     {

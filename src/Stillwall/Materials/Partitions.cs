@@ -122,29 +122,8 @@ public static class Partitions
         return (10 * Math.Log10(1 + (ratio * ratio))) - fieldDb;
     }
 
-    /// <summary>Resonance of two leaves on the air between them; around it a double wall does worse than a single one of the same mass.</summary>
-    /// <param name="firstKgM2">Mass per area of one leaf, above 0 kg/m².</param>
-    /// <param name="secondKgM2">Mass per area of the other, above 0 kg/m².</param>
-    /// <param name="gapM">Clear distance, above 0 m.</param>
-    /// <param name="air">The air.</param>
-    /// <returns>Resonance, Hz.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>
-    /// Model: (1/2π)√[ρc²/d · (m1+m2)/(m1 m2)]. Validity: empty cavity, no ties or studs.
-    /// Source: Bies, Hansen and Howard 2018, Eq. 7.62; Hopkins 2007, Eq. 4.73. Accuracy: within 1 Hz of worked examples.
-    /// </remarks>
-    public static double MassAirMassHz(double firstKgM2, double secondKgM2, double gapM, Air air)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        Require.Positive(firstKgM2);
-        Require.Positive(secondKgM2);
-        Require.Positive(gapM);
-        return Math.Sqrt(air.BulkModulusPa / gapM * (firstKgM2 + secondKgM2) / (firstKgM2 * secondKgM2)) / (2 * Math.PI);
-    }
-
     /// <summary>Whether a list has one value for each of the ten bands.</summary>
     /// <param name="values">The list, or null.</param>
-    /// <returns>True when it does.</returns>
     internal static bool CoversTheBands(IReadOnlyList<double>? values) => values?.Count == Count;
 
     private static double Interpolate(double at63, double at125, double at250, double frequencyHz)

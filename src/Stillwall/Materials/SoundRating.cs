@@ -53,7 +53,7 @@ public sealed record SoundRating(
         }
 
         var weighted = Reference[7] + shift;
-        double Term(IEnumerable<double> spectrum, IEnumerable<double> reduction) => Rounded(Sum(spectrum, reduction)) - weighted;
+        double Term(IEnumerable<double> spectrum, IEnumerable<double> reduction) => Rounded(DifferenceDb(spectrum, reduction)) - weighted;
         double? Wide(double[] alone, double[] wide) =>
             belowDb is null ? null : Term(aboveDb is null ? alone : wide, [.. belowDb, .. reductionDb, .. aboveDb ?? []]);
         return new(
@@ -66,21 +66,9 @@ public sealed record SoundRating(
         );
     }
 
-    /// <summary>Level difference that a wall makes for a noise with a given spectrum.</summary>
-    /// <param name="spectrumDb">Spectrum, dB; its energy sum is 0 dB.</param>
-    /// <param name="reductionDb">Sound reduction in the same bands, dB.</param>
-    /// <returns>−10 log10 Σ 10^((L − R)/10), dB, not rounded.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Lists of different length.</exception>
-    /// <remarks>Model: energy sum. Validity: any bands. Source: ISO 717-1:2020. Accuracy: by definition.</remarks>
-    public static double DifferenceDb(IReadOnlyList<double> spectrumDb, IReadOnlyList<double> reductionDb)
-    {
-        ArgumentNullException.ThrowIfNull(spectrumDb);
-        ArgumentNullException.ThrowIfNull(reductionDb);
-        Require.Within(reductionDb.Count, spectrumDb.Count, spectrumDb.Count, nameof(reductionDb), "bands");
-        return Sum(spectrumDb, reductionDb);
-    }
-
-    private static double Sum(IEnumerable<double> spectrum, IEnumerable<double> reduction) =>
+    /// <summary>Level difference that a wall makes for a noise whose energy sum is 0 dB, dB, not rounded.</summary>
+    /// <remarks>Source: ISO 717-1:2020.</remarks>
+    internal static double DifferenceDb(IEnumerable<double> spectrum, IEnumerable<double> reduction) =>
         -10 * Math.Log10(spectrum.Zip(reduction).Sum(p => Math.Pow(10, (p.First - p.Second) / 10)));
 
     private static double Unfavourable(IReadOnlyList<double> reduction, int shift) =>

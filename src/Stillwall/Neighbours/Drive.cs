@@ -67,6 +67,7 @@ internal sealed class Drive
     }
 
     /// <summary>The programme's relative spectrum, or null where an own one is asked for and not stated.</summary>
+    /// <remarks>Source: as <see cref="Programmes.SpectrumDb"/>.</remarks>
     public static IReadOnlyList<double>? SpectrumDb(QuietInputs inputs) =>
         inputs.Everyday switch
         {

@@ -29,18 +29,20 @@ public sealed record FloorForce(
     public double? RockingHz { get; private init; }
 
     /// <summary>Force at one frequency with the cabinet free to rock.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
     /// <param name="excursionM">Excursion of the cone, 0 m and up, peak.</param>
-    /// <param name="movingMassKg">Moving mass with its air, above 0 kg.</param>
-    /// <param name="body">The cabinet as a rigid body on its feet.</param>
     /// <param name="lossFactor">Loss factor of the feet, 1e-6 to 2.</param>
     /// <param name="frictionFactor">Coefficient of friction, above 0 to 2.</param>
-    /// <returns>The forces.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
     /// Model: as the other, with the body's sway and rocking. Validity: as <see cref="Rocking"/>. Source: as there. Accuracy: as there.
     /// </remarks>
-    public static FloorForce Of(double frequencyHz, double excursionM, double movingMassKg, Rocking body, double lossFactor = 0.1, double frictionFactor = 0.3)
+    internal static FloorForce Of(
+        double frequencyHz,
+        double excursionM,
+        double movingMassKg,
+        Rocking body,
+        double lossFactor = 0.1,
+        double frictionFactor = 0.3
+    )
     {
         ArgumentNullException.ThrowIfNull(body);
         var rigid = Of(

@@ -16,27 +16,6 @@ public static class Hearing
     private const double CriterionHours = 8;
     private const double ExchangeDb = 3;
 
-    /// <summary>Levels of the ten bands 20 to 160 Hz as one A-weighted level.</summary>
-    /// <param name="bandLevelsDb">Levels of the ten third-octaves, dB.</param>
-    /// <returns>A-weighted level, dB.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not ten levels.</exception>
-    /// <remarks>
-    /// Model: energy sum of level + A at the exact mid-band frequency. Validity: these bands alone; what the main speakers add is not in it, and
-    /// A-weighting hides bass.
-    /// Source: IEC 61672-1:2013, annex E. Accuracy: 0.1 dB.
-    /// </remarks>
-    public static double AWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.ADb);
-
-    /// <summary>Levels of the ten bands 20 to 160 Hz as one C-weighted level.</summary>
-    /// <param name="bandLevelsDb">Levels of the ten third-octaves, dB.</param>
-    /// <returns>C-weighted level, dB.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not ten levels.</exception>
-    /// <remarks>
-    /// Model: energy sum of level + C at the exact mid-band frequency. Validity: these bands alone. Source: IEC 61672-1:2013, annex E. Accuracy: 0.1
-    /// dB.
-    /// </remarks>
-    public static double CWeightedDb(IReadOnlyList<double> bandLevelsDb) => Weighted(bandLevelsDb, Weightings.CDb);
-
     /// <summary>Share of a day's recommended dose.</summary>
     /// <param name="aWeightedLevelDb">A-weighted level at the ear, −300 to 200 dB.</param>
     /// <param name="hours">Hours a day, 0 to 24.</param>
@@ -83,12 +62,5 @@ public static class Hearing
 
         var shares = day.Where(stretch => stretch.Hours > 0).Select(stretch => stretch.LevelDb + (10 * Math.Log10(stretch.Hours / CriterionHours))).ToArray();
         return shares.Length == 0 ? null : ThirdOctaves.SumDb(shares);
-    }
-
-    private static double Weighted(IReadOnlyList<double> levelsDb, Func<double, double> weightingDb)
-    {
-        ArgumentNullException.ThrowIfNull(levelsDb);
-        Require.Within(levelsDb.Count, ThirdOctaves.Bands.Count, ThirdOctaves.Bands.Count, nameof(levelsDb), "bands");
-        return ThirdOctaves.SumDb(levelsDb.Zip(ThirdOctaves.Bands, (level, band) => level + weightingDb(band.CentreHz)));
     }
 }

@@ -62,23 +62,4 @@ public sealed record PadChoice(
             ReRigidDb: 20 * Math.Log10(FloorForce.Transmissibility(AboveRatio, lossFactor))
         );
     }
-
-    /// <summary>Stiffness of pads in shear.</summary>
-    /// <param name="padCount">How many, 1 to 100.</param>
-    /// <param name="diameterM">Diameter of each, above 0 m.</param>
-    /// <param name="thicknessM">Thickness of each, above 0 m.</param>
-    /// <param name="shearModulusPa">Shear modulus, above 0 Pa.</param>
-    /// <returns>Stiffness of all together, N/m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>
-    /// Model: n G (πd²/4)/t. Validity: thinner than half the diameter. Source: shear of a block, elementary. Accuracy: exact for the model.
-    /// </remarks>
-    public static double ShearStiffness(int padCount, double diameterM, double thicknessM, double shearModulusPa)
-    {
-        Require.Within(padCount, 1, 100, nameof(padCount));
-        Require.Positive(diameterM);
-        Require.Positive(thicknessM);
-        Require.Positive(shearModulusPa);
-        return padCount * shearModulusPa * Math.PI * diameterM * diameterM / 4 / thicknessM;
-    }
 }

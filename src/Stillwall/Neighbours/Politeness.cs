@@ -52,6 +52,7 @@ internal sealed class Politeness
     }
 
     /// <summary>Weighted level of the bands together, dB; null where none is known.</summary>
+    /// <remarks>Source: elementary, energy sum.</remarks>
     public static double? WeightedDb(IReadOnlyList<double?> levelsDb, Func<double, double> weightingDb)
     {
         var known = levelsDb

@@ -4,27 +4,21 @@ using Stillwall.Numerics;
 namespace Stillwall.Neighbours;
 
 /// <summary>A rigid cabinet on elastic feet that sways along the cone's axis and rocks about its middle.</summary>
-/// <param name="MassKg">Mass, kg.</param>
 /// <param name="InertiaKgM2">Moment of inertia about the middle, across the cone's axis, kg·m².</param>
 /// <param name="MiddleM">Height of the middle above the feet, m.</param>
 /// <param name="BaseM">Distance between front and rear feet, m.</param>
 /// <param name="ConeM">Height of the cone's axis above the middle, m.</param>
 /// <param name="AlongNPerM">Stiffness of all feet together along the cone's axis, N/m.</param>
 /// <param name="UpNPerM">Stiffness of all feet together up and down, N/m.</param>
-public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, double BaseM, double ConeM, double AlongNPerM, double UpNPerM)
+internal sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, double BaseM, double ConeM, double AlongNPerM, double UpNPerM)
 {
     // Rubber blocks in compression against shear, from memory: three times as stiff where they may bulge freely, more where they are flat.
     private const double UpOverAlongRatio = 4;
 
     /// <summary>A box whose mass is taken as even, the cone in the middle of its front.</summary>
-    /// <param name="massKg">Mass, above 0 kg.</param>
-    /// <param name="depthM">Depth, above 0 m.</param>
-    /// <param name="heightM">Height, above 0 m.</param>
     /// <param name="baseM">Distance between front and rear feet, above 0 m.</param>
     /// <param name="alongNPerM">Stiffness of all feet together along the cone's axis, above 0 N/m.</param>
     /// <param name="upNPerM">The same up and down, above 0 N/m; null takes four times the other.</param>
-    /// <returns>The body.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: J = M (d² + h²)/12. Validity: a full block; walls heavier than the inside have up to twice that. Source: block of even mass, elementary;
     /// ratio of stiffnesses from memory. Accuracy: a tenth on the resonances.
@@ -50,10 +44,7 @@ public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, 
     }
 
     /// <summary>Force along the cone's axis into the floor over the cone's reaction.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
     /// <param name="lossFactor">Loss factor of the feet, 1e-6 to 2.</param>
-    /// <returns>Ratio.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>
     /// Model: M ẍ = F − K u, J θ̈ = −h K u − Kv (b/2)² θ − e F, u = x + hθ at the feet, K and Kv with (1 + jη); T = |K u/F|. Validity: small
     /// movements, stiff floor, feet in two rows.
@@ -73,8 +64,7 @@ public sealed record Rocking(double MassKg, double InertiaKgM2, double MiddleM, 
     }
 
     /// <summary>The two resonances on the feet, sway and rocking coupled.</summary>
-    /// <returns>Lower and upper, Hz.</returns>
-    /// <remarks>Model: det = 0 without loss. Validity: as the ratio. Source: as there. Accuracy: exact for the model.</remarks>
+    /// <remarks>Model: det = 0 without loss. Source: as there. Accuracy: exact for the model.</remarks>
     public (double LowerHz, double UpperHz) ResonancesHz()
     {
         var turn = UpNPerM * BaseM * BaseM / 4;

@@ -7,7 +7,7 @@ namespace Stillwall.Numerics;
 /// computed anew, as beside a recording, its keys (<c>driver.fs</c>) are named too.
 /// </param>
 [AttributeUsage(AttributeTargets.Property | AttributeTargets.Parameter)]
-public sealed class ComputedByAttribute(string formula, params string[] inputs) : Attribute
+internal sealed class ComputedByAttribute(string formula, params string[] inputs) : Attribute
 {
     /// <summary>Id of the formula in the catalogue, in kebab case.</summary>
     public string Formula { get; } = formula;

@@ -3,14 +3,10 @@ using System.Text.Json;
 namespace Stillwall.Numerics;
 
 /// <summary>The words of a closed set: what people and files read for the name of an enum.</summary>
-public static class EnumWords
+internal static class EnumWords
 {
     /// <summary>The word of a value, such as <c>past date</c> for <c>PastDate</c>.</summary>
-    /// <param name="value">The value.</param>
-    /// <param name="gap">What stands between two words.</param>
-    /// <returns>Its words in small letters.</returns>
-    /// <exception cref="ArgumentNullException">No value.</exception>
-    /// <remarks>Model: one word for each capital letter. Source: our choice.</remarks>
+    /// <remarks>Source: our choice.</remarks>
     public static string Word(this Enum value, char gap = ' ')
     {
         ArgumentNullException.ThrowIfNull(value);
@@ -18,7 +14,6 @@ public static class EnumWords
     }
 
     /// <summary>The words of a whole set, in their order.</summary>
-    /// <param name="type">Type of the enum.</param>
     /// <param name="gap">What stands between two words.</param>
     internal static IReadOnlyList<string> All(Type type, char gap) => [.. Enum.GetValues(type).Cast<Enum>().Select(value => value.Word(gap))];
 

@@ -5,12 +5,10 @@ namespace Stillwall.Numerics;
 
 /// <summary>Discrete Fourier transforms of real signals, without scaling forward and with 1/n backward.</summary>
 /// <remarks>Source: MathNet.Numerics does the work; two real signals in one complex transform: our own algebra.</remarks>
-public static class FourierTransform
+internal static class FourierTransform
 {
     /// <summary>The next power of two.</summary>
     /// <param name="count">A count, 1 to 2^30.</param>
-    /// <returns>The least power of two that is not below it.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A count outside its range.</exception>
     public static int PowerOfTwo(int count)
     {
         Require.Within(count, 1, 1 << 30, nameof(count));
@@ -18,11 +16,8 @@ public static class FourierTransform
     }
 
     /// <summary>Transforms two real signals at once.</summary>
-    /// <param name="one">The first signal.</param>
-    /// <param name="two">The second signal.</param>
     /// <param name="length">Length of the transform, a power of two, not below either signal's.</param>
     /// <returns>The lower half of each spectrum, from 0 to the middle, length/2 + 1 values.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length out of range.</exception>
     public static (Complex[] One, Complex[] Two) Pair(ReadOnlySpan<double> one, ReadOnlySpan<double> two, int length)
     {
         Require.Within(length, Math.Max(one.Length, two.Length), 1 << 30, nameof(length));
@@ -45,9 +40,7 @@ public static class FourierTransform
     }
 
     /// <summary>The real signal of a spectrum.</summary>
-    /// <param name="half">Lower half of the spectrum, from 0 to the middle.</param>
     /// <returns>The signal, 2·(count − 1) samples.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Fewer than two values.</exception>
     public static double[] Signal(IReadOnlyList<Complex> half)
     {
         ArgumentNullException.ThrowIfNull(half);

@@ -4,15 +4,9 @@ using System.Runtime.CompilerServices;
 namespace Stillwall.Numerics;
 
 /// <summary>Checks of what a caller hands in; a caller's mistake throws with name, value and accepted range.</summary>
-public static class Require
+internal static class Require
 {
     /// <summary>Throws unless a value is finite and within a span.</summary>
-    /// <param name="value">The value.</param>
-    /// <param name="least">Least accepted value.</param>
-    /// <param name="greatest">Greatest accepted value.</param>
-    /// <param name="name">Name of the parameter.</param>
-    /// <param name="unit">Unit of the value, for the message.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The value is not within the span.</exception>
     public static void Within(double value, double least, double greatest, string name, string unit = "")
     {
         if (!(value >= least && value <= greatest))
@@ -26,9 +20,6 @@ public static class Require
     }
 
     /// <summary>Throws unless a value is finite and greater than zero.</summary>
-    /// <param name="value">The value.</param>
-    /// <param name="name">Name of the parameter.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The value is zero, negative or not a finite number.</exception>
     public static void Positive(double value, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         if (!(value > 0 && double.IsFinite(value)))
@@ -38,9 +29,6 @@ public static class Require
     }
 
     /// <summary>Throws unless a value is finite and not negative.</summary>
-    /// <param name="value">The value.</param>
-    /// <param name="name">Name of the parameter.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The value is negative or not a finite number.</exception>
     public static void NotNegative(double value, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         if (!(value >= 0 && double.IsFinite(value)))

@@ -1,14 +1,12 @@
 namespace Stillwall.Numerics;
 
 /// <summary>Numbers drawn from a seed, the same on every machine and every version of the runtime.</summary>
-/// <param name="seed">Where the sequence starts.</param>
 /// <remarks>The mixing function is SplitMix64 (Steele, Lea and Flood 2014), with 53 bits per number.</remarks>
-public sealed class SeededGenerator(ulong seed)
+internal sealed class SeededGenerator(ulong seed)
 {
     private ulong state = seed;
 
     /// <summary>Draws the next number, evenly from 0 up to but not including 1.</summary>
-    /// <returns>The number.</returns>
     public double Next()
     {
         state += 0x9E3779B97F4A7C15;
@@ -20,6 +18,5 @@ public sealed class SeededGenerator(ulong seed)
 
     /// <summary>Draws a factor about one.</summary>
     /// <param name="spread">Half the span: 0.2 draws evenly from 0.8 to 1.2.</param>
-    /// <returns>The factor.</returns>
     public double Factor(double spread) => 1 + (spread * ((2 * Next()) - 1));
 }

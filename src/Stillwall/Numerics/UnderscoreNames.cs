@@ -10,7 +10,6 @@ namespace Stillwall.Numerics;
 /// </remarks>
 internal sealed class UnderscoreNames : JsonNamingPolicy
 {
-    /// <summary>The policy.</summary>
     internal static UnderscoreNames Policy { get; } = new();
 
     /// <summary>The key of a property.</summary>

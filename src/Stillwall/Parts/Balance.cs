@@ -6,19 +6,13 @@ namespace Stillwall.Parts;
 
 /// <summary>How far the cabinet may lean before it tips.</summary>
 /// <param name="TippingDeg">Angle at which it tips over, °.</param>
-/// <param name="Over">Over which edge.</param>
 /// <param name="CentreDepthM">How far behind the front its centre of mass lies, m.</param>
-public sealed record Balance(double TippingDeg, string Over, double CentreDepthM)
+internal sealed record Balance(double TippingDeg, string Over, double CentreDepthM)
 {
     private const double LeastReachM = 1e-3;
 
     /// <summary>The balance of a drawn cabinet.</summary>
-    /// <param name="job">The cabinet and its driver.</param>
-    /// <param name="parts">Its printed parts.</param>
-    /// <param name="castKg">Dry cast in it, kg, 0 or more.</param>
     /// <returns>Angle, edge and centre of mass.</returns>
-    /// <exception cref="ArgumentNullException">No job or no parts.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Nothing in it weighs anything.</exception>
     /// <remarks>
     /// Model: the height of all that counts is the middle; along the depth each part's mass lies where the catalogue tells, the cast in its zones, fill in the
     /// middle, a driver's at its magnet, two thirds of its depth behind its flange. It tips over the nearest pair of feet, see <see cref="Footing"/>.

@@ -8,40 +8,22 @@ namespace Stillwall.Parts;
 /// <param name="What">The inner piece and where it goes.</param>
 /// <param name="LengthM">Length across which they must agree, m.</param>
 /// <param name="ClearanceM">Clearance on that length, both sides together, m.</param>
-/// <param name="UnevenM">What uneven shrinkage may take of it, m.</param>
-public sealed record JointFit(string What, double LengthM, double ClearanceM, double UnevenM)
+internal sealed record JointFit(string What, double LengthM, double ClearanceM, double UnevenM)
 {
     /// <summary>What is left of the clearance, m; negative where the pieces may not go together.</summary>
     public double SpareM => ClearanceM - UnevenM;
 }
 
 /// <summary>Whether pieces that were printed one by one go together.</summary>
-public static class JointClearance
+internal static class JointClearance
 {
     private const double UnevenShareOfShrinkage = 0.5;
 
-    /// <summary>Clearance to draw between two pieces.</summary>
-    /// <param name="lengthM">Length across which they must agree, m, zero or greater.</param>
-    /// <returns>Clearance, both sides together, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A negative length.</exception>
-    /// <remarks>
-    /// Model: 0.3 mm + 0.1 % of the length. Validity: pieces of up to half a metre. Source: common practice, no source. Accuracy: the calibration
-    /// strip tells.
-    /// </remarks>
-    public static double WantedM(double lengthM)
-    {
-        Require.NotNegative(lengthM);
-        return BuildUp.Clearance(lengthM / MetresPerMillimetre) * MetresPerMillimetre;
-    }
-
     /// <summary>By how much two pieces of one plastic may differ after they have cooled.</summary>
     /// <param name="lengthM">Length across which they must agree, m, zero or greater.</param>
-    /// <param name="shrinkageRatio">Linear shrinkage of the plastic, as a ratio, 0 to 0.1.</param>
-    /// <returns>Difference, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A negative length, or a shrinkage outside its range.</exception>
     /// <remarks>
-    /// Model: pieces of one plastic shrink alike; what differs between two prints is half of the shrinkage. Validity: both pieces from one spool and printer.
-    /// Source: 0.3 to 0.5 % is told of PETG, a span of half its middle (from memory); the same share of every plastic is our choice. Accuracy: a factor of two.
+    /// Validity: both pieces from one spool and printer. Source: 0.3 to 0.5 % is told of PETG, a span of half its middle (from memory); the same share of
+    /// every plastic is our choice. Accuracy: a factor of two.
     /// </remarks>
     public static double UnevenM(double lengthM, double shrinkageRatio)
     {
@@ -51,15 +33,12 @@ public static class JointClearance
     }
 
     /// <summary>The pieces of a drawn cabinet that go into one another.</summary>
-    /// <param name="geometry">The drawn cabinet.</param>
     /// <param name="accents">Number of accent rings, zero or greater.</param>
-    /// <param name="shrinkageRatio">Linear shrinkage of the plastic, as a ratio, 0 to 0.1.</param>
     /// <returns>The joints, the tightest first; none where nothing goes into anything.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A negative number of rings, or a shrinkage outside its range.</exception>
     /// <remarks>
-    /// Model: heads of the struts in the slots of the inner sleeve with the gap as drawn on both sides, braces in the inner sleeve and accent rings
-    /// in their grooves with the joints' clearance as drawn; each across the longer side. The tongues of the plates have that clearance on either
-    /// side, twice as much together, and are never the tightest. Source: geometry of the drawn sections. Accuracy: as the shrinkage.
+    /// Model: heads of the struts in the slots of the inner sleeve with the gap as drawn on both sides, braces in the inner sleeve and accent rings in
+    /// their grooves with the joints' clearance as drawn; each across the longer side. The tongues of the plates have that clearance on either side, twice
+    /// as much together, and are never the tightest. Source: geometry of the drawn sections.
     /// </remarks>
     public static IReadOnlyList<JointFit> Of(CabinetGeometry geometry, int accents, double shrinkageRatio)
     {

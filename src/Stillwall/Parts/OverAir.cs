@@ -5,10 +5,9 @@ using static Stillwall.Shapes.Millimetres;
 namespace Stillwall.Parts;
 
 /// <summary>One place where the printer lays plastic over air.</summary>
-/// <param name="What">The place.</param>
 /// <param name="SpanM">Bridge that it amounts to, m; null for a slope.</param>
 /// <param name="AngleDeg">Lean of a slope from the upright, °; null for a bridge.</param>
-public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
+internal sealed record OverAir(string What, double? SpanM, double? AngleDeg)
 {
     /// <summary>Lean of the slopes on which struts begin, °: they climb the core over a length equal to it.</summary>
     public const double StrutSlopeDeg = 45;
@@ -17,10 +16,8 @@ public sealed record OverAir(string What, double? SpanM, double? AngleDeg)
     private const double BridgePerLedge = 2;
 
     /// <summary>Lists where the drawn cabinet is printed over air.</summary>
-    /// <param name="geometry">The drawn cabinet.</param>
     /// <param name="accents">Number of accent grooves in the outer sleeve, zero or greater.</param>
     /// <returns>The places; none where every part is a section that only runs upwards.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A negative number of grooves.</exception>
     /// <remarks>
     /// Model: sleeves stand on end, plates, braces and rings lie flat, so that openings are upright holes without a crown; drying holes lie level,
     /// round up to 8 mm and with a roof of 45° above. What is left: the slopes that close the windows of the struts, the wings of a strut's head

@@ -4,15 +4,10 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts;
 
 /// <summary>Size of a part as it is printed, mm.</summary>
-/// <param name="X">On the bed, across.</param>
-/// <param name="Y">On the bed, along.</param>
-/// <param name="Z">Up.</param>
 internal readonly record struct PartSize(double X, double Y, double Z);
 
 /// <summary>One part as its kind tells it.</summary>
 /// <param name="VolumeM3">Volume of plastic in closed form, m³; the plastic is that of the skins.</param>
-/// <param name="Size">Size as printed.</param>
-/// <param name="Draw">Draws it as it lies on the bed.</param>
 internal sealed record PartDraft(double VolumeM3, PartSize Size, Func<Blank> Draw)
 {
     /// <summary>Where it goes in the cabinet; null for moulds, coupons and gauges.</summary>
@@ -23,10 +18,6 @@ internal sealed record PartDraft(double VolumeM3, PartSize Size, Func<Blank> Dra
 }
 
 /// <summary>One part of the catalogue, before it is split for the printer.</summary>
-/// <param name="Kind">Its kind.</param>
-/// <param name="Number">Which of its kind, from 1.</param>
-/// <param name="Of">How many of its kind there are.</param>
-/// <param name="Draft">What its kind tells of it.</param>
 internal sealed record Part(PartKind Kind, int Number, int Of, PartDraft Draft)
 {
     /// <summary>What people call it.</summary>
@@ -60,8 +51,6 @@ internal static class PartCatalogue
                 .OrderBy(k => k.Turn),
         ];
 
-    /// <summary>Lists the parts.</summary>
-    /// <param name="job">Cabinet, driver and printer.</param>
     internal static IReadOnlyList<Part> Of(PartJob job) => [.. Kinds.SelectMany(kind => Numbered(kind, [.. kind.Of(job)]))];
 
     private static IEnumerable<Part> Numbered(PartKind kind, IReadOnlyList<PartDraft> drafts) =>

@@ -22,7 +22,6 @@ internal sealed record PartFeatures
     /// <summary>Notes on the plan.</summary>
     internal IReadOnlyList<Callout> Notes { get; init; } = [];
 
-    /// <summary>Notes on the section.</summary>
     internal IReadOnlyList<Callout> SectionNotes { get; init; } = [];
 
     /// <summary>Circles whose centres are marked on the plan.</summary>
@@ -50,8 +49,6 @@ internal sealed record PartFeatures
 internal sealed record Length(double From, double To, double EdgeFrom, double EdgeTo, string Suffix = "");
 
 /// <summary>A note that a leader ties to a place.</summary>
-/// <param name="At">The place, mm of the thing.</param>
-/// <param name="Lines">Its lines.</param>
 internal sealed record Callout((double U, double V) At, IReadOnlyList<string> Lines)
 {
     internal Callout(double u, double v, params string[] lines)
@@ -77,8 +74,6 @@ internal sealed record SheetUnits(bool Inch)
 }
 
 /// <summary>What the features of a part are told from.</summary>
-/// <param name="Job">Cabinet and driver.</param>
-/// <param name="Units">How lengths are written.</param>
 /// <param name="IsSplit">Whether the printer makes it in pieces.</param>
 internal sealed record FeatureJob(PartJob Job, SheetUnits Units, bool IsSplit)
 {

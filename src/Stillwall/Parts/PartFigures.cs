@@ -20,7 +20,6 @@ public sealed record PartFigures(
     bool InCabinet
 )
 {
-    /// <summary>Its kind.</summary>
     internal PartKind? Kind { get; init; }
 
     /// <summary>How far behind the front face its centre of mass lies, mm; null for what is not part of the cabinet.</summary>

@@ -5,11 +5,10 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts;
 
 /// <summary>What the parts are made from.</summary>
-/// <param name="Geometry">The drawn cabinet.</param>
 /// <param name="Cabinet">The cabinet as stated, for accents and feet.</param>
 /// <param name="Sheet">The driver's data sheet; null without a driver.</param>
 /// <param name="Printer">The printer; null where none is stated: nothing is split then.</param>
-public sealed record PartJob(CabinetGeometry Geometry, Cabinet Cabinet, DriverSheet? Sheet, Printer? Printer)
+internal sealed record PartJob(CabinetGeometry Geometry, Cabinet Cabinet, DriverSheet? Sheet, Printer? Printer)
 {
     private const double UsualLayer = 0.3;
 
@@ -23,13 +22,11 @@ public sealed record PartJob(CabinetGeometry Geometry, Cabinet Cabinet, DriverSh
     public double LayerMm => Printer?.LayerM.InMillimetres() ?? UsualLayer;
 
     /// <summary>Turn and shift of a part that was printed with its front end down.</summary>
-    /// <param name="y">Distance of that end from the front face, mm.</param>
     /// <returns>The placement; seen on the bed, left and right have changed places.</returns>
     internal Placement FrontDown(double y) => Placement.AsPrinted.TurnedAboutX(1).TurnedAboutZ(2).Shifted(Sizes.Width, y, 0);
 
     /// <summary>Turn and shift of a part that was printed with its rear end down.</summary>
     /// <param name="y">Distance of that end from the front face, mm.</param>
-    /// <returns>The placement.</returns>
     internal static Placement RearDown(double y) => Placement.AsPrinted.TurnedAboutX(1).Shifted(0, y, 0);
 
     /// <summary>A region of the front as it lies on the bed, front down.</summary>

@@ -20,7 +20,7 @@ public enum PrintedFor
 }
 
 /// <summary>One kind of part: everything that is told of it stands in the file of its kind, and the catalogue finds it there by itself.</summary>
-public abstract class PartKind
+internal abstract class PartKind
 {
     private protected PartKind() { }
 
@@ -30,7 +30,6 @@ public abstract class PartKind
     /// <summary>Its turn in the list of parts.</summary>
     internal abstract int Turn { get; }
 
-    /// <summary>What it is printed for.</summary>
     internal virtual PrintedFor For => PrintedFor.Cabinet;
 
     /// <summary>How it goes when the cabinet is exploded; null for what is not part of it.</summary>
@@ -47,7 +46,6 @@ public abstract class PartKind
 }
 
 /// <summary>How the parts of a kind go when the cabinet is exploded along its depth.</summary>
-/// <param name="Turn">Its turn from the front to the rear.</param>
 internal sealed record Exploding(int Turn)
 {
     /// <summary>Room to the next, mm (our choice of picture).</summary>
@@ -68,8 +66,6 @@ internal sealed record Exploding(int Turn)
 
 /// <summary>One joint that sealant closes.</summary>
 /// <param name="Turn">When it is laid: outer skins first, openings last.</param>
-/// <param name="Between">What it closes.</param>
-/// <param name="LengthMm">Its length, mm.</param>
 internal sealed record SealedJoint(SealingTurn Turn, string Between, double LengthMm);
 
 /// <summary>Order in which sealant is laid.</summary>

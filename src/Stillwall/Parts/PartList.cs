@@ -4,20 +4,18 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts;
 
 /// <summary>What has to be printed for a drawn cabinet, from the areas and lengths of its sections.</summary>
-public static class PartList
+internal static class PartList
 {
     /// <summary>What real printing takes of the floor, from and to.</summary>
     internal const double LeastTimes = 1.5,
         MostTimes = 1.8;
 
     /// <summary>Lists the parts in the order in which they are built in, then moulds and gauges.</summary>
-    /// <param name="job">Cabinet, driver and printer.</param>
     /// <param name="skinDensityKgM3">Density of the plastic, kg/m³; null where no skin is stated.</param>
     /// <returns>The parts; one that is larger than the build space comes in equal pieces.</returns>
-    /// <exception cref="ArgumentNullException">No job.</exception>
     /// <remarks>
-    /// Model: volume from sections times lengths; least time from volume over flow and a pause at each layer. Validity: parts whose sections do not change
-    /// but by windows. Source: geometry; the time is common practice, no source. Accuracy: volumes exact to the 1 µm grid; times are a floor.
+    /// Validity: parts whose sections do not change but by windows. Source: geometry; the time is common practice, no source. Accuracy: volumes exact to
+    /// the 1 µm grid; times are a floor.
     /// </remarks>
     public static IReadOnlyList<PartFigures> Of(PartJob job, double? skinDensityKgM3)
     {
@@ -26,10 +24,9 @@ public static class PartList
     }
 
     /// <summary>Adds the parts up.</summary>
-    /// <param name="parts">The parts.</param>
     /// <param name="wasteRatio">Filament lost, as a ratio, zero or greater.</param>
     /// <returns>The totals; null where a part's figure is not known.</returns>
-    /// <remarks>Model: sums; real printing takes 1.5 to 1.8 times the floor. Source: common practice, no source (factor from memory).</remarks>
+    /// <remarks>Source: common practice, no source (factor from memory).</remarks>
     public static PrintTotals Totals(IReadOnlyList<PartFigures> parts, double wasteRatio)
     {
         ArgumentNullException.ThrowIfNull(parts);
@@ -80,6 +77,7 @@ public static class PartList
     }
 
     /// <summary>Least time to print a part, s; null without the printer's flow.</summary>
+    /// <remarks>Source: common practice, no source.</remarks>
     internal static double? PrintSeconds(double volumeM3, double heightM, Printer? printer) =>
         printer?.Flow is { } flow ? volumeM3.InCubicMillimetres() / flow + Math.Ceiling(heightM / printer.LayerM - 1e-9) * printer.LayerPauseS : null;
 }

@@ -28,20 +28,12 @@ public sealed record PrintedPart(
 );
 
 /// <summary>A part's surface, its lowest corner at the origin, and where it goes in the cabinet.</summary>
-/// <param name="Kind">Kind of part.</param>
-/// <param name="Name">Name of the part.</param>
-/// <param name="Surface">The surface.</param>
 /// <param name="Place">Where it goes; null for moulds, coupons and gauges.</param>
-public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, Placement? Place)
+internal sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, Placement? Place)
 {
     /// <summary>Covers a drawn part with triangles, turned on the bed where it fits better that way.</summary>
-    /// <param name="drawn">The part.</param>
     /// <param name="printer">The printer; null where none is stated.</param>
-    /// <returns>The surface in its place on the bed.</returns>
-    /// <exception cref="ArgumentNullException">No part.</exception>
-    /// <remarks>
-    /// Model: <see cref="SolidMesh.Of"/>. Validity: any part. Source: geometry. Accuracy: the volume is that of the slabs to a part in a million.
-    /// </remarks>
+    /// <remarks>Source: geometry. Accuracy: the volume is that of the slabs to a part in a million.</remarks>
     public static MeshedPart Of(DrawnPart drawn, Printer? printer)
     {
         ArgumentNullException.ThrowIfNull(drawn);
@@ -60,11 +52,7 @@ public sealed record MeshedPart(PartKind Kind, string Name, SolidMesh Surface, P
     /// <param name="printer">The printer; null where none is stated.</param>
     /// <param name="skinDensityKgM3">Density of the plastic, kg/m³; null where no skin is stated.</param>
     /// <param name="extension">Extension of its file, without the point.</param>
-    /// <returns>The figures.</returns>
-    /// <remarks>
-    /// Model: volume within the surface; least time from volume over flow and a pause at each layer. Validity: any part. Source: geometry; the time
-    /// is common practice, no source. Accuracy: times are a floor.
-    /// </remarks>
+    /// <remarks>Source: geometry; the time is common practice, no source. Accuracy: times are a floor.</remarks>
     public PrintedPart Figures(Printer? printer, double? skinDensityKgM3, string extension)
     {
         var (volume, size) = (Surface.Mesh.VolumeM3, Surface.Mesh.SizeM);

@@ -4,13 +4,12 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts;
 
 /// <summary>Whether a part fits the printer, and by how much.</summary>
-public static class PrinterFit
+internal static class PrinterFit
 {
     /// <summary>What is left of the build space beside or above a part, edge margin kept on all four sides.</summary>
     /// <param name="sizeM">Size as printed: x, y, z, m.</param>
     /// <param name="printer">The printer; null where none is stated.</param>
     /// <returns>The least of the three distances, m, negative where the part does not fit; null where the build space is not stated.</returns>
-    /// <exception cref="ArgumentNullException">No size.</exception>
     /// <remarks>Source: geometry; the brim lies within the edge margin.</remarks>
     public static double? MarginM(IReadOnlyList<double> sizeM, Printer? printer)
     {
@@ -27,14 +26,11 @@ public static class PrinterFit
     /// <param name="sizeM">Size as printed: x, y, z, m.</param>
     /// <param name="printer">The printer; null where none is stated.</param>
     /// <returns>True where it fits; null where the build space is not stated.</returns>
-    /// <exception cref="ArgumentNullException">No size.</exception>
     /// <remarks>Source: geometry; 0.05 mm are allowed for circles drawn as polygons.</remarks>
     public static bool? Fits(IReadOnlyList<double> sizeM, Printer? printer) => MarginM(sizeM, printer) is { } margin ? margin >= -RoundingM : null;
 
     /// <summary>A part turned by a right angle on the bed where it lies better that way.</summary>
     /// <param name="sizeM">Size as drawn: x, y, z, m.</param>
-    /// <param name="printer">The printer.</param>
-    /// <returns>The size as printed.</returns>
     /// <remarks>Source: geometry.</remarks>
     public static IReadOnlyList<double> Turned(IReadOnlyList<double> sizeM, Printer printer)
     {
@@ -67,6 +63,7 @@ public static class PrinterFit
     }
 
     /// <summary>Length of the longest piece of a part that is split along it.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static double PieceM(double wholeM, int count) =>
         wholeM / count
         + (

@@ -20,15 +20,13 @@ public sealed record SealantBead(
     public const double FilletM = 0.004;
 
     /// <summary>The beads of a cabinet, in the order in which they are laid.</summary>
-    /// <param name="job">Cabinet and driver.</param>
     /// <returns>The beads: sleeve ends, driver, terminal.</returns>
-    /// <exception cref="ArgumentNullException">No job.</exception>
     /// <remarks>
     /// Model: along the middle of the skin's end; the bead fills the clearance over the tongue's height and a fillet of 4 mm. Validity: joints as
     /// drawn. Source: our choice of bead.
     /// Accuracy: a maker lays half as much again; the supplies list counts whole tubes.
     /// </remarks>
-    public static IReadOnlyList<SealantBead> Of(PartJob job)
+    internal static IReadOnlyList<SealantBead> Of(PartJob job)
     {
         ArgumentNullException.ThrowIfNull(job);
         var clearance = job.Sizes.JointClearance;

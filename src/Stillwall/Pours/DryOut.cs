@@ -76,22 +76,6 @@ public static class DryOut
         return openAreaM2 > 0 ? freeWaterKg / (openAreaM2 * FirstStageKgM2S) / Units.Day : null;
     }
 
-    /// <summary>Mass of the cabinet when all free water has left, by stoichiometry.</summary>
-    /// <param name="wetKg">Mass on the day it was poured, kg, above 0.</param>
-    /// <param name="freeWaterKg">Free water in it, kg, 0 to the wet mass.</param>
-    /// <returns>Mass, kg.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>
-    /// Model: wet less free water. Validity: nothing else is lost; not above 40 °C, where gypsum gives up bound water. Source: stoichiometry of
-    /// hemihydrate. Accuracy: ± 3 % of the bound water for the powder's purity.
-    /// </remarks>
-    public static double StoichiometricDryMassKg(double wetKg, double freeWaterKg)
-    {
-        Require.Positive(wetKg);
-        Require.Within(freeWaterKg, 0, wetKg, nameof(freeWaterKg), "kg");
-        return wetKg - freeWaterKg;
-    }
-
     /// <summary>Fits an exponential through weighings.</summary>
     /// <param name="weighIns">Weighings in any order.</param>
     /// <returns>The fit; null with fewer than three weighings on different days, or where they do not bend towards a dry mass.</returns>

@@ -4,7 +4,6 @@ using MathNet.Numerics.LinearAlgebra;
 namespace Stillwall.Pours;
 
 /// <summary>Covariance of dry mass, excess and time constant of a fit through weighings.</summary>
-/// <param name="Matrix">Three by three.</param>
 /// <param name="Free">Weighings beyond the three that the fit takes.</param>
 /// <remarks>Source: Gauss–Newton covariance s²(JᵀJ)⁻¹, elementary statistics. Student's t for 95 %.</remarks>
 internal sealed record DryOutCovariance(Matrix<double> Matrix, int Free)

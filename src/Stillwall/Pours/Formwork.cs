@@ -5,10 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Pours;
 
 /// <summary>The skins as the form that the slurry presses on.</summary>
-/// <param name="Geometry">The drawn cabinet, with a core.</param>
-/// <param name="Skin">The plastic of the skins.</param>
-/// <param name="SlurryDensityKgM3">Density of the slurry, kg/m³.</param>
-public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, double SlurryDensityKgM3)
+internal sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, double SlurryDensityKgM3)
 {
     /// <summary>How deep the first lift buries the inner sleeve, m (our choice).</summary>
     public const double BuriedByFirstLiftM = 0.030;
@@ -19,9 +16,7 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     private const double LeastHeadM = 0.001,
         MostOfFirst = 0.8;
 
-    /// <summary>Heights of the lifts.</summary>
-    /// <param name="bulgeLimitM">Greatest bulge that is allowed, m, above 0.</param>
-    /// <returns>Heights, m, in their order; one where the cavity is no higher than two first lifts.</returns>
+    /// <summary>Heights, m, in their order; one where the cavity is no higher than two first lifts.</summary>
     /// <remarks>
     /// Model: the first lift fills the front core and buries the inner sleeve, and must set before the rest presses on it; the rest goes in as few equal
     /// lifts as keep the bulge within its limit, four at most. Validity: each lift sets before the next. Source: our choice. Accuracy: exact for its model.
@@ -41,8 +36,6 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     }
 
     /// <summary>What share of the cavity each lift fills.</summary>
-    /// <param name="heights">The lifts, one or more.</param>
-    /// <returns>Shares that add up to 1.</returns>
     /// <remarks>Model: areas of the core times heights. Source: geometry. Accuracy: struts and keys are taken as spread evenly.</remarks>
     public IReadOnlyList<double> LiftShares(IReadOnlyList<double> heights)
     {
@@ -53,11 +46,8 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     }
 
     /// <summary>Bulge of the worse skin in the middle of a bay.</summary>
-    /// <param name="pressurePa">Pressure, Pa, 0 or more.</param>
-    /// <returns>Bulge, m.</returns>
     /// <remarks>
-    /// Model: <see cref="SkinBulge.Skin"/>; an untied strut bends with its skin, its ends taken as supported, the softer bound. Validity: as that.
-    /// Source: as that. Accuracy: as that.
+    /// Model: <see cref="SkinBulge.Skin"/>; an untied strut bends with its skin, its ends taken as supported, the softer bound. Source: as that.
     /// </remarks>
     public double BulgeM(double pressurePa)
     {
@@ -72,14 +62,10 @@ public sealed record Formwork(CabinetGeometry Geometry, SkinMaterial Skin, doubl
     }
 
     /// <summary>Bending stress of the worse skin at a strut.</summary>
-    /// <param name="pressurePa">Pressure, Pa, 0 or more.</param>
-    /// <returns>Stress, Pa.</returns>
-    /// <remarks>Model: <see cref="SkinBulge.Skin"/>. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    /// <remarks>Model: <see cref="SkinBulge.Skin"/>. Source: as that.</remarks>
     public double StressPa(double pressurePa) => Strip(pressurePa).StressPa;
 
     /// <summary>Weight that keeps the inner sleeve and its front plate down until the first lift has set.</summary>
-    /// <param name="sleeveKg">Mass of both, kg, 0 or more.</param>
-    /// <returns>Weight, kg, 0 or more.</returns>
     /// <remarks>
     /// Model: uplift of what the first lift buries, openings of the front left out. Validity: slurry gets under the sleeve. Source: elementary, Archimedes.
     /// Accuracy: exact for its model.

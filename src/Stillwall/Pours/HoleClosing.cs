@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Pours;
 
 /// <summary>What it takes to close the drying holes: tape from inside while the cast is poured, a dab of sealant on each once it is dry.</summary>
-public static class HoleClosing
+internal static class HoleClosing
 {
     // How far tape and dab reach past the hole on every side, thickness of the dab, bead that sealant is bought for, m (our choice).
     private const double TapeOverM = 0.010,
@@ -12,10 +12,6 @@ public static class HoleClosing
         BeadM = 0.006;
 
     /// <summary>Tape for the holes.</summary>
-    /// <param name="count">Number of holes, 0 or more.</param>
-    /// <param name="diameterM">Diameter of a hole, m, 0 or more.</param>
-    /// <returns>Length, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: a piece for each hole, 10 mm longer than it on either side. Validity: tape wider than the hole by as much. Source: our choice.
     /// Accuracy: a maker who tapes whole rows takes more.
@@ -28,10 +24,6 @@ public static class HoleClosing
     }
 
     /// <summary>Sealant for the dabs.</summary>
-    /// <param name="count">Number of holes, 0 or more.</param>
-    /// <param name="diameterM">Diameter of a hole, m, 0 or more.</param>
-    /// <returns>Volume, m³.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: a disc 3 mm past the hole, 1 mm thick: the cast fills the hole itself. Validity: holes that the cast has filled. Source: our choice.
     /// Accuracy: a maker lays half as much again.
@@ -45,10 +37,6 @@ public static class HoleClosing
     }
 
     /// <summary>The same as a length of the bead of 6 mm that cartridges are counted in.</summary>
-    /// <param name="count">Number of holes, 0 or more.</param>
-    /// <param name="diameterM">Diameter of a hole, m, 0 or more.</param>
-    /// <returns>Length, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>Model: equal volumes. Validity: as the dabs. Source: geometry. Accuracy: as the dabs.</remarks>
+    /// <remarks>Model: equal volumes. Source: geometry.</remarks>
     public static double SealantBeadM(int count, double diameterM) => SealantM3(count, diameterM) / (Math.PI / 4 * BeadM * BeadM);
 }

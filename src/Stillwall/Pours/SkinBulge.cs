@@ -61,42 +61,6 @@ public static class SkinBulge
         return settingStrainRatio > 0 ? settingStrainRatio * modulusPa : null;
     }
 
-    /// <summary>Widest bay that bulges no more than a limit.</summary>
-    /// <param name="pressurePa">Pressure, Pa, above 0.</param>
-    /// <param name="limitM">Greatest bulge, m, above 0.</param>
-    /// <param name="thicknessM">Thickness of the skin, m, above 0.</param>
-    /// <param name="modulusPa">Young's modulus of the skin while the cast sets, Pa, above 0.</param>
-    /// <param name="poisson">Poisson's ratio, 0 to 0.49.</param>
-    /// <returns>Clear width, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>
-    /// Model: <see cref="Skin"/> solved for the bay, s = (384Dw/p)^¼. Validity: as that. Source: as that. Accuracy: as that.
-    /// </remarks>
-    public static double WidestBayM(double pressurePa, double limitM, double thicknessM, double modulusPa, double poisson)
-    {
-        Require.Positive(pressurePa);
-        Require.Positive(limitM);
-        return Math.Pow(384 * Stiffness(thicknessM, modulusPa, poisson) * limitM / pressurePa, 0.25);
-    }
-
-    /// <summary>Greatest pressure under which a bay bulges no more than a limit.</summary>
-    /// <param name="bayM">Clear width between two struts, m, above 0.</param>
-    /// <param name="limitM">Greatest bulge, m, above 0.</param>
-    /// <param name="thicknessM">Thickness of the skin, m, above 0.</param>
-    /// <param name="modulusPa">Young's modulus of the skin while the cast sets, Pa, above 0.</param>
-    /// <param name="poisson">Poisson's ratio, 0 to 0.49.</param>
-    /// <returns>Pressure, Pa.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
-    /// <remarks>
-    /// Model: <see cref="Skin"/> solved for the pressure, p = 384Dw/s⁴. Validity: as that. Source: as that. Accuracy: as that.
-    /// </remarks>
-    public static double GreatestPressurePa(double bayM, double limitM, double thicknessM, double modulusPa, double poisson)
-    {
-        Require.Positive(bayM);
-        Require.Positive(limitM);
-        return 384 * Stiffness(thicknessM, modulusPa, poisson) * limitM / Math.Pow(bayM, 4);
-    }
-
     /// <summary>A strut that does not tie the skins and so bends as a beam, carrying one pitch of skin.</summary>
     /// <param name="pressurePa">Pressure, Pa, 0 or more.</param>
     /// <param name="pitchM">Distance of struts, m, above 0.</param>

@@ -3,24 +3,20 @@ using Stillwall.Numerics;
 namespace Stillwall.Pours;
 
 /// <summary>One layer of a wall that heat passes through.</summary>
-/// <param name="ThicknessM">Thickness, m, above 0.</param>
-/// <param name="ConductivityWMK">Thermal conductivity, W/(m·K), above 0.</param>
-/// <param name="HeatCapacityJM3K">Heat capacity of a volume, J/(m³·K), above 0.</param>
 /// <param name="PowerWM3">Heat that a volume of it gives off while it sets, W/m³, 0 or more.</param>
 /// <param name="StartRiseK">How much warmer than the air it is at the start, K.</param>
-public sealed record HeatLayer(double ThicknessM, double ConductivityWMK, double HeatCapacityJM3K, double PowerWM3 = 0, double StartRiseK = 0);
+internal sealed record HeatLayer(double ThicknessM, double ConductivityWMK, double HeatCapacityJM3K, double PowerWM3 = 0, double StartRiseK = 0);
 
 /// <summary>How warm a wall gets, and where its heat went until then.</summary>
 /// <param name="PeakRiseK">Greatest rise over the air anywhere in the wall, K.</param>
-/// <param name="OuterFaceRiseK">Rise of the outer face at that time, K.</param>
 /// <param name="PeakTimeS">When that is, from the start of the release, s.</param>
 /// <param name="ReleasedJM2">Heat released until then, per area of wall, J/m².</param>
 /// <param name="StoredJM2">Heat that is in the wall then beyond what was in it at the start, J/m².</param>
 /// <param name="LostJM2">Heat that the faces have passed to the air until then, J/m².</param>
-public sealed record WallWarming(double PeakRiseK, double OuterFaceRiseK, double PeakTimeS, double ReleasedJM2, double StoredJM2, double LostJM2);
+internal sealed record WallWarming(double PeakRiseK, double OuterFaceRiseK, double PeakTimeS, double ReleasedJM2, double StoredJM2, double LostJM2);
 
 /// <summary>Heat through a wall over time: layers that conduct, store and release it, between two faces that lose it to the air.</summary>
-public static class TransientWall
+internal static class TransientWall
 {
     /// <summary>Cells in each layer that releases heat (our choice).</summary>
     public const int CellsInSource = 16;
@@ -33,12 +29,9 @@ public static class TransientWall
     private const int MostSteps = 100 * StepsOfRelease;
 
     /// <summary>Warms a wall from the air's temperature, or what its layers start with, until it is past its peak.</summary>
-    /// <param name="layers">Layers from the outside in, at least one, one of which releases heat.</param>
-    /// <param name="releaseS">How long they release it, evenly, s, above 0.</param>
     /// <param name="outerLossWM2K">Heat that the outer face passes to the air, W/(m²·K), 0 or more.</param>
     /// <param name="innerLossWM2K">Heat that the inner face passes to the air, W/(m²·K); 0 while the inner sleeve is closed.</param>
     /// <returns>The warming; null where the wall is still getting warmer after a hundred times the release.</returns>
-    /// <exception cref="ArgumentException">No layers, none that releases heat, or a figure out of range.</exception>
     /// <remarks>
     /// Model: one-dimensional conduction in finite volumes, 16 in a layer that releases heat and 4 in every other, with the trapezoidal rule (Crank
     /// and Nicolson) in a hundred steps of the release.
@@ -81,13 +74,9 @@ public static class TransientWall
     }
 
     /// <summary>The same wall over time, from the start of the release on.</summary>
-    /// <param name="layers">As for <see cref="Warm"/>.</param>
-    /// <param name="releaseS">How long they release it, evenly, s, above 0.</param>
     /// <param name="outerLossWM2K">Heat that the outer face passes to the air, W/(m²·K), 0 or more.</param>
-    /// <param name="releasesCount">How many times the release it is followed, 1 to 100.</param>
     /// <returns>Time, s, and rise over the air of the warmest place and of the outer face, K, after every step.</returns>
-    /// <exception cref="ArgumentException">As for <see cref="Warm"/>.</exception>
-    /// <remarks>Model: as <see cref="Warm"/>, the inner face closed. Validity: as that. Source: as that. Accuracy: as that.</remarks>
+    /// <remarks>Model: as <see cref="Warm"/>, the inner face closed. Source: as that.</remarks>
     public static IReadOnlyList<(double TimeS, double WarmestK, double OuterFaceK)> Course(
         IReadOnlyList<HeatLayer> layers,
         double releaseS,

@@ -1,7 +1,7 @@
 namespace Stillwall.Projects;
 
 /// <summary>What a key of the project file means, in the words a maker knows: a sentence names the thing, and the key in brackets.</summary>
-public static class KeyNames
+internal static class KeyNames
 {
     // What the rule below would put badly. The rule: "brief.amplifier.power" is the "power of the amplifier".
     private static readonly Dictionary<string, string> Said = new(StringComparer.Ordinal)
@@ -66,7 +66,6 @@ public static class KeyNames
     private static readonly string[] Symbols = ["Re", "Le", "Qms", "Qes", "Qts", "Vas", "Sd", "Bl", "Mms", "Cms", "Rms", "Q"];
 
     /// <summary>What a key means, in words.</summary>
-    /// <param name="key">Dotted key of the project file.</param>
     /// <returns>Words without an article, such as "lowest note".</returns>
     public static string Of(string key)
     {
@@ -90,7 +89,6 @@ public static class KeyNames
     }
 
     /// <summary>Says that some things are not stated yet.</summary>
-    /// <param name="keys">The keys that are missing.</param>
     /// <returns>A sentence without a full stop: what is missing, each with its key in brackets; nothing where nothing is.</returns>
     public static string Missing(IReadOnlyList<string> keys)
     {

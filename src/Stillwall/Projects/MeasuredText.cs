@@ -3,13 +3,11 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>Measured values as a project file states them.</summary>
-public static class MeasuredText
+internal static class MeasuredText
 {
     /// <summary>Writes the values of one key.</summary>
     /// <param name="key">Dotted key, such as <c>measured.system_resonance</c>.</param>
-    /// <param name="values">The values, SI.</param>
     /// <returns>Four digits and the unit, for no measurement here is better; a list with commas.</returns>
-    /// <exception cref="ArgumentException">No such key.</exception>
     public static string Of(string key, IReadOnlyList<double> values)
     {
         ArgumentNullException.ThrowIfNull(values);

@@ -1,17 +1,13 @@
 namespace Stillwall.Projects;
 
 /// <summary>Finds the known word that a mistyped one was probably meant to be.</summary>
-public static class NearestWord
+internal static class NearestWord
 {
     /// <summary>The words of a "did you mean", or nothing where no known word is near.</summary>
-    /// <param name="word">The word as written.</param>
-    /// <param name="known">The known words.</param>
     /// <returns>Text to put into a message: <c> (did you mean "core"?)</c>, or empty.</returns>
     public static string Suggest(string word, IEnumerable<string> known) => Suggest(word, Of(word, known));
 
     /// <summary>The words of a "did you mean" for a word that was found.</summary>
-    /// <param name="word">The word as written.</param>
-    /// <param name="nearest">What <see cref="Of"/> found for it.</param>
     /// <returns>Text to put into a message: <c> (did you mean "core"?)</c>, <c> (now called "main_speakers")</c>, or empty.</returns>
     public static string Suggest(string word, string? nearest)
     {
@@ -22,8 +18,6 @@ public static class NearestWord
     }
 
     /// <summary>The known word nearest to one that is not known.</summary>
-    /// <param name="word">The word as written.</param>
-    /// <param name="known">The known words.</param>
     /// <returns>
     /// The nearest word, or null where none is near: more than 2 letters, or a third of the word, would have to change (our choice). What a former
     /// name is called now is always near.

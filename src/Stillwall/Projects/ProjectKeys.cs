@@ -4,7 +4,7 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>Looks up and changes one stated value by its key, such as <c>cabinet.strut_pitch</c>.</summary>
-public static class ProjectKeys
+internal static class ProjectKeys
 {
     /// <summary>Finds the field that a dotted key names.</summary>
     /// <param name="key">Keys from the root of the file, joined by points; an entry of a list by its index from 0, as <c>stock[1].amount</c>.</param>
@@ -30,10 +30,6 @@ public static class ProjectKeys
     }
 
     /// <summary>The stated value behind a key.</summary>
-    /// <param name="project">The project.</param>
-    /// <param name="key">Dotted key.</param>
-    /// <returns>The value as its property holds it; null where it is not stated.</returns>
-    /// <exception cref="ArgumentException">The file has no such key.</exception>
     public static object? Get(Project project, string key)
     {
         ArgumentNullException.ThrowIfNull(key);
@@ -57,11 +53,8 @@ public static class ProjectKeys
     }
 
     /// <summary>A copy of the project with one plain value changed; missing blocks on the way are made with their defaults.</summary>
-    /// <param name="project">The project.</param>
     /// <param name="key">Dotted key of a quantity, number, word or date.</param>
     /// <param name="text">The new value as it would stand in the file.</param>
-    /// <returns>The changed copy.</returns>
-    /// <exception cref="ArgumentException">No such key, or a value it does not accept; the message says which and what is accepted.</exception>
     public static Project With(Project project, string key, string text)
     {
         var field = Find(key) ?? throw new ArgumentException($"{key}: no such key{NearestWord.Suggest(key, AllKeys())}", nameof(key));
@@ -69,8 +62,6 @@ public static class ProjectKeys
     }
 
     /// <summary>Whether a value as typed stands in the file as a bare number, without quotation marks.</summary>
-    /// <param name="field">The key's field.</param>
-    /// <param name="text">The value as typed.</param>
     /// <returns>True for numbers without a unit.</returns>
     public static bool IsBare(ModelField field, string text)
     {
@@ -84,11 +75,7 @@ public static class ProjectKeys
     }
 
     /// <summary>A copy of the project with one value changed to one its property already can hold.</summary>
-    /// <param name="project">The project.</param>
-    /// <param name="key">Dotted key.</param>
     /// <param name="value">The value as the property holds it: SI for quantities.</param>
-    /// <returns>The changed copy.</returns>
-    /// <exception cref="ArgumentException">The file has no such key.</exception>
     public static Project With(Project project, string key, object? value)
     {
         ArgumentNullException.ThrowIfNull(key);
@@ -96,12 +83,9 @@ public static class ProjectKeys
     }
 
     /// <summary>Every dotted key of the file that does not lead through a list, in the order of the model.</summary>
-    /// <returns>The keys.</returns>
     public static IEnumerable<string> AllKeys() => KeysOf(ModelBlock.Root, "");
 
     /// <summary>Writes the value of a key as it stands in the file.</summary>
-    /// <param name="field">The key's field.</param>
-    /// <param name="value">The value as its property holds it.</param>
     /// <returns>Number with unit, bare number, word or date.</returns>
     public static string Written(ModelField field, object value)
     {

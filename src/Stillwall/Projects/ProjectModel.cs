@@ -6,7 +6,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Projects;
 
 /// <summary>What sort of value a key of the project file takes.</summary>
-public enum FieldKind
+internal enum FieldKind
 {
     /// <summary>A number with its unit, in a string.</summary>
     Quantity,
@@ -40,12 +40,9 @@ public enum FieldKind
 }
 
 /// <summary>One key of a block of the project file, read off a property of the stated model.</summary>
-/// <param name="Key">Key as written.</param>
-/// <param name="Property">The property that holds it.</param>
-/// <param name="Kind">Sort of value.</param>
 /// <param name="Dimension">Kind of quantity; none where it is not one.</param>
 /// <param name="Required">Whether the block makes no sense without it.</param>
-public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kind, Dimension Dimension, bool Required)
+internal sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kind, Dimension Dimension, bool Required)
 {
     /// <summary>Accepted span in SI, or null where every value is accepted.</summary>
     public WithinAttribute? Span { get; } = Property.GetCustomAttribute<WithinAttribute>();
@@ -74,8 +71,6 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
         };
 
     /// <summary>The value that a record has for this key, as the file has it: a closed set by its word.</summary>
-    /// <param name="record">A record of the block.</param>
-    /// <returns>The value; null where it is not stated.</returns>
     internal object? Get(object record) => Property.GetValue(record) is var value && value is Enum word ? word.Word('-') : value;
 
     /// <summary>Sets the value of a record that is being made.</summary>
@@ -89,10 +84,8 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
 
     /// <summary>Reads one plain value as it stands in the file or on the command line.</summary>
     /// <param name="text">The text of the value, without quotation marks.</param>
-    /// <param name="isNumber">Whether it stood there as a bare number.</param>
     /// <param name="value">The value as the property holds it (one entry of it for a list), when the result is true.</param>
     /// <param name="fault">What is wrong and what is accepted, when the result is false.</param>
-    /// <returns>True when the value is accepted.</returns>
     public bool TryRead(string text, bool isNumber, out object? value, out string fault)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -254,7 +247,7 @@ public sealed record ModelField(string Key, PropertyInfo Property, FieldKind Kin
 }
 
 /// <summary>One block of the project file: its keys, in the order of the stated model.</summary>
-public sealed class ModelBlock
+internal sealed class ModelBlock
 {
     private static readonly ConditionalWeakTable<Type, ModelBlock> Known = [];
 
@@ -278,18 +271,13 @@ public sealed class ModelBlock
     public static ModelBlock Root => Of(typeof(Project));
 
     /// <summary>The block that a record of the stated model holds.</summary>
-    /// <param name="type">A record of <see cref="Projects"/>.</param>
-    /// <returns>Its keys.</returns>
     public static ModelBlock Of(Type type) => Known.GetValue(type, t => new ModelBlock(t));
 
     /// <summary>Finds a key.</summary>
-    /// <param name="key">Key as written.</param>
     /// <returns>The field, or null where the block has no such key.</returns>
     public ModelField? Find(string key) => Fields.FirstOrDefault(f => f.Key == key);
 
     /// <summary>Makes a record with its defaults, then sets the values that were stated.</summary>
-    /// <param name="values">Values as their properties hold them.</param>
-    /// <returns>The record.</returns>
     public object Build(IEnumerable<(ModelField Field, object? Value)> values)
     {
         ArgumentNullException.ThrowIfNull(values);
@@ -303,10 +291,6 @@ public sealed class ModelBlock
     }
 
     /// <summary>A copy of a record of this block with one value changed.</summary>
-    /// <param name="record">The record.</param>
-    /// <param name="field">The key to change.</param>
-    /// <param name="value">Its new value as the property holds it.</param>
-    /// <returns>The changed copy.</returns>
     public object With(object record, ModelField field, object? value)
     {
         ArgumentNullException.ThrowIfNull(field);

@@ -3,9 +3,7 @@ using System.Globalization;
 namespace Stillwall.Projects;
 
 /// <summary>What is accepted of one number that a person states beside the project.</summary>
-/// <param name="Dimension">Kind of quantity.</param>
-/// <param name="Span">Least and greatest value, SI.</param>
-public sealed record QuantityRange(Dimension Dimension, (double Least, double Greatest) Span)
+internal sealed record QuantityRange(Dimension Dimension, (double Least, double Greatest) Span)
 {
     /// <summary>Whether only whole numbers are accepted.</summary>
     public bool IsWhole { get; init; }
@@ -21,11 +19,9 @@ public sealed record QuantityRange(Dimension Dimension, (double Least, double Gr
             StringComparison.Ordinal
         ) + $", {Units.Write(Span.Least, Dimension)} to {Units.Write(Span.Greatest, Dimension)}";
 
-    /// <summary>Reads a value.</summary>
-    /// <param name="text">As it is stated.</param>
+    /// <summary>True when the text is accepted.</summary>
     /// <param name="value">The value in SI, when the result is true.</param>
     /// <param name="fault">What is wrong and what is accepted, when the result is false.</param>
-    /// <returns>True when the text is accepted.</returns>
     public bool TryRead(string text, out double value, out string fault)
     {
         ArgumentNullException.ThrowIfNull(text);

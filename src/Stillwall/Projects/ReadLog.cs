@@ -11,7 +11,6 @@ internal sealed class ReadLog
 
     /// <summary>Computes something, and says what was read for it.</summary>
     /// <param name="compute">What to compute; work that it hands to other threads counts too.</param>
-    /// <returns>The result and what was read.</returns>
     internal static (T Value, ReadSet Reads) During<T>(Func<T> compute)
     {
         var (outer, log) = (Current.Value, new ReadLog());
@@ -29,8 +28,6 @@ internal sealed class ReadLog
     }
 
     /// <summary>Computes something whose reading counts for nothing.</summary>
-    /// <param name="compute">What to compute.</param>
-    /// <returns>The result.</returns>
     internal static T Unnoted<T>(Func<T> compute)
     {
         var outer = Current.Value;
@@ -46,8 +43,6 @@ internal sealed class ReadLog
     }
 
     /// <summary>Notes that one value was read.</summary>
-    /// <param name="block">The record that holds it.</param>
-    /// <param name="property">Name of its property.</param>
     internal static void Note(Type block, string property)
     {
         if (Volatile.Read(ref running) > 0 && Current.Value is { } log && ReadSet.PlaceOf(block, property) is { } place)
@@ -57,7 +52,6 @@ internal sealed class ReadLog
     }
 
     /// <summary>Notes that what was read for an earlier result counts for this one too.</summary>
-    /// <param name="reads">What was read for it.</param>
     internal static void Note(ReadSet reads)
     {
         if (Volatile.Read(ref running) > 0 && Current.Value is { } log)

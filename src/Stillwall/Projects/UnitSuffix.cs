@@ -1,7 +1,7 @@
 namespace Stillwall.Projects;
 
 /// <summary>The unit that a property's name ends in: <c>BuildWidthM</c> is a build width in metres.</summary>
-public static class UnitSuffix
+internal static class UnitSuffix
 {
     // Longest first, so that M3S is not read as S.
     internal static readonly (string Suffix, Dimension Dimension)[] Table =
@@ -34,7 +34,6 @@ public static class UnitSuffix
     ];
 
     /// <summary>Splits a property's name into what it is and the unit it is held in.</summary>
-    /// <param name="name">Name in Pascal case.</param>
     /// <returns>The stem, and the kind of quantity; the whole name and none where it ends in no unit.</returns>
     public static (string Stem, Dimension Dimension) Split(string name)
     {

@@ -3,20 +3,15 @@ using System.Collections.Immutable;
 namespace Stillwall.Shapes;
 
 /// <summary>One piece of a solid: everything that hangs together through faces.</summary>
-/// <param name="VolumeM3">Volume, m³.</param>
 /// <param name="Slabs">What the piece is made of, from the lowest up: heights in mm and region.</param>
-public sealed record SolidPiece(double VolumeM3, ImmutableArray<SolidLayer> Slabs);
+internal sealed record SolidPiece(double VolumeM3, ImmutableArray<SolidLayer> Slabs);
 
 /// <summary>Which parts of a solid, or of a space, hang together.</summary>
-public static class Connections
+internal static class Connections
 {
     /// <summary>Takes a solid apart into its pieces. A line or a point in common does not hold two pieces together.</summary>
     /// <param name="solid">The solid; or a space, to see which hollows open into one another.</param>
-    /// <returns>The pieces, largest first.</returns>
-    /// <remarks>
-    /// Model: flood fill through the slabs; pieces of neighbouring slabs hang together where their regions overlap. Validity: any solid.
-    /// Source: our own construction. Accuracy: exact on the grid.
-    /// </remarks>
+    /// <remarks>Source: our own construction. Accuracy: exact on the grid.</remarks>
     public static IReadOnlyList<SolidPiece> Pieces(Solid solid)
     {
         ArgumentNullException.ThrowIfNull(solid);

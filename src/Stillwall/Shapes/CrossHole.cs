@@ -5,11 +5,8 @@ namespace Stillwall.Shapes;
 /// <summary>A hole whose axis lies level while the part prints: cut in steps of a layer, round up to 8 mm, with a roof of 45° above that.</summary>
 /// <param name="XMm">Where the axis begins, across, mm.</param>
 /// <param name="YMm">Where the axis begins, up in the plane, mm.</param>
-/// <param name="ZMm">Height of the axis, mm.</param>
 /// <param name="AngleDeg">Direction of the axis in the plane, counter-clockwise from x, degrees.</param>
-/// <param name="LengthMm">Length, mm.</param>
-/// <param name="DiameterMm">Diameter, mm.</param>
-public sealed record CrossHole(double XMm, double YMm, double ZMm, double AngleDeg, double LengthMm, double DiameterMm)
+internal sealed record CrossHole(double XMm, double YMm, double ZMm, double AngleDeg, double LengthMm, double DiameterMm)
 {
     /// <summary>Diameter up to which a round hole prints without support, mm (common practice, no source).</summary>
     public const double GreatestRound = 8;
@@ -20,7 +17,6 @@ public sealed record CrossHole(double XMm, double YMm, double ZMm, double AngleD
     /// <summary>The hole as a solid, to be cut.</summary>
     /// <param name="layer">Height of a layer, mm, 0.01 to 10; steps lie on its multiples from z = 0, as the printer's do.</param>
     /// <returns>The steps; each is as wide as the hole is on average over its height, so that the volume is the hole's.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A layer, length or diameter out of range.</exception>
     public Solid ToSolid(double layer)
     {
         Require.Within(layer, 0.01, 10, nameof(layer), "mm");

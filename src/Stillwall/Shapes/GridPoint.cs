@@ -1,8 +1,6 @@
 namespace Stillwall.Shapes;
 
 /// <summary>A point of the plane on the grid of 1 µm. Ordered from left to right, then upwards.</summary>
-/// <param name="X">Across, µm.</param>
-/// <param name="Y">Up, µm.</param>
 internal readonly record struct GridPoint(int X, int Y) : IComparable<GridPoint>
 {
     /// <summary>A number that orders as the point does.</summary>
@@ -25,8 +23,6 @@ internal readonly record struct GridPoint(int X, int Y) : IComparable<GridPoint>
 }
 
 /// <summary>An edge of a region, run so that the region lies at its left.</summary>
-/// <param name="From">Start.</param>
-/// <param name="To">End.</param>
 internal readonly record struct GridEdge(GridPoint From, GridPoint To)
 {
     public bool Equals(GridEdge other) => From == other.From && To == other.To;

@@ -4,21 +4,15 @@ using static Stillwall.Shapes.Millimetres;
 namespace Stillwall.Shapes;
 
 /// <summary>A corner of a mesh, on the grid.</summary>
-/// <param name="X">Along x, µm.</param>
-/// <param name="Y">Along y, µm.</param>
-/// <param name="Z">Along z, µm.</param>
-public readonly record struct MeshPoint(int X, int Y, int Z);
+internal readonly record struct MeshPoint(int X, int Y, int Z);
 
 /// <summary>A triangle of a mesh, counter-clockwise seen from outside.</summary>
-/// <param name="A">Index of the first corner.</param>
 /// <param name="B">Index of the second corner.</param>
 /// <param name="C">Index of the third corner.</param>
-public readonly record struct MeshTriangle(int A, int B, int C);
+internal readonly record struct MeshTriangle(int A, int B, int C);
 
 /// <summary>A surface of triangles on the grid of 1 µm: what a printer's file is written from.</summary>
-/// <param name="Points">Corners, each once.</param>
-/// <param name="Triangles">Triangles, outward.</param>
-public sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArray<MeshTriangle> Triangles)
+internal sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArray<MeshTriangle> Triangles)
 {
     private const double CubicMetresPerCubicMicrometre = 1e-18;
 
@@ -43,8 +37,6 @@ public sealed record IndexedMesh(ImmutableArray<MeshPoint> Points, ImmutableArra
     public IReadOnlyList<double> SizeM => Points.IsEmpty ? [0, 0, 0] : [Span(Points, p => p.X), Span(Points, p => p.Y), Span(Points, p => p.Z)];
 
     /// <summary>The mesh elsewhere.</summary>
-    /// <param name="placement">Turn and shift.</param>
-    /// <returns>The same surface, exactly.</returns>
     public IndexedMesh Placed(Placement placement)
     {
         ArgumentNullException.ThrowIfNull(placement);

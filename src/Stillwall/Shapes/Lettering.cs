@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Shapes;
 
 /// <summary>Letters of single strokes, drawn here for cutting names into parts: A to Z, 0 to 9, hyphen, point, slash.</summary>
-public static class Lettering
+internal static class Lettering
 {
     /// <summary>Depth to which a name is cut, mm (our choice: two thin layers).</summary>
     public const double Depth = 0.4;
@@ -65,7 +65,6 @@ public static class Lettering
     /// <param name="text">The text; small letters are drawn as capitals, what has no letter here as a box.</param>
     /// <param name="height">Height of a letter between the middles of its strokes, mm, 4 to 200.</param>
     /// <returns>The strokes, 0.6 mm wide; empty for blanks. Mirror it where it is read from below.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A height out of range.</exception>
     public static Region Text(string text, double height)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -75,9 +74,6 @@ public static class Lettering
     }
 
     /// <summary>How wide a line of text is, between the middles of its outer strokes.</summary>
-    /// <param name="text">The text.</param>
-    /// <param name="height">Height of a letter, mm.</param>
-    /// <returns>Width, mm.</returns>
     public static double WidthMm(string text, double height)
     {
         ArgumentNullException.ThrowIfNull(text);

@@ -23,7 +23,6 @@ internal sealed class MeshInterface
         Cut(edges, owners);
     }
 
-    /// <summary>Height, µm.</summary>
     internal int Height { get; }
 
     /// <summary>Runs of each edge that no slab's neighbour takes up, by its lesser and greater point.</summary>

@@ -3,7 +3,7 @@ using static Stillwall.Shapes.Millimetres;
 namespace Stillwall.Shapes;
 
 /// <summary>Where a part goes in the assembly: turned by quarter turns, then shifted. Exact on the grid.</summary>
-public sealed record Placement
+internal sealed record Placement
 {
     private static readonly Placement None = new([1, 0, 0, 0, 1, 0, 0, 0, 1], new MeshPoint(0, 0, 0));
 
@@ -24,41 +24,20 @@ public sealed record Placement
         [turn[0], turn[3], turn[6], turn[1], turn[4], turn[7], turn[2], turn[5], turn[8], shift.X.OffGrid(), shift.Y.OffGrid(), shift.Z.OffGrid()];
 
     /// <summary>Turned about x, from y towards z, after what came before.</summary>
-    /// <param name="quarters">Number of quarter turns.</param>
-    /// <returns>The new placement.</returns>
     public Placement TurnedAboutX(int quarters) => Then(quarters, (c, s) => [1, 0, 0, 0, c, -s, 0, s, c]);
 
-    /// <summary>Turned about y, from z towards x, after what came before.</summary>
-    /// <param name="quarters">Number of quarter turns.</param>
-    /// <returns>The new placement.</returns>
-    public Placement TurnedAboutY(int quarters) => Then(quarters, (c, s) => [c, 0, s, 0, 1, 0, -s, 0, c]);
-
     /// <summary>Turned about z, from x towards y, after what came before.</summary>
-    /// <param name="quarters">Number of quarter turns.</param>
-    /// <returns>The new placement.</returns>
     public Placement TurnedAboutZ(int quarters) => Then(quarters, (c, s) => [c, -s, 0, s, c, 0, 0, 0, 1]);
 
     /// <summary>Shifted, after what came before.</summary>
-    /// <param name="x">Along x, mm, at most 100 000 either way.</param>
-    /// <param name="y">Along y, mm, at most 100 000 either way.</param>
-    /// <param name="z">Along z, mm, at most 100 000 either way.</param>
-    /// <returns>The new placement.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A shift out of range.</exception>
     public Placement Shifted(double x, double y, double z) =>
         new(turn, new MeshPoint(shift.X + OnGrid(x, nameof(x)), shift.Y + OnGrid(y, nameof(y)), shift.Z + OnGrid(z, nameof(z))));
 
     /// <summary>Shifted before all else: for a piece that was lowered to the bed.</summary>
-    /// <param name="x">Along the part's own x, mm.</param>
-    /// <param name="y">Along the part's own y, mm.</param>
-    /// <param name="z">Along the part's own z, mm.</param>
-    /// <returns>The new placement.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A shift out of range.</exception>
     public Placement ShiftedFirst(double x, double y, double z) =>
         new(turn, Apply(new MeshPoint(OnGrid(x, nameof(x)), OnGrid(y, nameof(y)), OnGrid(z, nameof(z)))));
 
     /// <summary>Turned about the part's own z before all else, from x towards y.</summary>
-    /// <param name="quarters">Number of quarter turns.</param>
-    /// <returns>The new placement.</returns>
     public Placement TurnedFirst(int quarters)
     {
         var first = None.TurnedAboutZ(quarters).turn;
@@ -66,8 +45,6 @@ public sealed record Placement
     }
 
     /// <summary>Where a point goes.</summary>
-    /// <param name="point">The point in the part's own frame.</param>
-    /// <returns>The point in the assembly.</returns>
     public MeshPoint Apply(MeshPoint point)
     {
         var p = Turned(turn, point);
@@ -75,12 +52,10 @@ public sealed record Placement
     }
 
     /// <summary>Whether two placements put every point in the same place.</summary>
-    /// <param name="other">The other placement.</param>
     /// <returns>True for the same turn and shift.</returns>
     public bool Equals(Placement? other) => other is not null && shift == other.shift && turn.AsSpan().SequenceEqual(other.turn);
 
     /// <summary>A number that is the same for equal placements.</summary>
-    /// <returns>The number.</returns>
     public override int GetHashCode() => shift.GetHashCode();
 
     private static MeshPoint Turned(int[] m, MeshPoint p) =>

@@ -9,7 +9,7 @@ using static Stillwall.Shapes.Millimetres;
 namespace Stillwall.Shapes;
 
 /// <content>What solids need of a region: its edges, its pieces, moving it, growing it.</content>
-public sealed partial class Region
+internal sealed partial class Region
 {
     private IReadOnlyList<GridPoint[]>? rings;
 
@@ -36,7 +36,6 @@ public sealed partial class Region
 
     /// <summary>Where a level line runs within the region.</summary>
     /// <param name="y">Height of the line, mm; a line along a level edge counts as just above it.</param>
-    /// <returns>From and to of each run, mm, from left to right.</returns>
     internal IReadOnlyList<(double From, double To)> Across(double y)
     {
         var at = y * MicrometresPerMillimetre;
@@ -57,10 +56,6 @@ public sealed partial class Region
     }
 
     /// <summary>Whether an upright rectangle lies wholly within the region.</summary>
-    /// <param name="left">Left edge, mm.</param>
-    /// <param name="bottom">Lower edge, mm.</param>
-    /// <param name="right">Right edge, mm.</param>
-    /// <param name="top">Upper edge, mm.</param>
     /// <returns>True where the region's edges touch it from outside at most, and its middle is within.</returns>
     internal bool Holds(double left, double bottom, double right, double top)
     {
@@ -117,8 +112,6 @@ public sealed partial class Region
     internal static Region Apart(IEnumerable<Region> regions) => new(Factory.CreateMultiPolygon([.. regions.SelectMany(r => Polygons(r.geometry))]));
 
     /// <summary>Puts many regions together; quick where they stand apart.</summary>
-    /// <param name="regions">The regions.</param>
-    /// <returns>What lies in any of them, on the grid.</returns>
     public static Region JoinAll(IEnumerable<Region> regions)
     {
         ArgumentNullException.ThrowIfNull(regions);
@@ -150,7 +143,6 @@ public sealed partial class Region
     /// <summary>The region grown all round, or shrunk.</summary>
     /// <param name="distance">Distance outwards, mm; negative inwards.</param>
     /// <returns>The region with round corners, on the grid; empty where nothing is left.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An endless distance.</exception>
     public Region Offset(double distance)
     {
         Require.Within(distance, -1e4, 1e4, nameof(distance), "mm");
@@ -162,11 +154,6 @@ public sealed partial class Region
         return new Region(PrecisionReducer.ReducePrecision(around, Factory.PrecisionModel));
     }
 
-    /// <summary>The region moved.</summary>
-    /// <param name="x">Distance to the right, mm.</param>
-    /// <param name="y">Distance upwards, mm.</param>
-    /// <returns>The same shape elsewhere.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An endless distance.</exception>
     public Region Moved(double x, double y)
     {
         Require.Within(x, -1e5, 1e5, nameof(x), "mm");
@@ -175,9 +162,6 @@ public sealed partial class Region
     }
 
     /// <summary>The mirror image left to right.</summary>
-    /// <param name="x">Where the mirror stands, mm.</param>
-    /// <returns>The image, on the grid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An endless distance.</exception>
     public Region Mirrored(double x)
     {
         Require.Within(x, -1e5, 1e5, nameof(x), "mm");
@@ -185,8 +169,6 @@ public sealed partial class Region
     }
 
     /// <summary>The region turned counter-clockwise about the origin.</summary>
-    /// <param name="quarters">Number of quarter turns.</param>
-    /// <returns>The same shape, exactly.</returns>
     public Region Turned(int quarters)
     {
         var (cos, sin) = (((quarters % 4) + 4) % 4) switch
@@ -200,12 +182,9 @@ public sealed partial class Region
     }
 
     /// <summary>The separate pieces; pieces that touch in a point are separate.</summary>
-    /// <returns>One region for each piece.</returns>
     public IReadOnlyList<Region> Pieces() => PieceCount == 1 ? [this] : [.. Polygons(geometry).Select(p => new Region(p))];
 
     /// <summary>Whether two regions have an area in common, not only a border.</summary>
-    /// <param name="other">The other region.</param>
-    /// <returns>True where they overlap.</returns>
     public bool Overlaps(Region other)
     {
         ArgumentNullException.ThrowIfNull(other);

@@ -4,7 +4,7 @@ using NetTopologySuite.Geometries;
 namespace Stillwall.Shapes;
 
 /// <content>Many shapes at once, by a sweep of our own, for slabs.</content>
-public sealed partial class Region
+internal sealed partial class Region
 {
     private const double SliverMicrometres = 1;
 
@@ -27,7 +27,6 @@ public sealed partial class Region
     /// What of this region lies within each of others, drawn through the same points: a border that the parts have in common is the same edges in
     /// all.
     /// </summary>
-    /// <param name="others">The others.</param>
     /// <returns>The common parts in the order of the others, without slivers.</returns>
     internal IReadOnlyList<Region> PartsWithin(IReadOnlyList<Region> others)
     {

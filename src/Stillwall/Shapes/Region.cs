@@ -11,7 +11,7 @@ namespace Stillwall.Shapes;
 /// Sizes come in as millimetres and are rounded to 1 µm. Arcs are drawn as polygons that stray at most 20 µm from the arc and
 /// enclose its exact area (to the grid), so that volumes from areas are those of the true shape.
 /// </remarks>
-public sealed partial class Region
+internal sealed partial class Region
 {
     private const double SquareMetresPerSquareMicrometre = 1e-12,
         ChordMillimetres = 0.02,
@@ -33,17 +33,12 @@ public sealed partial class Region
     /// <summary>The region with nothing in it.</summary>
     public static Region Empty { get; } = new(Factory.CreatePolygon());
 
-    /// <summary>Area, m².</summary>
     public double AreaM2 { get; }
 
     /// <summary>A rectangle with rounded corners.</summary>
-    /// <param name="left">Left edge, mm.</param>
-    /// <param name="bottom">Lower edge, mm.</param>
-    /// <param name="right">Right edge, mm, beyond the left.</param>
     /// <param name="top">Upper edge, mm, beyond the lower.</param>
     /// <param name="radius">Radius of the corners, mm; 0 to half the shorter side.</param>
     /// <returns>The region; empty where the edges have passed one another.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A negative or endless radius.</exception>
     public static Region RoundedRectangle(double left, double bottom, double right, double top, double radius)
     {
         Require.NotNegative(radius);
@@ -64,12 +59,8 @@ public sealed partial class Region
         return Polygon(corners.SelectMany(c => Quarter(c.X, c.Y, r, c.From)));
     }
 
-    /// <summary>A disc.</summary>
-    /// <param name="x">Centre across, mm.</param>
-    /// <param name="y">Centre up, mm.</param>
+    /// <summary>The region; empty for no diameter.</summary>
     /// <param name="diameter">Diameter, mm, zero or greater.</param>
-    /// <returns>The region; empty for no diameter.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A negative or endless diameter.</exception>
     public static Region Disc(double x, double y, double diameter)
     {
         Require.NotNegative(diameter);
@@ -84,9 +75,8 @@ public sealed partial class Region
         return Polygon(Enumerable.Range(0, n).Select(i => (x + r * Math.Cos(i * step), y + r * Math.Sin(i * step))));
     }
 
-    /// <summary>A polygon.</summary>
+    /// <summary>The region; empty where fewer than three different corners are left on the grid.</summary>
     /// <param name="corners">Corners in order, mm; the last joins the first.</param>
-    /// <returns>The region; empty where fewer than three different corners are left on the grid.</returns>
     public static Region Polygon(IEnumerable<(double X, double Y)> corners)
     {
         ArgumentNullException.ThrowIfNull(corners);
@@ -115,29 +105,19 @@ public sealed partial class Region
     }
 
     /// <summary>What lies in both regions.</summary>
-    /// <param name="other">The other region.</param>
-    /// <returns>The common part, on the grid.</returns>
     public Region Intersect(Region other) => Overlay(other, SpatialFunction.Intersection);
 
     /// <summary>What lies in either region.</summary>
-    /// <param name="other">The other region.</param>
-    /// <returns>Both together, on the grid.</returns>
     public Region Join(Region other) => Overlay(other, SpatialFunction.Union);
 
     /// <summary>What lies in this region and not in the other.</summary>
-    /// <param name="other">The region to take away.</param>
-    /// <returns>The rest, on the grid.</returns>
     public Region Cut(Region other) => Overlay(other, SpatialFunction.Difference);
 
     /// <summary>Whether a point lies in the region or on its edge.</summary>
-    /// <param name="x">Across, mm.</param>
-    /// <param name="y">Up, mm.</param>
-    /// <returns>True inside and on the edge.</returns>
     public bool Contains(double x, double y) =>
         geometry.Covers(Factory.CreatePoint(new Coordinate(x * MicrometresPerMillimetre, y * MicrometresPerMillimetre)));
 
     /// <summary>Whether the boxes round two regions touch: a quick look before an overlay.</summary>
-    /// <param name="other">The other region.</param>
     /// <returns>False where the regions certainly have nothing in common.</returns>
     public bool MayTouch(Region other)
     {

@@ -28,7 +28,6 @@ internal static class RingSweep
         return Border(Runs(edges, ofFirst, node), keeps) is { } border ? RingTracing.Trace(border) : null;
     }
 
-    /// <summary>The edges of a ring.</summary>
     internal static IEnumerable<GridEdge> EdgesOf(GridPoint[] ring)
     {
         for (var i = 0; i < ring.Length; i++)

@@ -1,20 +1,14 @@
 namespace Stillwall.Shapes;
 
 /// <summary>A place on a path: where it is, which way the path runs, and whether it runs straight there.</summary>
-/// <param name="X">Across, mm.</param>
-/// <param name="Y">Up, mm.</param>
 /// <param name="AlongX">Unit vector along the path, across.</param>
 /// <param name="AlongY">Unit vector along the path, up.</param>
 /// <param name="ToCorner">Distance along the path to the nearest arc, mm; negative inside an arc.</param>
-public sealed record PathPlace(double X, double Y, double AlongX, double AlongY, double ToCorner);
+internal sealed record PathPlace(double X, double Y, double AlongX, double AlongY, double ToCorner);
 
 /// <summary>A rectangle with rounded corners as a closed path, run counter-clockwise from the middle of its lower side.</summary>
-/// <param name="Left">Left edge, mm.</param>
-/// <param name="Bottom">Lower edge, mm.</param>
-/// <param name="Right">Right edge, mm.</param>
-/// <param name="Top">Upper edge, mm.</param>
 /// <param name="Radius">Radius of the corners, mm, at most half the shorter side.</param>
-public sealed record RoundedFrame(double Left, double Bottom, double Right, double Top, double Radius)
+internal sealed record RoundedFrame(double Left, double Bottom, double Right, double Top, double Radius)
 {
     /// <summary>Width, mm.</summary>
     public double Width => Right - Left;
@@ -26,7 +20,6 @@ public sealed record RoundedFrame(double Left, double Bottom, double Right, doub
     public double Length => 2 * (Width + Height) - (8 - 2 * Math.PI) * Radius;
 
     /// <summary>The frame a distance further in on every side; corners lose as much radius, down to none.</summary>
-    /// <param name="distance">Distance inwards, mm.</param>
     /// <returns>The inner frame; its edges may have passed one another.</returns>
     public RoundedFrame Inset(double distance) => new(Left + distance, Bottom + distance, Right - distance, Top - distance, Math.Max(0, Radius - distance));
 

@@ -5,7 +5,7 @@ namespace Stillwall.Shapes;
 
 /// <summary>A part as a stack of slabs: shapes added and cut, in order, each between two heights. The last shape that covers a place decides.</summary>
 /// <remarks>Heights and sizes in millimetres, rounded to the grid of 1 µm. Slabs are drawn when first asked for, and then kept.</remarks>
-public sealed class Solid
+internal sealed class Solid
 {
     private readonly ImmutableList<SolidStep> steps;
     private readonly Lazy<IReadOnlyList<SolidLayer>> layers;
@@ -60,34 +60,20 @@ public sealed class Solid
     public double? FootMm => layers.IsValueCreated ? Heights?.Bottom : LayerDrawing.Foot(steps) / MicrometresPerMillimetre;
 
     /// <summary>Adds an upright shape.</summary>
-    /// <param name="region">Its region.</param>
-    /// <param name="from">Height of its foot, mm.</param>
     /// <param name="to">Height of its top, mm; not below the foot.</param>
-    /// <returns>The new solid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Add(Region region, double from, double to) => With(SolidStepKind.Add, region, from, to);
 
     /// <summary>Cuts an upright shape out.</summary>
-    /// <param name="region">Its region.</param>
-    /// <param name="from">Height of its foot, mm.</param>
     /// <param name="to">Height of its top, mm; not below the foot.</param>
-    /// <returns>The new solid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Cut(Region region, double from, double to) => With(SolidStepKind.Cut, region, from, to);
 
     /// <summary>Adds another solid's slabs.</summary>
-    /// <param name="other">The other solid.</param>
-    /// <returns>Both together.</returns>
     public Solid Add(Solid other) => With(SolidStepKind.Add, other);
 
     /// <summary>Cuts another solid out.</summary>
-    /// <param name="other">The other solid.</param>
-    /// <returns>What is left.</returns>
     public Solid Cut(Solid other) => With(SolidStepKind.Cut, other);
 
     /// <summary>Keeps what stands on a region and drops the rest, over all heights.</summary>
-    /// <param name="region">The region to keep.</param>
-    /// <returns>What is left.</returns>
     public Solid Within(Region region)
     {
         ArgumentNullException.ThrowIfNull(region);
@@ -95,11 +81,7 @@ public sealed class Solid
     }
 
     /// <summary>Between two heights keeps what stands on a region and drops the rest; above and below all stays.</summary>
-    /// <param name="region">The region to keep.</param>
-    /// <param name="from">Lower height, mm.</param>
     /// <param name="to">Upper height, mm; not below the lower.</param>
-    /// <returns>What is left.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Within(Region region, double from, double to)
     {
         ArgumentNullException.ThrowIfNull(region);
@@ -108,10 +90,8 @@ public sealed class Solid
     }
 
     /// <summary>Keeps what lies between two heights.</summary>
-    /// <param name="from">Lower height, mm.</param>
     /// <param name="to">Upper height, mm; not below the lower.</param>
     /// <returns>What is left, at the same height as before.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Heights out of range or in the wrong order.</exception>
     public Solid Between(double from, double to)
     {
         var (bottom, top) = Span(from, to);
@@ -121,9 +101,6 @@ public sealed class Solid
     }
 
     /// <summary>Lifts or lowers the whole.</summary>
-    /// <param name="distance">Distance upwards, mm.</param>
-    /// <returns>The same solid elsewhere.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A distance out of range.</exception>
     public Solid Lifted(double distance)
     {
         var by = OnGrid(distance, nameof(distance));

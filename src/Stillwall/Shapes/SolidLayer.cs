@@ -3,7 +3,7 @@ using static Stillwall.Shapes.Millimetres;
 namespace Stillwall.Shapes;
 
 /// <summary>A slab of a solid: what lies between two heights, its sides upright.</summary>
-public sealed class SolidLayer
+internal sealed class SolidLayer
 {
     internal SolidLayer(int bottom, int top, Region region)
     {
@@ -17,10 +17,8 @@ public sealed class SolidLayer
     /// <summary>Height of the upper face, mm.</summary>
     public double TopMm => Top / MicrometresPerMillimetre;
 
-    /// <summary>Its region.</summary>
     public Region Region { get; }
 
-    /// <summary>Volume, m³.</summary>
     public double VolumeM3 => (Top - Bottom) * MetresPerMicrometre * Region.AreaM2;
 
     internal int Bottom { get; }

@@ -1,17 +1,15 @@
 namespace Stillwall.Shapes;
 
 /// <summary>The mesh of a solid, and what it took.</summary>
-/// <param name="Mesh">The surface.</param>
 /// <param name="Watertight">Whether every directed edge is met exactly once by its reverse.</param>
 /// <param name="PatchCount">
 /// Places where the solid touched itself in a line and 10 µm were joined or cut so that it does not; worth a warning when not zero.
 /// </param>
-public sealed record SolidMesh(IndexedMesh Mesh, bool Watertight, int PatchCount)
+internal sealed record SolidMesh(IndexedMesh Mesh, bool Watertight, int PatchCount)
 {
     private const int MostRounds = 8;
 
     /// <summary>Covers a solid with triangles.</summary>
-    /// <param name="solid">The solid.</param>
     /// <returns>The mesh, outward; not watertight only where eight rounds of patches did not help.</returns>
     /// <remarks>
     /// Model: walls along the edges of the slabs and caps where neighbours differ. Where the solid touches itself in a line, 10 µm are joined and cut

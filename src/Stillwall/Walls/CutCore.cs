@@ -3,7 +3,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Walls;
 
 /// <summary>A core that full-height struts cut into pieces: what is left of the wall are strips side by side.</summary>
-public static class CutCore
+internal static class CutCore
 {
     // βl of a clamped–clamped beam.
     private static readonly double[] ClampedRoots = [4.730040745, 7.853204624, 10.995607838, 14.137165491, 17.278759657, 20.420352246];
@@ -12,11 +12,8 @@ public static class CutCore
     public const double OpenWindowsRatio = 0.5;
 
     /// <summary>Frequencies and deflections of the strips that struts leave of a wall.</summary>
-    /// <param name="layers">Layers from the outside in, at least one.</param>
     /// <param name="spanM">Clear length of a strip along the struts between the supports at its two ends, m, above 0.</param>
-    /// <param name="edges">How its two ends are held.</param>
     /// <returns>The strip's figures; the mean is over its length.</returns>
-    /// <exception cref="ArgumentException">No layers, or a figure out of range.</exception>
     /// <remarks>
     /// Model: across the struts the cut core hands on no bending, so each strip between two struts is a beam as long as the struts, its layers
     /// slipping: f₁ = (β₁l)²/(2πl²)·√(D/m), clamped centre l⁴/(384D) and mean l⁴/(720D), supported 5l⁴/(384D) and l⁴/(120D) per pascal.

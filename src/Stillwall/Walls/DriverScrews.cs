@@ -5,26 +5,17 @@ using Stillwall.Projects;
 namespace Stillwall.Walls;
 
 /// <summary>One screw of the driver in its threaded insert, and what all of them leave on the gasket.</summary>
-/// <param name="TorqueNM">Torque, N·m.</param>
-/// <param name="LoadN">Load on the insert, N.</param>
-/// <param name="PullOutN">What pulls the insert out, N.</param>
-/// <param name="Safety">Safety factor of the insert.</param>
 /// <param name="GasketPa">Pressure on the gasket, Pa; null where opening or flange is not known.</param>
-public sealed record DriverScrews(double TorqueNM, double LoadN, double PullOutN, double Safety, double? GasketPa)
+internal sealed record DriverScrews(double TorqueNM, double LoadN, double PullOutN, double Safety, double? GasketPa)
 {
     // Our choice: 0.2 N·m for an M5 screw, in proportion to its diameter; an excursion limit where none is stated.
     private const double TorquePerMetreN = 30,
         UsualXmaxM = 0.01;
 
-    /// <summary>The screws of a driver.</summary>
-    /// <param name="sheet">The driver's data sheet.</param>
-    /// <param name="driver">The driver.</param>
-    /// <param name="air">The air.</param>
+    /// <summary>The screws; null where thread, number or pull-out are not known.</summary>
     /// <param name="netM3">Net volume of the box, m³; null where it is not known: no box pressure is counted then.</param>
     /// <param name="resonanceHz">Resonance of the driver in its box, Hz; null for the driver's own.</param>
     /// <param name="limits">Torque and pull-out as stated.</param>
-    /// <returns>The screws; null where thread, number or pull-out are not known.</returns>
-    /// <exception cref="ArgumentNullException">A missing argument.</exception>
     /// <remarks>
     /// Model: at the excursion limit x the box pressure is ρc²·S·x/V, static compression of the net volume, and the moving mass throws m·ω²·x at the
     /// resonance; both add to the pull of the screw. Validity: an even circle of screws. Source: elementary; torque and usual excursion are our choice.

@@ -18,9 +18,6 @@ public sealed record JointFigures(
 /// <summary>Joints under the weight of the cabinet, lifted by its front and hung by its rear.</summary>
 public static class Joints
 {
-    /// <summary>Strength of cast against smooth plastic, Pa: none.</summary>
-    public const double UnkeyedPa = 0;
-
     /// <summary>Weights that lifting with a jerk comes to (our choice).</summary>
     public const double LiftFactor = 2;
 
@@ -161,18 +158,15 @@ public static class Gasket
 }
 
 /// <summary>A mass at a place along the depth.</summary>
-/// <param name="MassKg">Mass, kg.</param>
 /// <param name="DepthM">Distance of its middle behind the front face, m.</param>
-public sealed record MassAt(double MassKg, double DepthM);
+internal sealed record MassAt(double MassKg, double DepthM);
 
 /// <summary>Whether the cabinet stands.</summary>
-public static class Tilt
+internal static class Tilt
 {
     /// <summary>Distance of the centre of mass behind the front face.</summary>
     /// <param name="masses">The masses; none below 0, one above it.</param>
-    /// <returns>Distance, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A mass below 0, or none above it.</exception>
-    /// <remarks>Model: Σ m·y/Σ m. Validity: any. Source: elementary statics. Accuracy: as the places.</remarks>
+    /// <remarks>Model: Σ m·y/Σ m. Source: elementary statics.</remarks>
     public static double CentreDepthM(IReadOnlyList<MassAt> masses)
     {
         ArgumentNullException.ThrowIfNull(masses);
@@ -187,10 +181,7 @@ public static class Tilt
     }
 
     /// <summary>Angle of a slope on which the cabinet tips over.</summary>
-    /// <param name="centreHeightM">Height of the centre of mass over the floor, m, above 0.</param>
     /// <param name="baseHalfWidthM">Distance of the nearest tipping edge from below the centre of mass, m, 0 or more.</param>
-    /// <returns>Angle, °, 0 to 90.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: atan(half width/height). Validity: stiff feet that do not slide. Source: elementary statics. Accuracy: exact for its model.
     /// </remarks>
@@ -203,18 +194,15 @@ public static class Tilt
 }
 
 /// <summary>The gap that setting and cooling open between cast and inner skin.</summary>
-public static class SkinGap
+internal static class SkinGap
 {
     /// <summary>Thermal expansion of printed plastic less that of gypsum, 1/K (from memory, for PETG).</summary>
     public const double PlasticOverGypsumPerK = 43e-6;
 
     /// <summary>Gap at an inner skin that is not keyed.</summary>
-    /// <param name="widthM">Clear width of the inner skin, m, above 0.</param>
     /// <param name="settingStrainRatio">Strain of the cast while setting, as a ratio; its sign does not matter, the gap opens on one side or the other.</param>
     /// <param name="expansionDifferencePerK">Thermal expansion of the skin less that of the cast, 1/K.</param>
     /// <param name="coolingK">Fall from the setting temperature to the room's, K, 0 or more.</param>
-    /// <returns>Gap, m.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: (|ε| + |Δα|·ΔT)·width/2. Validity: the skin lies free and is not held by struts. Source: strain difference, elementary; setting strain
     /// 0.19–0.22 %, Glass Tips 2009; the sum of both is our choice on the high side. Accuracy: a factor of two; 0.3 mm on 240 mm.

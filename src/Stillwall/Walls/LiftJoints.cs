@@ -5,18 +5,12 @@ using Stillwall.Shapes;
 namespace Stillwall.Walls;
 
 /// <summary>The joints of a drawn cabinet that carry it while it is lifted by its front or hung by its rear.</summary>
-public static class LiftJoints
+internal static class LiftJoints
 {
     // Weakness of a joint without any area is told by a safety near nothing.
     private const double LeastM2 = 1e-9;
 
     /// <summary>Safety factor of the weakest joint at twice the weight.</summary>
-    /// <param name="geometry">The drawn cabinet.</param>
-    /// <param name="massKg">Mass of the finished cabinet, kg, above 0.</param>
-    /// <param name="sealantPa">Strength of the sealant, Pa, 0 or more.</param>
-    /// <param name="keyedPa">Strength of keyed cast, Pa, 0 or more.</param>
-    /// <returns>The least of the safety factors.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
     /// Model: the front plate hangs on the sealant of its rim and on the front core, by collar, bosses and posts; the core hangs on the keys of the outer
     /// sleeve over the end zone. Without a core the sealant carries alone. Validity: lifting by hand. Source: elementary; which joints carry is our choice.

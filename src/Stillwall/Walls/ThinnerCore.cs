@@ -9,19 +9,13 @@ public sealed record ThinnerCore(double CoreM, double SavedKg)
     private const double LeastM = 0.002;
 
     /// <summary>Looks for it.</summary>
-    /// <param name="set">The walls, with a core.</param>
     /// <param name="leastModeHz">Least first mode, Hz; null where it does not matter.</param>
     /// <param name="greatestDb">Greatest sound of a wall beside the cone, dB.</param>
-    /// <param name="boxComplianceM3PerPa">Compliance of the air in the box, m³/Pa, above 0.</param>
-    /// <param name="crossoverHz">Crossover, Hz, above 0.</param>
-    /// <param name="dryCastKg">Dry cast in the cabinet as it is, kg, 0 or more.</param>
-    /// <returns>Thickness and mass saved.</returns>
-    /// <exception cref="ArgumentNullException">No walls.</exception>
     /// <remarks>
     /// Model: <see cref="WallSet.ThinnestCoreM"/>; the cast in proportion to the core. Validity: skins as they are. Source: our choice. Accuracy: mass within a
     /// few per cent, for struts and keys shrink with the core.
     /// </remarks>
-    public static ThinnerCore Of(
+    internal static ThinnerCore Of(
         WallSet set,
         double? leastModeHz,
         double greatestDb,

@@ -28,22 +28,6 @@ public sealed record WallPanelFigures(
     WallCase? CutCore
 )
 {
-    /// <summary>The lowest first mode of the cases that apply, Hz.</summary>
-    /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
-    /// <returns>Frequency, Hz.</returns>
-    /// <remarks>
-    /// Model: least of bonded, slipping where it is not keyed, and cut core where struts cut it. Validity: any. Source: our choice. Accuracy: as the cases.
-    /// </remarks>
-    public double WorstFirstModeHz(bool keyed) => Applying(keyed).Min(c => c.Figures.FirstModeHz);
-
-    /// <summary>The loudest of the cases that apply, dB; null where it is unknown.</summary>
-    /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
-    /// <returns>Level difference, dB, or null.</returns>
-    /// <remarks>
-    /// Model: greatest of bonded, slipping where it is not keyed, and cut core where struts cut it. Validity: any. Source: our choice. Accuracy: as the cases.
-    /// </remarks>
-    public double? WorstWallToConeDb(bool keyed) => Applying(keyed).Max(c => c.Figures.WallToConeDb);
-
     /// <summary>The cases that apply, by their names in the machine-readable form.</summary>
     /// <param name="keyed">Whether the core is keyed to both skins, so that slipping does not apply.</param>
     /// <returns>One to three cases.</returns>

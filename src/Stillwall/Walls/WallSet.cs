@@ -5,12 +5,10 @@ using Stillwall.Shapes;
 namespace Stillwall.Walls;
 
 /// <summary>The six walls of a drawn cabinet.</summary>
-/// <param name="Geometry">The drawn cabinet.</param>
-/// <param name="Skin">The plastic.</param>
 /// <param name="Core">The set core; null for a single printed wall.</param>
 /// <param name="DriverKg">Mass of the driver that hangs in the front, kg; 0 where it is not known.</param>
 /// <param name="ConeM2">Area of its cone, m²; 0 where it is not known.</param>
-public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0, double ConeM2 = 0)
+internal sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMaterial? Core, double DriverKg = 0, double ConeM2 = 0)
 {
     /// <summary>How the edges are taken: the softer of the two bounds (our choice).</summary>
     public const PanelEdges Edges = PanelEdges.Supported;
@@ -65,15 +63,12 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     }
 
     /// <summary>Computes the six walls.</summary>
-    /// <param name="boxComplianceM3PerPa">Compliance of the air in the box, m³/Pa; null where not known.</param>
-    /// <param name="crossoverHz">Crossover, Hz; null where not stated.</param>
     /// <param name="coneOnAirHz">Resonance of the cone's mass on the air in the box, Hz; without it the cone's reaction on the front is left out.</param>
     /// <returns>The figures in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
     /// <remarks>
-    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the
-    /// wall; the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers
-    /// counts as whole.
-    /// Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges. Accuracy: as those.
+    /// Model: first-order shear plates with supported edges, the softer of the two bounds; braces as elastic lines with their mass, not bonded to the wall;
+    /// the front with the opening of one driver and its mass on the bolt circle, its frame's stiffness left out; a front of several drivers counts as
+    /// whole. Validity: as <see cref="PanelModel"/> and <see cref="WallSound"/>. Source: as those; our choice of edges.
     /// </remarks>
     public IReadOnlyList<WallPanelFigures> Figures(double? boxComplianceM3PerPa, double? crossoverHz, double? coneOnAirHz = null)
     {
@@ -82,12 +77,8 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     }
 
     /// <summary>The modes of the six walls that give way to the box pressure.</summary>
-    /// <param name="bonded">Whether the layers act as one.</param>
     /// <returns>Modes of each panel in the order of <see cref="Panels"/>; equal panels are computed once.</returns>
-    /// <remarks>
-    /// Model: modes of <see cref="ShearPlate"/> that are even both ways, edges as in <see cref="Figures"/>. Validity: as that. Source: as that.
-    /// Accuracy: as that.
-    /// </remarks>
+    /// <remarks>Model: modes of <see cref="ShearPlate"/> that are even both ways, edges as in <see cref="Figures"/>. Source: as that.</remarks>
     public IReadOnlyList<IReadOnlyList<WallMotion>> PressureModes(bool bonded)
     {
         var bending = bonded ? Laminate.Bonded(Layers) : Laminate.Slipping(Layers);
@@ -97,14 +88,9 @@ public sealed record WallSet(CabinetGeometry Geometry, SkinMaterial Skin, CoreMa
     }
 
     /// <summary>The thinnest core with which thin plates as large as the panels ring above a frequency and stay below a level: a quick look.</summary>
-    /// <param name="leastM">Least core, m, above 0.</param>
-    /// <param name="greatestM">Greatest core, m, at least the least.</param>
     /// <param name="leastModeHz">Least first mode, Hz; null where it is not asked.</param>
     /// <param name="greatestDb">Greatest wall sound relative to the cone, dB.</param>
-    /// <param name="boxComplianceM3PerPa">Compliance of the air in the box, m³/Pa.</param>
-    /// <param name="crossoverHz">Crossover, Hz.</param>
     /// <returns>The core, m, in whole millimetres; null where even the greatest does not do.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A thickness that is out of range.</exception>
     /// <remarks>
     /// Model: thin plates with supported edges, bonded. Validity: for advice; shear takes a few per cent more. Source: <see cref="ThinPlate"/>,
     /// <see cref="WallSound"/>, <see cref="LightestCore"/>. Accuracy: 5 % in frequency.

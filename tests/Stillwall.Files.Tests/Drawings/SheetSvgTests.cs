@@ -90,7 +90,7 @@ public sealed partial class SheetSvgTests
     public void Every_text_lies_within_the_frame(string set, string name)
     {
         var sheet = SheetOf(set, name);
-        var outside = sheet.AllMarks.OfType<SheetText>().Where(t => !sheet.Frame.Contains(t.Box)).Select(t => $"{t.Text} {t.Box}");
+        var outside = Flat(sheet.Marks).OfType<SheetText>().Where(t => !sheet.Frame.Contains(t.Box)).Select(t => $"{t.Text} {t.Box}");
         Assert.Empty(outside);
     }
 
@@ -98,7 +98,7 @@ public sealed partial class SheetSvgTests
     [MemberData(nameof(Sheets))]
     public void No_text_lies_over_another(string set, string name)
     {
-        var texts = SheetOf(set, name).AllMarks.OfType<SheetText>().ToList();
+        var texts = Flat(SheetOf(set, name).Marks).OfType<SheetText>().ToList();
         Assert.True(texts.Count > 8);
         var over = texts.SelectMany((t, i) => texts.Skip(i + 1).Where(o => t.Box.Overlaps(o.Box)).Select(o => $"{t.Text} / {o.Text}"));
         Assert.Empty(over);
@@ -111,7 +111,7 @@ public sealed partial class SheetSvgTests
         var sheet = SheetOf(set, name);
         var frame = sheet.Frame;
         Assert.All(
-            sheet.AllMarks.OfType<SheetPath>().SelectMany(p => p.Lines).SelectMany(l => l),
+            Flat(sheet.Marks).OfType<SheetPath>().SelectMany(p => p.Lines).SelectMany(l => l),
             p =>
             {
                 Assert.InRange(p.XMm, frame.LeftMm - 0.01, frame.RightMm + 0.01);
@@ -350,4 +350,6 @@ public sealed partial class SheetSvgTests
     // The name of the format itself is the only one.
     [GeneratedRegex("[a-z]+://")]
     private static partial Regex AddressPattern();
+
+    private static IEnumerable<SheetMark> Flat(IEnumerable<SheetMark> marks) => marks.SelectMany(m => m is SheetGroup group ? Flat(group.Marks) : [m]);
 }

@@ -81,7 +81,7 @@ public sealed class MeshFileTests
             .Sample(
                 (a, b, c, x, y, z) =>
                 {
-                    var placement = Placement.AsPrinted.TurnedAboutX(a).TurnedAboutY(b).Shifted(x, y, z).TurnedAboutZ(c);
+                    var placement = Placement.AsPrinted.TurnedAboutX(a).TurnedAboutZ(b).Shifted(x, y, z).TurnedAboutX(c);
                     var read = MeshReaders.ThreeMf(
                         ThreeMfFile.Write([new("part", Block, placement), new("part", Block.Placed(placement), Placement.AsPrinted)], "both")
                     );

@@ -90,7 +90,7 @@ public class WallTests
     [Fact]
     public void Two_leaves_let_most_through_where_worked_examples_resonate()
     {
-        foreach (var row in QuietData.Numbers("partition", "worked.csv").Where(row => row[0] < 100))
+        foreach (var row in QuietData.Numbers("partition", "worked.csv"))
         {
             var greatest = Enumerable.Range(200, 1400).Select(i => i / 10.0).MaxBy(f => Leaves.TransmissionRatio(f, row[0], row[1], row[2], Air.Reference));
             Assert.Equal(row[3], greatest, 3.0);

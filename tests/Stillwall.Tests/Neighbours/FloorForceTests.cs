@@ -125,7 +125,7 @@ public class FloorForceTests
         Assert.Equal(0.01435, pads.DiameterM, 0.00001);
         Assert.Equal(181.9e3, pads.LoadPa, 200.0);
         Assert.Equal(-18.06, pads.ReRigidDb, 0.01);
-        Assert.Equal(pads.StiffnessNPerM, PadChoice.ShearStiffness(4, pads.DiameterM, pads.ThicknessM, pads.ShearModulusPa), 1e-6);
+        Assert.Equal(pads.StiffnessNPerM, 4 * pads.ShearModulusPa * Math.PI * pads.DiameterM * pads.DiameterM / 4 / pads.ThicknessM, 1e-6);
         Assert.Equal(pads.ReRigidDb, FloorForce.Of(32, 0.005, 0.05, 12, pads.StiffnessNPerM, 1e-6).ReRigidDb, 1e-9);
     }
 }

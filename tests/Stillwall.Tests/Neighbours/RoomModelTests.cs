@@ -242,7 +242,6 @@ public class RoomModelTests
         var room = RoomModel.Of(QuietData.ReadingRoom, QuietData.Air);
         var transfer = RoomCurve.SeatOverHalfSpaceDb(room, 50, 2);
         Assert.Equal(RoomCurve.Of(room, 0.001).Single(p => p.FrequencyHz == 50).SplDb - 63.55, transfer, 0.01);
-        Assert.Equal(90 + transfer - 3, RoomCurve.MaxSplAtSeatDb(90, room, 50, 2, 3), 1e-9);
         Assert.Equal(0, RoomCurve.SeatOverHalfSpaceDb(null, 50, 2));
     }
 

@@ -60,13 +60,13 @@ public sealed class PrintingGuardTests
     {
         var shorter = lengthM * (1 - 0.003) - lengthM * (1 - 0.005);
         Assert.Equal(shorter, JointClearance.UnevenM(lengthM, SkinMaterials.Petg.ShrinkageRatio), 1e-12);
-        Assert.Equal(clearanceM, JointClearance.WantedM(lengthM), 1e-12);
+        Assert.Equal(clearanceM, BuildUp.Clearance(lengthM * 1e3) * 1e-3, 1e-12);
     }
 
     [Fact]
     public void Petg_pieces_go_together_up_to_300_mm() =>
         Gen.Double[0.05, 0.6]
-            .Sample(length => Assert.Equal(length <= 0.3, JointClearance.WantedM(length) - JointClearance.UnevenM(length, 0.004) >= 0), iter: 200);
+            .Sample(length => Assert.Equal(length <= 0.3, BuildUp.Clearance(length * 1e3) * 1e-3 - JointClearance.UnevenM(length, 0.004) >= 0), iter: 200);
 
     [Fact]
     public void The_heads_in_their_slots_have_the_gap_that_is_drawn_on_either_side()
@@ -100,7 +100,6 @@ public sealed class PrintingGuardTests
     [Fact]
     public void A_negative_length_number_or_shrinkage_is_the_caller_s_mistake()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => JointClearance.WantedM(-1));
         Assert.Throws<ArgumentOutOfRangeException>(() => JointClearance.UnevenM(0.1, -0.001));
         Assert.Throws<ArgumentOutOfRangeException>(() => JointClearance.Of(Demo, -1, 0.004));
         Assert.Throws<ArgumentOutOfRangeException>(() => OverAir.Of(Demo, -1));

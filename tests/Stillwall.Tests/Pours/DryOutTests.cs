@@ -11,7 +11,6 @@ public class DryOutTests
     {
         Assert.Equal(961 / 24.0, DryOut.FirstStageDays(2.883, 0.05)!.Value, 1e-4);
         Assert.Null(DryOut.FirstStageDays(2.883, 0));
-        Assert.Equal(9.117, DryOut.StoichiometricDryMassKg(12, 2.883), 1e-9);
     }
 
     [Fact]

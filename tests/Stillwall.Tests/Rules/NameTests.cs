@@ -3,7 +3,7 @@ using System.Reflection;
 
 namespace Stillwall.Tests.Rules;
 
-/// <summary>A public number says its unit at the end of its name, or is on the short list of numbers without one.</summary>
+/// <summary>A number of a record, public or not, says its unit at the end of its name, or is on the short list of numbers without one.</summary>
 public sealed class NameTests
 {
     private static readonly string[] Units =
@@ -74,6 +74,7 @@ public sealed class NameTests
         "Ratio",
         "Ratios",
         "Fraction",
+        "Fractions",
         "Count",
         "Efficiency",
         "Share",
@@ -129,16 +130,44 @@ public sealed class NameTests
         ["Unit.Offset"] = "in the SI unit of whatever is measured in it",
         ["WithinAttribute.Least"] = "in the SI unit of the property that carries it",
         ["WithinAttribute.Greatest"] = "in the SI unit of the property that carries it",
+        ["Lever.Step"] = "in the SI unit of its key",
+        ["MovedKey.Old"] = "in the SI unit of its key",
+        ["MovedKey.New"] = "in the SI unit of its key",
+        ["EqualiserStage.Zero0"] = "a coefficient",
+        ["EqualiserStage.Zero1"] = "a coefficient",
+        ["EqualiserStage.Zero2"] = "a coefficient",
+        ["EqualiserStage.Pole0"] = "a coefficient",
+        ["EqualiserStage.Pole1"] = "a coefficient",
+        ["EqualiserStage.Pole2"] = "a coefficient",
+        ["EqualiserStage.CornerSquared"] = "a coefficient",
+        ["Direction.X"] = "a share of the unit vector",
+        ["Direction.Y"] = "a share of the unit vector",
+        ["Direction.Z"] = "a share of the unit vector",
+        ["Fitted.Variance"] = "of a fit of ratios",
+        ["Response.Samples"] = "in the unit of the recording",
     };
 
-    // Geometry in millimetres: the sections as they are drawn, which users do not see.
-    private static readonly string[] InMillimetres = ["CabinetSizes", "RoundedOutline", "SleeveSection", "StrutRhythm", "PathPlace", "RoundedFrame"];
+    // Geometry in millimetres, or on the grid of a drawing: the sections as they are drawn, which users do not see.
+    private static readonly string[] InMillimetres =
+    [
+        "CabinetSizes",
+        "RoundedOutline",
+        "SleeveSection",
+        "StrutRhythm",
+        "KeyGrid",
+        "PartSize",
+        "Length",
+        "SeenLine",
+        "PathPlace",
+        "RoundedFrame",
+        "WallPoint",
+    ];
 
     // Charts are in the units that their axes say.
     private const string InUnitsOfTheirAxes = "Stillwall.Figures";
 
     [Fact]
-    public void A_public_number_of_a_record_ends_in_its_unit_or_in_a_word_for_a_bare_number()
+    public void A_number_of_a_record_ends_in_its_unit_or_in_a_word_for_a_bare_number()
     {
         var wrong = Numbers()
             .Where(p =>
@@ -165,7 +194,7 @@ public sealed class NameTests
 
     private static IEnumerable<PropertyInfo> Numbers() =>
         Repository
-            .PublicTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
+            .AllTypes.Where(t => t is { IsClass: true, IsAbstract: false } || (t is { IsValueType: true, IsEnum: false }))
             .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
             .Where(p => IsNumber(p.PropertyType));
 

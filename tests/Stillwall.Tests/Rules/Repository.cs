@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 
 namespace Stillwall.Tests.Rules;
@@ -16,6 +17,15 @@ internal static partial class Repository
     internal static Assembly Library { get; } = typeof(Stillwall.Appraisals.Appraisal).Assembly;
 
     internal static IReadOnlyList<Type> PublicTypes { get; } = [.. Library.GetExportedTypes().OrderBy(t => t.FullName, StringComparer.Ordinal)];
+
+    /// <summary>Every type that has a name in the sources, public or not.</summary>
+    internal static IReadOnlyList<Type> AllTypes { get; } =
+    [
+        .. Library
+            .GetTypes()
+            .Where(t => !t.Name.Contains('<', StringComparison.Ordinal) && !t.IsDefined(typeof(CompilerGeneratedAttribute)) && !IsHidden(t))
+            .OrderBy(t => t.FullName, StringComparer.Ordinal),
+    ];
 
     internal static string Root { get; } = FindRoot();
 
@@ -38,6 +48,8 @@ internal static partial class Repository
     /// <summary>The folder of the library that a namespace or a using line belongs to: Stillwall.Walls.Plates is in Walls.</summary>
     internal static string? FolderOf(string? space) =>
         space is not null && space.StartsWith("Stillwall.", StringComparison.Ordinal) ? space.Split('.')[1] : null;
+
+    private static bool IsHidden(Type type) => type.IsNestedPrivate || (type.DeclaringType is { } outer && (outer.Name.Contains('<') || IsHidden(outer)));
 
     private static string FindRoot()
     {

@@ -18,7 +18,7 @@ public class HandlingTests
         var load = Joints.LiftLoadN(12);
         // 240 mm square, 10 mm wide, 0.1 MPa: 4 × 0.24 × 0.01 m² → 960 N.
         Assert.Equal(960 / load, Joints.Of("rear", 0.0096, 0.1e6, load).SafetyFactor, 1e-9);
-        Assert.Equal(0, Joints.Of("inner skin", 0.05, Joints.UnkeyedPa, load).SafetyFactor);
+        Assert.Equal(0, Joints.Of("inner skin", 0.05, 0, load).SafetyFactor);
     }
 
     [Fact]

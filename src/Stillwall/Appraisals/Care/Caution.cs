@@ -1,11 +1,9 @@
 namespace Stillwall.Appraisals.Care;
 
 /// <summary>One row of what to take care of.</summary>
-/// <param name="Hazard">What can hurt.</param>
 /// <param name="Sentence">What to do; <c>{lift_mass}</c> stands for that limit of the project.</param>
-/// <param name="Steps">Steps at which it is said.</param>
 /// <param name="Source">A standard, or "common practice, no source".</param>
-public sealed record Caution(Hazard Hazard, string Sentence, IReadOnlyList<WorkStep> Steps, string Source)
+internal sealed record Caution(Hazard Hazard, string Sentence, IReadOnlyList<WorkStep> Steps, string Source)
 {
     /// <summary>Whether a plan gives cause for it, from what is stated and computed; null is no project at all.</summary>
     public Func<Facts?, bool> Applies { get; init; } = _ => true;

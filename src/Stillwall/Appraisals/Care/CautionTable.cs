@@ -3,14 +3,13 @@ using static Stillwall.Appraisals.Care.WorkStep;
 namespace Stillwall.Appraisals.Care;
 
 /// <summary>What to take care of: the one place that knows. The worst stands first, at every step too.</summary>
-public static class CautionTable
+internal static class CautionTable
 {
     private const string Practice = "common practice, no source";
 
     private static readonly string[] WithSand = ["sand-plaster", "cement-grout", "own"],
         WithCement = ["cement-grout", "own"];
 
-    /// <summary>Every caution.</summary>
     public static IReadOnlyList<Caution> All { get; } =
     [
         new(

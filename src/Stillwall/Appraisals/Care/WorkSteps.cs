@@ -3,16 +3,14 @@ using Stillwall.Pours;
 namespace Stillwall.Appraisals.Care;
 
 /// <summary>What a step is called, and where it is shown.</summary>
-/// <param name="Step">The step.</param>
 /// <param name="Word">Its name; of a step of the job also what the logbook calls it.</param>
 /// <param name="Stage">Stage on whose page it stands; null where it has a place of its own: at the bench, beside a recording, at the command line.</param>
 /// <param name="Say">What to do, as the next thing of the job; null for a step within another.</param>
-public sealed record WorkStepLine(WorkStep Step, string Word, string? Stage, string? Say);
+internal sealed record WorkStepLine(WorkStep Step, string Word, string? Stage, string? Say);
 
 /// <summary>Every step, in the order of the job.</summary>
-public static class WorkSteps
+internal static class WorkSteps
 {
-    /// <summary>One line for each step.</summary>
     public static IReadOnlyList<WorkStepLine> All { get; } =
     [
         new(WorkStep.Supplies, "shopping", "Supplies", null),
@@ -53,7 +51,6 @@ public static class WorkSteps
     internal static IReadOnlyList<WorkStepLine> OfTheJob { get; } = [.. All.Where(s => s.Say is not null)];
 
     /// <summary>The step that a moment of the pour is.</summary>
-    /// <param name="action">What happens.</param>
     /// <returns>The step; null where nothing is done, only to be watched.</returns>
     public static WorkStep? Of(PourAction action) =>
         action switch
@@ -67,7 +64,5 @@ public static class WorkSteps
         };
 
     /// <summary>What a step is called.</summary>
-    /// <param name="step">The step.</param>
-    /// <returns>A word or two.</returns>
     public static string Word(WorkStep step) => All[(int)step].Word;
 }

@@ -25,7 +25,6 @@ internal sealed class Effects(Facts facts)
     private IReadOnlyList<Movable> Stated => stated.Value;
 
     /// <summary>What moves a result, the strongest first, then what acts in steps, then bounds that it does not reach.</summary>
-    /// <param name="result">Computes it from facts.</param>
     /// <param name="isLevel">Whether it is in dB, so that its change is told in dB too.</param>
     internal IReadOnlyList<ExplainedInput> On(Func<Facts, double?> result, bool isLevel)
     {

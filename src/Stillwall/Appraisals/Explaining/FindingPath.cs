@@ -5,8 +5,6 @@ using Stillwall.Appraisals.Findings;
 namespace Stillwall.Appraisals.Explaining;
 
 /// <summary>One number of a finding: its value, its limit or its margin.</summary>
-/// <param name="Rule">The finding's rule.</param>
-/// <param name="Which"><c>value</c>, <c>limit</c> or <c>margin</c>.</param>
 internal sealed partial record FindingPath(FindingRule Rule, string Which)
 {
     private static readonly string[] Numbers = ["value", "limit", "margin"];

@@ -6,10 +6,6 @@ namespace Stillwall.Appraisals.Explaining;
 
 /// <summary>One stated value that can be moved to see what it does.</summary>
 /// <param name="Key">Its dotted key, entries of lists by their index.</param>
-/// <param name="Place">Its place among what is read.</param>
-/// <param name="Value">The value as its property holds it.</param>
-/// <param name="Field">Its key's description.</param>
-/// <param name="With">The project with another value in its place.</param>
 internal sealed record Movable(string Key, int Place, object Value, ModelField Field, Func<object, Project> With)
 {
     /// <summary>How far a number is moved either way.</summary>

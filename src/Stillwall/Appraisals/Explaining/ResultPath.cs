@@ -8,9 +8,6 @@ namespace Stillwall.Appraisals.Explaining;
 
 /// <summary>A number of the appraisal, found by its path.</summary>
 /// <param name="Path">The path with every line of a list by its index.</param>
-/// <param name="Value">The number; null where it is not known.</param>
-/// <param name="Owner">The record that holds it.</param>
-/// <param name="Property">The property that holds it, or the list it is in.</param>
 internal sealed record FoundResult(string Path, double? Value, object Owner, PropertyInfo Property)
 {
     /// <summary>Formula and inputs; null for a number that names its line.</summary>

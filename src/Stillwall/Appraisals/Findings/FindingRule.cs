@@ -18,7 +18,6 @@ internal enum Toward
 
 /// <summary>A stated quantity that may mend a finding.</summary>
 /// <param name="Key">Key of the project file, stated or with a default; several joined by + are moved by the same amount, or to the same cap.</param>
-/// <param name="Toward">Which way it helps.</param>
 /// <param name="Step">Grid on which a value is offered, SI.</param>
 /// <param name="Words">What to do, with <c>{new}</c> and <c>{old}</c> where the values go.</param>
 internal sealed record Lever(string Key, Toward Toward, double Step, string Words)
@@ -32,11 +31,8 @@ internal sealed record Lever(string Key, Toward Toward, double Step, string Word
 }
 
 /// <summary>One row of what an appraisal judges: a pure function of everything computed, and the quantities that may mend it.</summary>
-/// <param name="Stage">Stage of the job.</param>
-/// <param name="Topic">What is checked.</param>
 /// <param name="Basis">Source, "common practice" or "our choice".</param>
 /// <param name="Trace">The formula of its value, and the results behind value and limit.</param>
-/// <param name="Judge">The check.</param>
 /// <param name="Levers">Quantities that may mend it, the cheapest first.</param>
 internal sealed record FindingRule(string Stage, string Topic, string Basis, FindingTrace Trace, Func<Facts, Judgement> Judge, params Lever[] Levers)
 {

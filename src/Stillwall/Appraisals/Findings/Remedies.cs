@@ -28,9 +28,6 @@ internal static class Remedies
     private const double FitSpareM = 0.005;
 
     /// <summary>The finding with its remedy, where one of its levers has one; where none has, a finding that fails says so.</summary>
-    /// <param name="rule">The rule.</param>
-    /// <param name="finding">What it made of the plan.</param>
-    /// <param name="trials">The plan and what was tried with it.</param>
     internal static Finding Sought(FindingRule rule, Finding finding, Trials trials)
     {
         var facts = trials.Facts;

@@ -44,10 +44,6 @@ internal sealed class Trials(Facts facts, IReadOnlyList<Verdict> before)
 }
 
 /// <summary>One stated quantity and where it was moved to.</summary>
-/// <param name="Key">Key of the project file.</param>
-/// <param name="Field">The key's field.</param>
-/// <param name="Old">Value as stated, SI.</param>
-/// <param name="New">Value tried, SI.</param>
 internal sealed record MovedKey(string Key, ModelField Field, double Old, double New)
 {
     // Boxed by itself: with a double in the other branch a whole number would be held as one.

@@ -7,7 +7,6 @@ internal static class CabinetFormulas
 
     private const string Lumped = "exact for the lumped model";
 
-    /// <summary>All of them.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
         new(

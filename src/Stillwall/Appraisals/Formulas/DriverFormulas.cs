@@ -3,7 +3,6 @@ namespace Stillwall.Appraisals.Formulas;
 /// <summary>Formulas of the driver.</summary>
 internal static class DriverFormulas
 {
-    /// <summary>All of them.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
         new(

@@ -9,7 +9,6 @@ internal static class FindingFormulas
     /// <summary>Id of what a margin is.</summary>
     internal const string Margin = "margin";
 
-    /// <summary>Every one of them.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
         new(

@@ -1,7 +1,7 @@
 namespace Stillwall.Appraisals.Formulas;
 
 /// <summary>Every formula that a result may name, in the order of the job.</summary>
-public static class FormulaCatalogue
+internal static class FormulaCatalogue
 {
     private static readonly Dictionary<string, Formula> ById = new Formula[][]
     {
@@ -18,11 +18,9 @@ public static class FormulaCatalogue
         .SelectMany(f => f)
         .ToDictionary(f => f.Id);
 
-    /// <summary>Every formula.</summary>
     public static IReadOnlyCollection<Formula> All => ById.Values;
 
-    /// <summary>Finds a formula.</summary>
+    /// <summary>The formula, or null.</summary>
     /// <param name="id">Id in kebab case, as a result names it.</param>
-    /// <returns>The formula, or null.</returns>
     public static Formula? Find(string id) => ById.GetValueOrDefault(id);
 }

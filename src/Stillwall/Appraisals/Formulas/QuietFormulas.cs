@@ -3,7 +3,6 @@ namespace Stillwall.Appraisals.Formulas;
 /// <summary>Formulas of the neighbour stage.</summary>
 internal static class QuietFormulas
 {
-    /// <summary>All of them.</summary>
     internal static IReadOnlyList<Formula> All { get; } =
     [
         new(

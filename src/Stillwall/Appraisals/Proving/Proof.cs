@@ -3,14 +3,13 @@ using Stillwall.Appraisals.Care;
 namespace Stillwall.Appraisals.Proving;
 
 /// <summary>One way to prove the built thing: what it takes and how it is read. Every face asks here and shows what it is told.</summary>
-public sealed record Proof
+internal sealed record Proof
 {
     private readonly Func<ProofRequest, ProofOutcome> read;
 
     private Proof(string kind, string title, WorkStep step, IReadOnlyList<ProofInput> inputs, Func<ProofRequest, ProofOutcome> read) =>
         (Kind, Title, Step, Inputs, this.read) = (kind, title, step, inputs, read);
 
-    /// <summary>All of them.</summary>
     public static IReadOnlyList<Proof> All { get; } =
     [
         new("impedance", "Impedance", WorkStep.Impedance, ImpedanceProof.Inputs, ImpedanceProof.Of),
@@ -40,14 +39,10 @@ public sealed record Proof
     public IReadOnlyList<string> How { get; private init; } = [];
 
     /// <summary>The proof of that name.</summary>
-    /// <param name="kind">Its name.</param>
-    /// <returns>The proof.</returns>
-    /// <exception cref="InvalidOperationException">There is none.</exception>
     /// <remarks>Source: our choice of names.</remarks>
     public static Proof Of(string kind) => All.First(p => p.Kind == kind);
 
     /// <summary>Asks for what was brought.</summary>
-    /// <param name="request">What was brought.</param>
     /// <returns>What it shows, or which input cannot be used.</returns>
     public ProofReading Read(ProofRequest request)
     {

@@ -4,7 +4,7 @@ namespace Stillwall.Appraisals.Proving;
 
 /// <summary>One thing that a proof takes: a recording, a quantity, or words.</summary>
 /// <param name="Name">Its name within the proof; a fault and an explanation speak of it by that.</param>
-public sealed record ProofInput(string Name)
+internal sealed record ProofInput(string Name)
 {
     /// <summary>Whether it is a recording.</summary>
     public bool IsRecording { get; private init; }

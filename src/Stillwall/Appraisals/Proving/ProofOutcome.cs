@@ -7,26 +7,21 @@ namespace Stillwall.Appraisals.Proving;
 /// <summary>A sentence about one thing that was brought to a proof.</summary>
 /// <param name="Input">The input's name; empty where it is about the whole.</param>
 /// <param name="Sentence">The sentence, which goes on after what the input is called.</param>
-/// <param name="Index">Which recording of that name, from 0.</param>
-public sealed record AboutInput(string Input, string Sentence, int Index = 0);
+internal sealed record AboutInput(string Input, string Sentence, int Index = 0);
 
 /// <summary>One figure that a proof shows.</summary>
-/// <param name="Name">What it is.</param>
 /// <param name="Text">Figure with its band and unit.</param>
 /// <param name="Why">Where it comes from, worked out when it is asked for; null for a count and for words.</param>
-public sealed record ProofFigure(string Name, string Text, Func<Explanation>? Why = null);
+internal sealed record ProofFigure(string Name, string Text, Func<Explanation>? Why = null);
 
 /// <summary>Sweeps that were averaged, and what was computed beside them.</summary>
-/// <param name="Place">Where the microphone stood.</param>
-/// <param name="Singles">The single sweeps.</param>
-/// <param name="Mean">Their mean.</param>
 /// <param name="Computed">The computed shape; null where there is none.</param>
-public sealed record AveragedSweeps(string Place, IReadOnlyList<SweepResult> Singles, SweepResult Mean, IReadOnlyList<SweepPoint>? Computed);
+internal sealed record AveragedSweeps(string Place, IReadOnlyList<SweepResult> Singles, SweepResult Mean, IReadOnlyList<SweepPoint>? Computed);
 
 /// <summary>What a proof shows, and what it would write into the project.</summary>
 /// <param name="Result">The result as a record; null where the answer is words.</param>
 /// <param name="Figures">The figures, in the order in which they are shown.</param>
-public sealed record ProofOutcome(object? Result, IReadOnlyList<ProofFigure> Figures)
+internal sealed record ProofOutcome(object? Result, IReadOnlyList<ProofFigure> Figures)
 {
     /// <summary>Name of the proof.</summary>
     public string Kind { get; internal init; } = "";
@@ -82,4 +77,4 @@ public sealed record ProofOutcome(object? Result, IReadOnlyList<ProofFigure> Fig
 /// <summary>A proof that was asked for, or why it says nothing.</summary>
 /// <param name="Outcome">What it shows; null where it says nothing.</param>
 /// <param name="Fault">Which input cannot be used, why, and what is accepted; null where all can.</param>
-public sealed record ProofReading(ProofOutcome? Outcome, AboutInput? Fault);
+internal sealed record ProofReading(ProofOutcome? Outcome, AboutInput? Fault);

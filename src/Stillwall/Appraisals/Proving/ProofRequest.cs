@@ -9,8 +9,7 @@ namespace Stillwall.Appraisals.Proving;
 /// <summary>What a maker brings to a proof.</summary>
 /// <param name="Stated">What is stated, as it was typed, by the input's name; null or empty where it is left out.</param>
 /// <param name="Sounds">The recordings by the input's name; none where it is left out.</param>
-/// <param name="Plan">The project to compare with; null without one.</param>
-public sealed record ProofRequest(Func<string, string?> Stated, Func<string, IReadOnlyList<Recording>> Sounds, Facts? Plan)
+internal sealed record ProofRequest(Func<string, string?> Stated, Func<string, IReadOnlyList<Recording>> Sounds, Facts? Plan)
 {
     // Where there is no project nothing is compared, and numbers are shown as they are by default.
     private static readonly Facts NoPlan = new(new Project { FormatVersion = 1 }, []);
@@ -54,10 +53,6 @@ public sealed record ProofRequest(Func<string, string?> Stated, Func<string, IRe
         new(name.Length == 0 ? "recording" : $"recording.{name}", Invariant($"{recording.DurationS:0.0} s at {recording.RateHz / 1000:0.#} kHz"), "1", null);
 
     /// <summary>A number that went in, with what one per cent of it does.</summary>
-    /// <param name="key">What it is.</param>
-    /// <param name="value">The number, SI.</param>
-    /// <param name="unit">Its unit.</param>
-    /// <param name="result">The figure for another number in its place.</param>
     internal static ExplainedInput Moved(string key, double value, string unit, Func<double, double?> result) =>
         new($"recording.{key}", value, unit, Why.Sensitivity(value, result));
 }
@@ -68,7 +63,6 @@ internal sealed class ProofRefusal(string input, string sentence, int index = 0)
     internal AboutInput Fault { get; } = new(input, sentence, index);
 
     /// <summary>What a reading says.</summary>
-    /// <exception cref="ProofRefusal">It says nothing.</exception>
     internal static T Said<T>(ProofInput input, T? result, string? trouble, int index = 0)
         where T : class => result ?? throw new ProofRefusal(input.Name, trouble ?? "", index);
 }

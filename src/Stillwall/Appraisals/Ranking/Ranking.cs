@@ -23,7 +23,7 @@ public static class Ranking
     ];
 
     /// <summary>Ids of the findings that count in a ranking.</summary>
-    public static IReadOnlyList<string> FindingIds { get; } = [.. Rules.Select(r => r.Id)];
+    internal static IReadOnlyList<string> FindingIds { get; } = [.. Rules.Select(r => r.Id)];
 
     /// <summary>Ranks every candidate in the project's cabinet.</summary>
     /// <param name="project">The project; the driver it names has no part in it.</param>

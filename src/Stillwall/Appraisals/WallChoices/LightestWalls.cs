@@ -6,7 +6,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Appraisals.WallChoices;
 
 /// <summary>Seeks the lightest double skin that passes every finding of walls and pour.</summary>
-public static class LightestWalls
+internal static class LightestWalls
 {
     private const double StepM = 0.001,
         LeastCoreM = 0.004,
@@ -22,10 +22,7 @@ public static class LightestWalls
     // The quick ones first; plates take longest.
     private static readonly IReadOnlyList<FindingRule> QuickFirst = [.. Rules.OrderBy(r => r.Stage == "Pour" ? 0 : 1)];
 
-    /// <summary>Finds it.</summary>
-    /// <param name="project">The project.</param>
-    /// <param name="candidates">The candidate drivers.</param>
-    /// <returns>The lightest wall; null where none passes, or where mass or drawing is not known.</returns>
+    /// <summary>The lightest wall; null where none passes, or where mass or drawing is not known.</summary>
     /// <remarks>
     /// Model: cores from 4 to 30 mm in millimetres, no brace to two, six strut pitches; for each pitch and number of braces the thinnest core with
     /// which no finding of walls and pour fails, and of those the least finished mass. Mass rises with the core, so a core that weighs more than the
@@ -73,11 +70,7 @@ public static class LightestWalls
     }
 
     /// <summary>Explains one figure of the lightest wall: what was tried, and what decided.</summary>
-    /// <param name="facts">The facts of the project in which it was sought.</param>
-    /// <param name="light">The wall that was found.</param>
-    /// <param name="property">Name of its property.</param>
     /// <returns>The explanation; a search in steps has no effect of one per cent.</returns>
-    /// <exception cref="ArgumentException">The property names no formula.</exception>
     /// <remarks>Source: our own search.</remarks>
     public static Explanation Explain(Facts facts, LightestWall light, string property)
     {

@@ -3,27 +3,22 @@ using Stillwall.Parts;
 namespace Stillwall.Figures.Sheets;
 
 /// <summary>A part in its place in the cabinet, as far as drawing it apart needs it.</summary>
-/// <param name="Kind">Its kind.</param>
 /// <param name="FrontMm">Where it begins along the depth, mm.</param>
 /// <param name="RearMm">Where it ends along the depth, mm.</param>
-public sealed record PlacedPart(PartKind Kind, double FrontMm, double RearMm);
+internal sealed record PlacedPart(PartKind Kind, double FrontMm, double RearMm);
 
 /// <summary>How far a part is moved away from the others.</summary>
-/// <param name="YMm">Along the depth, mm.</param>
-/// <param name="ZMm">Upward, mm.</param>
-public readonly record struct ApartShift(double YMm, double ZMm);
+internal readonly record struct ApartShift(double YMm, double ZMm);
 
 /// <summary>The cabinet exploded along its depth: where each part goes.</summary>
-public static class ExplodedPlaces
+internal static class ExplodedPlaces
 {
     /// <summary>Where the parts go.</summary>
-    /// <param name="parts">The parts in their places.</param>
     /// <returns>
     /// A shift for each, in their order: kinds one behind the other from the front on, rings and braces one by one, what lies in one plane together;
     /// feet go down below the sleeve.
     /// </returns>
-    /// <exception cref="ArgumentNullException">No parts.</exception>
-    /// <remarks>Model: parts shifted along the depth until there is the room between them that their kinds tell. Source: our choice of picture.</remarks>
+    /// <remarks>Source: our choice of picture.</remarks>
     public static IReadOnlyList<ApartShift> Of(IReadOnlyList<PlacedPart> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);

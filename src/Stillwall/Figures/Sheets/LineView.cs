@@ -91,8 +91,6 @@ internal sealed class LineView
     }
 
     /// <summary>Looks at meshes.</summary>
-    /// <param name="meshes">The meshes.</param>
-    /// <param name="look">The way of looking.</param>
     /// <param name="pixel">Side of a point of the raster, mm of the thing.</param>
     /// <param name="cut">Depth before which nothing is drawn, mm.</param>
     internal static LineView Of(IReadOnlyList<IndexedMesh> meshes, Look look, double pixel, double cut = double.MinValue)

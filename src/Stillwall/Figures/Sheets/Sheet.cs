@@ -1,30 +1,23 @@
 namespace Stillwall.Figures.Sheets;
 
 /// <summary>A place on the paper: from its left and upper edges, mm.</summary>
-/// <param name="XMm">From the left edge, mm.</param>
 /// <param name="YMm">From the upper edge downwards, mm.</param>
-public readonly record struct SheetPoint(double XMm, double YMm);
+internal readonly record struct SheetPoint(double XMm, double YMm);
 
 /// <summary>A box on the paper.</summary>
-/// <param name="LeftMm">Left edge, mm.</param>
 /// <param name="TopMm">Upper edge, mm from the top of the paper.</param>
-/// <param name="RightMm">Right edge, mm.</param>
 /// <param name="BottomMm">Lower edge, mm from the top of the paper.</param>
-public readonly record struct SheetBox(double LeftMm, double TopMm, double RightMm, double BottomMm)
+internal readonly record struct SheetBox(double LeftMm, double TopMm, double RightMm, double BottomMm)
 {
     /// <summary>Whether two boxes have an area in common.</summary>
-    /// <param name="other">The other box.</param>
-    /// <returns>True where they overlap.</returns>
     public bool Overlaps(SheetBox other) => LeftMm < other.RightMm && other.LeftMm < RightMm && TopMm < other.BottomMm && other.TopMm < BottomMm;
 
     /// <summary>Whether a box lies within this one.</summary>
-    /// <param name="other">The other box.</param>
-    /// <returns>True where it does.</returns>
     public bool Contains(SheetBox other) => other.LeftMm >= LeftMm && other.RightMm <= RightMm && other.TopMm >= TopMm && other.BottomMm <= BottomMm;
 }
 
 /// <summary>Kinds of line, after ISO 128-2 (from memory).</summary>
-public enum SheetLine
+internal enum SheetLine
 {
     /// <summary>Nothing drawn.</summary>
     None,
@@ -49,7 +42,7 @@ public enum SheetLine
 }
 
 /// <summary>What an area is filled with.</summary>
-public enum SheetFill
+internal enum SheetFill
 {
     /// <summary>Nothing.</summary>
     None,
@@ -71,44 +64,33 @@ public enum SheetFill
 }
 
 /// <summary>On which side of its place a text stands.</summary>
-public enum SheetAnchor
+internal enum SheetAnchor
 {
     /// <summary>It begins there.</summary>
     Start,
 
-    /// <summary>Its middle is there.</summary>
     Middle,
 
-    /// <summary>It ends there.</summary>
     End,
 }
 
 /// <summary>Something drawn on a sheet.</summary>
-public abstract record SheetMark;
+internal abstract record SheetMark;
 
 /// <summary>Lines or an area.</summary>
 /// <param name="Lines">Lines, each through its points; in an area each is a ring.</param>
-/// <param name="Line">Kind of line.</param>
 /// <param name="Closed">Whether the last point joins the first.</param>
 /// <param name="Fill">What fills the rings; holes by the even-odd rule.</param>
-public sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, SheetLine Line, bool Closed = false, SheetFill Fill = SheetFill.None)
+internal sealed record SheetPath(IReadOnlyList<IReadOnlyList<SheetPoint>> Lines, SheetLine Line, bool Closed = false, SheetFill Fill = SheetFill.None)
     : SheetMark;
 
 /// <summary>A circle.</summary>
-/// <param name="Centre">Its centre.</param>
-/// <param name="RadiusMm">Its radius on the paper, mm.</param>
-/// <param name="Line">Kind of line.</param>
-/// <param name="Fill">What fills it.</param>
-public sealed record SheetCircle(SheetPoint Centre, double RadiusMm, SheetLine Line, SheetFill Fill = SheetFill.None) : SheetMark;
+internal sealed record SheetCircle(SheetPoint Centre, double RadiusMm, SheetLine Line, SheetFill Fill = SheetFill.None) : SheetMark;
 
 /// <summary>A line of text.</summary>
-/// <param name="Text">The text.</param>
 /// <param name="At">Where its base line begins, has its middle or ends.</param>
-/// <param name="SizeMm">Size of the letters, mm.</param>
-/// <param name="Anchor">Which of these.</param>
 /// <param name="Upright">Whether it reads upwards, from the right of the sheet.</param>
-/// <param name="Bold">Whether it is bold.</param>
-public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetAnchor Anchor = SheetAnchor.Start, bool Upright = false, bool Bold = false)
+internal sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetAnchor Anchor = SheetAnchor.Start, bool Upright = false, bool Bold = false)
     : SheetMark
 {
     private const double Ascent = 0.78,
@@ -133,11 +115,7 @@ public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetA
     }
 
     /// <summary>Width that a text takes at most in the usual sans fonts.</summary>
-    /// <param name="text">The text.</param>
-    /// <param name="sizeMm">Size of the letters, mm.</param>
-    /// <param name="bold">Whether it is bold.</param>
-    /// <returns>Width, mm.</returns>
-    /// <remarks>Model: advances of a wide sans, in ems. Validity: Latin text and figures. Source: our choice. Accuracy: a few per cent too wide.</remarks>
+    /// <remarks>Validity: Latin text and figures. Source: our choice. Accuracy: a few per cent too wide.</remarks>
     public static double WidthMm(string text, double sizeMm, bool bold = false)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -157,19 +135,14 @@ public sealed record SheetText(string Text, SheetPoint At, double SizeMm, SheetA
 
 /// <summary>Marks that belong together.</summary>
 /// <param name="Kind">What they are, such as <c>dimension</c> or <c>check-line</c>.</param>
-/// <param name="Marks">The marks.</param>
-public sealed record SheetGroup(string Kind, IReadOnlyList<SheetMark> Marks) : SheetMark;
+internal sealed record SheetGroup(string Kind, IReadOnlyList<SheetMark> Marks) : SheetMark;
 
 /// <summary>One sheet of paper with a drawing.</summary>
-/// <param name="Name">Short name, for a file.</param>
-/// <param name="Title">What is drawn.</param>
 /// <param name="Description">The same in a sentence, for whoever cannot see it.</param>
-/// <param name="WidthMm">Width of the paper, mm.</param>
-/// <param name="HeightMm">Height of the paper, mm.</param>
 /// <param name="ScaleRatio">Length on the paper over length of the thing; 0 where there is none.</param>
 /// <param name="Parts">Names of the printed parts that it shows in detail.</param>
 /// <param name="Marks">What is drawn, from the lowest up.</param>
-public sealed record Sheet(
+internal sealed record Sheet(
     string Name,
     string Title,
     string Description,
@@ -198,9 +171,4 @@ public sealed record Sheet(
 
     /// <summary>The frame, within which everything lies.</summary>
     public SheetBox Frame => new(Filing, Margin, WidthMm - Margin, HeightMm - Margin);
-
-    /// <summary>Every mark, those of groups included.</summary>
-    public IEnumerable<SheetMark> AllMarks => Marks.SelectMany(Flat);
-
-    private static IEnumerable<SheetMark> Flat(SheetMark mark) => mark is SheetGroup group ? group.Marks.SelectMany(Flat) : [mark];
 }

@@ -7,9 +7,6 @@ using Stillwall.Shapes;
 namespace Stillwall.Figures.Sheets;
 
 /// <summary>What one sheet shows of the parts: equal ones once, before they are split for the printer.</summary>
-/// <param name="Kind">Their kind.</param>
-/// <param name="Parts">The equal parts, whole.</param>
-/// <param name="Printed">Names of what the printer makes of them.</param>
 internal sealed record SheetPart(PartKind Kind, IReadOnlyList<DrawnPart> Parts, IReadOnlyList<string> Printed)
 {
     /// <summary>Whether the printer makes them in pieces.</summary>

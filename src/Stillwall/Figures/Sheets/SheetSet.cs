@@ -4,12 +4,10 @@ using Stillwall.Shapes;
 namespace Stillwall.Figures.Sheets;
 
 /// <summary>The sheets of a project.</summary>
-public static class SheetSet
+internal static class SheetSet
 {
     /// <summary>Draws every sheet: the assembly, what it comes apart into, each kind of part, templates for the openings.</summary>
-    /// <param name="facts">What is computed from the project.</param>
     /// <returns>The sheets in the order in which they are numbered; empty where the cabinet is not drawn.</returns>
-    /// <exception cref="ArgumentNullException">No facts.</exception>
     /// <remarks>
     /// Model: views by parallel projection at a scale of ISO 5455 on paper of ISO 216, lines after ISO 128-2, dimensions after ISO 129-1, title block
     /// after ISO 7200. Validity: any drawn cabinet.

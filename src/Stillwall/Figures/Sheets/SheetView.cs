@@ -6,7 +6,6 @@ namespace Stillwall.Figures.Sheets;
 /// <param name="LeftMm">Where the left end of the thing is drawn, mm.</param>
 /// <param name="BottomMm">Where its lower end is drawn, mm from the top of the paper.</param>
 /// <param name="ScaleRatio">Length on the paper over length of the thing.</param>
-/// <param name="Box">The thing: left, bottom, right, top, mm.</param>
 internal sealed record SheetView(double LeftMm, double BottomMm, double ScaleRatio, (double Left, double Bottom, double Right, double Top) Box)
 {
     internal double RightMm => X(Box.Right);

@@ -59,8 +59,6 @@ internal static class TidySolid
     private static bool IsThick(SolidLayer layer) => layer.TopMm - layer.BottomMm >= ThinStep;
 
     /// <summary>What an upright plane cuts out of a stack of slabs: across the plane, and up the stack.</summary>
-    /// <param name="solid">The stack.</param>
-    /// <param name="at">Where the plane stands, mm.</param>
     /// <param name="acrossX">Whether the plane stands across x, so that y runs along it, or across y.</param>
     internal static Region Section(Solid solid, double at, bool acrossX) =>
         Region.JoinAll(

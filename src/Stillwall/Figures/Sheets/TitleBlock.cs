@@ -1,14 +1,7 @@
 namespace Stillwall.Figures.Sheets;
 
 /// <summary>What a title block says.</summary>
-/// <param name="Project">Name of the project.</param>
-/// <param name="Title">What is drawn.</param>
-/// <param name="Kind">Kind of document.</param>
-/// <param name="Material">Material, or a dash.</param>
-/// <param name="Mass">Mass, or a dash.</param>
 /// <param name="Scale">Scale, such as 1:2.</param>
-/// <param name="Units">Rule of units.</param>
-/// <param name="Tolerance">Note on tolerances.</param>
 internal sealed record TitleBlockText(string Project, string Title, string Kind, string Material, string Mass, string Scale, string Units, string Tolerance);
 
 /// <summary>
@@ -17,10 +10,8 @@ internal sealed record TitleBlockText(string Project, string Title, string Kind,
 /// </summary>
 internal static class TitleBlock
 {
-    /// <summary>Width, mm.</summary>
     internal const double Width = 180;
 
-    /// <summary>Height, mm.</summary>
     internal const double Height = 30;
 
     private const double LabelSize = 1.8,

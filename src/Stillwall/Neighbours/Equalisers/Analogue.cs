@@ -4,20 +4,14 @@ using Stillwall.Numerics;
 namespace Stillwall.Neighbours.Equalisers;
 
 /// <summary>Analogue prototypes of filters, as complex response over frequency.</summary>
-public static class Analogue
+internal static class Analogue
 {
     /// <summary>Q of a second-order Butterworth section.</summary>
     public const double ButterworthQ = 0.70710678118654752440;
 
     /// <summary>Second-order high-pass.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Corner, above 0 Hz.</param>
-    /// <param name="q">Q, above 0.</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: s²/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype HPF; also the closed box, Small 1972, JAES 20(10).
-    /// Accuracy: exact.
     /// </remarks>
     public static Complex HighPass(double frequencyHz, double f0Hz, double q)
     {
@@ -26,14 +20,7 @@ public static class Analogue
     }
 
     /// <summary>Second-order low-pass.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Corner, above 0 Hz.</param>
-    /// <param name="q">Q, above 0.</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>
-    /// Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype LPF. Accuracy: exact.
-    /// </remarks>
+    /// <remarks>Model: 1/(s² + s/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype LPF.</remarks>
     public static Complex LowPass(double frequencyHz, double f0Hz, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);
@@ -41,13 +28,7 @@ public static class Analogue
     }
 
     /// <summary>Fourth-order high-pass of two Butterworth sections: −6.02 dB at the corner, in phase with its low-pass.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Corner, above 0 Hz.</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
-    /// <remarks>
-    /// Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz 1976 (from memory). Accuracy: exact.
-    /// </remarks>
+    /// <remarks>Model: square of the second-order Butterworth high-pass. Validity: any frequency. Source: Linkwitz 1976 (from memory).</remarks>
     public static Complex FourthOrderHighPass(double frequencyHz, double f0Hz)
     {
         var section = HighPass(frequencyHz, f0Hz, ButterworthQ);
@@ -55,10 +36,6 @@ public static class Analogue
     }
 
     /// <summary>Fourth-order low-pass of two Butterworth sections: −6.02 dB at the corner, in phase with its high-pass.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Corner, above 0 Hz.</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
     /// Model: square of the second-order Butterworth low-pass. Validity: any frequency. Source: Linkwitz 1976 (from memory). Accuracy: within 0.001
     /// dB of SciPy's digital form at 48 kHz.
@@ -70,30 +47,16 @@ public static class Analogue
     }
 
     /// <summary>Pole–zero replacement: takes a second-order roll-off away and puts another in its place.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Corner of the box as it is (zeros), above 0 Hz.</param>
-    /// <param name="q0">Q of the box as it is, above 0.</param>
-    /// <param name="fpHz">Corner as wished (poles), above 0 Hz.</param>
-    /// <param name="qp">Q as wished, above 0.</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     /// <remarks>
-    /// Model: (s² + s ω0/Q0 + ω0²)/(s² + s ωp/Qp + ωp²); 40 log10(f0/fp) dB at zero frequency, 0 dB high up. Validity: a box that is a second-order high-pass.
-    /// Source: our own algebra, the quotient of two high-passes. Accuracy: exact.
+    /// Model: (s² + s ω0/Q0 + ω0²)/(s² + s ωp/Qp + ωp²); 40 log10(f0/fp) dB at zero frequency, 0 dB high up. Validity: a box that is a second-order
+    /// high-pass. Source: our own algebra, the quotient of two high-passes.
     /// </remarks>
     public static Complex Transform(double frequencyHz, double f0Hz, double q0, double fpHz, double qp) =>
         HighPass(frequencyHz, fpHz, qp) / HighPass(frequencyHz, f0Hz, q0);
 
     /// <summary>Peak or dip.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Middle, above 0 Hz.</param>
-    /// <param name="gainDb">Gain in the middle, −60 to 60 dB.</param>
     /// <param name="q">Q, above 0, in the cookbook's sense: the poles have A·Q with A = 10^(gain/40).</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>
-    /// Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype peakingEQ. Accuracy: exact.
-    /// </remarks>
+    /// <remarks>Model: (s² + s A/Q + 1)/(s² + s/(A Q) + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype peakingEQ.</remarks>
     public static Complex Peaking(double frequencyHz, double f0Hz, double gainDb, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);
@@ -102,15 +65,7 @@ public static class Analogue
     }
 
     /// <summary>Shelf below a frequency.</summary>
-    /// <param name="frequencyHz">Frequency, above 0 Hz.</param>
-    /// <param name="f0Hz">Middle of the slope, above 0 Hz.</param>
-    /// <param name="gainDb">Gain far below, −60 to 60 dB.</param>
-    /// <param name="q">Q, above 0.</param>
-    /// <returns>Response.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>
-    /// Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype lowShelf. Accuracy: exact.
-    /// </remarks>
+    /// <remarks>Model: A (s² + s √A/Q + A)/(A s² + s √A/Q + 1), s = jf/f0. Validity: any frequency. Source: W3C 2021, prototype lowShelf.</remarks>
     public static Complex LowShelf(double frequencyHz, double f0Hz, double gainDb, double q)
     {
         var s = Normalised(frequencyHz, f0Hz, q);

@@ -68,7 +68,6 @@ internal sealed class EqualiserSearch
     /// <summary>The best equaliser of every shape.</summary>
     /// <param name="case">Everyday level, drive and limits.</param>
     /// <param name="boxHz">Resonance of the box, Hz, which a Linkwitz transform starts from; null leaves that kind out.</param>
-    /// <param name="boxQ">Its Q.</param>
     /// <param name="seedsHz">Where cuts are tried first: bands that are over, modes of the room.</param>
     internal static EqualiserChoice? Best(EqualiserCase @case, double? boxHz, double? boxQ, IReadOnlyList<double> seedsHz)
     {

@@ -1,7 +1,6 @@
 namespace Stillwall.Neighbours.Equalisers;
 
 /// <summary>A kind of equaliser as a search sees it: which sections, and what of them may be moved.</summary>
-/// <param name="Parts">What it is made of.</param>
 internal sealed record EqualiserShape(params ShapePart[] Parts)
 {
     // Qs of the two sections of a fourth-order Butterworth: 1/(2 cos 22.5°) and 1/(2 cos 67.5°).

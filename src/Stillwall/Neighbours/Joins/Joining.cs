@@ -65,7 +65,7 @@ public sealed record Joining(
         Require.Within(inputs.LowPassOrder, 2, 4, nameof(inputs.LowPassOrder));
         Require.Within(inputs.HighPassOrder, 2, 4, nameof(inputs.HighPassOrder));
         var best = new JoiningSearch(Points(inputs, 0.5, 2), 1).Best(inputs.CrossoverHz);
-        return new(best.Delay, best.Inverted, best.Trim, best.Ripple, Drawn(Points(inputs, 0.125, 4), best))
+        return new(best.DelayS, best.Inverted, best.TrimDb, best.RippleDb, Drawn(Points(inputs, 0.125, 4), best))
         {
             LowPassOrder = inputs.LowPassOrder,
             HighPassOrder = inputs.HighPassOrder,
@@ -101,9 +101,9 @@ public sealed record Joining(
         [
             .. points.Select(point => new JoiningPoint(
                 point.FrequencyHz,
-                Db(point.Cabinet) + setting.Trim,
+                Db(point.Cabinet) + setting.TrimDb,
                 Db(point.MainSpeakers),
-                Db(JoiningSearch.Gain(setting.Inverted, setting.Trim) * point.Cabinet + JoiningSearch.Late(point, setting.Delay))
+                Db(JoiningSearch.Gain(setting.Inverted, setting.TrimDb) * point.Cabinet + JoiningSearch.Late(point, setting.DelayS))
             )),
         ];
 

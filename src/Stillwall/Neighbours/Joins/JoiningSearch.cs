@@ -6,7 +6,7 @@ namespace Stillwall.Neighbours.Joins;
 internal readonly record struct JoiningPair(double FrequencyHz, Complex Cabinet, Complex MainSpeakers);
 
 /// <summary>One way to set delay, polarity and level, and the ripple it gives.</summary>
-internal readonly record struct JoiningSetting(double Delay, bool Inverted, double Trim, double Ripple);
+internal readonly record struct JoiningSetting(double DelayS, bool Inverted, double TrimDb, double RippleDb);
 
 /// <summary>Seeks delay, polarity and level of the least ripple: a grid, then halving steps.</summary>
 /// <param name="band">Cabinet and main speakers at even steps of the logarithm.</param>
@@ -18,8 +18,10 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
 
     internal JoiningSetting Best(double crossoverHz, double aroundS = 0) => Refine(Coarse(crossoverHz, aroundS), crossoverHz, aroundS);
 
-    internal double RippleOf(JoiningSetting setting) => new Delayed(band, setting.Delay, grouped).With(setting.Inverted, setting.Trim).Ripple;
+    internal double RippleOf(JoiningSetting setting) => new Delayed(band, setting.DelayS, grouped).With(setting.Inverted, setting.TrimDb).RippleDb;
 
+    /// <summary>Factor on the pressure.</summary>
+    /// <remarks>Source: elementary.</remarks>
     internal static double Gain(bool inverted, double trim) => (inverted ? -1 : 1) * Math.Pow(10, trim / 20);
 
     internal static Complex Late(JoiningPair point, double delay)
@@ -42,8 +44,8 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
 
                     // Between equals the least delay and trim.
                     best =
-                        tried.Ripple < best.Ripple - 1e-9
-                        || (tried.Ripple < best.Ripple + 1e-9 && Size(tried, crossoverHz, aroundS) < Size(best, crossoverHz, aroundS))
+                        tried.RippleDb < best.RippleDb - 1e-9
+                        || (tried.RippleDb < best.RippleDb + 1e-9 && Size(tried, crossoverHz, aroundS) < Size(best, crossoverHz, aroundS))
                             ? tried
                             : best;
                 }
@@ -62,15 +64,15 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
             var better = best;
             for (var later = -1; later <= 1; later++)
             {
-                var delayed = new Delayed(band, Math.Clamp(best.Delay + later * delayStep, aroundS - 1 / crossoverHz, aroundS + 1 / crossoverHz), grouped);
+                var delayed = new Delayed(band, Math.Clamp(best.DelayS + later * delayStep, aroundS - 1 / crossoverHz, aroundS + 1 / crossoverHz), grouped);
                 for (var louder = -1; louder <= 1; louder++)
                 {
-                    var tried = delayed.With(best.Inverted, Math.Clamp(best.Trim + louder * trimStep, -MostTrimDb, MostTrimDb));
-                    better = tried.Ripple < better.Ripple - 1e-9 ? tried : better;
+                    var tried = delayed.With(best.Inverted, Math.Clamp(best.TrimDb + louder * trimStep, -MostTrimDb, MostTrimDb));
+                    better = tried.RippleDb < better.RippleDb - 1e-9 ? tried : better;
                 }
             }
 
-            (delayStep, trimStep) = better.Ripple < best.Ripple ? (delayStep, trimStep) : (delayStep / 2, trimStep / 2);
+            (delayStep, trimStep) = better.RippleDb < best.RippleDb ? (delayStep, trimStep) : (delayStep / 2, trimStep / 2);
             best = better;
         }
 
@@ -78,7 +80,7 @@ internal sealed class JoiningSearch(JoiningPair[] band, int grouped)
     }
 
     private static double Size(JoiningSetting setting, double crossoverHz, double aroundS) =>
-        Math.Abs((setting.Delay - aroundS) * crossoverHz) + (Math.Abs(setting.Trim) / 100);
+        Math.Abs((setting.DelayS - aroundS) * crossoverHz) + (Math.Abs(setting.TrimDb) / 100);
 
     // The band at one delay of the main speakers. Polarity and trim then scale the cabinet by a real factor g: |g c + m|² = g²|c|² + 2g Re(c m*) + |m|².
     private sealed class Delayed(JoiningPair[] band, double delay, int grouped)

@@ -55,7 +55,7 @@ public sealed record SeatJoining(
         var best = search.Best(inputs.CrossoverHz, around);
         var moved = Moved(room).Max(seat => At(inputs, room with { Seat = seat }, air, left, right).RippleOf(best));
         var free = search.RippleOf(new JoiningSetting(freeField.DelayS + around, freeField.Inverted, freeField.TrimDb, 0));
-        return new(best.Delay, best.Inverted, best.Trim, best.Ripple, moved, free);
+        return new(best.DelayS, best.Inverted, best.TrimDb, best.RippleDb, moved, free);
     }
 
     private static JoiningSearch At(JoiningInputs inputs, RoomGeometry room, Air air, Place left, Place right)

@@ -143,26 +143,6 @@ public static class RoomCurve
                 );
     }
 
-    /// <summary>Greatest level at the seat from the greatest level in the half space.</summary>
-    /// <param name="halfSpaceDb">Greatest level in the half space at the distance, dB.</param>
-    /// <param name="room">The room.</param>
-    /// <param name="frequencyHz">Frequency, 0.1 to 400 Hz.</param>
-    /// <param name="distanceM">Distance of the half-space level, above 0 m.</param>
-    /// <param name="roomAllowanceDb">What real walls take from the rigid room, 0 to 20 dB.</param>
-    /// <returns>Level, dB.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>
-    /// Model: half space + transfer − allowance. Validity: a linear loudspeaker. Source: transfer by <see cref="SeatOverHalfSpaceDb"/>; the allowance
-    /// is our choice.
-    /// Accuracy: a real room is several decibel from the rigid one near its modes.
-    /// </remarks>
-    public static double MaxSplAtSeatDb(double halfSpaceDb, RoomModel room, double frequencyHz, double distanceM, double roomAllowanceDb)
-    {
-        Require.Within(halfSpaceDb, -300, 300, nameof(halfSpaceDb), "dB");
-        Require.Within(roomAllowanceDb, 0, 20, nameof(roomAllowanceDb), "dB");
-        return halfSpaceDb + SeatOverHalfSpaceDb(room, frequencyHz, distanceM) - roomAllowanceDb;
-    }
-
     private static RoomPoint Point(RoomModel room, double frequencyHz, double volumeVelocityM3S)
     {
         var pressure = room.SeatPressurePa(frequencyHz, volumeVelocityM3S);

@@ -3,14 +3,11 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Drawing;
 
 /// <summary>One thing to print, drawn as it lies on the printer's bed.</summary>
-/// <param name="Kind">Kind of part.</param>
-/// <param name="Name">Name of the part.</param>
 /// <param name="Solid">The part: z up from the bed, mm.</param>
 /// <param name="Place">Where it goes in the cabinet; null for moulds, coupons and gauges.</param>
-public sealed record DrawnPart(PartKind Kind, string Name, Solid Solid, Placement? Place);
+internal sealed record DrawnPart(PartKind Kind, string Name, Solid Solid, Placement? Place);
 
 /// <summary>A part before its name is cut into it.</summary>
-/// <param name="Solid">The part.</param>
 /// <param name="Mark">Cuts words into the part or into one piece of it.</param>
 internal sealed record Blank(Solid Solid, Mark Mark)
 {

@@ -3,16 +3,11 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Drawing;
 
 /// <summary>Parts in their places, as stacks along the depth: across is the cabinet's x, up its z, height of a slab its y.</summary>
-public static class InCabinet
+internal static class InCabinet
 {
     /// <summary>A part in its place.</summary>
-    /// <param name="part">The part.</param>
     /// <returns>Its slabs along the depth, mm; null for one that has no place or does not lie along the depth.</returns>
-    /// <exception cref="ArgumentNullException">No part.</exception>
-    /// <remarks>
-    /// Model: quarter turns and a shift. Validity: parts printed along the depth, front or rear end down. Source: geometry. Accuracy: exact on the 1
-    /// µm grid.
-    /// </remarks>
+    /// <remarks>Validity: parts printed along the depth, front or rear end down. Source: geometry. Accuracy: exact on the 1 µm grid.</remarks>
     public static Solid? Of(DrawnPart part)
     {
         ArgumentNullException.ThrowIfNull(part);

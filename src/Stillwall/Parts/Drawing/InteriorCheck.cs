@@ -12,7 +12,7 @@ namespace Stillwall.Parts.Drawing;
 public sealed record Collision(string First, string Second, double DepthM, double AreaM2);
 
 /// <summary>Looks for things that collide in the assembled cabinet: parts, the driver's body and magnet, the terminal, the wire's path.</summary>
-public static class InteriorCheck
+internal static class InteriorCheck
 {
     /// <summary>Depth that a terminal cup takes behind the rear face, mm (our choice; the project does not state it).</summary>
     public const double TerminalDepth = 40;
@@ -27,10 +27,7 @@ public static class InteriorCheck
     private const double Play = 0.1;
 
     /// <summary>Compares every pair of things that stand along the depth, slab by slab.</summary>
-    /// <param name="job">Cabinet and driver.</param>
-    /// <param name="parts">The parts as drawn.</param>
     /// <returns>What collides; empty where nothing does.</returns>
-    /// <exception cref="ArgumentNullException">No job or no parts.</exception>
     /// <remarks>
     /// Model: regions of slabs at the same depth; the driver, as deep in the front as its recess, with its flange where it is sunk, else as a
     /// cylinder as wide as its cut-out over the front half of its depth and as its magnet over the rear half.

@@ -3,18 +3,15 @@ using Stillwall.Cabinets;
 namespace Stillwall.Parts.Drawing;
 
 /// <summary>Draws everything that has to be printed, in the order of the catalogue.</summary>
-public static class PartDrawings
+internal static class PartDrawings
 {
     /// <summary>Draws the parts, those that are too large for the printer in keyed pieces.</summary>
-    /// <param name="job">Cabinet, driver and printer.</param>
     /// <returns>
     /// The parts as they lie on the bed, their names cut into them where there is room, and where they go; none of which an opening leaves nothing.
     /// </returns>
-    /// <exception cref="ArgumentNullException">No job.</exception>
     /// <remarks>
-    /// Model: stacks of slabs along each part's print direction. Validity: cabinets that have been drawn. Source: our choice of build-up, see
-    /// <see cref="BuildUp"/>.
-    /// Accuracy: exact to the 1 µm grid; slopes in steps of two layers.
+    /// Validity: cabinets that have been drawn. Source: our choice of build-up, see <see cref="BuildUp"/>. Accuracy: exact to the 1 µm grid; slopes in
+    /// steps of two layers.
     /// </remarks>
     public static IReadOnlyList<DrawnPart> Of(PartJob job)
     {

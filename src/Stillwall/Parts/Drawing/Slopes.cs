@@ -10,11 +10,9 @@ internal static class Slopes
     private const int LayersPerStep = 2;
 
     /// <summary>The slope that pieces begin with.</summary>
-    /// <param name="pieces">The pieces in full.</param>
     /// <param name="narrower">The pieces as the slope is made of, a hair narrower, so that its steps do not bend their sides.</param>
     /// <param name="within">What lies within a distance of the skin that they grow from, mm.</param>
     /// <param name="heights">Distances from the skin at which the pieces change their width, and at last how far they stand out, mm.</param>
-    /// <param name="layer">Height of a printed layer, mm.</param>
     /// <param name="apex">Distance behind the skin at which the sides of the pieces would meet, mm; null where the sides are parallel.</param>
     /// <param name="across">Step to which distances from the skin are rounded, mm; zero for any.</param>
     /// <returns>The slope; each step has the mean area of the 45° slope over its height.</returns>
@@ -66,7 +64,6 @@ internal static class Slopes
 }
 
 /// <summary>A slope in steps.</summary>
-/// <param name="Pieces">The pieces in full.</param>
 /// <param name="Steps">The steps from the foot of the slope up, mm, and what stands there.</param>
 internal sealed record Slope(Region Pieces, IReadOnlyList<(double From, double To, Region Region)> Steps)
 {

@@ -8,7 +8,7 @@ namespace Stillwall.Parts.Kinds;
 /// A ring in a groove of the outer sleeve, open in the middle of its lower side so that it springs in; one that has to be split for the printer needs no
 /// gap.
 /// </summary>
-public sealed class AccentRing : PartKind
+internal sealed class AccentRing : PartKind
 {
     /// <inheritdoc/>
     public override string Name => "accent ring";
@@ -52,6 +52,7 @@ public sealed class AccentRing : PartKind
     internal static int Count(PartJob job) => job.Sizes.OuterSkin > 0 ? job.Cabinet.Accents?.Rings ?? 0 : 0;
 
     /// <summary>Where the grooves begin, from the front end of the outer sleeve, mm: each distance is the one before it times the stated ratio.</summary>
+    /// <remarks>Source: geometry.</remarks>
     internal static IReadOnlyList<double> Places(PartJob job)
     {
         if (Count(job) is not (> 0 and var rings))

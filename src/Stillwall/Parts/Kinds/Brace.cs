@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A brace: a frame that slides into the inner sleeve, with a window; where braces stand is told by <see cref="Bracing"/>.</summary>
-public sealed class Brace : PartKind
+internal sealed class Brace : PartKind
 {
     /// <inheritdoc/>
     public override string Name => "brace";

@@ -4,9 +4,8 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>The peg that goes with the strip: 10 mm square, on a wider foot to hold it by.</summary>
-public sealed class CalibrationPeg : PartKind
+internal sealed class CalibrationPeg : PartKind
 {
-    /// <summary>Side of the peg, mm.</summary>
     internal const double Side = 10;
 
     private const double Height = 12,

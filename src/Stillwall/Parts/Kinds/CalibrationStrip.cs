@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A strip of 100 mm for shrinkage, with five holes in which the peg shows the clearance that fits: 0.1 to 0.5 mm all round.</summary>
-public sealed class CalibrationStrip : PartKind
+internal sealed class CalibrationStrip : PartKind
 {
     private const double Length = 100,
         Width = 20,

@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A foot; where the feet stand is told by <see cref="Footing"/>.</summary>
-public sealed class Foot : PartKind
+internal sealed class Foot : PartKind
 {
     /// <inheritdoc/>
     public override string Name => "foot";

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A plate of the front.</summary>
-public abstract class FrontFace : Plate
+internal abstract class FrontFace : Plate
 {
     private protected FrontFace() { }
 
@@ -99,7 +99,7 @@ public abstract class FrontFace : Plate
 }
 
 /// <summary>The front's outer plate.</summary>
-public sealed class FrontOuterPlate : FrontFace
+internal sealed class FrontOuterPlate : FrontFace
 {
     /// <inheritdoc/>
     public override string Name => "front outer plate";
@@ -127,7 +127,7 @@ public sealed class FrontOuterPlate : FrontFace
 }
 
 /// <summary>The front's inner plate: openings, and four tongues that stand inside the inner sleeve.</summary>
-public sealed class FrontInnerPlate : FrontFace
+internal sealed class FrontInnerPlate : FrontFace
 {
     /// <inheritdoc/>
     public override string Name => "front inner plate";
@@ -159,7 +159,7 @@ public sealed class FrontInnerPlate : FrontFace
 }
 
 /// <summary>The front of a cabinet without a core.</summary>
-public sealed class FrontPlate : FrontFace
+internal sealed class FrontPlate : FrontFace
 {
     /// <inheritdoc/>
     public override string Name => "front plate";

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>The inner sleeve: skin with its drying holes, slots that take the struts' heads, keys, seats for the braces.</summary>
-public sealed class InnerSleeve : Sleeve
+internal sealed class InnerSleeve : Sleeve
 {
     private const double LetterHeight = 8,
         LettersFromTop = 4;

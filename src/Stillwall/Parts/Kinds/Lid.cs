@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A lid for an opening for drying.</summary>
-public sealed class Lid : PartKind
+internal sealed class Lid : PartKind
 {
     /// <inheritdoc/>
     public override string Name => "lid";

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>The outer sleeve: skin, struts with their windows, keys, grooves for the accent rings.</summary>
-public sealed class OuterSleeve : Sleeve
+internal sealed class OuterSleeve : Sleeve
 {
     private const double LetterHeight = 8;
 

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A plate of the front or the rear, printed with its outer face down.</summary>
-public abstract class Plate : PartKind
+internal abstract class Plate : PartKind
 {
     private protected Plate() { }
 
@@ -90,6 +90,7 @@ public abstract class Plate : PartKind
     internal static Region Discs(IEnumerable<Circle> circles) => Region.JoinAll(circles.Distinct().Select(c => c.ToRegion()));
 
     /// <summary>Where the edge of a plate lies within the cabinet's outline, mm.</summary>
+    /// <remarks>Source: geometry.</remarks>
     private protected static double Edge(CabinetSizes s, bool outer) => outer || s.Core <= 0 ? 0 : s.OuterSkin + s.Core;
 
     private protected static PartFeatures Common(FeatureJob job, bool outer, PlateLayout layout, Func<Circle, Circle> turn)

@@ -4,7 +4,7 @@ using Stillwall.Parts.Drawing;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A plate of the rear.</summary>
-public abstract class RearFace : Plate
+internal abstract class RearFace : Plate
 {
     private protected RearFace() { }
 
@@ -86,7 +86,7 @@ public abstract class RearFace : Plate
 }
 
 /// <summary>The rear's outer plate.</summary>
-public sealed class RearOuterPlate : RearFace
+internal sealed class RearOuterPlate : RearFace
 {
     /// <inheritdoc/>
     public override string Name => "rear outer plate";
@@ -115,7 +115,7 @@ public sealed class RearOuterPlate : RearFace
 }
 
 /// <summary>The rear's inner plate: the terminal's opening and four tongues.</summary>
-public sealed class RearInnerPlate : RearFace
+internal sealed class RearInnerPlate : RearFace
 {
     /// <inheritdoc/>
     public override string Name => "rear inner plate";
@@ -143,7 +143,7 @@ public sealed class RearInnerPlate : RearFace
 }
 
 /// <summary>The rear of a cabinet without a core.</summary>
-public sealed class RearPlate : RearFace
+internal sealed class RearPlate : RearFace
 {
     /// <inheritdoc/>
     public override string Name => "rear plate";

@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>The sleeve of a cabinet without a core: both skins are one print.</summary>
-public sealed class SingleSleeve : Sleeve
+internal sealed class SingleSleeve : Sleeve
 {
     /// <inheritdoc/>
     public override string Name => "sleeve";

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A sleeve, printed standing on its front end.</summary>
-public abstract class Sleeve : PartKind
+internal abstract class Sleeve : PartKind
 {
     private const double NumberHeight = 5;
 

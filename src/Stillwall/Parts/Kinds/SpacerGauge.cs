@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A gauge that keeps the skins apart until the first lift has set; it hangs over the rear ends by its head.</summary>
-public sealed class SpacerGauge : PartKind
+internal sealed class SpacerGauge : PartKind
 {
     private const int Count = 4;
 

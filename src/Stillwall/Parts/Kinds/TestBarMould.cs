@@ -4,7 +4,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A tray for the bar that is tapped.</summary>
-public sealed class TestBarMould : PartKind
+internal sealed class TestBarMould : PartKind
 {
     /// <summary>Size of the test bar that the last batch also fills, m: length, width, thickness (our choice).</summary>
     public static IReadOnlyList<double> BarM { get; } = [0.160, 0.040, 0.020];
@@ -12,7 +12,6 @@ public sealed class TestBarMould : PartKind
     /// <summary>Volume of the test bar, m³.</summary>
     public static double BarM3 { get; } = BarM[0] * BarM[1] * BarM[2];
 
-    /// <summary>Wall of the mould, mm.</summary>
     internal const double Wall = 2;
 
     private static double Length => BarM[0].InMillimetres();

@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>The ring over a driver's screws, visible face down, with pockets for their heads.</summary>
-public sealed class TrimRing : PartKind
+internal sealed class TrimRing : PartKind
 {
     // Heads are up to twice the thread wide (our choice).
     private const double PocketDepth = BuildUp.TrimThickness - 1;

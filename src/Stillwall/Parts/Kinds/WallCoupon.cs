@@ -5,7 +5,7 @@ using Stillwall.Shapes;
 namespace Stillwall.Parts.Kinds;
 
 /// <summary>A piece of the real wall to try print, fill, heat and bond on before the cabinet is printed.</summary>
-public sealed class WallCoupon : PartKind
+internal sealed class WallCoupon : PartKind
 {
     /// <summary>Side of the coupon, mm (our choice).</summary>
     internal const double Side = 120;
@@ -18,13 +18,7 @@ public sealed class WallCoupon : PartKind
     internal override PrintedFor For => PrintedFor.WallTrial;
 
     /// <summary>Space between the skins of the wall coupon, which the cast fills.</summary>
-    /// <param name="geometry">The drawn cabinet, with a core.</param>
-    /// <returns>Volume, m³.</returns>
-    /// <exception cref="ArgumentNullException">No geometry.</exception>
-    /// <remarks>
-    /// Model: a square of 120 mm of the real wall, less its struts, slots and keys. Source: geometry; our choice of coupon. Accuracy: exact for the
-    /// drawing.
-    /// </remarks>
+    /// <remarks>Source: geometry; our choice of coupon. Accuracy: exact for the drawing.</remarks>
     public static double CavityM3(CabinetGeometry geometry)
     {
         ArgumentNullException.ThrowIfNull(geometry);
@@ -62,11 +56,6 @@ public sealed class WallCoupon : PartKind
 /// <summary>
 /// A square of the real wall, open at the top, with a floor and two ends: skins, struts with their windows, slots and keys. Printed standing.
 /// </summary>
-/// <param name="Sizes">Sizes of the cabinet whose wall it is.</param>
-/// <param name="Shell">Skins and ends.</param>
-/// <param name="Lips">Lips of the slots.</param>
-/// <param name="Keys">Keys of both skins.</param>
-/// <param name="Struts">Struts.</param>
 /// <param name="Narrower">Struts as their slopes are made of.</param>
 internal sealed record CouponSection(
     CabinetSizes Sizes,

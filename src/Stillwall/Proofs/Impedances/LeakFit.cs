@@ -21,9 +21,7 @@ internal sealed record LeakFit(double EffectiveVolumeM3, double VolumeBandM3, do
     private const double Quantile = 1.96;
 
     /// <summary>Fits; null where there are too few points or nothing converges.</summary>
-    /// <param name="measured">The measured curve.</param>
     /// <param name="network">The plan, whose moving mass and compliance are taken as they are.</param>
-    /// <param name="volumeM3">Where to start, m³.</param>
     internal static LeakFit? Of(ImpedanceResult measured, BoxNetwork network, double volumeM3)
     {
         var fc = measured.ResonanceHz;

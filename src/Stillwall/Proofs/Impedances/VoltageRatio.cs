@@ -6,9 +6,7 @@ namespace Stillwall.Proofs.Impedances;
 
 /// <summary>Voltage across the load over the voltage of the source, on lines of equal distance.</summary>
 /// <param name="SpacingHz">Distance of the lines, Hz; the first is at 0.</param>
-/// <param name="Ratios">The ratio on each line.</param>
 /// <param name="DeviationRatios">Standard deviation of each part of the ratio; infinite where the source is silent.</param>
-/// <param name="CoherenceFractions">Coherence on each line, 0 to 1.</param>
 /// <param name="PowerDensityRatios">Power of the source on each line, over its greatest.</param>
 /// <param name="IsSmeared">Whether each line still sees its neighbours through the window.</param>
 internal sealed record VoltageRatio(
@@ -59,7 +57,6 @@ internal sealed class VoltagePair
     /// <summary>Puts two voltages together; null where they are too short.</summary>
     /// <param name="source">Voltage of the source, about zero.</param>
     /// <param name="load">Voltage across the load, about zero.</param>
-    /// <param name="rateHz">Rate of both, Hz.</param>
     internal static VoltagePair? Of(double[] source, double[] load, double rateHz)
     {
         var third = Math.Max(1, source.Length / 3);
@@ -74,7 +71,6 @@ internal sealed class VoltagePair
     /// <summary>
     /// The ratio about a model that is near: what the model leaves over is averaged instead of the whole, so that the window smears almost nothing.
     /// </summary>
-    /// <param name="model">The model's ratio over frequency.</param>
     internal VoltageRatio RatioAbout(Func<double, Complex> model)
     {
         var miss = Less(model);

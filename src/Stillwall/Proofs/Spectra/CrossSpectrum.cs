@@ -10,7 +10,7 @@ namespace Stillwall.Proofs.Spectra;
 /// <param name="FirstPower">Mean |X|² of the first signal, in units of its square.</param>
 /// <param name="SecondPower">Mean |Y|² of the second signal.</param>
 /// <param name="Cross">Mean X*·Y.</param>
-public sealed record CrossSpectrum(
+internal sealed record CrossSpectrum(
     double SpacingHz,
     int SegmentCount,
     double IndependentCount,
@@ -20,12 +20,7 @@ public sealed record CrossSpectrum(
 )
 {
     /// <summary>Averages over Hann-windowed segments that overlap by three quarters.</summary>
-    /// <param name="first">The first signal.</param>
-    /// <param name="second">The second signal, as long.</param>
-    /// <param name="rateHz">Rate of both, Hz, above 0.</param>
     /// <param name="segmentLength">Samples in a segment, a power of two not above the signals' length.</param>
-    /// <returns>The spectra.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Signals of different lengths, or a segment longer than they are.</exception>
     /// <remarks>
     /// Model: Welch's averaged periodograms with the periodic Hann window; each power is scaled by 1/Σw². Validity: signals without offset. Source:
     /// Welch 1967 (from memory).
@@ -71,7 +66,6 @@ public sealed record CrossSpectrum(
     }
 
     /// <summary>Coherence of the two signals on one line, 0 to 1: the share of the second that follows from the first.</summary>
-    /// <param name="line">Number of the line.</param>
     /// <returns>|X*Y|²/(|X|²|Y|²); 0 where either is silent.</returns>
     /// <remarks>
     /// Model: magnitude-squared coherence. Source: Bendat and Piersol 2010, chapter 5 (from memory). Accuracy: 1e-9 of SciPy's coherence.

@@ -4,25 +4,19 @@ namespace Stillwall.Proofs.Spectra;
 
 /// <summary>One band of a fraction of an octave.</summary>
 /// <param name="CentreHz">Exact mid-band frequency, Hz.</param>
-/// <param name="LowerHz">Lower edge, Hz.</param>
-/// <param name="UpperHz">Upper edge, Hz.</param>
-public sealed record OctaveBand(double CentreHz, double LowerHz, double UpperHz);
+internal sealed record OctaveBand(double CentreHz, double LowerHz, double UpperHz);
 
 /// <summary>Bands of a fraction of an octave, and the mean energy in them.</summary>
-public static class FractionalOctaves
+internal static class FractionalOctaves
 {
     // G = 10^0.3: an octave of base ten (IEC 61260-1:2014, 5.2).
     private static readonly double Octave = Math.Pow(10, 0.3);
 
     /// <summary>The bands that lie wholly within a span.</summary>
-    /// <param name="perOctave">How many in an octave, 1 to 96.</param>
-    /// <param name="fromHz">Lower end of the span, Hz, above 0.</param>
-    /// <param name="toHz">Upper end of the span, Hz.</param>
     /// <returns>The bands in rising order.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value out of range.</exception>
     /// <remarks>
-    /// Model: f = 1000·G^(x/b) for odd b, 1000·G^((2x + 1)/(2b)) for even b, edges half a step away, G = 10^0.3. Validity: any. Source: IEC
-    /// 61260-1:2014, 5.4 and 5.5 (from memory). Accuracy: exact.
+    /// Model: f = 1000·G^(x/b) for odd b, 1000·G^((2x + 1)/(2b)) for even b, edges half a step away, G = 10^0.3. Source: IEC 61260-1:2014, 5.4 and 5.5
+    /// (from memory).
     /// </remarks>
     public static IReadOnlyList<OctaveBand> Bands(int perOctave, double fromHz, double toHz)
     {
@@ -46,10 +40,6 @@ public static class FractionalOctaves
 
     /// <summary>Mean of an energy over a band.</summary>
     /// <param name="energies">Energy on lines of equal distance, the first at 0.</param>
-    /// <param name="spacingHz">Distance of the lines, Hz, above 0.</param>
-    /// <param name="band">The band, within the lines.</param>
-    /// <returns>Mean energy.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The band is not within the lines.</exception>
     /// <remarks>
     /// Model: integral of the straight lines between the points, over the band's width. Validity: lines closer than the energy changes. Source: our
     /// choice. Accuracy: exact for straight lines.

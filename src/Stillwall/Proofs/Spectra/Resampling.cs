@@ -4,7 +4,7 @@ using Stillwall.Numerics;
 namespace Stillwall.Proofs.Spectra;
 
 /// <summary>Brings a recording to another rate.</summary>
-public static class Resampling
+internal static class Resampling
 {
     /// <summary>Rate at which recordings of bass are looked into, Hz: valid to 5 kHz, an eighth of the work of 96 kHz (our choice).</summary>
     public const double BassRateHz = 12000;
@@ -15,11 +15,7 @@ public static class Resampling
     private const int MostPhases = 12000;
 
     /// <summary>Resamples a signal.</summary>
-    /// <param name="samples">The signal.</param>
-    /// <param name="fromHz">Its rate, whole Hz.</param>
-    /// <param name="toHz">The rate wanted, whole Hz.</param>
     /// <returns>The signal at the new rate; its first sample stays where it was.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A rate that is not positive, or two rates with no simple ratio.</exception>
     /// <remarks>
     /// Model: windowed sinc, Kaiser β = 10, flat within 0.001 dB up to 5/6 of half the lower rate, 100 dB down where it would fold into that.
     /// Validity: rates whose ratio in lowest terms has at most 12 000 over it. Source: Kaiser's window after Oppenheim and Schafer 2010, chapter 7

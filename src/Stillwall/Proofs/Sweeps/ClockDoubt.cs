@@ -16,8 +16,6 @@ internal static class ClockDoubt
 
     /// <summary>Greatest change of a point where one clock is 100 ppm faster or slower, dB; null where there is no point from 20 to 400 Hz.</summary>
     /// <param name="transfer">The deconvolved transfer function, lines 0 to half the length.</param>
-    /// <param name="law">The sweep.</param>
-    /// <param name="length">Length of the transform.</param>
     /// <param name="points">Reads the points off an answer, their bands moved by a factor.</param>
     /// <remarks>
     /// Model: a sweep at another speed arrives later by ε·L·ln(f/f1), so the clocks turn phases and no magnitude; the gate turns a little of that

@@ -15,8 +15,6 @@ internal static class ClockOffset
     private const int Reach = 16;
 
     /// <summary>Recorder's rate over the player's, less 1; null where the halves do not tell, as of a sweep.</summary>
-    /// <param name="recorded">The recording at the rate of bass.</param>
-    /// <param name="played">What was played, at that rate.</param>
     /// <remarks>
     /// Model: each half deconvolved by itself; the second arrives later by the offset times the distance of the halves. Source: our own. Accuracy: 5
     /// ppm on computed recordings of eight seconds.
@@ -40,7 +38,6 @@ internal static class ClockOffset
     }
 
     /// <summary>The recording as the player's clock would have taken it.</summary>
-    /// <param name="samples">The recording.</param>
     /// <param name="ratio">Recorder's rate over the player's, less 1.</param>
     /// <remarks>Model: sinc under a Hann window, 32 samples. Source: common practice, no source. Accuracy: 0.01 dB below a third of the rate.</remarks>
     internal static double[] Removed(double[] samples, double ratio)

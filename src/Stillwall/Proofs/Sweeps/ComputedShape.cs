@@ -4,13 +4,11 @@ using Stillwall.Neighbours.Rooms;
 namespace Stillwall.Proofs.Sweeps;
 
 /// <summary>The computed response at the points of a measured one, set to zero as that is.</summary>
-public static class ComputedShape
+internal static class ComputedShape
 {
     private const double MostInRoomHz = 400;
 
     /// <summary>Computes the shape beside a measured one.</summary>
-    /// <param name="measured">The measured one, whose points are taken.</param>
-    /// <param name="network">The driver in its box.</param>
     /// <param name="room">The rigid room, for a microphone at the seat, to 400 Hz; null for one close to the cone.</param>
     /// <returns>Points in the measured one's order; fewer with a room.</returns>
     /// <remarks>

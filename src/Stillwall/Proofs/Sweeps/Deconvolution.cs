@@ -4,17 +4,14 @@ using Stillwall.Numerics;
 namespace Stillwall.Proofs.Sweeps;
 
 /// <summary>Undoes a played signal: what is left of the recording is the answer of all that lay between.</summary>
-public static class Deconvolution
+internal static class Deconvolution
 {
     /// <summary>Power of the played signal, over its greatest, below which nothing is concluded (our choice): 60 dB down.</summary>
     public const double LeastPowerRatio = 1e-6;
 
     /// <summary>Divides the recorded by the played spectrum.</summary>
-    /// <param name="recorded">What was recorded.</param>
-    /// <param name="played">What was played, at the same rate.</param>
     /// <param name="length">Length of the transform, a power of two that holds both and the answer's length.</param>
     /// <returns>Lower half of the transfer spectrum, length/2 + 1 lines, and the power of the played signal on each.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length too short.</exception>
     /// <remarks>
     /// Model: H = R·S*/(|S|² + 10⁻⁶·max|S|²). Validity: the played signal covers the span that is looked at. Source: Farina 2000 in its
     /// frequency-domain form; the regularisation is Tikhonov's (both from memory).

@@ -5,7 +5,6 @@ namespace Stillwall.Proofs.Sweeps;
 
 /// <summary>An answer over time, going round in a circle as transforms do, and looks at parts of it.</summary>
 /// <param name="Samples">The answer; negative times stand at its end.</param>
-/// <param name="RateHz">Its rate, Hz.</param>
 internal sealed record Response(double[] Samples, double RateHz)
 {
     /// <summary>Where the answer is greatest, in samples, 0 to the length.</summary>
@@ -26,7 +25,6 @@ internal sealed record Response(double[] Samples, double RateHz)
     /// <param name="fromS">Where the part begins, s from the peak.</param>
     /// <param name="toS">Where it ends, s from the peak.</param>
     /// <param name="roundS">Length of the rounding at the end, s; at the beginning it is a quarter of that.</param>
-    /// <param name="length">Length of the transform, a power of two.</param>
     internal double[] Energies(double fromS, double toS, double roundS, int length)
     {
         var (from, to) = ((int)Math.Round(fromS * RateHz), (int)Math.Round(toS * RateHz));

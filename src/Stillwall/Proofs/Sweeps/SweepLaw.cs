@@ -17,8 +17,6 @@ internal static class SweepLaw
     internal const double FollowedRatio = 1 / (2 * ShortestGap);
 
     /// <summary>The sweep, as far up as it is followed; null where the signal is none.</summary>
-    /// <param name="samples">What was played.</param>
-    /// <param name="rateHz">Its rate, Hz.</param>
     internal static ExponentialSweep? Of(double[] samples, double rateHz)
     {
         var zeros = Zeros(samples);

@@ -3,9 +3,7 @@ using System.Numerics;
 namespace Stillwall.Proofs.Taps;
 
 /// <summary>Fits a decaying sinusoid.</summary>
-/// <param name="FrequencyHz">Frequency, Hz.</param>
 /// <param name="DecayPerS">Decay of the amplitude, nepers a second.</param>
-/// <param name="FrequencyDeviationHz">Standard deviation of the frequency, Hz.</param>
 /// <param name="DecayDeviationPerS">Standard deviation of the decay, nepers a second.</param>
 internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double FrequencyDeviationHz, double DecayDeviationPerS)
 {
@@ -24,7 +22,6 @@ internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double Fre
 
     /// <summary>Fits; null where nothing decays there.</summary>
     /// <param name="samples">The sound after the tap.</param>
-    /// <param name="rateHz">Its rate, Hz.</param>
     /// <param name="aboutHz">Frequency to look at, within a sixteenth of it.</param>
     /// <param name="noise">Mean magnitude of the envelope where nothing sounds; 0 where that is not known.</param>
     internal static DecayFit? Of(ReadOnlySpan<double> samples, double rateHz, double aboutHz, double noise)
@@ -34,6 +31,7 @@ internal sealed record DecayFit(double FrequencyHz, double DecayPerS, double Fre
     }
 
     /// <summary>Mean magnitude of the envelope of a stretch of sound.</summary>
+    /// <remarks>Source: elementary.</remarks>
     internal static double NoiseOf(ReadOnlySpan<double> samples, double rateHz, double aboutHz)
     {
         var (envelope, _) = Envelope(samples, rateHz, aboutHz);

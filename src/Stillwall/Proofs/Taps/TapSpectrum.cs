@@ -19,6 +19,7 @@ internal static class TapSpectrum
     private const double Prominence = 20;
 
     /// <summary>Frequency of the mode; null where nothing rings.</summary>
+    /// <remarks>Source: our choice.</remarks>
     internal static double? FundamentalHz(IEnumerable<double[]> taps, double[] before, double rateHz, double leastHz, double greatestHz)
     {
         var length = FourierTransform.PowerOfTwo((int)(2 * WindowS * rateHz));
