@@ -8,7 +8,8 @@ public sealed partial class GuideTests
     [Fact]
     public void Every_path_that_the_guide_names_is_there()
     {
-        var paths = Path().Matches(File.ReadAllText(System.IO.Path.Combine(Repository.Root, "CONTRIBUTING.md"))).Select(m => m.Groups[1].Value).Distinct().ToList();
+        var paths = Path().Matches(File.ReadAllText(System.IO.Path.Combine(Repository.Root, "CONTRIBUTING.md"))).Select(m =>
+            m.Groups[1].Value).Distinct().ToList();
         Assert.True(paths.Count > 30);
         var missing = paths.Where(path => !IsThere(path)).ToList();
         Assert.True(missing.Count == 0, "name the file as it is called now, from the root of the repository:\n" + string.Join('\n', missing));

@@ -143,7 +143,9 @@ public sealed class NameTests
         ["Direction.X"] = "a share of the unit vector",
         ["Direction.Y"] = "a share of the unit vector",
         ["Direction.Z"] = "a share of the unit vector",
-        ["Fitted.Variance"] = "of a fit of ratios",
+        ["ImpedanceFitted.Variance"] = "of a fit of ratios",
+        ["ImpedanceModel.SemiInductancePower"] = "a power of the frequency",
+        ["ImpedanceFitted.At"] = "values of a fit, mostly logarithms",
         ["Response.Samples"] = "in the unit of the recording",
     };
 
@@ -151,6 +153,7 @@ public sealed class NameTests
     private static readonly string[] InMillimetres =
     [
         "CabinetSizes",
+        "DriverBody",
         "RoundedOutline",
         "SleeveSection",
         "StrutRhythm",

@@ -12,7 +12,15 @@ internal static class ImpedanceProof
     // Past it no leak matters, and the driver's sheet is not as exact as that.
     private const double MostLeakQ = 500;
 
-    internal static readonly ProofInput[] Inputs = [Circuit.Main, Circuit.Reference, Circuit.AloneSound, Circuit.Load, Circuit.CoilResistance, Circuit.CoilTolerance];
+    internal static readonly ProofInput[] Inputs =
+    [
+        Circuit.Main,
+        Circuit.Reference,
+        Circuit.AloneSound,
+        Circuit.Load,
+        Circuit.CoilResistance,
+        Circuit.CoilTolerance,
+    ];
 
     internal static ProofOutcome Of(ProofRequest request)
     {

@@ -14,10 +14,10 @@ internal enum CoilKind
 }
 
 /// <summary>What is known beside a recording.</summary>
-/// <param name="GainDeviation">Standard deviation of one channel's gain over the other's; 0 where a recording told it.</param>
+/// <param name="GainDeviationRatio">Standard deviation of one channel's gain over the other's; 0 where a recording told it.</param>
 /// <param name="CoilOhm">Resistance of the coil by a meter, ohm; null where it was not measured.</param>
 /// <param name="CoilDeviationOhm">Its standard deviation, ohm.</param>
-internal sealed record KnownBeside(double GainDeviation, double? CoilOhm, double CoilDeviationOhm);
+internal sealed record KnownBeside(double GainDeviationRatio, double? CoilOhm, double CoilDeviationOhm);
 
 /// <summary>Kind of driver that a curve may be of, and the values that are sought for it.</summary>
 /// <param name="Coil">How the coil goes.</param>

@@ -70,7 +70,7 @@ internal static class ImpedanceFit
     // The simplest coil first; another, and a suspension that creeps, where they explain more.
     private static ImpedanceFitted? Best(ImpedanceSearch search, double[] weights, ImpedanceModel start, double gain)
     {
-        var (mayDiffer, isCoilKnown) = (search.Known.GainDeviation > 0, search.Known.CoilOhm is not null);
+        var (mayDiffer, isCoilKnown) = (search.Known.GainDeviationRatio > 0, search.Known.CoilOhm is not null);
         ImpedanceFitted? Try(CoilKind coil, bool creeps, ImpedanceModel from, bool hasGain = false) =>
             search.Robust(new ImpedanceFamily(coil, creeps, hasGain || (mayDiffer && isCoilKnown)), weights, from, gain);
         var plain = Try(CoilKind.Plain, creeps: false, start);

@@ -40,7 +40,7 @@ public sealed record ImpedanceModel(
     public double TotalQ => MechanicalQ * ElectricalQ / (MechanicalQ + ElectricalQ);
 
     /// <summary>Q with the coil's circuit open at the resonance, with what creep takes there.</summary>
-    public double MechanicalQWithCreep => MechanicalQ / (1 + MechanicalQ * (1 / (Complex.ImaginaryOne * Give(1))).Real);
+    public double CreepingMechanicalQ => MechanicalQ / (1 + MechanicalQ * (1 / (Complex.ImaginaryOne * Give(1))).Real);
 
     /// <summary>Impedance at one frequency.</summary>
     /// <param name="frequencyHz">Frequency, Hz, above 0.</param>

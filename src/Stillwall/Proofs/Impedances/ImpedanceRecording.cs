@@ -157,7 +157,7 @@ public static class ImpedanceRecording
     // What creep takes of Q at the resonance counts for what is heard there, and is no loss of the suspension's own: the bands hold both.
     private static ImpedanceFigures WithCreep(ImpedanceFigures bands, ImpedanceModel m)
     {
-        var with = m.MechanicalQWithCreep;
+        var with = m.CreepingMechanicalQ;
         var total = with * m.ElectricalQ / (with + m.ElectricalQ);
         return bands with
         {
@@ -178,7 +178,7 @@ public static class ImpedanceRecording
         if (m.CreepRatio > LeastCreep)
         {
             yield return Invariant($"the suspension creeps, {100 * m.CreepRatio:0.#} % a decade, or a box leaks: at the resonance the mechanical Q is ")
-                + Invariant($"{m.MechanicalQWithCreep:0.##} with what creep takes, and {m.MechanicalQ:0.##} without; record the driver free and after an hour ")
+                + Invariant($"{m.CreepingMechanicalQ:0.##} with what creep takes, and {m.MechanicalQ:0.##} without; record the driver free and after an hour ")
                 + "of playing, and seal a box that it is in";
         }
 
@@ -191,14 +191,14 @@ public static class ImpedanceRecording
 
     private static IEnumerable<string> Hints(KnownBeside known, ImpedanceFigures figures, double referenceOhm)
     {
-        if (known.GainDeviation <= 0)
+        if (known.GainDeviationRatio <= 0)
         {
             yield break;
         }
 
         double Magnified(double resistor) => 1 + (figures.PeakOhm / resistor);
-        yield return Invariant($"first record both inputs on one point, the driver unplugged, and bring it with --alone: without it the two channels are ")
-            + Invariant($"taken as alike within {100 * KnobsRatio:0} %, and the bands hold that. One per cent between them is ")
+        yield return "first record both inputs on one point, the driver unplugged, and bring that as the resistor alone (--alone): without it the two "
+            + Invariant($"channels are taken as alike within {100 * KnobsRatio:0} %, and the bands hold that. One per cent between them is ")
             + Invariant($"{Magnified(referenceOhm):0.#} % of the peak with {referenceOhm:0.##} ohm, ")
             + Invariant($"and {Magnified(100):0.#} % with 100 ohm; take 47 ohm or more");
         }

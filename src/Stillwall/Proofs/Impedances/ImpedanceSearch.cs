@@ -62,7 +62,7 @@ internal sealed record ImpedanceSearch(VoltageRatio Ratio, IReadOnlyList<int> Li
         var misfit = Math.Sqrt(residuals.Zip(weights, (r, w) => Square(r) / (w * w)).Zip(spread, (e, s) => s * e).Sum() / spread.Sum());
         var left = Lines.Where((_, i) => spread[i] == 0 && residuals[i].Magnitude > LeastHum * weights[i]).ToList();
         var inherent = weights.Zip(spread, (w, s) => w * Math.Sqrt(s)).ToArray();
-        var open = family with { HasGain = Known.GainDeviation > 0 };
+        var open = family with { HasGain = Known.GainDeviationRatio > 0 };
         var full = family == open ? at : open.Packed(family.Unpacked(at), 1);
         return Covariance(open, inherent, full, variance) is { } covariance
             ? new ImpedanceFitted(open, full, covariance, variance, misfit, left) { Sought = family }
@@ -109,7 +109,7 @@ internal sealed record ImpedanceSearch(VoltageRatio Ratio, IReadOnlyList<int> Li
     {
         if (family.HasGain)
         {
-            yield return Math.Log(family.GainOf(at)) / Known.GainDeviation;
+            yield return Math.Log(family.GainOf(at)) / Known.GainDeviationRatio;
         }
 
         if (Known.CoilOhm is { } ohm)
