@@ -13,13 +13,16 @@ internal static class ProofSounds
     private const double Rate = 12000;
 
     /// <summary>A driver after 10 ohm, 16 bit.</summary>
-    internal static void Impedance(Desk desk, string file, double resonanceHz = 30)
+    internal static void Impedance(Desk desk, string file, double resonanceHz = 30, double creep = 0)
     {
         var ratio = resonanceHz / 30;
-        var model = new ImpedanceModel(3.55, resonanceHz, 5.5 * ratio, 3.55 * 5.5 / 0.475, 1.2e-3);
+        var model = new ImpedanceModel(3.55, resonanceHz, 5.5 * ratio, 3.55 * 5.5 / 0.475, 1.2e-3) { CreepRatio = creep };
         var source = Sweep(5, 1000, 6);
         Write(desk, file, [source, Through(source, f => model.AtOhm(f) / (model.AtOhm(f) + 10))]);
     }
+
+    /// <summary>Both inputs on one point.</summary>
+    internal static void Alone(Desk desk, string file) => Write(desk, file, [Sweep(5, 1000, 6), Sweep(5, 1000, 6)]);
 
     /// <summary>The played sweep, and what a closed box makes of it.</summary>
     internal static void Sweep(Desk desk)

@@ -33,7 +33,8 @@ public sealed class ProofTests : IDisposable
     public void The_document_of_an_impedance_has_the_keys_that_scripts_rely_on()
     {
         ProofSounds.Impedance(desk, "z.wav");
-        var json = desk.Run("prove", "impedance", "z.wav", "--reference", "10 ohm", "--json").Json;
+        ProofSounds.Alone(desk, "alone.wav");
+        var json = desk.Run("prove", "impedance", "z.wav", "--reference", "10 ohm", "--alone", "alone.wav", "--json").Json;
         (string Key, double Value)[] keys =
         [
             ("resonance_hz", 30),
@@ -54,6 +55,27 @@ public sealed class ProofTests : IDisposable
         );
         Assert.True(json.GetProperty("curve").GetArrayLength() > 100);
         Assert.Equal(JsonValueKind.Null, json.GetProperty("cabinet").ValueKind);
+        Assert.Equal(("doubts", 0), (json.EnumerateObject().Last().Name, json.GetProperty("doubts").GetArrayLength()));
+    }
+
+    [Fact]
+    public void What_is_doubtful_says_so_first_and_is_kept_at_a_second_asking_alone()
+    {
+        ProofSounds.Impedance(desk, "z.wav", creep: 0.1);
+        ProofSounds.Alone(desk, "alone.wav");
+        string[] proof = ["prove", "impedance", "z.wav", "--reference", "10 ohm", "--alone", "alone.wav"];
+        string[] kept = [.. proof, "--project", "reading-room", "--keep"];
+        var before = File.ReadAllText(desk.PathTo("reading-room/stillwall.json"));
+
+        Assert.StartsWith("Doubtful: the suspension creeps", desk.Run(proof).Output, StringComparison.Ordinal);
+        Assert.Equal(1, desk.Run([.. proof, "--json"]).Json.GetProperty("doubts").GetArrayLength());
+        var refused = desk.Run(kept);
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Contains("--keep: nothing was written", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("--despite-doubts writes them all the same", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(desk.PathTo("reading-room/stillwall.json")));
+        Assert.Equal(0, desk.Run([.. kept, "--despite-doubts"]).ExitCode);
+        Assert.Contains("\"system_q\"", File.ReadAllText(desk.PathTo("reading-room/stillwall.json")), StringComparison.Ordinal);
     }
 
     [Fact]

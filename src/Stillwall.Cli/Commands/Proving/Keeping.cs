@@ -47,10 +47,7 @@ internal sealed class Keeping
 
         if (isKept && outcome.Doubts.Count > 0 && !call.Has(DespiteDoubts))
         {
-            throw Refusal.Input(
-                $"{Keep.Name}: nothing was written, for something speaks against it: {string.Join("; ", outcome.Doubts)}; "
-                    + $"{DespiteDoubts.Name} writes it all the same"
-            );
+            throw Refusal.Input($"{Keep.Name}: nothing was written, for the figures are doubtful as told; {DespiteDoubts.Name} writes them all the same");
         }
 
         var text = outcome.WrittenInto(loaded.Text, isKept, date);
