@@ -15,6 +15,7 @@ namespace Stillwall.Materials;
 /// <param name="Thermal">How it stores and conducts heat.</param>
 /// <param name="GrainM">Largest grain, m; 0 where it is a fine powder.</param>
 /// <param name="SettingStrainRatio">Linear strain while setting, as a ratio.</param>
+/// <param name="Dangers">What it does to whoever handles it.</param>
 /// <param name="Basis">Where the figures come from.</param>
 public sealed record CastMix(
     string Name,
@@ -28,8 +29,26 @@ public sealed record CastMix(
     CastThermal Thermal,
     double GrainM,
     double SettingStrainRatio,
+    CastDangers Dangers,
     string Basis
 );
+
+/// <summary>What a mix does to whoever handles it.</summary>
+[Flags]
+public enum CastDangers
+{
+    /// <summary>Nothing of its own.</summary>
+    None = 0,
+
+    /// <summary>It burns while it sets.</summary>
+    Burns = 1,
+
+    /// <summary>It is caustic.</summary>
+    Caustic = 2,
+
+    /// <summary>Its dust has silica.</summary>
+    Silica = 4,
+}
 
 /// <summary>Heat that a mix gives off while it sets, per mass of powder.</summary>
 /// <param name="HeatJKg">Expected heat, J/kg.</param>
@@ -127,6 +146,7 @@ public static class CastMixes
             Thermal: GypsumThermal,
             GrainM: 0,
             SettingStrainRatio: 0.002,
+            Dangers: CastDangers.Burns,
             Basis: "heat Blanc 2012, and NBS 1982 from memory; strength and setting strain Glass Tips 2009, whose author is unknown; loss factor an estimate "
                 + "(Hopkins 2007); densities, modulus and times from memory"
         );
@@ -148,6 +168,7 @@ public static class CastMixes
             Thermal: GypsumThermal,
             GrainM: 0,
             SettingStrainRatio: 0.0015,
+            Dangers: CastDangers.Burns,
             Basis: "as plaster; density of the alpha form, ratio and times from memory; modulus carried over by density"
         );
 
@@ -173,6 +194,7 @@ public static class CastMixes
             ),
             grainM: 0,
             strain: 0.0015,
+            dangers: CastDangers.Burns,
             basis: "hemihydrate with 30 % filler, the share and the rest from memory; chemistry in proportion"
         );
 
@@ -198,6 +220,7 @@ public static class CastMixes
             ),
             grainM: 0.0005,
             strain: 0.0015,
+            dangers: CastDangers.Burns | CastDangers.Silica,
             basis: "equal masses of plaster and sand of 0.5 mm; chemistry in proportion, modulus and strength from memory"
         );
 
@@ -226,6 +249,7 @@ public static class CastMixes
             Thermal: new CastThermal(850, 1.2, 11e-6),
             GrainM: 0.001,
             SettingStrainRatio: -0.0005,
+            Dangers: CastDangers.Caustic | CastDangers.Silica,
             Basis: "cement and sand 1:1 at a water–cement ratio of one half, bound water, heat, times and strength from memory; modulus Hopkins 2007, table A2"
         );
 
@@ -298,6 +322,7 @@ public static class CastMixes
             Thermal: GypsumThermal,
             GrainM: 0,
             SettingStrainRatio: 0.002,
+            Dangers: CastDangers.Burns | CastDangers.Caustic | CastDangers.Silica, // What is in it is not stated: everything may be.
             Basis: "stated; the rest as plaster, our choice"
         );
     }
@@ -318,6 +343,7 @@ public static class CastMixes
         CastStrength strength,
         double grainM,
         double strain,
+        CastDangers dangers,
         string basis
     )
     {
@@ -338,6 +364,7 @@ public static class CastMixes
             Thermal: new CastThermal(specific, 0.8, 15e-6),
             GrainM: grainM,
             SettingStrainRatio: strain,
+            Dangers: dangers,
             Basis: basis
         );
     }

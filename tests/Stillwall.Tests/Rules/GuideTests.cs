@@ -8,8 +8,8 @@ public sealed partial class GuideTests
     [Fact]
     public void Every_path_that_the_guide_names_is_there()
     {
-        var paths = Path().Matches(File.ReadAllText(System.IO.Path.Combine(Repository.Root, "CONTRIBUTING.md"))).Select(m =>
-            m.Groups[1].Value).Distinct().ToList();
+        var guide = File.ReadAllText(Path.Combine(Repository.Root, "CONTRIBUTING.md"));
+        var paths = Named().Matches(guide).Select(m => m.Groups[1].Value).Distinct().ToList();
         Assert.True(paths.Count > 30);
         var missing = paths.Where(path => !IsThere(path)).ToList();
         Assert.True(missing.Count == 0, "name the file as it is called now, from the root of the repository:\n" + string.Join('\n', missing));
@@ -24,14 +24,14 @@ public sealed partial class GuideTests
 
     private static bool IsThere(string path)
     {
-        var (folder, name) = (System.IO.Path.GetDirectoryName(path)!, Placeholder().Replace(System.IO.Path.GetFileName(path), "*"));
-        var at = new DirectoryInfo(System.IO.Path.Combine(Repository.Root, folder));
+        var (folder, name) = (Path.GetDirectoryName(path)!, Placeholder().Replace(Path.GetFileName(path), "*"));
+        var at = new DirectoryInfo(Path.Combine(Repository.Root, folder));
         return at.Exists && (name.Length == 0 || at.EnumerateFileSystemInfos(name).Any());
     }
 
     // In marks of code, with a slash and without a space.
     [GeneratedRegex("`([^`\\s]*/[^`\\s]*)`")]
-    private static partial Regex Path();
+    private static partial Regex Named();
 
     [GeneratedRegex("<[A-Za-z]+>")]
     private static partial Regex Placeholder();

@@ -1,3 +1,4 @@
+using Stillwall.Materials;
 using static Stillwall.Appraisals.Care.WorkStep;
 
 namespace Stillwall.Appraisals.Care;
@@ -6,9 +7,6 @@ namespace Stillwall.Appraisals.Care;
 internal static class CautionTable
 {
     private const string Practice = "common practice, no source";
-
-    private static readonly string[] WithSand = ["sand-plaster", "cement-grout", "own"],
-        WithCement = ["cement-grout", "own"];
 
     public static IReadOnlyList<Caution> All { get; } =
     [
@@ -19,7 +17,7 @@ internal static class CautionTable
             Practice
         )
         {
-            Applies = f => IsPoured(f) && f!.CastMix?.Name != "cement-grout",
+            Applies = f => Has(CastDangers.Burns, f),
         },
         new(
             Hazard.Caustic,
@@ -28,7 +26,7 @@ internal static class CautionTable
             Practice
         )
         {
-            Applies = HasCement,
+            Applies = f => Has(CastDangers.Caustic, f),
             IsUnusual = true,
         },
         new(
@@ -38,7 +36,7 @@ internal static class CautionTable
             "classes by EN 149:2001, from memory; common practice, no source"
         )
         {
-            Applies = HasSand,
+            Applies = f => Has(CastDangers.Silica, f),
             IsUnusual = true,
         },
         new(
@@ -48,7 +46,7 @@ internal static class CautionTable
             "classes by EN 149:2001, from memory; common practice, no source"
         )
         {
-            Applies = f => !HasSand(f),
+            Applies = f => !Has(CastDangers.Silica, f),
         },
         new(Hazard.Mains, "Mains wiring is for a qualified person only: pull the plug before you touch any wire.", [Wiring], Practice),
         new(Hazard.Falling, "A cabinet that falls can crush a child: stand it low and level, or fix it to the wall.", [WeighIn, SetUp], Practice),
@@ -69,7 +67,7 @@ internal static class CautionTable
             Practice
         )
         {
-            Applies = f => IsPoured(f) && !HasCement(f),
+            Applies = f => IsPoured(f) && !Has(CastDangers.Caustic, f),
         },
         new(
             Hazard.BridgedAmplifier,
@@ -165,8 +163,5 @@ internal static class CautionTable
 
     private static bool IsPrinted(Facts? facts) => facts?.Parts.Count > 0;
 
-    // What is in a mix of one's own is not stated: everything may be.
-    private static bool HasSand(Facts? facts) => IsPoured(facts) && WithSand.Contains(facts!.CastMix?.Name);
-
-    private static bool HasCement(Facts? facts) => IsPoured(facts) && WithCement.Contains(facts!.CastMix?.Name);
+    private static bool Has(CastDangers danger, Facts? facts) => IsPoured(facts) && facts!.CastMix?.Dangers.HasFlag(danger) == true;
 }
