@@ -64,7 +64,7 @@ internal sealed record ImpedanceSearch(VoltageRatio Ratio, IReadOnlyList<int> Li
         var inherent = weights.Zip(spread, (w, s) => w * Math.Sqrt(s)).ToArray();
         var open = family with { HasGain = Known.GainDeviationRatio > 0 };
         var full = family == open ? at : open.Packed(family.Unpacked(at), 1);
-        return Covariance(open, inherent, full, variance) is { } covariance
+        return Covariance(open, inherent, full, variance, family.HasGain) is { } covariance
             ? new ImpedanceFitted(open, full, covariance, variance, misfit, left) { Sought = family }
             : null;
     }
@@ -118,7 +118,7 @@ internal sealed record ImpedanceSearch(VoltageRatio Ratio, IReadOnlyList<int> Li
         }
     }
 
-    private Matrix<double>? Covariance(ImpedanceFamily family, double[] weights, double[] at, double variance)
+    private Matrix<double>? Covariance(ImpedanceFamily family, double[] weights, double[] at, double variance, bool isGainFound)
     {
         var scale = 1 / Math.Sqrt(variance * Alike(variance) * SharedFactor);
         var columns = Enumerable
@@ -133,15 +133,16 @@ internal sealed record ImpedanceSearch(VoltageRatio Ratio, IReadOnlyList<int> Li
         var slopes = Matrix<double>.Build.DenseOfColumnArrays(columns);
         var inverse = slopes.TransposeThisAndMultiply(slopes).PseudoInverse();
         return !inverse.Enumerate().All(double.IsFinite) ? null
-            : family.HasGain ? WithGainInDoubt(inverse, family.Gain, Math.Exp(at[0]))
+            : family.HasGain ? WithGainInDoubt(inverse, family.Gain, Math.Exp(at[0]), isGainFound)
             : inverse;
     }
 
-    // That a curve's shape tells the gain is trusted to this only: a real coil and suspension are not quite any family's (our choice).
-    private Matrix<double> WithGainInDoubt(Matrix<double> covariance, int gain, double coilOhm)
+    // A gain that was not sought may be anything that two knobs set by hand leave. That a curve's shape tells the gain is trusted to little more: a
+    // real coil and suspension are not quite any family's (our choice).
+    private Matrix<double> WithGainInDoubt(Matrix<double> covariance, int gain, double coilOhm, bool isFound)
     {
         var byMeter = Known.CoilOhm is null ? double.PositiveInfinity : Known.CoilDeviationOhm / coilOhm / (1 + (coilOhm / ReferenceOhm));
-        var (least, found) = (Math.Min(ShapeTellsGain, byMeter), covariance[gain, gain]);
+        var (least, found) = (isFound ? Math.Min(ShapeTellsGain, byMeter) : Known.GainDeviationRatio, covariance[gain, gain]);
         var moves = covariance.Column(gain);
         return found > 0 && found < least * least ? covariance + (moves.OuterProduct(moves) * ((least * least) - found) / (found * found)) : covariance;
     }
