@@ -164,8 +164,10 @@ public sealed class ImpedanceTests
     public void An_added_mass_and_a_known_volume_give_the_driver_back()
     {
         var driver = SampleDrivers.Mechanical(3.55, 1.2e-3, 8, 0.05, 6e-4, 1.7, 0.0214);
+        var source = Source("sweep", Rate);
+        var alone = new Recording(Rate, [source, source], 1e-7);
         ImpedanceResult Heard(Func<double, Complex> impedance) =>
-            ImpedanceRecording.Of(Synthetic.Impedance(Source("sweep", Rate), Rate, Reference, impedance).WithNoise(-75, 1), Reference).Result!;
+            ImpedanceRecording.Of(Synthetic.Impedance(source, Rate, Reference, impedance).WithNoise(-75, 1), Reference, alone).Result!;
 
         // The network in so large a box is free air; a heavier cone and a small box are the two other recordings.
         Complex At(double f, double mass, double volume) => new BoxNetwork(driver with { MmsKg = mass }, volume, Air.Reference).At(f, 1).ImpedanceOhm;
@@ -228,7 +230,7 @@ public sealed class ImpedanceTests
         Assert.True(reading.Result is not null, reading.Trouble);
         Assert.All(
             Values(reading.Result.Figures).Zip(Values(truth.Figures())).Select((p, i) => (p, i)),
-            p => Assert.Equal(1, p.p.First / p.p.Second, p.i == 5 ? 2 * tolerance : tolerance)
+            p => Assert.Equal(1, p.p.First / p.p.Second, p.i == 5 ? 2.2 * tolerance : tolerance)
         );
     }
 
