@@ -19,7 +19,7 @@ internal static class ImpedanceFit
     private const double Worthwhile = 30;
 
     // What the method leaves over of a clean recording: no reason to look for another family.
-    private const double CleanMisfit = 3e-4,
+    private const double CleanMisfit = 2e-4,
         SmearedMisfit = 5e-3;
 
     // About the resonance a curve that is of no family counts in full, and from this many octaves away less and less (our choice).
@@ -80,7 +80,7 @@ internal static class ImpedanceFit
         }
 
         var from = plain?.Model ?? start;
-        var tried = new[] { plain, Try(CoilKind.Semi, creeps: false, from), Try(CoilKind.Lossy, creeps: false, from) }.OfType<ImpedanceFitted>().ToList();
+        var tried = new[] { plain, Try(CoilKind.Lossy, creeps: false, from), Try(CoilKind.Semi, creeps: false, from) }.OfType<ImpedanceFitted>().ToList();
         if (Better(search, tried) is not { } still)
         {
             return null;
